@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest'
+import { overshoot, span, type Check } from './check.ts'
+import { CHECKS } from './checks/all.ts'
+import { dataPresent, runCheck } from './run.ts'
+import { SOURCES } from './sources.ts'
+import { closingLine, readableTable, readReadableTable, readTable, totals } from './table.ts'
+
+const committed = new Map(readTable().map((row) => [row.quantity, row]))
+
+for (const theme of new Set(CHECKS.map((check) => check.theme))) {
+  describe(`evidence: ${theme}`, () => {
+    for (const check of CHECKS.filter((each) => each.theme === theme)) outsideTest(check)
+  })
+}
+
+/** The check itself, and that the committed table still says what the code gives. */
+function outsideTest(check: Check): void {
+  const name = `${check.quantity} (${check.kind}: ${SOURCES[check.source]}; ${check.because})`
+  if (!dataPresent(check)) {
+    test(`${name}: not run here, ../shared/data/${check.needs} is absent; the last measured value is kept`, () => {
+      console.log(`not run here: ${check.quantity}: ../shared/data/${check.needs} is absent`)
+      expect(committed.get(check.quantity)?.ours).toEqual(expect.any(Number))
+    })
+    return
+  }
+  const body = () => {
+    const ours = check.got()
+    const [low, high] = span(check)
+    expect(overshoot(check, ours), `${ours} is outside ${low} … ${high} ${check.unit}`).toBeLessThanOrEqual(0)
+  }
+  if (check.miss === undefined) test(name, body)
+  else test.fails(`${name}: misses, because ${check.miss}`, body)
+  test(`the committed table still holds: ${check.quantity}`, () => {
+    const old = committed.get(check.quantity)
+    const row = runCheck(check, old, old?.measuredOn ?? '')
+    const { ours, ...rest } = row
+    expect(old, 'run `npm run -s evidence` and commit the table').toMatchObject(rest)
+    expect(Math.abs(ours! - old!.ours!)).toBeLessThanOrEqual(2e-4 * Math.abs(ours!) + 1e-6)
+  })
+}
+
+describe('evidence: the table', () => {
+  test('has no row without a check and no check twice', () => {
+    expect([...committed.keys()].sort()).toEqual(CHECKS.map((check) => check.quantity).sort())
+  })
+  test('is the same in the app and in the repository', () => {
+    expect(readReadableTable()).toBe(readableTable(readTable()))
+  })
+  test('covers at least 80 values over at least 25 sources and counts its misses', () => {
+    const { checks, sources, misses } = totals(readTable())
+    expect(checks).toBeGreaterThanOrEqual(80)
+    expect(sources).toBeGreaterThanOrEqual(25)
+    expect(closingLine(readTable())).toBe(`${checks} checks, ${sources} sources, ${misses} misses`)
+  })
+  test('names a tolerance reason for every check and a cause for every known miss', () => {
+    for (const check of CHECKS) {
+      expect(check.because.length, check.quantity).toBeGreaterThan(5)
+      if (check.miss !== undefined) expect(check.miss.length, check.quantity).toBeGreaterThan(10)
+    }
+  })
+})

@@ -1,0 +1,23 @@
+/** `npm run -s evidence`: runs every check, writes the committed table and prints it. */
+import { CHECKS } from './checks/all.ts'
+import { dataPresent, runChecks } from './run.ts'
+import { citation, closingLine, expected, readTable, writeTable } from './table.ts'
+
+const today = new Date().toISOString().slice(0, 10)
+const rows = runChecks(CHECKS, readTable(), today)
+writeTable(rows)
+
+let theme = ''
+for (const [i, row] of rows.entries()) {
+  if (row.theme !== theme) console.log(`\n${(theme = row.theme).toUpperCase()}`)
+  const here = dataPresent(CHECKS[i]!)
+    ? ''
+    : ` [not run here: ../shared/data/${row.data} is absent; last measured ${row.measuredOn ?? 'never'}]`
+  const mark = row.status === 'agrees' ? ' ' : '✗'
+  console.log(
+    `${mark} ${row.quantity}: ${row.ours} against ${expected(row)} ${row.unit} (${row.kind})${here}`,
+  )
+  console.log(`    ${citation(row)}. ${row.because}`)
+  if (row.status === 'misses') console.log(`    MISSES: ${row.cause || 'cause not known yet'}`)
+}
+console.log(`\n${closingLine(rows)}`)

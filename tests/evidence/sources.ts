@@ -1,0 +1,88 @@
+/** Every source a check names, once. Counted in the closing line, except common practice. */
+export const SOURCES = {
+  spa: 'I. Reda and A. Andreas, Solar position algorithm for solar radiation applications, NREL/TP-560-34302, 2004',
+  nrelSpa: 'nrel-spa 2.0.2, registry library (solar position algorithm of NREL)',
+  astronomyEngine: 'astronomy-engine 2.1.19, registry library (VSOP87, IAU precession and nutation)',
+  duffieBeckman: 'J. A. Duffie and W. A. Beckman, Solar Engineering of Thermal Processes',
+  erbs: 'D. G. Erbs, S. A. Klein and J. A. Duffie, Estimation of the diffuse radiation fraction, Solar Energy 28, 1982',
+  spencer: 'J. W. Spencer, Fourier series representation of the position of the sun, Search 2, 1971',
+  hayDavies:
+    'J. E. Hay and J. A. Davies, Calculation of the solar radiation incident on an inclined surface, 1980',
+  psychrolib: 'psychrolib 1.1.1, registry library (ASHRAE Handbook Fundamentals, ch. 1)',
+  hylandWexler: 'R. W. Hyland and A. Wexler, ASHRAE Transactions 89(2A), 1983',
+  iso2533: 'ISO 2533:1975, Standard atmosphere',
+  planck: 'M. Planck’s law integrated numerically',
+  incropera: 'F. P. Incropera and D. P. DeWitt, Fundamentals of Heat and Mass Transfer',
+  hollands:
+    'K. G. T. Hollands, T. E. Unny, G. D. Raithby and L. Konicek, Free convective heat transfer across inclined air layers, J. Heat Transfer 98, 1976',
+  mcAdams: 'W. H. McAdams, Heat Transmission, 3rd ed., 1954',
+  watmuff:
+    'J. H. Watmuff, W. W. S. Charters and D. Proctor, Solar and wind induced external coefficients for solar collectors, COMPLES 2, 1977',
+  test: 'F. L. Test, R. C. Lessmann and A. Johary, Heat transfer during wind flow over rectangular bodies in the natural environment, J. Heat Transfer 103, 1981',
+  sharples:
+    'S. Sharples and P. S. Charlesworth, Full-scale measurements of wind-induced convective heat transfer from a roof-mounted flat plate solar collector, Solar Energy 62, 1998',
+  kumarMullick:
+    'S. Kumar and S. C. Mullick, Wind heat transfer coefficient in solar collectors in outdoor conditions, Solar Energy 84, 2010',
+  matsunobu: 'L. M. Matsunobu and C. F. M. Coimbra, JGR Atmospheres, 2024, doi:10.1029/2023JD039798',
+  liCoimbra:
+    'M. Li and C. F. M. Coimbra, Int. J. Heat and Mass Transfer, 2019, doi:10.1016/j.ijheatmasstransfer.2019.02.040',
+  berdahlMartin: 'P. Berdahl and M. Martin, Emissivity of clear skies, Solar Energy 32, 1984',
+  martinBerdahl:
+    'M. Martin and P. Berdahl, Characteristics of infrared sky radiation in the United States, Solar Energy 33, 1984',
+  brutsaert:
+    'W. Brutsaert, On a derivable formula for long-wave radiation from clear skies, Water Resources Research 11, 1975',
+  prata:
+    'A. J. Prata, A new long-wave formula for estimating downward clear-sky radiation at the surface, Q. J. R. Meteorol. Soc. 122, 1996',
+  crawfordDuchon:
+    'T. M. Crawford and C. E. Duchon, An improved parameterization for estimating effective atmospheric emissivity, J. Applied Meteorology 38, 1999',
+  granqvist:
+    'C. G. Granqvist and A. Hjortsberg, Radiative cooling to low temperatures, J. Applied Physics 52, 1981',
+  surfrad: 'NOAA SURFRAD station data, San Luis Valley, 2016-01-01, measured longwave (../shared/data)',
+  ship: 'research-ship series, tropical Atlantic, January and February, measured longwave (../shared/data)',
+  alpine: 'M. Stähli and D. Gustafsson, 2006: alpine station 47 N 9 E, measured longwave (../shared/data)',
+  astmE1980: 'ASTM E1980, Standard practice for calculating solar reflectance index',
+  raman:
+    'A. P. Raman et al., Passive radiative cooling below ambient air temperature under direct sunlight, Nature 515, 2014',
+  zhai: 'Y. Zhai et al., Scalable-manufactured randomized glass-polymer hybrid metamaterial, Science 355, 2017',
+  liCaco3:
+    'X. Li et al., Full daytime sub-ambient radiative cooling in commercial-like paints, Cell Reports Physical Science, 2020',
+  tio2Silicone: 'TiO₂ in silicone paint in humid air, arXiv:2401.11765, 2024',
+  goldstein:
+    'E. A. Goldstein, A. P. Raman and S. Fan, Sub-ambient non-evaporative fluid cooling with the sky, Nature Energy 2, 2017',
+  erellEtzion:
+    'E. Erell and Y. Etzion, Analysis and experimental verification of an improved cooling radiator, Renewable Energy 16, 1999',
+  itoMiura:
+    'S. Ito and N. Miura, Studies of radiative cooling systems for storing thermal energy, J. Solar Energy Engineering 111, 1989',
+  michellBiggs: 'D. Michell and K. L. Biggs, Radiation cooling of buildings at night, Applied Energy 5, 1979',
+  beysens: 'D. Beysens, Estimating dew yield worldwide from a few meteo data, Atmospheric Research 167, 2016',
+  iso13790: 'ISO 13790:2008, Energy performance of buildings, annex C (simple hourly method)',
+  iso13786: 'ISO 13786, Thermal performance of building components: dynamic thermal characteristics',
+  iso6946: 'ISO 6946, Building components: thermal resistance and thermal transmittance',
+  iso10456: 'ISO 10456 (EN 12524), Building materials and products: tabulated design values',
+  iso13370: 'ISO 13370, Heat transfer via the ground',
+  carslaw: 'H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., 1959',
+  givoni:
+    'B. Givoni, Effectiveness of mass and night ventilation in lowering the indoor daytime temperatures, Energy and Buildings 28, 1998',
+  ashrae55: 'ASHRAE Standard 55, adaptive method',
+  en16798: 'EN 16798-1 (formerly EN 15251), adaptive method',
+  ashraeFundamentals: 'ASHRAE Handbook Fundamentals',
+  kaysLondon: 'W. M. Kays and A. L. London, Compact Heat Exchangers',
+  exact: 'closed form of the differential equation, worked out in the test',
+  moody: 'C. F. Colebrook, J. Institution of Civil Engineers 11, 1939, in the chart of L. F. Moody, 1944',
+  poiseuille: 'Hagen–Poiseuille law of laminar pipe flow',
+  bs6700: 'BS 6700:2006, table D.4, copper pipe, cold water',
+  pexSheet: 'contractormag.com article 20879069, half-inch PEX at 4 gallons a minute',
+  iapws: 'IAPWS-95 and the IAPWS viscosity and conductivity formulations',
+  lsbu: 'M. Chaplin, Water structure and science, data page, London South Bank University',
+  glycolTable: 'propylene-glycol tables by mass (published property table; Lange’s Handbook)',
+  plank: 'R. Plank, freezing time of a cylinder, 1913',
+  odex: 'odex 2.0.4, registry library (extrapolation ODE solver of Hairer, Nørsett and Wanner)',
+  fsec: 'Florida Solar Energy Center, night-sky cooled attics, stars.library.ucf.edu/fsec/468',
+  roofPonds:
+    'Lawrence Berkeley Laboratory, roof ponds in San Antonio, 1981, Accuracy of a simple method for estimating roof-pond temperatures',
+  faiman: 'D. Faiman et al., standby losses of a 100 L tank, 2001',
+  kern: 'energy balance over all boundaries',
+  commonPractice: 'common practice, no source',
+} as const
+export type SourceKey = keyof typeof SOURCES
+export const COMMON_PRACTICE: SourceKey = 'commonPractice'
