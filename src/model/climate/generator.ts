@@ -1,0 +1,45 @@
+import { cloudYear } from '#model/climate/cloud-year.ts'
+import type { InventedPlace } from '#model/climate/place.ts'
+import { pressureYear } from '#model/climate/pressure-year.ts'
+import { seededRandom, type RandomSource } from '#model/climate/random.ts'
+import { sampleStart_utcMs } from '#model/climate/sample-format.ts'
+import { drawDayStates } from '#model/climate/spells.ts'
+import { sunshineYear } from '#model/climate/sunshine-year.ts'
+import { temperatureYear } from '#model/climate/temperature-year.ts'
+import { windYear } from '#model/climate/wind-year.ts'
+import { WEATHER_COLUMNS, YEAR_HOURS, type WeatherRecord } from '#model/weather/record.ts'
+
+/**
+ * Invents one year of hourly weather for a place. The same place and the same random source give the same year.
+ *
+ * One persistent state of cloud drives sunshine, daily range, wind lulls and (through `cloud_frac`) the sky's
+ * longwave, so that they agree; there is no longwave column because the sky model must work it out.
+ * @param place  targets and spreads of the invented place
+ * @param random source of uniform numbers; by default seeded with the place's own seed
+ * @returns      8760 h that begin at local midnight on 1 January; radiation at the middle of each hour
+ */
+export function inventClimate(
+  place: InventedPlace,
+  random: RandomSource = seededRandom(place.seed),
+): WeatherRecord {
+  const { site } = place
+  const start_utcMs = sampleStart_utcMs(site.utcOffset_h)
+  const days = drawDayStates(place, random)
+  const cloud_frac = cloudYear(place, days.cloud, random)
+  const moist = temperatureYear(place, days, cloud_frac, random)
+  return {
+    site,
+    start_utcMs,
+    hours: YEAR_HOURS,
+    radiationMiddle_h: 0.5,
+    ...moist,
+    pressure_Pa: pressureYear(place, days.pressure),
+    wind_ms: windYear(place, days.wind, cloud_frac, random),
+    ...sunshineYear(site, start_utcMs, cloud_frac),
+    cloud_frac,
+    origins: Object.fromEntries(
+      WEATHER_COLUMNS.map((name) => [name, { kind: 'derived', note: 'Invented.', filledHours: 0 }]),
+    ),
+    basis: `Invented sample climate: ${place.description} No such place was measured.`,
+  }
+}

@@ -1,0 +1,18 @@
+import { hourlyFromDays } from '#model/climate/calendar.ts'
+import { solarHour_h } from '#model/climate/day-shape.ts'
+import type { InventedPlace } from '#model/climate/place.ts'
+
+/** Half the swing of the twice-daily pressure tide at the equator at sea level, Pa (common practice, no source). */
+const TIDE_PA = 120
+
+/** Hourly station pressure, Pa: standard atmosphere at the altitude, slow weather, and the tide of 10 and 22 h. */
+export function pressureYear(place: InventedPlace, dayState: Float64Array): Float64Array {
+  const { altitude_m, latitude_deg } = place.site
+  const standard_Pa = 101_325 * (1 - 2.25577e-5 * altitude_m) ** 5.25588
+  const thinner = standard_Pa / 101_325
+  const tide_Pa = TIDE_PA * Math.cos((latitude_deg * Math.PI) / 180) ** 3
+  return hourlyFromDays(dayState).map((state, hour) => {
+    const phase = (2 * Math.PI * (solarHour_h(place.site, hour) - 10)) / 12
+    return standard_Pa + thinner * (place.pressureSpread_Pa * state + tide_Pa * Math.cos(phase))
+  })
+}
