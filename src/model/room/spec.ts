@@ -81,5 +81,10 @@ export interface RoomModel {
   /** Weights of air, fabric and slab temperature in the operative temperature; they add to 1. */
   readonly operativeWeights: readonly [number, number, number]
   /** Drives by cause, W, for the ledger: what airDrive, fabricDrive and slabDrive are made of. */
-  readonly sunAndGains: { readonly sun_W: Float64Array; readonly gains_W: Float64Array }
+  readonly sunAndGains: {
+    readonly sun_W: Float64Array
+    readonly gains_W: Float64Array
+    /** The part of sun + gains that is in slabDrive, W. */
+    readonly toSlab_W: Float64Array
+  }
 }

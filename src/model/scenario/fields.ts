@@ -611,9 +611,9 @@ export const FIELDS = {
     ),
     stopDifference_K: number(
       'K',
-      { min: 0, max: 10, default: 0.7, usual: [0.2, 3], step: 0.1 },
+      { min: 0, max: 10, default: 0.3, usual: [0.1, 2], step: 0.1 },
       'Stop difference',
-      'It stops when the running panel is less than this much colder.',
+      'It stops when the fluid comes back less than this much colder than it left.',
     ),
     lowestStore_C: number(
       'C',

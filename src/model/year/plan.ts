@@ -13,7 +13,7 @@ export interface PlanSpec {
   readonly endHour_h: number
   /** The pump starts when the resting panel is this much colder than the store's outlet, K. */
   readonly startDifference_K: number
-  /** It stops when the running plate is less than this much colder than the store's outlet, K. */
+  /** It stops when the fluid comes back less than this much colder than it left, K. */
   readonly stopDifference_K: number
   /** The loop stops when the store has reached this, °C. */
   readonly lowestStore_C: number

@@ -1,0 +1,124 @@
+import type { Problem } from '#model/problem.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
+
+interface Rule {
+  readonly code: string
+  readonly field: string
+  readonly severity: 'error' | 'warning'
+  readonly broken: (s: Scenario) => boolean
+  readonly message: (s: Scenario) => string
+  readonly remedy: string
+}
+
+/** What no single field can know: pairs that contradict each other, and pairs that make one look again. */
+const RULES: readonly Rule[] = [
+  {
+    code: 'tube-bore',
+    field: 'loop.tubeInnerDiameter_m',
+    severity: 'error',
+    broken: (s) => s.loop.tubeInnerDiameter_m >= s.loop.tubeOuterDiameter_m,
+    message: (s) =>
+      `The tube's inside (${s.loop.tubeInnerDiameter_m} m) is not smaller than its outside (${s.loop.tubeOuterDiameter_m} m).`,
+    remedy: 'Make the inside smaller, or the outside larger.',
+  },
+  {
+    code: 'tube-spacing',
+    field: 'loop.tubeSpacing_m',
+    severity: 'error',
+    broken: (s) => s.loop.tubeSpacing_m < s.loop.tubeOuterDiameter_m,
+    message: (s) =>
+      `Tubes ${s.loop.tubeSpacing_m} m apart overlap at ${s.loop.tubeOuterDiameter_m} m outside.`,
+    remedy: 'Space the tubes at least one diameter apart.',
+  },
+  {
+    code: 'film-sum',
+    field: 'cover.windowTransmittance_frac',
+    severity: 'error',
+    broken: ({ cover: c }) =>
+      Math.max(c.windowTransmittance_frac, c.offWindowTransmittance_frac, c.solarTransmittance_frac) +
+        c.reflectance_frac >
+      1,
+    message: () => 'What the film passes and what it reflects add up to more than 1.',
+    remedy: 'Lower the transmittance or the reflectance.',
+  },
+  {
+    code: 'stop-above-start',
+    field: 'plan.stopDifference_K',
+    severity: 'error',
+    broken: ({ plan }) => plan.stopDifference_K >= plan.startDifference_K,
+    message: ({ plan }) =>
+      `The pump would stop at ${plan.stopDifference_K} K, which is not below its start at ${plan.startDifference_K} K.`,
+    remedy: 'Stop well below the start, or the pump will hunt.',
+  },
+  {
+    code: 'setpoint-above-limit',
+    field: 'plan.setpoint_C',
+    severity: 'warning',
+    broken: ({ plan, target }) =>
+      target.kind !== 'adaptive' && plan.setpoint_C + plan.band_K > target.limit_C,
+    message: ({ plan, target }) =>
+      `Coolth is fully let in only at ${plan.setpoint_C + plan.band_K} °C, above the limit of ${target.limit_C} °C.`,
+    remedy: 'Let coolth in earlier.',
+  },
+  {
+    code: 'store-floor-above-setpoint',
+    field: 'plan.lowestStore_C',
+    severity: 'error',
+    broken: ({ plan }) => plan.lowestStore_C >= plan.setpoint_C,
+    message: ({ plan }) =>
+      `The store stops at ${plan.lowestStore_C} °C, but coolth is only let in above ${plan.setpoint_C} °C: nothing would ever be delivered.`,
+    remedy: 'Let the store get colder than the room’s setpoint.',
+  },
+  {
+    code: 'water-freezes',
+    field: 'plan.freeze',
+    severity: 'error',
+    broken: ({ plan, loop }) => plan.freeze === 'glycol' && loop.fluid !== 'glycol',
+    message: ({ loop }) => `Glycol is named as freeze protection, but the fluid is ${loop.fluid}.`,
+    remedy: 'Choose the glycol mix as the fluid, or another protection.',
+  },
+  {
+    code: 'air-into-tank',
+    field: 'loop.fluid',
+    severity: 'error',
+    broken: ({ loop, store }) => loop.fluid === 'air' && (store.kind === 'mixed' || store.kind === 'layered'),
+    message: () => 'Air panels cannot charge a water tank.',
+    remedy: 'Choose “the building itself” as the store, or water as the fluid.',
+  },
+]
+
+/** Contradictions (errors) and odd pairs (warnings) between fields. */
+export function crossFieldProblems(scenario: Scenario, file?: string): Problem[] {
+  return RULES.filter((rule) => rule.broken(scenario)).map((rule) => ({
+    code: rule.code,
+    severity: rule.severity,
+    message: rule.message(scenario),
+    remedy: rule.remedy,
+    place: file === undefined ? { field: rule.field } : { file, field: rule.field },
+  }))
+}
+
+/** Possible but unusual values: outside a field's usual span. */
+export function unusualValues(scenario: Scenario, file?: string): Problem[] {
+  const problems: Problem[] = []
+  for (const group of GROUPS) {
+    const values = scenario[group] as unknown as Record<string, unknown>
+    for (const [name, field] of Object.entries(fieldsOf(group))) {
+      const value = values[name]
+      if (field.type !== 'number' || typeof value !== 'number') continue
+      const [low, high] = field.usual
+      if (value >= low && value <= high) continue
+      const place = { field: `${group}.${name}`, ...(file === undefined ? {} : { file }) }
+      const message = `${field.label} is ${value}, outside the usual ${low} to ${high} (${field.unit}).`
+      problems.push({
+        code: 'unusual-value',
+        severity: 'warning',
+        message,
+        remedy: 'Check that it is meant.',
+        place,
+      })
+    }
+  }
+  return problems
+}

@@ -1,0 +1,37 @@
+import type { LoopDuty } from '#model/loop/spec.ts'
+import type { PanelHours } from '#model/panel/hours.ts'
+import type { RoomModel } from '#model/room/spec.ts'
+import type { StoreModel } from '#model/store/spec.ts'
+import type { PlanHours } from '#model/year/plan-hours.ts'
+import type { PlanSpec } from '#model/year/plan.ts'
+
+/** The panels, their loop and store, as one design; absent when the room is left alone. */
+export interface Plant {
+  readonly panel: PanelHours
+  readonly loop: LoopDuty
+  readonly store: StoreModel
+  readonly plan: PlanSpec
+  readonly allowed: PlanHours
+  /** Multiplies the heat the panel sheds, 0…1. */
+  readonly fieldFactor_frac: number
+}
+
+export interface YearInputs {
+  readonly room: RoomModel
+  readonly plant: Plant | null
+  /** When windows are opened at night they close once the room is below this, °C. */
+  readonly nightVentStop_C: number
+}
+
+export interface YearOptions {
+  /** Steps in an hour, ≥ 4. */
+  readonly stepsPerHour: number
+  /** Hours run before the record's first hour, taken from its end (whole years) or its beginning. */
+  readonly warmUp_h: number
+  /** First and one past the last hour to simulate; the rest of the columns stays NaN. */
+  readonly span: readonly [number, number] | null
+  /** Only the room's temperature is kept (for the search). */
+  readonly lean: boolean
+}
+
+export const USUAL_YEAR: YearOptions = { stepsPerHour: 4, warmUp_h: 21 * 24, span: null, lean: false }

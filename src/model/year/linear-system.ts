@@ -1,0 +1,51 @@
+/**
+ * A small dense linear system M x = r, factored once and solved several times, without pivoting: the matrices of
+ * the year are diagonally dominant with a positive diagonal. Zeros are skipped, so that the tree-like coupling of
+ * room, store and plate costs little.
+ */
+export class LinearSystem {
+  readonly size: number
+  /** Row-major coefficients; `factor` overwrites them with L and U. */
+  readonly matrix: Float64Array
+  readonly solution: Float64Array
+
+  constructor(size: number) {
+    this.size = size
+    this.matrix = new Float64Array(size * size)
+    this.solution = new Float64Array(size)
+  }
+
+  /** LU factors in place (Doolittle), the reciprocal of each pivot on the diagonal. */
+  factor(): void {
+    const n = this.size
+    const m = this.matrix
+    for (let k = 0; k < n; k++) {
+      const pivot = 1 / m[k * n + k]!
+      m[k * n + k] = pivot
+      for (let i = k + 1; i < n; i++) {
+        const below = m[i * n + k]!
+        if (below === 0) continue
+        const factor = below * pivot
+        m[i * n + k] = factor
+        for (let j = k + 1; j < n; j++) m[i * n + j]! -= factor * m[k * n + j]!
+      }
+    }
+  }
+
+  /** Solves for the right-hand side in `right`, which is left as it is; the answer is in `solution`. */
+  solve(right: Float64Array): void {
+    const n = this.size
+    const m = this.matrix
+    const x = this.solution
+    for (let i = 0; i < n; i++) {
+      let sum = right[i]!
+      for (let j = 0; j < i; j++) sum -= m[i * n + j]! * x[j]!
+      x[i] = sum
+    }
+    for (let i = n - 1; i >= 0; i--) {
+      let sum = x[i]!
+      for (let j = i + 1; j < n; j++) sum -= m[i * n + j]! * x[j]!
+      x[i] = sum * m[i * n + i]!
+    }
+  }
+}

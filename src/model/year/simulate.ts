@@ -1,0 +1,136 @@
+import { YearKernel } from '#model/year/kernel.ts'
+import { USUAL_YEAR, type YearInputs, type YearOptions } from '#model/year/inputs.ts'
+import type { YearResult } from '#model/year/result.ts'
+
+const HOUR_S = 3600
+/** A warm-up needs this many hours of record to take from; shorter records start from their first air temperature. */
+const SHORTEST_WARM_UP_h = 24
+
+/**
+ * Simulates room, store and panels through the hours of the record, in implicit steps of a quarter hour or finer.
+ * @param inputs  room model, and panel hours, loop, store and plan of one design (or null: the room left alone);
+ *   all hourly arrays must have `room.hours` entries
+ * @param options `stepsPerHour` ≥ 4; `warmUp_h` hours from the record's end are run first, so that a whole year
+ *   begins where it ends; `span` limits the hours kept (with the warm-up taken from just before it)
+ * @returns hourly means (panelReturn_C is NaN while the pump rests; columns are NaN outside `span`)
+ * @throws RangeError when arrays do not match or steps are too coarse
+ */
+export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> = {}): YearResult {
+  const chosen = { ...USUAL_YEAR, ...options }
+  assertSound(inputs, chosen)
+  const kernel = new YearKernel(inputs, chosen)
+  const columns = emptyColumns(inputs.room.hours)
+  const [first, end] = chosen.span ?? [0, inputs.room.hours]
+  warmUp(kernel, inputs, chosen, first)
+  kernel.books.clearAll()
+  const before_J = kernel.stored_J()
+  const step_s = HOUR_S / chosen.stepsPerHour
+  const held = { freezeRisk_h: 0, dewHeld_h: 0 }
+  for (let hour = first; hour < end; hour++) {
+    kernel.books.clearHour()
+    for (let k = 0; k < chosen.stepsPerHour; k++) kernel.step(hour, step_s)
+    if (chosen.lean) columns.room_C[hour] = kernel.books.hourRoom_Cs / HOUR_S
+    else recordHour(kernel, columns, held, hour)
+  }
+  return {
+    hours: inputs.room.hours,
+    ...columns,
+    ...held,
+    ledger: kernel.books.ledger(before_J, kernel.stored_J()),
+  }
+}
+
+function assertSound({ room, plant }: YearInputs, options: YearOptions): void {
+  if (options.stepsPerHour < 4)
+    throw new RangeError(`stepsPerHour ${options.stepsPerHour}: at least 4 are needed`)
+  if (plant === null) return
+  for (const [name, length] of [
+    ['panel hours', plant.panel.hours],
+    ['plan hours', plant.allowed.length],
+  ] as const) {
+    if (length !== room.hours)
+      throw new RangeError(`${name}: ${length} entries, the room has ${room.hours} hours`)
+  }
+}
+
+/** Runs the hours before `first`, so that the start of the kept hours does not depend on a guess. */
+function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, first: number): void {
+  const from = first - options.warmUp_h
+  const wraps = room.hours >= options.warmUp_h && room.hours > SHORTEST_WARM_UP_h
+  const start = wraps ? from : Math.max(0, from)
+  const day = dayMeanOutdoor_C(room.outdoor_C, start)
+  kernel.temp_C.fill(day)
+  if (kernel.nodes.slab < kernel.temp_C.length && room.slabLoss_WK > 0) {
+    kernel.temp_C[kernel.nodes.slab] = room.slabDrive_W[wrapped(start, room.hours)]! / room.slabLoss_WK
+  }
+  const step_s = HOUR_S / options.stepsPerHour
+  for (let hour = start; hour < first; hour++) {
+    for (let k = 0; k < options.stepsPerHour; k++) kernel.step(wrapped(hour, room.hours), step_s)
+  }
+}
+
+const wrapped = (hour: number, hours: number): number => ((hour % hours) + hours) % hours
+
+function dayMeanOutdoor_C(outdoor_C: Float64Array, start: number): number {
+  const span = Math.min(24, outdoor_C.length)
+  let sum = 0
+  for (let k = 0; k < span; k++) sum += outdoor_C[wrapped(start + k, outdoor_C.length)]!
+  return sum / span
+}
+
+type Columns = {
+  -readonly [K in keyof YearResult as YearResult[K] extends Float64Array ? K : never]: Float64Array
+}
+
+function emptyColumns(hours: number): Columns {
+  const column = (): Float64Array => new Float64Array(hours).fill(NaN)
+  return {
+    room_C: column(),
+    air_C: column(),
+    fabric_C: column(),
+    slab_C: column(),
+    store_C: column(),
+    storeTop_C: column(),
+    storeBottom_C: column(),
+    plate_C: column(),
+    panelReturn_C: column(),
+    panelHeat_W: column(),
+    delivered_W: column(),
+    pumpRun_frac: column(),
+    electric_W: column(),
+    water_kgm2: column(),
+  }
+}
+
+/** Temperatures of stores and masses are those at the hour's end; flows and room air are means over the hour. */
+function recordHour(
+  kernel: YearKernel,
+  columns: Columns,
+  held: { freezeRisk_h: number; dewHeld_h: number },
+  hour: number,
+): void {
+  const { books, nodes, temp_C, controls } = kernel
+  columns.room_C[hour] = books.hourRoom_Cs / HOUR_S
+  columns.air_C[hour] = books.hourAir_Cs / HOUR_S
+  columns.fabric_C[hour] = temp_C[nodes.fabric]!
+  columns.slab_C[hour] = temp_C[nodes.slab]!
+  columns.store_C[hour] = storeMean_C(kernel)
+  columns.storeTop_C[hour] = temp_C[nodes.sink]!
+  columns.storeBottom_C[hour] = nodes.tank ? temp_C[nodes.bottom]! : temp_C[nodes.sink]!
+  columns.plate_C[hour] = temp_C[nodes.plate]!
+  columns.panelReturn_C[hour] = books.hourRun_s > 0 ? books.hourReturn_Cs / books.hourRun_s : NaN
+  columns.panelHeat_W[hour] = books.hourTaken_J / HOUR_S
+  columns.delivered_W[hour] = books.hourDelivered_J / HOUR_S
+  columns.pumpRun_frac[hour] = books.hourRun_s / HOUR_S
+  columns.electric_W[hour] = books.hourElectric_J / HOUR_S
+  columns.water_kgm2[hour] = kernel.water_kgm2
+  if (controls.freezing) held.freezeRisk_h++
+  if (kernel.dewLimited) held.dewHeld_h++
+}
+
+function storeMean_C({ nodes, temp_C }: YearKernel): number {
+  if (!nodes.tank) return temp_C[nodes.sink]!
+  let sum = 0
+  for (let i = nodes.top; i <= nodes.bottom; i++) sum += temp_C[i]!
+  return sum / nodes.layers
+}
