@@ -1,0 +1,169 @@
+import { fluidProperties, type FluidProperties } from '#model/loop/fluid.ts'
+import { dynamicPressure_Pa, pressureGradient_Pam, tubeReynolds, tubeVelocity } from '#model/loop/friction.ts'
+import {
+  builtLayout,
+  modulePassages,
+  smoothLayout,
+  type FieldLayout,
+  type ModulePassages,
+} from '#model/loop/layout.ts'
+import {
+  AIR_RULE,
+  designBore_m,
+  pipeGain_WmK,
+  pipeOuter_m,
+  standardBore_m,
+  WATER_HEADER_RULE,
+  WATER_RULE,
+  type PipeRule,
+} from '#model/loop/pipes.ts'
+import { tubedPlateConductance, tubeFilm_Wm2K, wettedPlateConductance } from '#model/loop/plate.ts'
+import { loopRemarks } from '#model/loop/remarks.ts'
+import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
+import { checkLoopSpec } from '#model/loop/spec-check.ts'
+
+/** Temperature at which the fluid's properties are taken, °C: the middle of a summer night's loop. */
+export const LOOP_TEMP_C = 15
+const GRAVITY_ms2 = 9.80665
+/** Bends, valves and unions of the pipe run, as a share of its straight loss (common practice, no source). */
+const FITTINGS_SHARE = 0.4
+/** Loss of a header that gives up its flow evenly, over that of full flow all along: ½ laminar, 0.36 turbulent. */
+const HEADER_SHARE = 0.5
+
+/**
+ * The loop for `area_m2` of panel, any area ≥ 0. For the search: modules count in fractions, pipe and header have just
+ * the bore that keeps the limits, so that every figure but `modules` (rounded up) is continuous in area. Area 0 has no
+ * flow, pressure or power. What will be built is `builtDuty`. Throws RangeError for a spec or area out of range.
+ */
+export function loopDuty(spec: LoopSpec, area_m2: number): LoopDuty {
+  return dutyOf(spec, area_m2, smoothLayout(spec, modulesFor(spec, area_m2)), (_rule, bore_m) => bore_m)
+}
+
+/** The loop as it will be built for at least `area_m2`: whole modules in even rows, standard bores. For page and sheet. */
+export function builtDuty(spec: LoopSpec, area_m2: number): LoopDuty {
+  const layout = builtLayout(spec, modulesFor(spec, area_m2))
+  return dutyOf(spec, layout.modules * moduleArea_m2(spec), layout, standardBore_m)
+}
+
+function moduleArea_m2(spec: LoopSpec): number {
+  return spec.moduleLength_m * spec.moduleWidth_m
+}
+
+function modulesFor(spec: LoopSpec, area_m2: number): number {
+  checkLoopSpec(spec)
+  if (!(area_m2 >= 0 && area_m2 <= 1e5))
+    throw new RangeError(`panel area must be 0…100 000 m², got ${area_m2}`)
+  return area_m2 / moduleArea_m2(spec)
+}
+
+/** Turns the bore the rule asks for into the bore used. */
+type Fit = (rule: PipeRule, design_m: number) => number
+
+function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit): LoopDuty {
+  const fluid = fluidProperties(spec.fluid, spec.glycol_frac, LOOP_TEMP_C)
+  const passage = passageFlow(spec, fluid)
+  const idle = idleDuty(spec, area_m2, passage.fluidToPlate_Wm2K)
+  if (area_m2 === 0 || spec.flow_kgsm2 === 0) return idle
+  const flow_kgs = spec.flow_kgsm2 * area_m2
+  const header = headerFlow(spec, fluid, layout, fit)
+  const pipe = pipeFlow(spec, fluid, flow_kgs, layout, fit)
+  const liftLoss_Pa = spec.fluid === 'air' ? 0 : fluid.density_kgm3 * GRAVITY_ms2 * spec.lift_m
+  const pressureDrop_Pa = passage.loss_Pa + header.loss_Pa + pipe.loss_Pa + liftLoss_Pa
+  const duty: LoopDuty = {
+    ...idle,
+    flow_kgs,
+    capacityRate_WK: flow_kgs * fluid.specificHeat_JkgK,
+    pipeGain_WK: pipe.gain_WK,
+    pressureDrop_Pa,
+    pumpPower_W: ((flow_kgs / fluid.density_kgm3) * pressureDrop_Pa) / spec.pumpEfficiency_frac,
+    pipeInnerDiameter_m: pipe.bore_m,
+    pipeVelocity_ms: pipe.velocity_ms,
+    headerInnerDiameter_m: header.bore_m,
+    riserVelocity_ms: passage.velocity_ms,
+    riserReynolds: passage.reynolds,
+    headerLoss_Pa: header.loss_Pa,
+    riserLoss_Pa: passage.loss_Pa,
+    pipeLoss_Pa: pipe.loss_Pa,
+    liftLoss_Pa,
+  }
+  return { ...duty, remarks: loopRemarks(spec, duty, fluid) }
+}
+
+function idleDuty(spec: LoopSpec, area_m2: number, fluidToPlate_Wm2K: number): LoopDuty {
+  return {
+    area_m2,
+    modules: Math.ceil(area_m2 / moduleArea_m2(spec) - 1e-9),
+    flow_kgs: 0,
+    capacityRate_WK: 0,
+    fluidToPlate_Wm2K,
+    pipeGain_WK: 0,
+    pressureDrop_Pa: 0,
+    pumpPower_W: 0,
+    pipeInnerDiameter_m: 0,
+    pipeVelocity_ms: 0,
+    headerInnerDiameter_m: 0,
+    riserVelocity_ms: 0,
+    riserReynolds: 0,
+    headerLoss_Pa: 0,
+    riserLoss_Pa: 0,
+    pipeLoss_Pa: 0,
+    liftLoss_Pa: 0,
+    remarks: [],
+  }
+}
+
+interface PassageFlow {
+  readonly velocity_ms: number
+  readonly reynolds: number
+  readonly loss_Pa: number
+  readonly fluidToPlate_Wm2K: number
+}
+
+/** One passage of one module: the same at every area, for modules in parallel share the flow evenly. */
+function passageFlow(spec: LoopSpec, fluid: FluidProperties): PassageFlow {
+  const passages: ModulePassages = modulePassages(spec)
+  const tube = {
+    flow_kgs: (spec.flow_kgsm2 * moduleArea_m2(spec)) / passages.parallel,
+    bore_m: spec.tubeInnerDiameter_m,
+    roughness_m: 0,
+    fluid,
+  }
+  const reynolds = tubeReynolds(tube)
+  const film_Wm2K = tubeFilm_Wm2K({
+    reynolds,
+    prandtl: (fluid.viscosity_Pas * fluid.specificHeat_JkgK) / fluid.conductivity_WmK,
+    bore_m: tube.bore_m,
+    length_m: passages.length_m,
+    conductivity_WmK: fluid.conductivity_WmK,
+  })
+  const conductance = spec.layout === 'wetted' ? wettedPlateConductance : tubedPlateConductance
+  return {
+    velocity_ms: tubeVelocity(tube),
+    reynolds,
+    loss_Pa: pressureGradient_Pam(tube) * passages.length_m + passages.localLoss * dynamicPressure_Pa(tube),
+    fluidToPlate_Wm2K: conductance(spec, film_Wm2K),
+  }
+}
+
+/** Supply and collecting header of one row. */
+function headerFlow(spec: LoopSpec, fluid: FluidProperties, layout: FieldLayout, fit: Fit) {
+  const rule = spec.fluid === 'air' ? AIR_RULE : WATER_HEADER_RULE
+  const flow_kgs = spec.flow_kgsm2 * moduleArea_m2(spec) * layout.modulesPerRow
+  const bore_m = fit(rule, designBore_m(rule, { flow_kgs, fluid }))
+  const gradient_Pam = pressureGradient_Pam({ flow_kgs, bore_m, roughness_m: rule.roughness_m, fluid })
+  return { bore_m, loss_Pa: 2 * HEADER_SHARE * gradient_Pam * layout.header_m }
+}
+
+/** Supply and return between panel and store. */
+function pipeFlow(spec: LoopSpec, fluid: FluidProperties, flow_kgs: number, layout: FieldLayout, fit: Fit) {
+  const rule = spec.fluid === 'air' ? AIR_RULE : WATER_RULE
+  const bore_m = spec.pipeInnerDiameter_m ?? fit(rule, designBore_m(rule, { flow_kgs, fluid }))
+  const tube = { flow_kgs, bore_m, roughness_m: rule.roughness_m, fluid }
+  const length_m = spec.pipeLength_m + layout.rowPipes_m
+  return {
+    bore_m,
+    velocity_ms: tubeVelocity(tube),
+    loss_Pa: (1 + FITTINGS_SHARE) * pressureGradient_Pam(tube) * length_m,
+    gain_WK: pipeGain_WmK(pipeOuter_m(bore_m), spec.pipeInsulation_m) * length_m,
+  }
+}

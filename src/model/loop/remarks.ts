@@ -1,0 +1,84 @@
+import type { FluidProperties } from '#model/loop/fluid.ts'
+import { flowRegime, tubeReynolds } from '#model/loop/friction.ts'
+import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
+
+/** Water slower than this leaves air behind in the pipe, m/s (common practice, no source). */
+const CARRIES_AIR_ms = 0.6
+/** Faster than this it is heard, and than the second it wears cold copper, m/s (handbook limits for copper tube). */
+const QUIET_ms = 1.5
+const WEARS_ms = 2.4
+/** Ducts and air channels above this roar, m/s (common practice, no source). */
+const AIR_ms = 8
+/** Headers that lose more than this share of the risers' loss feed the near risers first (common practice, no source). */
+const EVEN_FEED_frac = 0.1
+/** Fan pressure a small fan can hardly reach, Pa (common practice, no source). */
+const FAN_Pa = 400
+
+/** Sentences worth showing about a worked-out loop. */
+export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperties): string[] {
+  const remarks = spec.fluid === 'air' ? airRemarks(duty) : waterRemarks(duty)
+  if (flowRegime(duty.riserReynolds) === 'transitional')
+    remarks.push(
+      `Flow in the ${passageName(spec)} is between smooth and turbulent (Re ${whole(duty.riserReynolds)}): pressure and heat transfer there are uncertain by about a third.`,
+    )
+  const pipe = {
+    flow_kgs: duty.flow_kgs,
+    bore_m: duty.pipeInnerDiameter_m,
+    roughness_m: 0,
+    fluid,
+  }
+  if (flowRegime(tubeReynolds(pipe)) === 'transitional')
+    remarks.push(
+      `Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
+    )
+  if (duty.headerLoss_Pa > EVEN_FEED_frac * duty.riserLoss_Pa)
+    remarks.push(
+      `The headers lose ${whole((100 * duty.headerLoss_Pa) / duty.riserLoss_Pa)} % of what the ${passageName(spec)} lose (10 % keeps the flow even): feed the rows by diagonal corners, widen the headers, narrow the tubes or shorten the rows.`,
+    )
+  return remarks
+}
+
+function waterRemarks(duty: LoopDuty): string[] {
+  const remarks: string[] = []
+  const velocity = duty.pipeVelocity_ms
+  if (velocity < CARRIES_AIR_ms)
+    remarks.push(
+      `Water in the pipes runs at ${velocity.toFixed(2)} m/s, too slow to carry air down (0.6 m/s): put a vent at every high point and slope the pipes to it.`,
+    )
+  const fastest = Math.max(velocity, duty.riserVelocity_ms)
+  if (fastest > WEARS_ms)
+    remarks.push(
+      `Water runs at ${fastest.toFixed(1)} m/s somewhere in the loop: above 2.4 m/s it wears copper. Use a wider tube or less flow.`,
+    )
+  else if (fastest >= QUIET_ms)
+    remarks.push(
+      `Water runs at ${fastest.toFixed(1)} m/s somewhere in the loop: above 1.5 m/s it is heard. A wider tube is quieter.`,
+    )
+  if (duty.liftLoss_Pa > 0)
+    remarks.push(
+      `The pump must lift water ${(duty.liftLoss_Pa / 9800).toFixed(1)} m to start: that takes ${whole((100 * duty.liftLoss_Pa) / duty.pressureDrop_Pa)} % of its pressure.`,
+    )
+  return remarks
+}
+
+function airRemarks(duty: LoopDuty): string[] {
+  const remarks: string[] = []
+  const fastest = Math.max(duty.pipeVelocity_ms, duty.riserVelocity_ms)
+  if (fastest > AIR_ms)
+    remarks.push(
+      `Air runs at ${fastest.toFixed(0)} m/s somewhere in the loop: above 8 m/s it roars and eats fan power. Use wider channels or less flow.`,
+    )
+  if (duty.pressureDrop_Pa > FAN_Pa)
+    remarks.push(
+      `The fan must make ${whole(duty.pressureDrop_Pa)} Pa: small fans reach about 400. Use wider or shorter channels.`,
+    )
+  return remarks
+}
+
+function passageName(spec: LoopSpec): string {
+  return spec.layout === 'riser' ? 'risers' : spec.layout === 'wetted' ? 'channels' : 'tubes'
+}
+
+function whole(value: number): string {
+  return value.toFixed(0)
+}
