@@ -81,7 +81,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     coldSpread_K: 4.0,
     warmSpread_K: 2.0,
     dewSpread_K: 4.0,
-    hotSpell_K: 4.5,
+    hotSpell_K: 3.5,
     hotSpells: 2,
     hotSpellDew_K: -2,
     cloudContrast: 2.6,

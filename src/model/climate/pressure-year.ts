@@ -1,3 +1,4 @@
+import { SEA_LEVEL_PRESSURE_PA, standardPressure_Pa } from '#model/air/moist-air.ts'
 import { hourlyFromDays } from '#model/climate/calendar.ts'
 import { solarHour_h } from '#model/climate/day-shape.ts'
 import type { InventedPlace } from '#model/climate/place.ts'
@@ -8,8 +9,8 @@ const TIDE_PA = 120
 /** Hourly station pressure, Pa: standard atmosphere at the altitude, slow weather, and the tide of 10 and 22 h. */
 export function pressureYear(place: InventedPlace, dayState: Float64Array): Float64Array {
   const { altitude_m, latitude_deg } = place.site
-  const standard_Pa = 101_325 * (1 - 2.25577e-5 * altitude_m) ** 5.25588
-  const thinner = standard_Pa / 101_325
+  const standard_Pa = standardPressure_Pa(altitude_m)
+  const thinner = standard_Pa / SEA_LEVEL_PRESSURE_PA
   const tide_Pa = TIDE_PA * Math.cos((latitude_deg * Math.PI) / 180) ** 3
   return hourlyFromDays(dayState).map((state, hour) => {
     const phase = (2 * Math.PI * (solarHour_h(place.site, hour) - 10)) / 12

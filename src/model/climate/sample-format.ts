@@ -81,7 +81,7 @@ export function sampleStart_utcMs(utcOffset_h: number): number {
  * Writes one invented year in the sample layout.
  * @param record      8760 hours that begin at local midnight on 1 January, without longwave
  * @param description one line on the climate; line breaks become blanks
- * @throws RangeError when the record is not 8760 h long
+ * @throws RangeError when the record is not 8760 h long or holds a value that is not a number
  */
 export function writeSampleCsv(record: WeatherRecord, description: string): string {
   if (record.hours !== YEAR_HOURS) {
@@ -224,6 +224,7 @@ function readCell(cell: string, name: WeatherColumn, place: Place): number {
 
 /** Fixed decimals without trailing zeros or a minus sign on zero. */
 function rounded(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) throw new RangeError(`writeSampleCsv: a value is ${value}, must be finite`)
   const text = String(Number(value.toFixed(decimals)))
   return text === '-0' ? '0' : text
 }

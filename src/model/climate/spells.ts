@@ -18,7 +18,7 @@ export interface DayStates {
 }
 
 /** Lag-1 correlations of the daily drivers. Air masses stay 2–4 days (common practice, no source). */
-const PERSISTENCE = { airTemp: 0.76, cloud: 0.6, dewPoint: 0.68, wind: 0.45, pressure: 0.72 }
+const PERSISTENCE = { airTemp: 0.72, cloud: 0.6, dewPoint: 0.68, wind: 0.45, pressure: 0.72 }
 /** How strongly cloud cools a summer day and warms a winter one (correlation of daily means). */
 const CLOUD_TEMPERATURE = 0.35
 /** How strongly cloudy days are humid days. */
@@ -44,7 +44,8 @@ export function drawDayStates(place: InventedPlace, random: RandomSource): DaySt
     const spell = hotSpell[day]!
     airTemp_K[day] = spread_K * mixed * (1 - spell) + place.hotSpell_K * spell
     const humid = CLOUD_DEW * cloud[day]! + Math.sqrt(1 - CLOUD_DEW ** 2) * vapour[day]!
-    const ordinary_K = place.dewSpread_K * humid + airMassShare(place, day) * spread_K * mixed
+    const damp = airMassShare(place, day)
+    const ordinary_K = place.dewSpread_K * (1 - damp * summer ** 2) * humid + damp * spread_K * mixed
     dewPoint_K[day] = ordinary_K * (1 - spell) + place.hotSpellDew_K * spell
     cloud[day]! -= 1.2 * spell
   }
