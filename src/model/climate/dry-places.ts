@@ -29,6 +29,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     cloudSwing: 0.3,
     cloudPeak_h: 15,
     nightWind_frac: 0.6,
+    turbidity: 4.2,
     pressureSpread_Pa: 280,
   },
   {
@@ -46,7 +47,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     airTemp_C: [23.0, 23.8, 23.3, 21.4, 19.2, 17.6, 16.9, 16.6, 16.9, 17.8, 19.2, 21.2],
     dewPoint_C: [18.8, 19.4, 19.0, 17.6, 15.8, 14.6, 14.0, 13.8, 13.9, 14.5, 15.6, 17.2],
     dailyRange_K: [6.8, 7.0, 7.0, 6.4, 5.4, 4.4, 3.9, 3.9, 4.3, 5.0, 5.6, 6.2],
-    cloud_frac: [0.5, 0.46, 0.44, 0.5, 0.66, 0.8, 0.85, 0.87, 0.84, 0.74, 0.64, 0.56],
+    cloud_frac: [0.42, 0.39, 0.37, 0.42, 0.57, 0.7, 0.75, 0.77, 0.74, 0.65, 0.55, 0.48],
     wind_ms: [3.4, 3.3, 3.1, 3.0, 2.9, 2.9, 3.0, 3.2, 3.4, 3.6, 3.6, 3.5],
     coldSpread_K: 0.8,
     warmSpread_K: 0.9,
@@ -58,6 +59,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     cloudSwing: 1.2,
     cloudPeak_h: 6,
     nightWind_frac: 0.5,
+    turbidity: 3.5,
     pressureSpread_Pa: 130,
   },
   {
@@ -88,6 +90,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     cloudSwing: 0.9,
     cloudPeak_h: 16,
     nightWind_frac: 0.55,
+    turbidity: 2.4,
     pressureSpread_Pa: 420,
   },
   {
@@ -105,7 +108,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     airTemp_C: [10.6, 10.9, 12.8, 15.4, 19.4, 23.6, 26.6, 27.0, 23.8, 19.8, 15.4, 12.0],
     dewPoint_C: [6.0, 5.8, 7.0, 8.8, 11.8, 14.6, 17.2, 18.2, 16.4, 13.6, 10.2, 7.4],
     dailyRange_K: [8.4, 8.8, 9.4, 9.8, 10.2, 10.6, 10.8, 10.6, 9.8, 9.2, 8.6, 8.2],
-    cloud_frac: [0.54, 0.52, 0.48, 0.43, 0.34, 0.2, 0.1, 0.13, 0.28, 0.4, 0.5, 0.55],
+    cloud_frac: [0.46, 0.44, 0.41, 0.37, 0.29, 0.17, 0.09, 0.11, 0.24, 0.34, 0.42, 0.47],
     wind_ms: [3.9, 4.0, 3.9, 3.7, 3.3, 3.1, 3.1, 3.0, 3.0, 3.2, 3.6, 3.8],
     coldSpread_K: 2.4,
     warmSpread_K: 1.7,
@@ -117,6 +120,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     cloudSwing: 0.4,
     cloudPeak_h: 15,
     nightWind_frac: 0.55,
+    turbidity: 3.6,
     pressureSpread_Pa: 520,
   },
   {
@@ -135,7 +139,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     airTemp_C: [28.4, 27.6, 24.2, 19.4, 14.6, 11.2, 10.4, 12.4, 16.2, 20.0, 23.8, 26.6],
     dewPoint_C: [10.2, 11.2, 9.6, 7.8, 6.4, 5.4, 4.2, 3.6, 3.8, 4.8, 6.8, 8.6],
     dailyRange_K: [15.4, 14.6, 14.6, 14.2, 12.6, 11.4, 12.2, 13.8, 15.0, 15.4, 15.4, 15.6],
-    cloud_frac: [0.3, 0.31, 0.28, 0.3, 0.38, 0.44, 0.39, 0.34, 0.31, 0.33, 0.33, 0.31],
+    cloud_frac: [0.25, 0.25, 0.23, 0.25, 0.31, 0.36, 0.32, 0.28, 0.25, 0.27, 0.27, 0.25],
     wind_ms: [3.9, 3.7, 3.4, 3.0, 2.8, 2.9, 3.1, 3.4, 3.8, 4.0, 4.0, 4.0],
     coldSpread_K: 2.2,
     warmSpread_K: 3.0,
@@ -147,6 +151,7 @@ export const DRY_PLACES: readonly InventedPlace[] = [
     cloudSwing: 0.5,
     cloudPeak_h: 15,
     nightWind_frac: 0.55,
+    turbidity: 2.9,
     pressureSpread_Pa: 520,
   },
 ]

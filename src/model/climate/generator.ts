@@ -35,7 +35,7 @@ export function inventClimate(
     ...moist,
     pressure_Pa: pressureYear(place, days.pressure),
     wind_ms: windYear(place, days.wind, cloud_frac, random),
-    ...sunshineYear(site, start_utcMs, cloud_frac),
+    ...sunshineYear(site, start_utcMs, place.turbidity, cloud_frac),
     cloud_frac,
     origins: Object.fromEntries(
       WEATHER_COLUMNS.map((name) => [name, { kind: 'derived', note: 'Invented.', filledHours: 0 }]),

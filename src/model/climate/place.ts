@@ -63,6 +63,8 @@ export interface InventedPlace {
   readonly cloudPeak_h: number
   /** Mean wind by night over mean wind by day. */
   readonly nightWind_frac: number
+  /** Linke turbidity: 2 very clean, 3 usual, 5 hazy or dusty. */
+  readonly turbidity: number
   /** Standard deviation of daily pressure, Pa. */
   readonly pressureSpread_Pa: number
 }

@@ -18,7 +18,7 @@ export interface DayStates {
 }
 
 /** Lag-1 correlations of the daily drivers. Air masses stay 2–4 days (common practice, no source). */
-const PERSISTENCE = { airTemp: 0.72, cloud: 0.6, dewPoint: 0.68, wind: 0.45, pressure: 0.72 }
+const PERSISTENCE = { airTemp: 0.68, cloud: 0.6, dewPoint: 0.68, wind: 0.45, pressure: 0.72 }
 /** How strongly cloud cools a summer day and warms a winter one (correlation of daily means). */
 const CLOUD_TEMPERATURE = 0.35
 /** How strongly cloudy days are humid days. */

@@ -1,5 +1,12 @@
-import { getPosition } from 'suncalc'
+import { ineichenPerez } from '#model/sun/clear-sky.ts'
+import { sunHours } from '#model/sun/position.ts'
+import { splitGlobal } from '#model/sun/split.ts'
 import type { Site } from '#model/weather/record.ts'
+
+/** Share of clear-sky sunshine that an overcast keeps out. Kasten & Czeplak 1980, Solar Energy 24, 177 (from memory). */
+const OVERCAST_LOSS = 0.75
+/** Where in an hour the sun is taken. */
+const MIDDLE_H = 0.5
 
 /** Sunshine on a horizontal plane and across the beam, hourly, W/m². */
 export interface SunshineHours {
@@ -8,31 +15,41 @@ export interface SunshineHours {
   readonly diffuseHorizontal_Wm2: Float64Array
 }
 
+/** Share of clear-sky global that a given opaque cloud lets through, 1 − 0.75 n. */
+export function cloudTransmission_frac(cloud_frac: number): number {
+  return 1 - OVERCAST_LOSS * cloud_frac
+}
+
 /**
- * Sunshine under a given cloud: clear-sky global (Haurwitz 1945) × cloud transmission 1 − 0.75 n^3.4 (Kasten &
- * Czeplak 1980), split by Erbs 1982. Direct and diffuse are whole W/m²; global = direct · sin h + diffuse exactly.
+ * Sunshine under a given cloud: clear-sky global (Ineichen & Perez 2002) × cloud transmission, split by Erbs 1982.
+ * Differs from Kasten & Czeplak, who raise their *total* cloud to 3.4: ours is *opaque* cloud and enters in
+ * proportion, so that the sky's longwave agrees whichever way it is worked out: Crawford & Duchon's cloud
+ * share 1 − G/G_clear comes to 0.75 n, and the factor of Martin & Berdahl for low cloud to about 0.8 n.
+ * Direct and diffuse are whole W/m² as in the file; global = direct · sin h + diffuse exactly.
  */
-export function sunshineYear(site: Site, start_utcMs: number, cloud_frac: Float64Array): SunshineHours {
+export function sunshineYear(
+  site: Site,
+  start_utcMs: number,
+  turbidity: number,
+  cloud_frac: Float64Array,
+): SunshineHours {
   const hours = cloud_frac.length
+  const sun = sunHours(start_utcMs, hours, MIDDLE_H, site.latitude_deg, site.longitude_deg)
   const globalHorizontal_Wm2 = new Float64Array(hours)
   const directNormal_Wm2 = new Float64Array(hours)
   const diffuseHorizontal_Wm2 = new Float64Array(hours)
   for (let hour = 0; hour < hours; hour += 1) {
-    const at = new Date(start_utcMs + (hour + 0.5) * 3_600_000)
-    const sine = Math.sin((getPosition(at, site.latitude_deg, site.longitude_deg).altitude * Math.PI) / 180)
-    if (sine <= 0) continue
-    const outside = 1361 * (1 + 0.033 * Math.cos((2 * Math.PI * (hour / 24)) / 365))
-    const global = 1098 * sine * Math.exp(-0.057 / sine) * (1 - 0.75 * cloud_frac[hour]! ** 3.4)
-    const kt = global / (outside * sine)
-    const share =
-      kt <= 0.22
-        ? 1 - 0.09 * kt
-        : kt <= 0.8
-          ? 0.9511 - 0.1604 * kt + 4.388 * kt ** 2 - 16.638 * kt ** 3 + 12.336 * kt ** 4
-          : 0.165
-    diffuseHorizontal_Wm2[hour] = Math.round(global * share)
-    directNormal_Wm2[hour] = Math.round((global * (1 - share)) / sine)
-    globalHorizontal_Wm2[hour] = directNormal_Wm2[hour]! * sine + diffuseHorizontal_Wm2[hour]!
+    const altitude_deg = sun.altitude_deg[hour]!
+    if (altitude_deg <= 0) continue
+    const outside_Wm2 = sun.extraterrestrial_Wm2[hour]!
+    const clear_Wm2 = ineichenPerez(altitude_deg, outside_Wm2, site.altitude_m, turbidity).global_Wm2
+    const global_Wm2 = clear_Wm2 * cloudTransmission_frac(cloud_frac[hour]!)
+    const parts = splitGlobal(global_Wm2, altitude_deg, outside_Wm2)
+    const direct_Wm2 = Math.round(parts.directNormal_Wm2)
+    const diffuse_Wm2 = Math.round(parts.diffuseHorizontal_Wm2)
+    directNormal_Wm2[hour] = direct_Wm2
+    diffuseHorizontal_Wm2[hour] = diffuse_Wm2
+    globalHorizontal_Wm2[hour] = direct_Wm2 * Math.sin((altitude_deg * Math.PI) / 180) + diffuse_Wm2
   }
   return { globalHorizontal_Wm2, directNormal_Wm2, diffuseHorizontal_Wm2 }
 }
