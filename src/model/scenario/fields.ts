@@ -75,6 +75,13 @@ export const FIELDS = {
       'Altitude term',
       'Thinner air above high places, an option of the 2024 formula. Measured data on mountains agree better without it.',
     ),
+    deficitFactor_frac: number(
+      'frac',
+      { min: 0.6, max: 1.4, default: 1, usual: [0.85, 1.15], step: 0.01 },
+      'Sky correction',
+      'Multiplies what a clear sky falls short of a black one: 1 trusts the formula.',
+      'The night heat is nearly in proportion.',
+    ),
     useMeasured: onOff(
       true,
       'Use measured sky radiation',

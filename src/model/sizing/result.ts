@@ -25,9 +25,9 @@ export interface LoadCut {
   readonly area_m2: number | null
 }
 
-/** The sized design. `met`: the smallest area that meets the target; `floor`: none does. */
+/** The sized design. `met`: the smallest area that meets the target; `floor`: none does; `own`: the user's area, unsized. */
 export interface SizingResult {
-  readonly kind: 'met' | 'floor' | 'notNeeded'
+  readonly kind: 'met' | 'floor' | 'notNeeded' | 'own'
   /** Area sized (met), the largest tried (floor) or 0 (not needed), m². */
   readonly area_m2: number
   readonly modules: number
@@ -36,6 +36,8 @@ export interface SizingResult {
   readonly withPanels: Exceedance
   readonly doNothing: Exceedance
   readonly limit: Limit | null
+  /** Load cuts that would help, best first; only worked out where no area is enough. */
+  readonly loadCuts: readonly LoadCut[]
   /** Area against measure, in rising area: what the chart shows. */
   readonly curve: {
     readonly area_m2: readonly number[]

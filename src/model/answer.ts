@@ -1,0 +1,172 @@
+/**
+ * The spine: the only place that knows the order of the stages.
+ *
+ *   weather → sun → sky → panel hours → year → sizing
+ *                 coating ┘   loop, room, store ┘
+ *
+ * Each stage is remembered by what it depends on, so that a change re-runs only what it touches: weather
+ * everything; coating or cover from the panel hours on; area, flow, store, plan and room the year only.
+ */
+import { stressWeather } from '#model/climate/stress.ts'
+import { Memory } from '#model/memory.ts'
+import { reducePanelHours } from '#model/panel/reduce.ts'
+import type { Problem } from '#model/problem.ts'
+import { roomModel } from '#model/room/model.ts'
+import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
+import type { DesignAnswer } from '#model/scenario/design-answer.ts'
+import { builtCandidate, designOf, taskOf, type Design } from '#model/scenario/design.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
+import { hottestWeekStart_h, monthSummaries } from '#model/scenario/months.ts'
+import type { Prepared } from '#model/scenario/prepared.ts'
+import {
+  loopSpecOf,
+  panelSpecOf,
+  planSpecOf,
+  roomSpecOf,
+  skyOptionsOf,
+  targetSpecOf,
+} from '#model/scenario/to-specs.ts'
+import { yardstickOf } from '#model/scenario/yardstick-of.ts'
+import { exceedance } from '#model/sizing/exceedance.ts'
+import { flowKnee } from '#model/sizing/flow-knee.ts'
+import { limitOf } from '#model/sizing/limit.ts'
+import type { LoadCut, SizingResult } from '#model/sizing/result.ts'
+import { judgeOwnArea, sizePanels } from '#model/sizing/size.ts'
+import { skyHours } from '#model/sky/longwave.ts'
+import { sunHours } from '#model/sun/position.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import { planHours } from '#model/year/plan-hours.ts'
+import { simulateYear } from '#model/year/simulate.ts'
+import type { YearResult } from '#model/year/result.ts'
+
+/** Pump power is judged for the knee of the flow at this panel area until one is known, m². */
+const REFERENCE_AREA_m2 = 12
+/** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
+const VENT_BELOW_SETPOINT_K = 4
+
+/** The stages with their memories. One for each worker or shell run; nothing is shared between spines. */
+export class Spine {
+  private readonly memory = new Memory()
+
+  /** Runs (or recalls) the stages up to the room left alone. @throws ProblemError, RangeError as the stages do */
+  prepare(scenario: Scenario, record: WeatherRecord): Prepared {
+    const { memory } = this
+    const { hotSpell_K, moreHumid_K, windFactor_frac } = scenario.site
+    const stress = { hotSpell_K, moreHumid_K, windFactor_frac }
+    const skyOptions = skyOptionsOf(scenario)
+    const panelSpec = panelSpecOf(scenario)
+    const roomSpec = roomSpecOf(scenario)
+    const plan = planSpecOf(scenario)
+    const target = targetSpecOf(scenario)
+    const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
+    const weather = memory.recall('weather', [record, stress], () => stressWeather(record, stress))
+    const sun = memory.recall('sun', [weather], () => sunOf(weather))
+    const sky = memory.recall('sky', [weather, skyOptions], () => skyHours(weather, skyOptions))
+    const panel = memory.recall('panel', [sky, sun, panelSpec], () =>
+      reducePanelHours(weather, sun, sky, panelSpec),
+    )
+    const room = memory.recall('room', [sky, sun, roomSpec], () => roomModel(weather, sun, sky, roomSpec))
+    const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
+    const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>
+      simulateYear({ room, plant: null, nightVentStop_C }),
+    )
+    const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
+    const flow = memory.recall('flow', [loopSpecOf(scenario)], () => flowOf(scenario))
+    return {
+      scenario,
+      weather,
+      sun,
+      sky,
+      panel,
+      room,
+      allowed,
+      yardstick,
+      nightVentStop_C,
+      doNothing,
+      ...flow,
+    }
+  }
+
+  /** Sizes (or judges the user's own area), then simulates the chosen design through the year. */
+  answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
+    const prepared = this.prepare(scenario, record)
+    const sized = sizingOf(prepared)
+    const design = designOf(prepared, builtCandidate(scenario, sized))
+    const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
+    const sizing = sized.kind === 'floor' ? this.explained(prepared, sized, design, year, record) : sized
+    return answerOf(prepared, sizing, design, year)
+  }
+
+  /** Adds what sets the floor, and the load cuts that would help, best first. */
+  private explained(
+    prepared: Prepared,
+    sizing: SizingResult,
+    design: Design,
+    year: YearResult,
+    record: WeatherRecord,
+  ): SizingResult {
+    const cuts = LOAD_CUTS.map((option): LoadCut => {
+      const changed = this.prepare(option.apply(prepared.scenario), record)
+      const inputs = designOf(changed, design.candidate).inputs
+      const found = exceedance(simulateYear(inputs, { lean: true }).room_C, changed.yardstick)
+      const enough = found.measure <= 0
+      const peakDrop_K = sizing.withPanels.peak_C - found.peak_C
+      return { name: option.name, peakDrop_K, area_m2: enough ? design.candidate.area_m2 : null }
+    })
+    const loadCuts = cuts
+      .filter((cut) => cut.peakDrop_K > 0.05)
+      .toSorted((a, b) => b.peakDrop_K - a.peakDrop_K)
+    return { ...sizing, limit: limitOf(year, design.inputs, prepared.yardstick), loadCuts }
+  }
+}
+
+/** The sizing alone. */
+export function sizingOf(prepared: Prepared): SizingResult {
+  const { target } = prepared.scenario
+  return target.autoArea ? sizePanels(taskOf(prepared)) : judgeOwnArea(taskOf(prepared), target.area_m2)
+}
+
+function sunOf(weather: WeatherRecord): ReturnType<typeof sunHours> {
+  const { latitude_deg, longitude_deg } = weather.site
+  return sunHours(weather.start_utcMs, weather.hours, weather.radiationMiddle_h, latitude_deg, longitude_deg)
+}
+
+function flowOf(scenario: Scenario): { flow_kgsm2: number; flowRows: SizingResult['flowKnee'] } {
+  const knee = flowKnee(loopSpecOf(scenario), REFERENCE_AREA_m2)
+  return {
+    flow_kgsm2: scenario.loop.autoFlow ? knee.flow_kgsm2 : scenario.loop.flow_kgsm2,
+    flowRows: knee.rows,
+  }
+}
+
+function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year: YearResult): DesignAnswer {
+  const { scenario, weather, sun, sky, panel, doNothing } = prepared
+  return {
+    scenario,
+    weather,
+    sun,
+    sky,
+    panel,
+    sizing,
+    area_m2: design.candidate.area_m2,
+    loop: design.loop,
+    store: design.store,
+    storeVolume_m3: design.candidate.storeVolume_m3,
+    year,
+    doNothing,
+    months: monthSummaries(weather, year, doNothing),
+    hottestWeekStart_h: hottestWeekStart_h(weather),
+    warnings: [...crossFieldProblems(scenario), ...unusualValues(scenario), ...loopRemarks(design)],
+  }
+}
+
+function loopRemarks({ loop }: Design): Problem[] {
+  return loop.remarks.map((message) => ({
+    code: 'loop-remark',
+    severity: 'warning',
+    message,
+    remedy: '',
+    place: { field: 'loop' },
+  }))
+}

@@ -1,0 +1,64 @@
+import { loopDuty } from '#model/loop/duty.ts'
+import type { LoopDuty } from '#model/loop/spec.ts'
+import type { Prepared } from '#model/scenario/prepared.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { loopSpecOf, planSpecOf, storeSpecOf } from '#model/scenario/to-specs.ts'
+import type { Candidate, SizingTask } from '#model/sizing/size.ts'
+import type { SizingResult } from '#model/sizing/result.ts'
+import { storeModel } from '#model/store/model.ts'
+import type { StoreModel } from '#model/store/spec.ts'
+import type { YearInputs } from '#model/year/inputs.ts'
+import { simulateYear } from '#model/year/simulate.ts'
+
+/** A chosen design, ready to be simulated. */
+export interface Design {
+  readonly candidate: Candidate
+  readonly loop: LoopDuty
+  readonly store: StoreModel
+  readonly inputs: YearInputs
+}
+
+/** A first guess of the area: this much per m² of floor (common practice, no source). */
+const FIRST_AREA_PER_FLOOR = 0.5
+
+/** Loop, store and year inputs of a candidate. With no area there is no plant: the room left alone. */
+export function designOf(prepared: Prepared, candidate: Candidate): Design {
+  const { scenario, panel, room, allowed, nightVentStop_C } = prepared
+  const loop = loopDuty({ ...loopSpecOf(scenario), flow_kgsm2: candidate.flow_kgsm2 }, candidate.area_m2)
+  const store = storeModel(storeSpecOf(scenario, candidate.storeVolume_m3))
+  const plan = planSpecOf(scenario)
+  const fieldFactor_frac = scenario.panel.fieldFactor_frac
+  const plant = candidate.area_m2 > 0 ? { panel, loop, store, plan, allowed, fieldFactor_frac } : null
+  return { candidate, loop, store, inputs: { room, plant, nightVentStop_C } }
+}
+
+/** The task that sizing works on. */
+export function taskOf(prepared: Prepared): SizingTask {
+  const { scenario, yardstick, doNothing, room } = prepared
+  const { store, target } = scenario
+  const hasTank = store.kind === 'mixed' || store.kind === 'layered'
+  return {
+    yardstick,
+    room_C: (candidate) => simulateYear(designOf(prepared, candidate).inputs, { lean: true }).room_C,
+    doNothing_C: doNothing.room_C,
+    maxArea_m2: target.maxArea_m2,
+    guess_m2: FIRST_AREA_PER_FLOOR * room.floor_m2,
+    storeVolume_m3: hasTank && store.autoVolume ? null : store.volume_m3,
+    hasTank,
+    flow_kgsm2: prepared.flow_kgsm2,
+    flowRows: prepared.flowRows,
+    moduleArea_m2: moduleArea_m2(scenario),
+  }
+}
+
+export function moduleArea_m2({ panel }: Scenario): number {
+  return panel.moduleLength_m * panel.moduleWidth_m
+}
+
+/** What is built: whole modules where the area was sized, the tank in proportion; the user's own area as it is. */
+export function builtCandidate(scenario: Scenario, sizing: SizingResult): Candidate {
+  const { flow_kgsm2 } = sizing
+  const area_m2 = sizing.kind === 'met' ? sizing.modules * moduleArea_m2(scenario) : sizing.area_m2
+  const grown = scenario.store.autoVolume && sizing.area_m2 > 0 ? area_m2 / sizing.area_m2 : 1
+  return { area_m2, flow_kgsm2, storeVolume_m3: sizing.storeVolume_m3 * grown }
+}

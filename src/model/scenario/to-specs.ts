@@ -1,0 +1,65 @@
+import { agedCoating, agedFilm } from '#model/coating/ageing.ts'
+import type { LoopSpec } from '#model/loop/spec.ts'
+import type { PanelSpec } from '#model/panel/spec.ts'
+import type { RoomSpec } from '#model/room/spec.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import type { TargetSpec } from '#model/sizing/target.ts'
+import type { SkyOptions } from '#model/sky/hours.ts'
+import type { StoreSpec } from '#model/store/spec.ts'
+import type { PlanSpec } from '#model/year/plan.ts'
+
+/** What each room of the model takes, picked out of a scenario. */
+
+export function skyOptionsOf({ sky }: Scenario): SkyOptions {
+  return {
+    model: sky.model,
+    altitudeTerm: sky.altitudeTerm,
+    useMeasured: sky.useMeasured,
+    deficitFactor_frac: sky.deficitFactor_frac,
+  }
+}
+
+export function panelSpecOf({ coating, cover, panel, site }: Scenario): PanelSpec {
+  const { moduleLength_m: length_m, moduleWidth_m: width_m } = panel
+  return {
+    coating: agedCoating(coating, coating.soiling_1y, coating.age_y),
+    film: cover.kind === 'film' ? agedFilm(cover, coating.age_y) : null,
+    tilt_deg: panel.tilt_deg,
+    azimuth_deg: panel.azimuth_deg,
+    horizon_deg: site.horizon_deg,
+    groundAlbedo_frac: site.albedo_frac,
+    height_m: panel.height_m,
+    terrain: site.terrain,
+    windModel: panel.windModel,
+    windExposure_frac: panel.windExposure_frac,
+    freeConvectionLength_m: (length_m * width_m) / (2 * (length_m + width_m)),
+    backLoss_Wm2K: panel.backLoss_Wm2K,
+    heatCapacity_Jm2K: panel.heatCapacity_Jm2K,
+  }
+}
+
+export function loopSpecOf({ loop, panel }: Scenario): LoopSpec {
+  return {
+    ...loop,
+    pipeInnerDiameter_m: loop.autoPipe ? null : loop.pipeInnerDiameter_m,
+    moduleLength_m: panel.moduleLength_m,
+    moduleWidth_m: panel.moduleWidth_m,
+  }
+}
+
+/** The store of the scenario with the volume a search has come to. */
+export function storeSpecOf({ store }: Scenario, volume_m3: number): StoreSpec {
+  return { ...store, volume_m3 }
+}
+
+export function roomSpecOf({ room }: Scenario): RoomSpec {
+  return room
+}
+
+export function planSpecOf({ plan }: Scenario): PlanSpec {
+  return plan
+}
+
+export function targetSpecOf({ target }: Scenario): TargetSpec {
+  return target
+}

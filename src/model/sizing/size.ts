@@ -1,0 +1,146 @@
+import { smallestArea, type Trial } from '#model/sizing/area-search.ts'
+import { exceedance, type Yardstick } from '#model/sizing/exceedance.ts'
+import type { Exceedance, SizingResult } from '#model/sizing/result.ts'
+
+/** One candidate: what a search changes. */
+export interface Candidate {
+  readonly area_m2: number
+  readonly storeVolume_m3: number
+  readonly flow_kgsm2: number
+}
+
+/** What sizing needs of the stages before it. */
+export interface SizingTask {
+  readonly yardstick: Yardstick
+  /** Operative temperature of the room each hour with a candidate, °C. */
+  readonly room_C: (candidate: Candidate) => Float64Array
+  readonly doNothing_C: Float64Array
+  readonly maxArea_m2: number
+  readonly guess_m2: number
+  /** Null: chosen at the knee. */
+  readonly storeVolume_m3: number | null
+  /** False for slab and building: there is no tank to choose. */
+  readonly hasTank: boolean
+  readonly flow_kgsm2: number
+  readonly flowRows: SizingResult['flowKnee']
+  readonly moduleArea_m2: number
+}
+
+/** Tank per m² of panel that the search begins with, and those the knee is looked for among, m³/m² (common practice, no source). */
+const FIRST_STORE_m3m2 = 0.08
+const STORE_LADDER_m3m2 = [0.03, 0.05, 0.08, 0.12, 0.18, 0.27]
+/** The knee: the smallest tank that gets this share of what the best of the ladder gets. */
+const KNEE_SHARE = 0.97
+
+/** Finds area, and the tank at its knee, for a target. Every year simulated is remembered, so nothing is run twice. */
+export function sizePanels(task: SizingTask): SizingResult {
+  const doNothing = exceedance(task.doNothing_C, task.yardstick)
+  const runs = new Runs(task)
+  if (doNothing.measure <= 0) return result(task, runs, 'notNeeded', 0, FIRST_STORE_m3m2, doNothing, [])
+  const first = searchArea(task, runs, FIRST_STORE_m3m2, task.guess_m2)
+  const reference_m2 = first.area_m2 ?? task.maxArea_m2
+  const knee = storeKnee(task, runs, reference_m2, doNothing)
+  if (knee.ratio_m3m2 === FIRST_STORE_m3m2) {
+    return first.area_m2 === null
+      ? result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
+      : result(task, runs, 'met', first.area_m2, knee.ratio_m3m2, doNothing, knee.rows)
+  }
+  const final = searchArea(task, runs, knee.ratio_m3m2, reference_m2)
+  return final.area_m2 === null
+    ? result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
+    : result(task, runs, 'met', final.area_m2, knee.ratio_m3m2, doNothing, knee.rows)
+}
+
+/** What a design of the user's own area does: not sized, only judged. */
+export function judgeOwnArea(task: SizingTask, area_m2: number): SizingResult {
+  const doNothing = exceedance(task.doNothing_C, task.yardstick)
+  return result(task, new Runs(task), 'own', area_m2, FIRST_STORE_m3m2, doNothing, [])
+}
+
+/** The area alone, with the tank in proportion to it (or fixed): what the uncertainty run repeats. */
+export function searchArea(
+  task: SizingTask,
+  runs: Runs,
+  ratio_m3m2: number,
+  guess_m2: number,
+): { area_m2: number | null; trials: readonly Trial[] } {
+  return smallestArea((area_m2) => runs.at(area_m2, ratio_m3m2).measure, guess_m2, task.maxArea_m2)
+}
+
+/** Years already simulated in one sizing. */
+export class Runs {
+  readonly done = new Map<string, { area_m2: number; ratio_m3m2: number; result: Exceedance }>()
+  private readonly task: SizingTask
+
+  constructor(task: SizingTask) {
+    this.task = task
+  }
+
+  volume_m3(area_m2: number, ratio_m3m2: number): number {
+    return this.task.storeVolume_m3 ?? ratio_m3m2 * area_m2
+  }
+
+  at(area_m2: number, ratio_m3m2: number): Exceedance {
+    const key = `${area_m2} ${ratio_m3m2}`
+    const known = this.done.get(key)
+    if (known !== undefined) return known.result
+    const storeVolume_m3 = this.volume_m3(area_m2, ratio_m3m2)
+    const room_C = this.task.room_C({ area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2 })
+    const found = exceedance(room_C, this.task.yardstick)
+    this.done.set(key, { area_m2, ratio_m3m2, result: found })
+    return found
+  }
+}
+
+function storeKnee(
+  task: SizingTask,
+  runs: Runs,
+  area_m2: number,
+  doNothing: Exceedance,
+): { ratio_m3m2: number; rows: SizingResult['storeKnee'] } {
+  if (!task.hasTank || task.storeVolume_m3 !== null) return { ratio_m3m2: FIRST_STORE_m3m2, rows: [] }
+  const tried = STORE_LADDER_m3m2.map((ratio_m3m2) => ({ ratio_m3m2, result: runs.at(area_m2, ratio_m3m2) }))
+  const gain = ({ result: found }: (typeof tried)[number]): number => doNothing.measure - found.measure
+  const best = Math.max(...tried.map(gain))
+  const chosen = tried.find((row) => gain(row) >= KNEE_SHARE * best) ?? tried.at(-1)!
+  const rows = tried.map((row) => ({
+    volume_m3: row.ratio_m3m2 * area_m2,
+    area_m2: row.result.measure <= 0 ? area_m2 : null,
+    peak_C: row.result.peak_C,
+  }))
+  return { ratio_m3m2: chosen.ratio_m3m2, rows }
+}
+
+function result(
+  task: SizingTask,
+  runs: Runs,
+  kind: SizingResult['kind'],
+  area_m2: number,
+  ratio_m3m2: number,
+  doNothing: Exceedance,
+  storeRows: SizingResult['storeKnee'],
+): SizingResult {
+  const withPanels = area_m2 > 0 ? runs.at(area_m2, ratio_m3m2) : doNothing
+  const onCurve = [...runs.done.values()]
+    .filter((run) => run.ratio_m3m2 === ratio_m3m2)
+    .toSorted((a, b) => a.area_m2 - b.area_m2)
+  return {
+    kind,
+    area_m2,
+    modules: Math.ceil(area_m2 / task.moduleArea_m2 - 1e-9),
+    flow_kgsm2: task.flow_kgsm2,
+    storeVolume_m3: task.hasTank ? runs.volume_m3(area_m2, ratio_m3m2) : 0,
+    withPanels,
+    doNothing,
+    limit: null,
+    loadCuts: [],
+    curve: {
+      area_m2: [0, ...onCurve.map((run) => run.area_m2)],
+      peak_C: [doNothing.peak_C, ...onCurve.map((run) => run.result.peak_C)],
+      hours_h: [doNothing.hours_h, ...onCurve.map((run) => run.result.hours_h)],
+    },
+    storeKnee: storeRows,
+    flowKnee: task.flowRows,
+    yearRuns: runs.done.size,
+  }
+}
