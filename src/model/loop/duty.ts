@@ -1,3 +1,4 @@
+import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
 import { fluidProperties, type FluidProperties } from '#model/loop/fluid.ts'
 import { dynamicPressure_Pa, pressureGradient_Pam, tubeReynolds, tubeVelocity } from '#model/loop/friction.ts'
 import {
@@ -24,7 +25,7 @@ import { checkLoopSpec } from '#model/loop/spec-check.ts'
 
 /** Temperature at which the fluid's properties are taken, °C: the middle of a summer night's loop. */
 export const LOOP_TEMP_C = 15
-const GRAVITY_ms2 = 9.80665
+
 /** Bends, valves and unions of the pipe run, as a share of its straight loss (common practice, no source). */
 const FITTINGS_SHARE = 0.4
 /** Loss of a header that gives up its flow evenly, over that of full flow all along: ½ laminar, 0.36 turbulent. */
@@ -67,7 +68,7 @@ function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit):
   const flow_kgs = spec.flow_kgsm2 * area_m2
   const header = headerFlow(spec, fluid, layout, fit)
   const pipe = pipeFlow(spec, fluid, flow_kgs, layout, fit)
-  const liftLoss_Pa = spec.fluid === 'air' ? 0 : fluid.density_kgm3 * GRAVITY_ms2 * spec.lift_m
+  const liftLoss_Pa = spec.fluid === 'air' ? 0 : fluid.density_kgm3 * GRAVITY_MS2 * spec.lift_m
   const pressureDrop_Pa = passage.loss_Pa + header.loss_Pa + pipe.loss_Pa + liftLoss_Pa
   const duty: LoopDuty = {
     ...idle,

@@ -1,3 +1,10 @@
+import {
+  AIR_SPECIFIC_HEAT_JKGK,
+  airConductivity_WmK,
+  airDensity_kgm3,
+  airViscosity_Pas,
+} from '#model/air/air-properties.ts'
+import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
 import { glycolProperties } from '#model/loop/glycol.ts'
 import type { FluidKind } from '#model/loop/spec.ts'
 
@@ -95,14 +102,13 @@ function waterSpecificHeat(t: number): number {
   return low + ((high - low) * (t - lowTemp)) / (highTemp - lowTemp)
 }
 
-/** Dry air at 101 325 Pa: ideal gas; viscosity and conductivity by the US Standard Atmosphere 1976, eqs. 51, 53. */
+/** Dry air at sea level, from the air room. */
 function airProperties(temp_C: number): FluidProperties {
-  const kelvin = temp_C + 273.15
   return {
-    density_kgm3: 101325 / (287.055 * kelvin),
-    specificHeat_JkgK: 1006,
-    viscosity_Pas: (1.458e-6 * kelvin ** 1.5) / (kelvin + 110.4),
-    conductivity_WmK: (2.64638e-3 * kelvin ** 1.5) / (kelvin + 245.4 * 10 ** (-12 / kelvin)),
+    density_kgm3: airDensity_kgm3(temp_C, SEA_LEVEL_PRESSURE_PA),
+    specificHeat_JkgK: AIR_SPECIFIC_HEAT_JKGK,
+    viscosity_Pas: airViscosity_Pas(temp_C),
+    conductivity_WmK: airConductivity_WmK(temp_C),
     freezing_C: -Infinity,
   }
 }

@@ -1,3 +1,4 @@
+import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
 import type { Problem } from '#model/problem.ts'
 import { storeModel } from '#model/store/model.ts'
 import type { StoreSpec } from '#model/store/spec.ts'
@@ -17,7 +18,7 @@ export interface FloorLoad {
 
 /** Shell, insulation and fittings, as a share of the water (common practice, no source). */
 const SHELL_SHARE = 0.08
-const GRAVITY_ms2 = 9.80665
+
 /** Design live load of dwelling floors, kPa: US residential code table R301.5, 40 psf. */
 const DWELLING_kPa = 1.92
 /** Tanks taller than this can tip and must be held (common practice, no source), m. */
@@ -35,7 +36,7 @@ export function floorLoad(spec: StoreSpec): FloorLoad {
     diameter_m: shape.diameter_m,
     height_m: shape.height_m,
     load_kgm2,
-    load_kPa: (load_kgm2 * GRAVITY_ms2) / 1000,
+    load_kPa: (load_kgm2 * GRAVITY_MS2) / 1000,
   }
   return { ...load, warnings: loadWarnings(load) }
 }

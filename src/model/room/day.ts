@@ -1,0 +1,35 @@
+import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
+
+/** Below this geometric altitude the sun counts as down, degrees: refraction and the sun's radius (common practice, no source). */
+export const SUNSET_deg = -0.833
+
+/** Local standard hour of the day, 0 ≤ h < 24, at which hour `index` of the record begins (fractional where the record is). */
+export function localHour(weather: WeatherRecord, index: number): number {
+  const start_h = weather.start_utcMs / 3_600_000 + weather.site.utcOffset_h
+  return (((start_h + index) % 24) + 24) % 24
+}
+
+/** The record cut at local midnight. The first and last day may be short. */
+export interface Days {
+  /** Day (0-based) of each hour. */
+  readonly dayOfHour: Uint32Array
+  /** Mean outdoor temperature of each day, °C. */
+  readonly mean_C: Float64Array
+  /** Whether the days close into a circle: the day before the first is the last. */
+  readonly cyclic: boolean
+}
+
+export function outdoorDays(weather: WeatherRecord): Days {
+  const first_h = localHour(weather, 0)
+  const dayOfHour = Uint32Array.from({ length: weather.hours }, (_, h) =>
+    Math.floor((first_h + h + 0.5) / 24),
+  )
+  const days = weather.hours === 0 ? 0 : dayOfHour[weather.hours - 1]! + 1
+  const sum = new Float64Array(days)
+  const count = new Float64Array(days)
+  for (let h = 0; h < weather.hours; h++) {
+    sum[dayOfHour[h]!]! += weather.airTemp_C[h]!
+    count[dayOfHour[h]!]! += 1
+  }
+  return { dayOfHour, mean_C: sum.map((total, day) => total / count[day]!), cyclic: isWholeYear(weather) }
+}
