@@ -27,12 +27,15 @@ import {
   skyOptionsOf,
   targetSpecOf,
 } from '#model/scenario/to-specs.ts'
+import { drawnScenario, uncertainInputs } from '#model/scenario/uncertain-inputs.ts'
 import { yardstickOf } from '#model/scenario/yardstick-of.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
 import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { limitOf } from '#model/sizing/limit.ts'
-import type { LoadCut, SizingResult } from '#model/sizing/result.ts'
-import { judgeOwnArea, sizePanels } from '#model/sizing/size.ts'
+import { latinHypercube, seededUniform } from '#model/sizing/latin-hypercube.ts'
+import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
+import { areaOnly, judgeOwnArea, sizePanels } from '#model/sizing/size.ts'
+import { spreadOf } from '#model/sizing/spread.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import { sunHours } from '#model/sun/position.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
@@ -44,6 +47,11 @@ import type { YearResult } from '#model/year/result.ts'
 const REFERENCE_AREA_m2 = 12
 /** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
 const VENT_BELOW_SETPOINT_K = 4
+
+/** One seed for all, so that the same scenario always gives the same range. */
+const UNCERTAINTY_SEED = 20_261
+/** Tank per m² of panel in the draws where the answer itself has no panels, m³/m² (common practice, no source). */
+const USUAL_STORE_m3m2 = 0.08
 
 /** The stages with their memories. One for each worker or shell run; nothing is shared between spines. */
 export class Spine {
@@ -96,6 +104,32 @@ export class Spine {
     const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
     const sizing = sized.kind === 'floor' ? this.explained(prepared, sized, design, year, record) : sized
     return answerOf(prepared, sizing, design, year)
+  }
+
+  /**
+   * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop.
+   * @param answer  the answer the draws are made around: its tank ratio, flow and area are the starting point
+   * @returns an iterator of draws done, whose return value is the spread
+   */
+  *uncertainty(
+    scenario: Scenario,
+    record: WeatherRecord,
+    sizing: SizingResult,
+    draws: number,
+  ): Generator<number, UncertaintyResult> {
+    const inputs = uncertainInputs(scenario)
+    const points = latinHypercube(draws, inputs.length, seededUniform(UNCERTAINTY_SEED))
+    const values: number[][] = []
+    const areas_m2: (number | null)[] = []
+    const ratio_m3m2 = sizing.area_m2 > 0 ? sizing.storeVolume_m3 / sizing.area_m2 : 0
+    for (let i = 0; i < draws; i++) {
+      const drawn = inputs.map(({ low, high }, k) => low + (high - low) * points[i * inputs.length + k]!)
+      const prepared = this.prepare(drawnScenario(scenario, inputs, drawn), record)
+      values.push(drawn)
+      areas_m2.push(areaOnly(taskOf(prepared), ratio_m3m2 || USUAL_STORE_m3m2, sizing.area_m2))
+      yield i + 1
+    }
+    return spreadOf(areas_m2, inputs, values)
   }
 
   /** Adds what sets the floor, and the load cuts that would help, best first. */

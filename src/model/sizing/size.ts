@@ -57,8 +57,14 @@ export function judgeOwnArea(task: SizingTask, area_m2: number): SizingResult {
   return result(task, new Runs(task), 'own', area_m2, FIRST_STORE_m3m2, doNothing, [])
 }
 
-/** The area alone, with the tank in proportion to it (or fixed): what the uncertainty run repeats. */
-export function searchArea(
+/** The area alone, for a tank in a known proportion (or fixed): what the uncertainty run repeats. */
+export function areaOnly(task: SizingTask, ratio_m3m2: number, guess_m2: number): number | null {
+  const doNothing = exceedance(task.doNothing_C, task.yardstick)
+  return doNothing.measure <= 0 ? 0 : searchArea(task, new Runs(task), ratio_m3m2, guess_m2).area_m2
+}
+
+/** Searches the area, with the tank in proportion to it (or fixed). */
+function searchArea(
   task: SizingTask,
   runs: Runs,
   ratio_m3m2: number,
