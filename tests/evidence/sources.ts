@@ -8,6 +8,10 @@ export const SOURCES = {
   spencer: 'J. W. Spencer, Fourier series representation of the position of the sun, Search 2, 1971',
   hayDavies:
     'J. E. Hay and J. A. Davies, Calculation of the solar radiation incident on an inclined surface, 1980',
+  kastenYoung: 'F. Kasten and A. T. Young, Revised optical air mass tables, Applied Optics 28, 1989',
+  haurwitz: 'B. Haurwitz, Insolation in relation to cloudiness and cloud density, J. Meteorology 2, 1945',
+  ineichen:
+    'P. Ineichen and R. Perez, A new airmass independent formulation for the Linke turbidity coefficient, Solar Energy 73, 2002',
   psychrolib: 'psychrolib 1.1.1, registry library (ASHRAE Handbook Fundamentals, ch. 1)',
   hylandWexler: 'R. W. Hyland and A. Wexler, ASHRAE Transactions 89(2A), 1983',
   iso2533: 'ISO 2533:1975, Standard atmosphere',
