@@ -10,6 +10,8 @@ export interface DayStates {
   readonly airTemp_K: Float64Array
   /** Departure of the daily mean dew point from the season, K. */
   readonly dewPoint_K: Float64Array
+  /** Standard deviation of the dew point about the season that day, K: small in a damp summer. */
+  readonly dewSpread_K: Float64Array
   /** Standard normal, persistent. */
   readonly wind: Float64Array
   readonly pressure: Float64Array
@@ -18,7 +20,7 @@ export interface DayStates {
 }
 
 /** Lag-1 correlations of the daily drivers. Air masses stay 2–4 days (common practice, no source). */
-const PERSISTENCE = { airTemp: 0.68, cloud: 0.6, dewPoint: 0.68, wind: 0.45, pressure: 0.72 }
+const PERSISTENCE = { airTemp: 0.62, cloud: 0.5, dewPoint: 0.6, wind: 0.45, pressure: 0.72 }
 /** How strongly cloud cools a summer day and warms a winter one (correlation of daily means). */
 const CLOUD_TEMPERATURE = 0.35
 /** How strongly cloudy days are humid days. */
@@ -36,6 +38,7 @@ export function drawDayStates(place: InventedPlace, random: RandomSource): DaySt
   const hotSpell = plantHotSpells(place, random)
   const airTemp_K = new Float64Array(YEAR_DAYS)
   const dewPoint_K = new Float64Array(YEAR_DAYS)
+  const dewSpread_K = new Float64Array(YEAR_DAYS)
   for (let day = 0; day < YEAR_DAYS; day += 1) {
     const summer = summerShare(place, day)
     const withCloud = CLOUD_TEMPERATURE * (1 - 2 * summer)
@@ -45,11 +48,12 @@ export function drawDayStates(place: InventedPlace, random: RandomSource): DaySt
     airTemp_K[day] = spread_K * mixed * (1 - spell) + place.hotSpell_K * spell
     const humid = CLOUD_DEW * cloud[day]! + Math.sqrt(1 - CLOUD_DEW ** 2) * vapour[day]!
     const damp = airMassShare(place, day)
-    const ordinary_K = place.dewSpread_K * (1 - damp * summer ** 2) * humid + damp * spread_K * mixed
+    dewSpread_K[day] = place.dewSpread_K * (1 - damp * summer ** 2)
+    const ordinary_K = dewSpread_K[day]! * humid + damp * spread_K * mixed
     dewPoint_K[day] = ordinary_K * (1 - spell) + place.hotSpellDew_K * spell
     cloud[day]! -= 1.2 * spell
   }
-  return { cloud, airTemp_K, dewPoint_K, wind, pressure, hotSpell }
+  return { cloud, airTemp_K, dewPoint_K, dewSpread_K, wind, pressure, hotSpell }
 }
 
 /** 0 in the coldest month, 1 in the warmest, by the place's own month means. */

@@ -10,12 +10,17 @@ import { dayLength_h, solarHour_h, warmthOfDay } from '#model/climate/day-shape.
 import type { InventedPlace } from '#model/climate/place.ts'
 import { persistentSeries, type RandomSource } from '#model/climate/random.ts'
 import type { DayStates } from '#model/climate/spells.ts'
+import { YEAR_HOURS } from '#model/weather/record.ts'
 
 /** Change of a day's range per unit of cloud above the month's, and per kelvin of dew-point depression above it. */
 const RANGE_PER_CLOUD = 0.8
 const RANGE_PER_KELVIN = 0.03
-/** Hourly unrest about the smooth course, K. */
+/** Hourly unrest about the smooth course, K, and its lag-1 correlation. */
 const UNREST_K = 0.35
+const AIR_PERSISTENCE = 0.6
+/** Hourly unrest of the dew point, share of its day-to-day spread, and its lag-1 correlation. */
+const DEW_UNREST = 0.4
+const DEW_PERSISTENCE = 0.88
 /** Over how many kelvin above the dew point the night's cooling is slowed. */
 const DEW_SOFTNESS_K = 1.2
 const PASSES = 8
@@ -37,30 +42,64 @@ export function temperatureYear(
   cloud_frac: Float64Array,
   random: RandomSource,
 ): MoistHours {
-  const unrest = persistentSeries(random, cloud_frac.length, 0.6)
-  const warmth = cloud_frac.map((_, hour) =>
-    warmthOfDay(solarHour_h(place.site, hour), dayLength_h(place.site.latitude_deg, Math.floor(hour / 24))),
-  )
-  const air_K = hourlyFromDays(days.airTemp_K)
-  const dew_K = hourlyFromDays(days.dewPoint_K)
+  const air_K = airDepartures(days, random)
+  const dew_K = dewDepartures(days, random)
+  const warmth = dayCourse(place)
   const rangeFactor = dayRangeFactors(place, days, cloud_frac)
-  const airNodes = Float64Array.from(place.airTemp_C)
-  const dewNodes = Float64Array.from(place.dewPoint_C)
-  const rangeNodes = Float64Array.from(place.dailyRange_K)
-  let hours = { airTemp_C: air_K, dewPoint_C: dew_K }
-  for (let pass = 0; pass <= PASSES; pass += 1) {
-    const airBase = seasonal(airNodes)
-    const dewBase = seasonal(dewNodes)
-    const range = hourlyFromDays(rangeFactor.map((factor, day) => factor * rangeNodes[monthOfDay(day)]!))
-    hours = moistHours((hour) => {
-      const swing_K = range[hour]! * (warmth[hour]! - 0.45) + UNREST_K * unrest[hour]!
-      return [airBase[hour]! + air_K[hour]! + swing_K, dewBase[hour]! + dew_K[hour]!]
-    }, cloud_frac.length)
-    correct(airNodes, place.airTemp_C, monthMeans(hours.airTemp_C))
-    correct(dewNodes, place.dewPoint_C, monthMeans(hours.dewPoint_C))
-    correct(rangeNodes, place.dailyRange_K, monthMeans(dayRanges(hours.airTemp_C)))
+  const build = (means: MonthNodes): MoistHours => {
+    const air_C = seasonal(means.air_C)
+    const dew_C = seasonal(means.dew_C)
+    const range_K = hourlyFromDays(rangeFactor.map((factor, day) => factor * means.range_K[monthOfDay(day)]!))
+    return joined(
+      air_C.map((mean_C, hour) => mean_C + air_K[hour]! + range_K[hour]! * (warmth[hour]! - 0.45)),
+      dew_C.map((mean_C, hour) => mean_C + dew_K[hour]!),
+    )
+  }
+  return heldToTargets(place, build)
+}
+
+/** Month values that the year is built from. */
+interface MonthNodes {
+  readonly air_C: Float64Array
+  readonly dew_C: Float64Array
+  readonly range_K: Float64Array
+}
+
+/** Builds, compares the month means with the targets, moves the month values by the miss, and builds again. */
+function heldToTargets(place: InventedPlace, build: (nodes: MonthNodes) => MoistHours): MoistHours {
+  const nodes = {
+    air_C: Float64Array.from(place.airTemp_C),
+    dew_C: Float64Array.from(place.dewPoint_C),
+    range_K: Float64Array.from(place.dailyRange_K),
+  }
+  let hours = build(nodes)
+  for (let pass = 0; pass < PASSES; pass += 1) {
+    correct(nodes.air_C, place.airTemp_C, monthMeans(hours.airTemp_C))
+    correct(nodes.dew_C, place.dewPoint_C, monthMeans(hours.dewPoint_C))
+    correct(nodes.range_K, place.dailyRange_K, monthMeans(dayRanges(hours.airTemp_C)))
+    hours = build(nodes)
   }
   return hours
+}
+
+function airDepartures(days: DayStates, random: RandomSource): Float64Array {
+  const unrest = persistentSeries(random, YEAR_HOURS, AIR_PERSISTENCE)
+  return hourlyFromDays(days.airTemp_K).map((drift, hour) => drift + UNREST_K * unrest[hour]!)
+}
+
+function dewDepartures(days: DayStates, random: RandomSource): Float64Array {
+  const unrest = persistentSeries(random, YEAR_HOURS, DEW_PERSISTENCE)
+  const spread_K = hourlyFromDays(days.dewSpread_K)
+  return hourlyFromDays(days.dewPoint_K).map(
+    (drift, hour) => drift + DEW_UNREST * spread_K[hour]! * unrest[hour]!,
+  )
+}
+
+/** The course of warmth through every day of the year, 0…1. */
+function dayCourse({ site }: InventedPlace): Float64Array {
+  return Float64Array.from({ length: YEAR_HOURS }, (_, hour) =>
+    warmthOfDay(solarHour_h(site, hour), dayLength_h(site.latitude_deg, Math.floor(hour / 24))),
+  )
 }
 
 function correct(nodes: Float64Array, target: readonly number[], got: Float64Array): void {
@@ -68,15 +107,9 @@ function correct(nodes: Float64Array, target: readonly number[], got: Float64Arr
 }
 
 /** Joins unlimited air temperature and dew point so that the dew point never stands above the air. */
-function moistHours(free: (hour: number) => readonly [number, number], hours: number): MoistHours {
-  const airTemp_C = new Float64Array(hours)
-  const dewPoint_C = new Float64Array(hours)
-  for (let hour = 0; hour < hours; hour += 1) {
-    const [air_C, dew_C] = free(hour)
-    airTemp_C[hour] = slowedNearDew(air_C, dew_C)
-    dewPoint_C[hour] = Math.min(dew_C, airTemp_C[hour]!)
-  }
-  return { airTemp_C, dewPoint_C }
+function joined(air_C: Float64Array, dew_C: Float64Array): MoistHours {
+  const airTemp_C = air_C.map((air, hour) => slowedNearDew(air, dew_C[hour]!))
+  return { airTemp_C, dewPoint_C: dew_C.map((dew, hour) => Math.min(dew, airTemp_C[hour]!)) }
 }
 
 /** Air that would fall through its dew point follows it down at half the pace, with a smooth bend. */
