@@ -1,3 +1,4 @@
+import { blackbody_Wm2 } from '#model/air/blackbody.ts'
 import { windFactor_frac } from '#model/air/wind.ts'
 import {
   bareResistance_m2KW,
@@ -7,7 +8,7 @@ import {
   WALL_INSIDE_m2KW,
 } from '#model/room/films.ts'
 import type { RoomGeometry } from '#model/room/geometry.ts'
-import { blackRadiation_Wm2, solAir } from '#model/room/sol-air.ts'
+import { solAir } from '#model/room/sol-air.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
@@ -101,7 +102,7 @@ function outsideHours(
   for (let h = 0; h < weather.hours; h++) {
     const air_C = weather.airTemp_C[h]!
     const convection_Wm2K = outsideConvection_Wm2K(weather.wind_ms[h]! * atEaves)
-    const ground_Wm2 = blackRadiation_Wm2(air_C)
+    const ground_Wm2 = blackbody_Wm2(air_C)
     for (const surface of surfaces) {
       const view = surface.skyView_frac
       const outside = solAir({

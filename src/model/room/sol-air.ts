@@ -40,9 +40,3 @@ export function solAir(w: SurfaceWeather): SolAir {
   }
   return { temp_C: T - KELVIN_OFFSET, film_Wm2K: w.convection_Wm2K + 4 * grey * T * T * T }
 }
-
-/** Radiation of a black surface at a temperature, W/m². */
-export function blackRadiation_Wm2(temp_C: number): number {
-  const T = temp_C + KELVIN_OFFSET
-  return STEFAN_BOLTZMANN * T * T * T * T
-}
