@@ -32,19 +32,15 @@ interface OpaqueSurface {
 export interface Envelope {
   readonly fabric_m2: number
   readonly airFabric_WK: number
-  readonly fabricLoss_WK: number
-  /** Conductance times outside temperature with sun, sky and wind in it, W. */
+  /** Σ A g, W/K per hour: it moves with the wind, most of all where there is no insulation. */
+  readonly loss_WK: Float64Array
+  /** Σ A g T_solair, W per hour. */
   readonly drive_W: Float64Array
 }
 
 /**
- * Opaque parts between the fabric node (inner surfaces) and outdoors.
- *
- * Each hour a surface has its sol-air temperature and film; the conductance g = 1/(R + 1/h_e) moves with the wind, while
- * the node's loss is one constant G, its mean over the record. The drive makes up for it about T_ref, the node's
- * temperature were it without mass and the room as warm as outdoors:
- *   drive = Σ A g (T_solair − T_ref) + G T_ref,   T_ref = T_out + Σ A g (T_solair − T_out)/(Σ A g + H_film)
- * so that the sun's heat is exact and only (g − G)(T_fabric − T_ref) is left out.
+ * Opaque parts between the fabric node (inner surfaces) and outdoors. Each hour a surface has its sol-air temperature and
+ * film h_e; the conductance is g = 1/(R + 1/h_e), R its U-value without films.
  */
 export function envelope(
   spec: RoomSpec,
@@ -55,14 +51,11 @@ export function envelope(
 ): Envelope {
   const surfaces = opaqueSurfaces(spec, geometry, sun)
   const fabric_m2 = surfaces.reduce((sum, surface) => sum + surface.area_m2, 0)
-  const airFabric_WK = fabric_m2 / FABRIC_FILM_m2KW
-  const { conductance_WK, excess_W } = outsideHours(surfaces, spec.height_m, weather, sky)
-  const fabricLoss_WK = conductance_WK.reduce((sum, value) => sum + value, 0) / weather.hours
-  const drive_W = weather.airTemp_C.map((air_C, h) => {
-    const reference_K = excess_W[h]! / (conductance_WK[h]! + airFabric_WK)
-    return excess_W[h]! - conductance_WK[h]! * reference_K + fabricLoss_WK * (air_C + reference_K)
-  })
-  return { fabric_m2, airFabric_WK, fabricLoss_WK, drive_W }
+  return {
+    fabric_m2,
+    airFabric_WK: fabric_m2 / FABRIC_FILM_m2KW,
+    ...outsideHours(surfaces, spec.height_m, weather, sky),
+  }
 }
 
 function opaqueSurfaces(
@@ -89,15 +82,14 @@ function opaqueSurfaces(
   return [roof, ...walls]
 }
 
-/** Σ A g, W/K, and Σ A g (T_solair − T_out), W, of each hour. */
 function outsideHours(
   surfaces: readonly OpaqueSurface[],
   height_m: number,
   weather: WeatherRecord,
   sky: SkyHours,
-): { conductance_WK: Float64Array; excess_W: Float64Array } {
-  const conductance_WK = new Float64Array(weather.hours)
-  const excess_W = new Float64Array(weather.hours)
+): Pick<Envelope, 'loss_WK' | 'drive_W'> {
+  const loss_WK = new Float64Array(weather.hours)
+  const drive_W = new Float64Array(weather.hours)
   const atEaves = windFactor_frac('open', height_m)
   for (let h = 0; h < weather.hours; h++) {
     const air_C = weather.airTemp_C[h]!
@@ -113,9 +105,9 @@ function outsideHours(
         convection_Wm2K,
       })
       const through_WK = surface.area_m2 / (surface.resistance_m2KW + 1 / outside.film_Wm2K)
-      conductance_WK[h]! += through_WK
-      excess_W[h]! += through_WK * (outside.temp_C - air_C)
+      loss_WK[h]! += through_WK
+      drive_W[h]! += through_WK * outside.temp_C
     }
   }
-  return { conductance_WK, excess_W }
+  return { loss_WK, drive_W }
 }

@@ -47,10 +47,10 @@ export interface RoomSpec {
 }
 
 /**
- * The room reduced to three nodes with constant conductances and hourly drives.
+ * The room reduced to three nodes with hourly drives and, toward outdoors, hourly conductances.
  *
  *   C_air dT_air/dt  = airFabric (T_fabric − T_air) + airSlab (T_slab − T_air) − airLoss[h] T_air + airDrive[h] (+ night vent, + cooling)
- *   C_fab dT_fab/dt  = airFabric (T_air − T_fab) − fabricLoss T_fab + fabricDrive[h]
+ *   C_fab dT_fab/dt  = airFabric (T_air − T_fab) − fabricLoss[h] T_fab + fabricDrive[h]
  *   C_slab dT_slab/dt = airSlab (T_air − T_slab) − slabLoss T_slab + slabDrive[h]
  *
  * T in °C; a drive is Σ H T_outside + gains, W.
@@ -64,8 +64,9 @@ export interface RoomModel {
   readonly slabCapacity_JK: number
   readonly airFabric_WK: number
   readonly airSlab_WK: number
-  readonly fabricLoss_WK: number
   readonly slabLoss_WK: number
+  /** Walls and roof between fabric node and sol-air temperature, W/K, per hour (the outside film moves with the wind). */
+  readonly fabricLoss_WK: Float64Array
   /** Windows + air change, W/K, per hour. */
   readonly airLoss_WK: Float64Array
   readonly airDrive_W: Float64Array

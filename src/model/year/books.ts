@@ -58,7 +58,7 @@ export class Books {
     const inside_W = sun_W[hour]! + gains_W[hour]!
     const slabNet_W = room.slabDrive_W[hour]! - room.slabLoss_WK * slab_C
     const airNet_W = room.airDrive_W[hour]! - room.airLoss_WK[hour]! * air_C
-    const fabricNet_W = room.fabricDrive_W[hour]! - room.fabricLoss_WK * fabric_C
+    const fabricNet_W = room.fabricDrive_W[hour]! - room.fabricLoss_WK[hour]! * fabric_C
     this.gains_J += weight_s * inside_W
     this.ground_J += weight_s * (slabNet_W - toSlab_W[hour]!)
     this.envelope_J += weight_s * (airNet_W + fabricNet_W - (inside_W - toSlab_W[hour]!))

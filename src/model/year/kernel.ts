@@ -185,7 +185,7 @@ export class YearKernel {
     m[air * n + air] = room.airFabric_WK + room.airSlab_WK + room.airLoss_WK[hour]! + vent_WK
     m[air * n + fabric] = m[fabric * n + air] = -room.airFabric_WK
     m[air * n + slab] = m[slab * n + air] = -room.airSlab_WK
-    m[fabric * n + fabric] = room.airFabric_WK + room.fabricLoss_WK
+    m[fabric * n + fabric] = room.airFabric_WK + room.fabricLoss_WK[hour]!
     m[slab * n + slab] = room.airSlab_WK + room.slabLoss_WK
     this.drive_W[air] = room.airDrive_W[hour]! + vent_WK * room.outdoor_C[hour]!
     this.drive_W[fabric] = room.fabricDrive_W[hour]!
