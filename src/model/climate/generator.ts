@@ -38,7 +38,7 @@ export function inventClimate(
     ...sunshineYear(site, start_utcMs, place.turbidity, cloud_frac),
     cloud_frac,
     origins: Object.fromEntries(
-      WEATHER_COLUMNS.map((name) => [name, { kind: 'derived', note: 'Invented.', filledHours: 0 }]),
+      WEATHER_COLUMNS.map((name) => [name, { kind: 'read', note: 'Invented.', filledHours: 0 }]),
     ),
     basis: `Invented sample climate: ${place.description} No such place was measured.`,
   }

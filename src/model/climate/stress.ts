@@ -35,7 +35,7 @@ export function stressWeather(record: WeatherRecord, stress: WeatherStress): Wea
     wind_ms: record.wind_ms.map((wind) => wind * windFactor_frac),
     basis: `${record.basis} ${stressNote(stress)}`,
   }
-  return record.skyLongwave_Wm2 === undefined ? harder : stressedLongwave(record, harder)
+  return stressedLongwave(record, harder)
 }
 
 /** What was changed, in one sentence for people. */

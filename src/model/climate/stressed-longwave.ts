@@ -1,24 +1,32 @@
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
+import { skyHours } from '#model/sky/longwave.ts'
+import type { SkyOptions } from '#model/sky/hours.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+
+/** The sky model that says by how much longwave changes: the default one, without any measurement. */
+const MODELLED: SkyOptions = {
+  model: 'matsunobuCoimbra2024',
+  altitudeTerm: false,
+  useMeasured: false,
+  deficitFactor_frac: 1,
+}
 
 /**
  * The harder year with its measured longwave scaled, hour by hour, by modelled longwave after over modelled
- * longwave before (clear sky of Matsunobu & Coimbra 2024 under the record's cloud, mixed as Crawford & Duchon
- * 1999 do). Hours without a measurement (NaN) stay without.
- * @param before a record with `skyLongwave_Wm2`
+ * longwave before, and the scaling noted. Hours without a measurement (NaN) stay without.
+ * @param before a record that may hold `skyLongwave_Wm2`
  * @param after  the same hours with other air and dew point
+ * @returns `after` itself when nothing was measured
  */
 export function stressedLongwave(before: WeatherRecord, after: WeatherRecord): WeatherRecord {
   const measured_Wm2 = before.skyLongwave_Wm2
   if (measured_Wm2 === undefined) return after
+  const was_Wm2 = skyHours(before, MODELLED).total_Wm2
+  const becomes_Wm2 = skyHours(after, MODELLED).total_Wm2
   const origin = before.origins.skyLongwave_Wm2
   const scaled = 'scaled by the modelled change under hotter, damper air'
   return {
     ...after,
-    skyLongwave_Wm2: measured_Wm2.map(
-      (value, hour) => (value * modelled_Wm2(after, hour)) / modelled_Wm2(before, hour),
-    ),
+    skyLongwave_Wm2: measured_Wm2.map((value, hour) => (value * becomes_Wm2[hour]!) / was_Wm2[hour]!),
     origins: {
       ...after.origins,
       skyLongwave_Wm2: {
@@ -29,11 +37,4 @@ export function stressedLongwave(before: WeatherRecord, after: WeatherRecord): W
     },
     basis: `${after.basis} Its longwave is ${scaled}.`,
   }
-}
-
-function modelled_Wm2(record: WeatherRecord, hour: number): number {
-  const share = vapourPressure_Pa(record.dewPoint_C[hour]!) / 101_325
-  const clear = 0.6 + 1.652 * Math.sqrt(share)
-  const cloud = record.cloud_frac[hour]!
-  return (cloud + (1 - cloud) * clear) * blackbody_Wm2(record.airTemp_C[hour]!)
 }
