@@ -57,23 +57,35 @@ const USUAL_STORE_m3m2 = 0.08
 export class Spine {
   private readonly memory = new Memory()
 
+  /** Stressed weather, sun and sky. */
+  skyOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky'> {
+    const { hotSpell_K, moreHumid_K, windFactor_frac } = scenario.site
+    const stress = { hotSpell_K, moreHumid_K, windFactor_frac }
+    const options = skyOptionsOf(scenario)
+    const weather = this.memory.recall('weather', [record, stress], () => stressWeather(record, stress))
+    const sun = this.memory.recall('sun', [weather], () => sunOf(weather))
+    const sky = this.memory.recall('sky', [weather, options], () => skyHours(weather, options))
+    return { weather, sun, sky }
+  }
+
+  /** The same, and the panel hours. */
+  panelOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky' | 'panel'> {
+    const { weather, sun, sky } = this.skyOf(scenario, record)
+    const spec = panelSpecOf(scenario)
+    const panel = this.memory.recall('panel', [sky, sun, spec], () =>
+      reducePanelHours(weather, sun, sky, spec),
+    )
+    return { weather, sun, sky, panel }
+  }
+
   /** Runs (or recalls) the stages up to the room left alone. @throws ProblemError, RangeError as the stages do */
   prepare(scenario: Scenario, record: WeatherRecord): Prepared {
     const { memory } = this
-    const { hotSpell_K, moreHumid_K, windFactor_frac } = scenario.site
-    const stress = { hotSpell_K, moreHumid_K, windFactor_frac }
-    const skyOptions = skyOptionsOf(scenario)
-    const panelSpec = panelSpecOf(scenario)
     const roomSpec = roomSpecOf(scenario)
     const plan = planSpecOf(scenario)
     const target = targetSpecOf(scenario)
     const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
-    const weather = memory.recall('weather', [record, stress], () => stressWeather(record, stress))
-    const sun = memory.recall('sun', [weather], () => sunOf(weather))
-    const sky = memory.recall('sky', [weather, skyOptions], () => skyHours(weather, skyOptions))
-    const panel = memory.recall('panel', [sky, sun, panelSpec], () =>
-      reducePanelHours(weather, sun, sky, panelSpec),
-    )
+    const { weather, sun, sky, panel } = this.panelOf(scenario, record)
     const room = memory.recall('room', [sky, sun, roomSpec], () => roomModel(weather, sun, sky, roomSpec))
     const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
     const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>

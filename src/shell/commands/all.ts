@@ -1,0 +1,9 @@
+import type { Command } from './command.ts'
+import { compare } from './compare.ts'
+import { panel } from './panel.ts'
+import { size } from './size.ts'
+import { sky } from './sky.ts'
+import { year } from './year.ts'
+
+/** Every subcommand by its name, in the order of the work. */
+export const COMMANDS: Readonly<Record<string, Command>> = { sky, panel, year, size, compare }

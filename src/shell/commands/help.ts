@@ -1,0 +1,67 @@
+import type { Field } from '#model/scenario/field.ts'
+import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
+import { COMMON_OPTIONS, type OptionSpec } from '../options.ts'
+import { sampleNames } from '../weather-source.ts'
+import type { Command } from './command.ts'
+
+function optionLines(specs: Readonly<Record<string, OptionSpec>>): string[] {
+  return Object.entries(specs).map(([name, { type, help }]) => {
+    const shape = type === 'boolean' ? `--${name}` : `--${name} …`
+    return `    ${shape.padEnd(24)} ${help}`
+  })
+}
+
+function rangeOf(field: Field): string {
+  switch (field.type) {
+    case 'number':
+      return `${field.min}…${field.max} ${field.unit}, default ${field.default}`
+    case 'choice':
+      return `one of ${field.options.join(', ')}; default ${field.default}`
+    case 'switch':
+      return `true or false, default ${field.default}`
+    case 'text':
+      return `text up to ${field.maxLength} characters`
+    case 'dayProfile':
+      return `24 numbers with commas, each ${field.min}…${field.max} ${field.unit}; default ${field.default.join(',')}`
+  }
+}
+
+function fieldLines(): string[] {
+  return GROUPS.flatMap((group) => [
+    '',
+    `  ${group}`,
+    ...Object.entries(fieldsOf(group)).flatMap(([name, field]) => [
+      `    ${group}.${name}`,
+      `        ${field.label}: ${field.help} ${field.why}`.trimEnd(),
+      `        ${rangeOf(field)}`,
+    ]),
+  ])
+}
+
+/** The whole help text: subcommands, options, fields, units. */
+export function helpText(commands: Readonly<Record<string, Command>>): string {
+  return [
+    'Duskbank sizes sky-cooled panels and their store for a small building.',
+    '',
+    'Usage: npm run -s duskbank -- <subcommand> [options]',
+    '',
+    'Subcommands',
+    ...Object.entries(commands).flatMap(([name, command]) => [
+      `  ${name.padEnd(10)} ${command.summary}`,
+      ...optionLines(command.options),
+    ]),
+    '  help       this text',
+    '',
+    'Options of every subcommand',
+    ...optionLines(COMMON_OPTIONS),
+    '',
+    `Sample climates (invented): ${sampleNames().join(', ')}`,
+    '',
+    'Names of columns and fields end in their unit: _C °C, _K kelvin of difference, _Wm2 W/m², _frac a share 0…1.',
+    'Progress and warnings go to standard error. Bad input: one sentence, exit code 2.',
+    '',
+    'Scenario fields (for --set and scenario files)',
+    ...fieldLines(),
+    '',
+  ].join('\n')
+}

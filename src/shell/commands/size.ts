@@ -1,0 +1,102 @@
+import { Spine } from '#model/answer.ts'
+import { problemSentence, stop } from '#model/problem.ts'
+import type { DesignAnswer } from '#model/scenario/design-answer.ts'
+import type { UncertaintyResult } from '#model/sizing/result.ts'
+import { emit, note, renderRecord } from '../output.ts'
+import { yearOf } from '../weather-source.ts'
+import type { Command } from './command.ts'
+
+const USUAL_DRAWS = 64
+const MOST_DRAWS = 4096
+const J_PER_KWH = 3.6e6
+
+function drawsOf(given: unknown): number {
+  const draws = given === undefined ? USUAL_DRAWS : Number(given)
+  if (Number.isInteger(draws) && draws >= 0 && draws <= MOST_DRAWS) return draws
+  throw stop(
+    'bad-draws',
+    `--draws ${String(given)} is not a number of draws.`,
+    `Give a whole number from 0 to ${MOST_DRAWS}.`,
+  )
+}
+
+function rangeOf(
+  spine: Spine,
+  answer: DesignAnswer,
+  draws: number,
+  record: DesignAnswer['weather'],
+): UncertaintyResult | null {
+  if (draws === 0 || answer.sizing.kind === 'own') return null
+  const run = spine.uncertainty(answer.scenario, record, answer.sizing, draws)
+  for (;;) {
+    const step = run.next()
+    if (step.done === true) return step.value
+    if (step.value % 16 === 0) note(`uncertainty: ${step.value} of ${draws} draws`)
+  }
+}
+
+export const size: Command = {
+  summary: 'panel area with its range, flow, store and pump for the target, or the floor that can be reached',
+  options: {
+    draws: { type: 'string', help: `draws of the uncertainty range, 0 for none (default ${USUAL_DRAWS})` },
+  },
+  run(options) {
+    const draws = drawsOf(options.values['draws'])
+    const record = yearOf(options)
+    const spine = new Spine()
+    const answer = spine.answer(options.scenario, record)
+    const range = rangeOf(spine, answer, draws, record)
+    for (const warning of answer.warnings) note(`warning: ${problemSentence(warning)}`)
+    emit(renderRecord(summaryOf(answer, range), options.format), options.out)
+  },
+}
+
+function summaryOf(
+  answer: DesignAnswer,
+  range: UncertaintyResult | null,
+): Parameters<typeof renderRecord>[0] {
+  const { sizing, loop, store, year, months } = answer
+  const total = (pick: (month: (typeof months)[number]) => number): number =>
+    months.reduce((sum, m) => sum + pick(m), 0)
+  return {
+    site: answer.weather.site.name,
+    weatherBasis: answer.weather.basis,
+    result: sizing.kind,
+    areaNeeded_m2: sizing.kind === 'floor' ? null : sizing.area_m2,
+    areaLow10_m2: range?.low_m2 ?? null,
+    areaMiddle50_m2: range?.middle_m2 ?? null,
+    areaHigh90_m2: range?.high_m2 ?? null,
+    outOfReach_frac: range?.unreachable_frac ?? null,
+    areaBuilt_m2: answer.area_m2,
+    modules_count: sizing.modules,
+    flow_kgs: loop.flow_kgs,
+    flowPerArea_kgsm2: sizing.flow_kgsm2,
+    pressureDrop_Pa: loop.pressureDrop_Pa,
+    pumpPower_W: loop.pumpPower_W,
+    pipeInnerDiameter_m: loop.pipeInnerDiameter_m,
+    storeVolume_m3: answer.storeVolume_m3,
+    storeMass_kg: store.waterMass_kg,
+    peak_C: sizing.withPanels.peak_C,
+    hoursOver_h: sizing.withPanels.hours_h,
+    hotDays_count: sizing.withPanels.hotDays,
+    hotDaysHeld_count: sizing.withPanels.hotDaysHeld,
+    doNothingPeak_C: sizing.doNothing.peak_C,
+    doNothingHoursOver_h: sizing.doNothing.hours_h,
+    panelHeat_kWh: total((m) => m.panelHeat_J) / J_PER_KWH,
+    delivered_kWh: total((m) => m.delivered_J) / J_PER_KWH,
+    electric_kWh: total((m) => m.electric_J) / J_PER_KWH,
+    pumpRun_h: total((m) => m.pumpRun_h),
+    freezeRisk_h: year.freezeRisk_h,
+    dewHeld_h: year.dewHeld_h,
+    ledgerResidual_frac: year.ledger.residual_J / year.ledger.throughput_J,
+    limit: sizing.limit?.sentence ?? null,
+    loadCuts: sizing.loadCuts.map(
+      (cut) =>
+        `${cut.name}: peak −${cut.peakDrop_K.toFixed(1)} K${cut.area_m2 === null ? '' : ', then enough'}`,
+    ),
+    drivers: (range?.drivers ?? [])
+      .slice(0, 5)
+      .map((driver) => `${driver.label} (${driver.correlation.toFixed(2)})`),
+    yearRuns_count: sizing.yearRuns,
+  }
+}

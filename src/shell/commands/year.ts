@@ -1,0 +1,36 @@
+import { Spine } from '#model/answer.ts'
+import { emit, note, renderTable } from '../output.ts'
+import { stampsOf } from '../stamps.ts'
+import { yearOf } from '../weather-source.ts'
+import type { Command } from './command.ts'
+
+export const year: Command = {
+  summary: 'hourly room, store, heat and pump of the sized (or own) design, with and without panels',
+  options: {},
+  run(options) {
+    const weather = yearOf(options)
+    const answer = new Spine().answer(options.scenario, weather)
+    const { year: run, doNothing, weather: used } = answer
+    note(
+      `panel ${answer.area_m2.toFixed(2)} m², store ${answer.storeVolume_m3.toFixed(2)} m³, ledger residual ${(run.ledger.residual_J / run.ledger.throughput_J).toExponential(1)} of throughput`,
+    )
+    const table = {
+      time_local: stampsOf(used),
+      outdoor_C: used.airTemp_C,
+      room_C: run.room_C,
+      roomDoNothing_C: doNothing.room_C,
+      fabric_C: run.fabric_C,
+      slab_C: run.slab_C,
+      store_C: run.store_C,
+      storeBottom_C: run.storeBottom_C,
+      plate_C: run.plate_C,
+      panelReturn_C: run.panelReturn_C,
+      panelHeat_W: run.panelHeat_W,
+      delivered_W: run.delivered_W,
+      pumpRun_frac: run.pumpRun_frac,
+      electric_W: run.electric_W,
+      waterOnPanel_kgm2: run.water_kgm2,
+    }
+    emit(renderTable(table, options.format), options.out)
+  },
+}

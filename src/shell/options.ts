@@ -1,0 +1,113 @@
+import { readFileSync } from 'node:fs'
+import { parseArgs } from 'node:util'
+import { stop } from '#model/problem.ts'
+import { crossFieldProblems } from '#model/scenario/checks.ts'
+import { ProblemError, problemSentence } from '#model/problem.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { readScenarioFile, withField } from '#model/scenario/parse.ts'
+import { defaultScenario } from '#model/scenario/schema.ts'
+import { FORMATS, note, type Format } from './output.ts'
+
+/** What every subcommand takes, plus whatever its own option table adds. */
+export interface Options {
+  readonly scenario: Scenario
+  readonly format: Format
+  readonly out: string | undefined
+  /** Raw values of all options that were given. */
+  readonly values: Readonly<Record<string, string | boolean | (string | boolean)[] | undefined>>
+}
+
+export interface OptionSpec {
+  readonly type: 'string' | 'boolean'
+  readonly multiple?: boolean
+  readonly help: string
+}
+
+/** Options of every subcommand. */
+export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
+  weather: { type: 'string', help: 'weather file, or the name of a sample climate' },
+  mapping: {
+    type: 'string',
+    help: 'mapping file for that weather table (saved from the app or with weather --save-mapping)',
+  },
+  'accept-long-gaps': { type: 'boolean', help: 'go on although more than 48 h in a row are missing' },
+  scenario: { type: 'string', help: 'scenario file (.json); default: the defaults of every field' },
+  set: {
+    type: 'string',
+    multiple: true,
+    help: 'field=value, any number of times, e.g. --set panel.tilt_deg=10',
+  },
+  format: { type: 'string', help: 'csv or json' },
+  out: { type: 'string', help: 'file to write; default: standard output' },
+}
+
+/** Reads the words after the subcommand. @throws ProblemError in one clear sentence */
+export function readOptions(words: readonly string[], own: Readonly<Record<string, OptionSpec>>): Options {
+  const specs = { ...COMMON_OPTIONS, ...own }
+  const values = parsed(words, specs)
+  const format = values['format'] ?? 'csv'
+  if (typeof format !== 'string' || !(FORMATS as readonly string[]).includes(format)) {
+    throw stop('bad-format', `--format ${String(format)} is not known.`, `Use ${FORMATS.join(' or ')}.`)
+  }
+  return {
+    scenario: scenarioOf(values),
+    format: format as Format,
+    out: values['out'] as string | undefined,
+    values,
+  }
+}
+
+function parsed(words: readonly string[], specs: Readonly<Record<string, OptionSpec>>): Options['values'] {
+  const options = Object.fromEntries(
+    Object.entries(specs).map(([name, { type, multiple }]) => [name, { type, multiple: multiple ?? false }]),
+  )
+  try {
+    return parseArgs({ args: [...words], options, allowPositionals: false, strict: true }).values
+  } catch (error) {
+    const reason = (error as Error).message.split('. ')[0]!
+    throw stop(
+      'bad-option',
+      `${reason}.`,
+      `Known options: ${Object.keys(specs)
+        .map((name) => `--${name}`)
+        .join(', ')}.`,
+    )
+  }
+}
+
+function scenarioOf(values: Options['values']): Scenario {
+  let scenario = defaultScenario()
+  const file = values['scenario']
+  if (typeof file === 'string') {
+    const read = readScenarioFile(textOf(file), file)
+    for (const warning of read.warnings) note(`warning: ${problemSentence(warning)}`)
+    scenario = read.scenario
+  }
+  for (const setting of (values['set'] ?? []) as string[]) {
+    const at = setting.indexOf('=')
+    if (at < 0)
+      throw stop(
+        'bad-set',
+        `--set ${setting} has no “=”.`,
+        'Write --set field=value, e.g. --set panel.tilt_deg=10.',
+      )
+    scenario = withField(scenario, setting.slice(0, at), setting.slice(at + 1))
+  }
+  const errors = crossFieldProblems(scenario).filter((problem) => problem.severity === 'error')
+  if (errors.length > 0) throw new ProblemError(errors)
+  return scenario
+}
+
+/** A text file's content. @throws ProblemError when it can't be read */
+export function textOf(file: string): string {
+  try {
+    return readFileSync(file, 'utf8')
+  } catch (error) {
+    throw stop(
+      'cannot-read',
+      `The file could not be read (${(error as Error).message}).`,
+      'Check the name and the path.',
+      { file },
+    )
+  }
+}

@@ -1,0 +1,88 @@
+import { writeFileSync } from 'node:fs'
+import { stop } from '#model/problem.ts'
+
+export type Cell = number | string | boolean | null
+/** A table by columns: name (with its unit) → values, all of one length. */
+export type Table = Readonly<Record<string, ArrayLike<Cell>>>
+
+export const FORMATS = ['csv', 'json'] as const
+export type Format = (typeof FORMATS)[number]
+
+/** Six significant digits: more than any input deserves, few enough to read. */
+const DIGITS = 6
+
+function shown(value: Cell): string {
+  if (value === null) return ''
+  if (typeof value === 'number')
+    return Number.isFinite(value) ? String(Number(value.toPrecision(DIGITS))) : ''
+  return quoted(String(value))
+}
+
+/** Text cells are quoted where they must be, and never start as a spreadsheet formula would. */
+function quoted(text: string): string {
+  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text
+  return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+}
+
+function toCsv(table: Table): string {
+  const names = Object.keys(table)
+  const rows = Math.max(0, ...names.map((name) => table[name]!.length))
+  const lines = [names.join(',')]
+  for (let i = 0; i < rows; i++) lines.push(names.map((name) => shown(table[name]![i] ?? null)).join(','))
+  return `${lines.join('\n')}\n`
+}
+
+function toJson(table: Table): string {
+  const clean = (value: Cell): Cell =>
+    typeof value === 'number' ? (Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : null) : value
+  const columns = Object.entries(table).map(([name, values]) => [name, Array.from(values, clean)])
+  return `${JSON.stringify(Object.fromEntries(columns), null, 1)}\n`
+}
+
+/** Text of an hourly or tabular result. */
+export function renderTable(table: Table, format: Format): string {
+  return format === 'csv' ? toCsv(table) : toJson(table)
+}
+
+/** Text of a result that is one set of named values: two columns in CSV, one object in JSON. */
+export function renderRecord(
+  record: Readonly<Record<string, Cell | readonly Cell[]>>,
+  format: Format,
+): string {
+  if (format === 'json') {
+    const tidy = (value: Cell | readonly Cell[]): unknown =>
+      Array.isArray(value)
+        ? value.map(tidy)
+        : typeof value === 'number' && !Number.isFinite(value)
+          ? null
+          : value
+    return `${JSON.stringify(Object.fromEntries(Object.entries(record).map(([k, value]) => [k, tidy(value)])), null, 1)}\n`
+  }
+  const names = Object.keys(record)
+  const cell = (value: Cell | readonly Cell[]): Cell =>
+    Array.isArray(value) ? value.join('; ') : (value as Cell)
+  return toCsv({ name: names, value: names.map((name) => cell(record[name]!)) })
+}
+
+/** Writes to a file, or to standard output when none is named. @throws ProblemError when the file can't be written */
+export function emit(text: string, out: string | undefined): void {
+  if (out === undefined) {
+    process.stdout.write(text)
+    return
+  }
+  try {
+    writeFileSync(out, text)
+  } catch (error) {
+    throw stop(
+      'cannot-write',
+      `The result could not be written (${(error as Error).message}).`,
+      'Choose another --out file.',
+      { file: out },
+    )
+  }
+}
+
+/** Progress and notes go to standard error, so that results can be piped. */
+export function note(text: string): void {
+  process.stderr.write(`${text}\n`)
+}
