@@ -5,9 +5,28 @@ export default defineConfig({
   plugins: [sveltekit()],
   worker: { format: 'es' },
   build: { target: 'es2022' },
+  server: { fs: { allow: ['climate-samples'] } },
   test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/browser/**', 'node_modules/**'],
-    testTimeout: 120_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'node_modules/**'],
+          testTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.browser.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 240_000,
+          fileParallelism: false,
+        },
+      },
+    ],
   },
 })

@@ -1,0 +1,66 @@
+import { linkHash, placedText, readLinkHash, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
+import { readKept, writeKept } from '#live/kept-text.ts'
+import { problemsOf } from '#live/problems-of.ts'
+import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
+import type { Workbench } from '#live/workbench.svelte.ts'
+
+const AUTOSAVE = 'design'
+const AUTOSAVE_AFTER_MS = 300
+
+/**
+ * Brings the page to life in the browser: what the link or the last visit left, then an answer to every
+ * change and an autosave behind it. Returns what ends it again.
+ */
+export function awaken(bench: Workbench): () => void {
+  bench.units.recall()
+  const openHash = () => open(bench, () => readLinkHash(location.hash))
+  const fromLink = location.hash.length > 1 && openHash()
+  const kept = readKept(AUTOSAVE)
+  if (!fromLink && kept !== null) open(bench, () => readPlacedText(kept))
+  if (!bench.climate.record && !bench.climate.loading) void bench.climate.choose(bench.climate.id)
+  void bench.climate.recallOwn()
+
+  const stopEffects = $effect.root(() => {
+    $effect(() => {
+      if (bench.climate.record) bench.run.ask(bench.design.scenario, bench.climate.record)
+    })
+    $effect(() => {
+      if (!bench.climate.record || bench.run.updating) return bench.range.leave()
+      return bench.range.followSoon(bench.run.answer, bench.climate.record)
+    })
+    $effect(() => {
+      const text = placedText(bench.placed)
+      const timer = setTimeout(() => (bench.autosaved = writeKept(AUTOSAVE, text)), AUTOSAVE_AFTER_MS)
+      return () => clearTimeout(timer)
+    })
+  })
+  addEventListener('hashchange', openHash)
+  bench.ready = true
+  return () => {
+    stopEffects()
+    removeEventListener('hashchange', openHash)
+  }
+}
+
+/** Puts a design in place if there is one to read; what is wrong with it is shown, what is open stays. */
+function open(bench: Workbench, read: () => PlacedDesign | null): boolean {
+  try {
+    const placed = read()
+    if (!placed) return false
+    bench.place(placed)
+    return true
+  } catch (reason) {
+    bench.openProblems = problemsOf(reason)
+    return false
+  }
+}
+
+/** The whole address that reopens a design on any machine. */
+export function linkOf(placed: PlacedDesign): string {
+  return `${location.origin}${location.pathname}#${linkHash(placed)}`
+}
+
+/** True when a climate id is one that a link can name on another machine. */
+export function travels(climate: string): boolean {
+  return SAMPLE_CLIMATES.some(({ id }) => id === climate)
+}

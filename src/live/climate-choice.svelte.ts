@@ -1,0 +1,76 @@
+import { readSampleCsv } from '#model/climate/sample-format.ts'
+import { stop, type Problem } from '#model/problem.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import { keepOwnWeather, ownWeather } from '#live/own-weather.ts'
+import { problemsOf } from '#live/problems-of.ts'
+import { SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
+
+/** Id of the weather the user brought, beside those of the samples. */
+export const OWN_CLIMATE = 'own'
+
+/** The climate the design stands in: a sample, fetched when chosen, or a record the user brought. */
+export class ClimateChoice {
+  id = $state(SAMPLE_CLIMATES[0]!.id)
+  record = $state.raw<WeatherRecord | null>(null)
+  problems = $state.raw<readonly Problem[]>([])
+  loading = $state(false)
+  /** Name of the user's own record, once there is one. */
+  ownName = $state<string | null>(null)
+  readonly #read = new Map<string, WeatherRecord>()
+
+  /** Takes a sample's id or `OWN_CLIMATE`; the last choice wins when several are under way. */
+  async choose(id: string): Promise<void> {
+    this.id = id
+    this.loading = true
+    this.problems = []
+    try {
+      const record = await this.recordOf(id)
+      if (this.id === id) this.record = record
+    } catch (reason) {
+      if (this.id === id) this.problems = problemsOf(reason)
+    } finally {
+      if (this.id === id) this.loading = false
+    }
+  }
+
+  /** The record of any climate on offer, read at most once; for pages that need several. */
+  async recordOf(id: string): Promise<WeatherRecord> {
+    const known = this.#read.get(id)
+    if (known) return known
+    const record = id === OWN_CLIMATE ? await ownWeather() : await fetchSample(id)
+    this.#read.set(id, record)
+    return record
+  }
+
+  /** Puts the user's own record in place and keeps it in this browser. */
+  async useOwn(record: WeatherRecord): Promise<void> {
+    this.#read.set(OWN_CLIMATE, record)
+    this.ownName = record.site.name
+    await this.choose(OWN_CLIMATE)
+    await keepOwnWeather(record)
+  }
+
+  /** Looks whether an earlier visit left a record of the user's own. */
+  async recallOwn(): Promise<void> {
+    const record = await ownWeather().catch(() => null)
+    if (!record) return
+    this.#read.set(OWN_CLIMATE, record)
+    this.ownName = record.site.name
+  }
+}
+
+async function fetchSample(id: string): Promise<WeatherRecord> {
+  const sample = SAMPLE_CLIMATES.find((candidate) => candidate.id === id)
+  if (!sample) {
+    throw stop('climate-unknown', `There is no climate called “${id}” here.`, 'Pick one from the list.')
+  }
+  const response = await fetch(sampleUrl(sample)).catch(() => null)
+  if (!response?.ok) {
+    throw stop(
+      'climate-not-loaded',
+      `The climate ${sample.name} could not be loaded.`,
+      'Check the connection and pick it again; climates loaded before still work.',
+    )
+  }
+  return readSampleCsv(await response.text(), sample.file)
+}

@@ -1,0 +1,58 @@
+import { withField, differences, requireScenario } from '#model/scenario/parse.ts'
+import { defaultScenario } from '#model/scenario/schema.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { stop } from '#model/problem.ts'
+
+/** A design and where it stands: what a link, a file and the autosave carry. */
+export interface PlacedDesign {
+  readonly scenario: Scenario
+  /** Id of the climate, as in `ClimateChoice`. */
+  readonly climate: string
+}
+
+/**
+ * The part of a link after `#`: the climate and every field that is not at its default, in plain words, e.g.
+ * `climate=hot-desert&room.roofU_Wm2K=0.2`. It never leaves the browser: servers do not see this part.
+ */
+export function linkHash({ scenario, climate }: PlacedDesign): string {
+  const words = new URLSearchParams({ climate })
+  for (const [group, fields] of Object.entries(differences(scenario))) {
+    for (const [name, value] of Object.entries(fields)) words.set(`${group}.${name}`, String(value))
+  }
+  return words.toString()
+}
+
+/**
+ * Reads what `linkHash` wrote; null when the hash carries no design.
+ * @throws ProblemError naming the field that cannot be read
+ */
+export function readLinkHash(hash: string): PlacedDesign | null {
+  const words = new URLSearchParams(hash.replace(/^#/, ''))
+  const climate = words.get('climate')
+  if (climate === null) return null
+  words.delete('climate')
+  let scenario = defaultScenario()
+  for (const [path, text] of words) scenario = withField(scenario, path, text)
+  return { scenario: requireScenario(scenario).scenario, climate }
+}
+
+/** Text for the autosave and for named designs. */
+export function placedText({ scenario, climate }: PlacedDesign): string {
+  return JSON.stringify({ climate, scenario: differences(scenario) })
+}
+
+/** Reads what `placedText` wrote. @throws ProblemError when it is damaged */
+export function readPlacedText(text: string): PlacedDesign {
+  let value: { climate?: unknown; scenario?: unknown }
+  try {
+    value = JSON.parse(text) as typeof value
+  } catch {
+    throw stop(
+      'kept-design-damaged',
+      'The kept design cannot be read.',
+      'Start from a preset or open a file.',
+    )
+  }
+  const climate = typeof value?.climate === 'string' ? value.climate : ''
+  return { scenario: requireScenario(value?.scenario ?? {}).scenario, climate }
+}

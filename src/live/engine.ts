@@ -1,0 +1,98 @@
+import { ProblemError, type Problem } from '#model/problem.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Reply, Request } from '#live/messages.ts'
+import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
+
+interface Waiting {
+  readonly resolve: (output: never) => void
+  readonly reject: (reason: ProblemError) => void
+  readonly onProgress: (share: number) => void
+}
+
+/** Thrown to whoever waits when `stop()` ends the worker. */
+export class Stopped extends Error {
+  override readonly name = 'Stopped'
+}
+
+/**
+ * One worker and the questions it owes an answer to. Started at the first question, started again after a
+ * crash or a stop; the weather is sent again only when it changed or the worker is new.
+ */
+export class Engine {
+  #worker: Worker | null = null
+  #weather: WeatherRecord | null = null
+  #nextId = 1
+  readonly #waiting = new Map<number, Waiting>()
+
+  run<K extends TaskName>(
+    name: K,
+    input: TaskInput<K>,
+    weather: WeatherRecord,
+    onProgress: (share: number) => void = () => {},
+  ): Promise<TaskOutput<K>> {
+    const worker = this.#started()
+    if (this.#weather !== weather) {
+      this.#post(worker, { kind: 'weather', record: weather })
+      this.#weather = weather
+    }
+    const id = this.#nextId++
+    return new Promise<TaskOutput<K>>((resolve, reject) => {
+      this.#waiting.set(id, { resolve: resolve as (output: never) => void, reject, onProgress })
+      this.#post(worker, { kind: 'task', id, name, input } as Request)
+    })
+  }
+
+  /** Ends the worker at once, whatever it is doing. Everyone waiting is told with `Stopped`. */
+  stop(): void {
+    this.#worker?.terminate()
+    this.#worker = null
+    this.#weather = null
+    const waiting = [...this.#waiting.values()]
+    this.#waiting.clear()
+    for (const { reject } of waiting) reject(new Stopped() as unknown as ProblemError)
+  }
+
+  #started(): Worker {
+    if (this.#worker) return this.#worker
+    const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
+    worker.onmessage = (event: MessageEvent<Reply>) => this.#hear(event.data)
+    worker.onerror = (event) => {
+      event.preventDefault()
+      if (this.#worker === worker) this.#crashed(event.message)
+    }
+    this.#worker = worker
+    return worker
+  }
+
+  #post(worker: Worker, request: Request): void {
+    worker.postMessage(request)
+  }
+
+  #hear(reply: Reply): void {
+    const waiting = this.#waiting.get(reply.id)
+    if (!waiting) return
+    if (reply.kind === 'progress') return waiting.onProgress(reply.share)
+    this.#waiting.delete(reply.id)
+    if (reply.kind === 'done') waiting.resolve(reply.output as never)
+    else waiting.reject(new ProblemError(reply.problems))
+  }
+
+  #crashed(message: string): void {
+    this.#worker?.terminate()
+    this.#worker = null
+    this.#weather = null
+    const waiting = [...this.#waiting.values()]
+    this.#waiting.clear()
+    for (const { reject } of waiting) reject(new ProblemError([crash(message)]))
+  }
+}
+
+function crash(message: string): Problem {
+  return {
+    code: 'engine-crashed',
+    severity: 'error',
+    message: `The calculation stopped unexpectedly${message ? ` (${message})` : ''}.`,
+    remedy: 'It starts afresh with your next change; undo the last one if it happens again.',
+    place: {},
+  }
+}

@@ -1,0 +1,53 @@
+import type { Problem } from '#model/problem.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import { Engine, Stopped } from '#live/engine.ts'
+import { problemsOf } from '#live/problems-of.ts'
+import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
+
+/**
+ * Work that takes seconds (range, map, comparison), in a worker of its own so that dragging stays quick.
+ * Starting again or stopping ends what was running at once.
+ */
+export class LongRun<K extends TaskName> {
+  result = $state.raw<TaskOutput<K> | null>(null)
+  /** What the result answers: compare by identity with what is described now to see if it is out of date. */
+  resultFor = $state.raw<TaskInput<K> | null>(null)
+  problems = $state.raw<readonly Problem[]>([])
+  running = $state(false)
+  /** 0…1 while running. */
+  share = $state(0)
+
+  readonly #name: K
+  readonly #engine = new Engine()
+  #turn = 0
+
+  constructor(name: K) {
+    this.#name = name
+  }
+
+  async start(input: TaskInput<K>, weather: WeatherRecord): Promise<void> {
+    const turn = ++this.#turn
+    if (this.running) this.#engine.stop()
+    this.running = true
+    this.share = 0
+    this.problems = []
+    try {
+      const result = await this.#engine.run(this.#name, input, weather, (share) => {
+        if (turn === this.#turn) this.share = share
+      })
+      if (turn !== this.#turn) return
+      this.result = result
+      this.resultFor = input
+    } catch (reason) {
+      if (turn === this.#turn && !(reason instanceof Stopped)) this.problems = problemsOf(reason)
+    } finally {
+      if (turn === this.#turn) this.running = false
+    }
+  }
+
+  stop(): void {
+    this.#turn++
+    this.#engine.stop()
+    this.running = false
+  }
+}

@@ -1,0 +1,17 @@
+import { readKept, writeKept } from '#live/kept-text.ts'
+import type { UnitSystem } from '#model/units/convert.ts'
+
+/** SI or US units: one switch for everything that is shown; inside, all is SI. */
+export class UnitChoice {
+  system = $state<UnitSystem>('si')
+
+  /** Reads the last choice; call once in the browser. */
+  recall(): void {
+    if (readKept('units') === 'us') this.system = 'us'
+  }
+
+  choose(system: UnitSystem): void {
+    this.system = system
+    writeKept('units', system)
+  }
+}

@@ -1,0 +1,41 @@
+import { createContext } from 'svelte'
+import type { Problem } from '#model/problem.ts'
+import { defaultScenario } from '#model/scenario/schema.ts'
+import { ClimateChoice } from '#live/climate-choice.svelte.ts'
+import type { PlacedDesign } from '#live/design-link.ts'
+import { DesignState } from '#live/design-state.svelte.ts'
+import { KeptDesigns } from '#live/kept-designs.svelte.ts'
+import { LiveRun } from '#live/live-run.svelte.ts'
+import { AreaRangeRun } from '#live/area-range.svelte.ts'
+import { UnitChoice } from '#live/unit-choice.svelte.ts'
+
+/** Everything the pages share: the description, the climate, the running answer and the choice of units. */
+export class Workbench {
+  readonly design = new DesignState(defaultScenario())
+  readonly climate = new ClimateChoice()
+  readonly run = new LiveRun()
+  readonly range = new AreaRangeRun()
+  readonly units = new UnitChoice()
+  readonly kept = new KeptDesigns()
+  /** False until the page listens: controls stay disabled so that no click is lost. */
+  ready = $state(false)
+  /** False when the browser refuses to keep the design for the next visit. */
+  autosaved = $state(true)
+  /** What was wrong with a link, a file or a kept design that was asked for. */
+  openProblems = $state.raw<readonly Problem[]>([])
+
+  get placed(): PlacedDesign {
+    return { scenario: this.design.scenario, climate: this.climate.id }
+  }
+
+  /** Opens a design in its climate; the one before is one undo away. */
+  place({ scenario, climate }: PlacedDesign): void {
+    this.openProblems = []
+    this.design.replace(scenario)
+    if (climate !== '' && (climate !== this.climate.id || !this.climate.record))
+      void this.climate.choose(climate)
+  }
+}
+
+/** `workbench()` inside any component under the root layout, which provides it. */
+export const [workbench, provideWorkbench] = createContext<Workbench>()

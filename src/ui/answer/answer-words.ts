@@ -1,0 +1,92 @@
+import type { UnitSystem } from '#model/units/convert.ts'
+import type { LiveAnswer } from '#live/tasks.ts'
+import { flowText, shownQuantity } from '#ui/words/quantity.ts'
+
+export interface AnswerRow {
+  readonly label: string
+  readonly value: string
+}
+
+/** The one number, and the line above it that says what it is. */
+export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
+  const area = shownQuantity('m2', system).text(answer.area_m2)
+  switch (answer.sizing.kind) {
+    case 'own':
+      return { kicker: 'Your own panel area', big: area }
+    case 'met':
+      return { kicker: 'Panel area that meets the target', big: area }
+    case 'notNeeded':
+      return { kicker: 'The room meets the target by itself', big: 'No panels' }
+    case 'floor':
+      return { kicker: `No area is enough; shown with ${area}`, big: 'Out of reach' }
+  }
+}
+
+/** How many hot days are held, and what doing nothing would give. */
+export function held(answer: LiveAnswer): string {
+  const { withPanels, doNothing } = answer.sizing
+  return `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days held; ${doNothing.hotDaysHeld} without panels`
+}
+
+/** The rest of the answer, a line each. */
+export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly AnswerRow[] {
+  const { scenario, loop, sizing, year, doNothing } = answer
+  const t = shownQuantity('C', system)
+  const m = shownQuantity('m', system)
+  const energy = shownQuantity('J', system)
+  const rows: AnswerRow[] = [
+    {
+      label: 'Hottest hour',
+      value: `${t.text(sizing.withPanels.peak_C)}; ${t.text(sizing.doNothing.peak_C)} without`,
+    },
+    {
+      label: 'Hours above the limit',
+      value: `${sizing.withPanels.hours_h.toFixed(0)}; ${sizing.doNothing.hours_h.toFixed(0)} without`,
+    },
+  ]
+  if (year === doNothing || answer.area_m2 === 0) return rows
+  const bore_m = loop.pipeInnerDiameter_m
+  const flow_m3s = loop.pipeVelocity_ms * Math.PI * (bore_m / 2) ** 2
+  return [
+    ...rows,
+    {
+      label: 'Panels',
+      value: `${loop.modules} of ${m.rounded(scenario.panel.moduleLength_m)} × ${m.text(scenario.panel.moduleWidth_m)}`,
+    },
+    { label: 'Flow', value: flowText(flow_m3s, scenario.loop.fluid, system) },
+    {
+      label: scenario.loop.fluid === 'air' ? 'Duct' : 'Pipe, inside',
+      value: shownQuantity('m', system, 0.5).text(bore_m),
+    },
+    { label: 'Store', value: storeWords(answer, system) },
+    {
+      label: scenario.loop.fluid === 'air' ? 'Fan' : 'Pump',
+      value: shownQuantity('W', system).text(loop.pumpPower_W, 2),
+    },
+    {
+      label: 'Pump runs',
+      value: `${answer.months.reduce((sum, x) => sum + x.pumpRun_h, 0).toFixed(0)} h a year`,
+    },
+    {
+      label: 'Electricity',
+      value: `${energy.text(
+        answer.months.reduce((sum, x) => sum + x.electric_J, 0),
+        2,
+      )} a year`,
+    },
+    {
+      label: 'Heat sent to the sky',
+      value: `${energy.text(
+        answer.months.reduce((sum, x) => sum + x.panelHeat_J, 0),
+        3,
+      )} a year`,
+    },
+  ]
+}
+
+function storeWords(answer: LiveAnswer, system: UnitSystem): string {
+  if (answer.store.kind === 'slab') return 'the floor slab'
+  if (answer.store.kind === 'building') return 'the building itself'
+  const volume = shownQuantity('m3', system).text(answer.storeVolume_m3)
+  return `${volume} tank, ${shownQuantity('kg', system).text(answer.store.waterMass_kg)} full`
+}

@@ -1,0 +1,34 @@
+import { format } from 'date-fns'
+import type { WeatherRecord } from '#model/weather/record.ts'
+
+const HOUR_MS = 3_600_000
+
+/**
+ * Clock of a weather record: hour index → what the site's own clock (standard time) shows. Charts keep the
+ * hour index on their axis and only word it here: a browser's time zone and its daylight saving never enter.
+ */
+export function wallClock(weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>, hour: number) {
+  const wall = new Date(weather.start_utcMs + (weather.site.utcOffset_h + hour) * HOUR_MS)
+  return { month: wall.getUTCMonth(), day: wall.getUTCDate(), hour: wall.getUTCHours() }
+}
+
+/** `14 Jul`: the day an hour lies in. */
+export function dayLabel(weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>, hour: number): string {
+  const { month, day } = wallClock(weather, hour)
+  return format(new Date(2001, month, day, 12), 'd MMM')
+}
+
+/** `14 Jul 15:00`. */
+export function hourLabel(weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>, hour: number): string {
+  return `${dayLabel(weather, hour)} ${clockLabel(wallClock(weather, hour).hour)}`
+}
+
+/** `06:00`. */
+export function clockLabel(hour: number): string {
+  return `${String(Math.floor(hour) % 24).padStart(2, '0')}:00`
+}
+
+/** `Jan` … `Dec` for month 0…11. */
+export function monthLabel(month: number): string {
+  return format(new Date(2001, month, 15, 12), 'MMM')
+}

@@ -1,0 +1,53 @@
+import { displayUnit, fromDisplay, toDisplay, type UnitSystem } from '#model/units/convert.ts'
+import { formatFixed, formatQuantity } from '#model/units/format.ts'
+import type { Unit } from '#model/units/suffix.ts'
+
+/** How one quantity is shown and typed on the page, in the chosen unit system. */
+export interface ShownQuantity {
+  /** Unit as people write it; empty for a plain number. */
+  readonly symbol: string
+  readonly toShown: (si: number) => number
+  readonly toSi: (shown: number) => number
+  /** The shown number without the tails of conversion, for boxes: five significant digits. */
+  readonly rounded: (si: number) => number
+  /** The shown number with so many decimals, for tables. */
+  readonly fixed: (si: number, decimals: number) => string
+  /** The number with its unit. */
+  readonly text: (si: number, digits?: number) => string
+}
+
+/**
+ * @param unit suffix of the quantity as in `units/suffix.ts`
+ * @param largest largest value it can take, SI: short lengths are shown in mm or inches
+ */
+export function shownQuantity(unit: string, system: UnitSystem, largest = Infinity): ShownQuantity {
+  const known = unit as Unit
+  const display = displayUnit(known, system, largest)
+  return {
+    symbol: display.symbol,
+    toShown: (si) => toDisplay(si, display),
+    toSi: (shown) => fromDisplay(shown, display),
+    rounded: (si) => Number(toDisplay(si, display).toPrecision(5)),
+    fixed: (si, decimals) => formatFixed(toDisplay(si, display), decimals),
+    text: (si, digits = 3) => formatQuantity(si, known, system, { digits, largest }),
+  }
+}
+
+const LITRES_MIN = 60_000
+const GALLONS_MIN = 15_850.323
+const CUBIC_METRES_HOUR = 3600
+const CUBIC_FEET_MIN = 2118.88
+
+/** A volume flow in the unit a pump or fan is bought by; `flow_m3s` in m³/s. */
+export function flowText(flow_m3s: number, fluid: string, system: UnitSystem): string {
+  const air = fluid === 'air'
+  const [factor, symbol] =
+    system === 'us'
+      ? air
+        ? [CUBIC_FEET_MIN, 'ft³/min']
+        : [GALLONS_MIN, 'gal/min']
+      : air
+        ? [CUBIC_METRES_HOUR, 'm³/h']
+        : [LITRES_MIN, 'L/min']
+  return `${Number((flow_m3s * factor).toPrecision(2))} ${symbol}`
+}

@@ -1,0 +1,175 @@
+import type { ChartConfiguration } from 'chart.js'
+import type { LiveAnswer } from '#live/tasks.ts'
+import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
+import type { TableOf } from '#ui/chart/DataTable.svelte'
+import type { Ink } from '#ui/chart/ink.ts'
+import { dayLabel, hourLabel } from '#ui/words/calendar.ts'
+import type { ShownQuantity } from '#ui/words/quantity.ts'
+
+const WEEK_H = 168
+
+interface Series {
+  readonly label: string
+  readonly values: Float64Array
+}
+
+function seriesOf(answer: LiveAnswer): readonly Series[] {
+  return [
+    { label: 'Outdoors', values: answer.weather.airTemp_C },
+    { label: 'Room without panels', values: answer.doNothing.room_C },
+    { label: 'Room with panels', values: answer.year.room_C },
+    { label: 'Store', values: answer.year.store_C },
+  ]
+}
+
+function styles(ink: Ink): readonly object[] {
+  return [
+    { borderColor: ink.outdoor, borderWidth: 1.5 },
+    { borderColor: ink.without, borderWidth: 2, borderDash: [9, 4] },
+    { borderColor: ink.room, borderWidth: 3.5 },
+    { borderColor: ink.store, borderWidth: 2, borderDash: [2, 3] },
+  ]
+}
+
+/** Lines of one week over the hour index, the nights shaded, the limit drawn. */
+export function weekConfig(
+  answer: LiveAnswer,
+  start_h: number,
+  temperature: ShownQuantity,
+  ink: Ink,
+): ChartConfiguration {
+  const look = styles(ink)
+  const base = baseOptions(ink)
+  return {
+    type: 'line',
+    data: {
+      datasets: seriesOf(answer).map(({ label, values }, i) => ({
+        label,
+        data: points(values, start_h, temperature),
+        pointRadius: 0,
+        pointStyle: 'line' as const,
+        tension: 0.25,
+        ...look[i],
+      })),
+    },
+    options: {
+      ...base,
+      parsing: false,
+      scales: {
+        x: {
+          type: 'linear',
+          min: start_h,
+          max: start_h + WEEK_H,
+          ticks: {
+            stepSize: 24,
+            color: ink.soft,
+            align: 'start',
+            callback: (value) => dayLabel(answer.weather, Number(value)),
+          },
+          grid: { color: ink.grid },
+        },
+        y: quantityAxis(ink, temperature.symbol),
+      },
+      plugins: {
+        ...base.plugins,
+        tooltip: {
+          ...base.plugins?.tooltip,
+          callbacks: {
+            title: (items) => hourLabel(answer.weather, items[0]?.parsed.x ?? 0),
+            label: (item) => `${item.dataset.label}: ${item.parsed.y?.toFixed(1)} ${temperature.symbol}`,
+          },
+        },
+        annotation: {
+          annotations: { ...nights(answer, start_h, ink), ...limitLine(answer, temperature, ink) },
+        },
+      },
+    },
+  } as ChartConfiguration
+}
+
+function points(values: Float64Array, start_h: number, temperature: ShownQuantity) {
+  const out: { x: number; y: number }[] = []
+  for (let h = start_h; h < Math.min(start_h + WEEK_H, values.length); h++) {
+    out.push({ x: h + 0.5, y: temperature.toShown(values[h]!) })
+  }
+  return out
+}
+
+function nights(answer: LiveAnswer, start_h: number, ink: Ink): Record<string, object> {
+  const boxes: Record<string, object> = {}
+  let from: number | null = null
+  for (let h = start_h; h <= start_h + WEEK_H; h++) {
+    const dark = h < start_h + WEEK_H && (answer.sun.altitude_deg[h] ?? 1) < 0
+    if (dark && from === null) from = h
+    if (!dark && from !== null) {
+      boxes[`night${from}`] = box(from, h, ink)
+      from = null
+    }
+  }
+  return boxes
+}
+
+function box(xMin: number, xMax: number, ink: Ink): object {
+  return {
+    type: 'box',
+    xMin,
+    xMax,
+    backgroundColor: ink.night,
+    borderWidth: 0,
+    drawTime: 'beforeDatasetsDraw',
+  }
+}
+
+function limitLine(answer: LiveAnswer, temperature: ShownQuantity, ink: Ink): Record<string, object> {
+  const { kind, limit_C } = answer.scenario.target
+  if (kind === 'adaptive') return {}
+  return {
+    limit: {
+      type: 'line',
+      yMin: temperature.toShown(limit_C),
+      yMax: temperature.toShown(limit_C),
+      borderColor: ink.limit,
+      borderWidth: 1,
+      borderDash: [14, 3, 2, 3],
+      label: {
+        display: true,
+        content: `limit ${temperature.text(limit_C)}`,
+        position: 'start',
+        backgroundColor: ink.ground,
+        color: ink.text,
+        padding: 3,
+        font: { size: 11 },
+      },
+    },
+  }
+}
+
+function highest(values: Float64Array, start_h: number): number {
+  let top = -Infinity
+  for (let h = start_h; h < Math.min(start_h + WEEK_H, values.length); h++) top = Math.max(top, values[h]!)
+  return top
+}
+
+/** The main numbers of a week in words. */
+export function weekSummary(answer: LiveAnswer, start_h: number, temperature: ShownQuantity): string {
+  const peaks = seriesOf(answer).map(
+    ({ label, values }) => `${label} ${temperature.text(highest(values, start_h))}`,
+  )
+  return `Line chart of the week from ${dayLabel(answer.weather, start_h)}. Highest: ${peaks.join(', ')}.`
+}
+
+export function weekTable(answer: LiveAnswer, start_h: number, temperature: ShownQuantity): TableOf {
+  const series = seriesOf(answer)
+  const rows = []
+  for (let h = start_h; h < Math.min(start_h + WEEK_H, answer.year.hours); h++) {
+    rows.push([
+      hourLabel(answer.weather, h),
+      ...series.map(({ values }) => temperature.toShown(values[h]!).toFixed(1)),
+    ])
+  }
+  return {
+    caption: `Hourly temperatures, week from ${dayLabel(answer.weather, start_h)}`,
+    columns: ['Hour from', ...series.map(({ label }) => `${label}, ${temperature.symbol}`)],
+    rows,
+  }
+}
