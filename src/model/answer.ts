@@ -10,6 +10,7 @@
 import { stressWeather } from '#model/climate/stress.ts'
 import { Memory } from '#model/memory.ts'
 import { reducePanelHours } from '#model/panel/reduce.ts'
+import type { PanelSpec } from '#model/panel/spec.ts'
 import type { Problem } from '#model/problem.ts'
 import { roomModel } from '#model/room/model.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
@@ -37,6 +38,8 @@ import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/res
 import { areaOnly, judgeOwnArea, sizePanels } from '#model/sizing/size.ts'
 import { spreadOf } from '#model/sizing/spread.ts'
 import { skyHours } from '#model/sky/longwave.ts'
+import type { PlaneIrradiance, SunHours } from '#model/sun/hours.ts'
+import { planeIrradiance } from '#model/sun/plane.ts'
 import { sunHours } from '#model/sun/position.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { planHours } from '#model/year/plan-hours.ts'
@@ -73,7 +76,7 @@ export class Spine {
     const { weather, sun, sky } = this.skyOf(scenario, record)
     const spec = panelSpecOf(scenario)
     const panel = this.memory.recall('panel', [sky, sun, spec], () =>
-      reducePanelHours(weather, sun, sky, spec),
+      reducePanelHours(weather, sunOnPanel(weather, sun, spec), sky, spec),
     )
     return { weather, sun, sky, panel }
   }
@@ -171,6 +174,11 @@ export class Spine {
 export function sizingOf(prepared: Prepared): SizingResult {
   const { target } = prepared.scenario
   return target.autoArea ? sizePanels(taskOf(prepared)) : judgeOwnArea(taskOf(prepared), target.area_m2)
+}
+
+function sunOnPanel(weather: WeatherRecord, sun: SunHours, spec: PanelSpec): PlaneIrradiance {
+  const { tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg } = spec
+  return planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg)
 }
 
 function sunOf(weather: WeatherRecord): ReturnType<typeof sunHours> {

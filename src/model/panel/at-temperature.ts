@@ -1,6 +1,6 @@
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { panelTangent } from '#model/panel/tangent.ts'
-import { advanceWater } from '#model/panel/water.ts'
+import { waterAfter_kgm2 } from '#model/panel/water.ts'
 
 /** A panel whose plate is held at one temperature through the record, per hour. */
 export interface HeldPanel {
@@ -29,7 +29,7 @@ export function panelAtTemperature(panel: PanelHours, plate_C: number): HeldPane
       panelTangent(panel, h, plate_C, water_kgm2, tangent)
       held.heat_Wm2[h]! += tangent.q_Wm2 / SUB_STEPS
       held.formed_kgm2[h]! += Math.max(0, tangent.water_kgm2s) * step_s
-      water_kgm2 = advanceWater(water_kgm2, tangent.water_kgm2s, step_s, panel.waterLimit_kgm2)
+      water_kgm2 = waterAfter_kgm2(water_kgm2, tangent.water_kgm2s, step_s, plate_C, panel.waterLimit_kgm2)
     }
     held.water_kgm2[h] = water_kgm2
     held.surface_C[h] = panel.surface_C[h]! + panel.surfaceSlope[h]! * (plate_C - panel.equilibrium_C[h]!)

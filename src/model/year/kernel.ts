@@ -1,6 +1,6 @@
 import type { PanelTangent } from '#model/panel/hours.ts'
 import { panelTangent } from '#model/panel/tangent.ts'
-import { advanceWater } from '#model/panel/water.ts'
+import { waterAfter_kgm2 } from '#model/panel/water.ts'
 import { Books } from '#model/year/books.ts'
 import { Controls } from '#model/year/controls.ts'
 import {
@@ -353,10 +353,11 @@ export class YearKernel {
   private afterStep(step_s: number): void {
     const plant = this.inputs.plant
     if (plant === null) return
-    this.water_kgm2 = advanceWater(
+    this.water_kgm2 = waterAfter_kgm2(
       this.water_kgm2,
       this.tangent.water_kgm2s,
       step_s,
+      this.temp_C[this.nodes.plate]!,
       plant.panel.waterLimit_kgm2,
     )
     if (this.nodes.layers > 1) this.turnOver()

@@ -31,7 +31,7 @@ export const panel: Command = {
       time_local: stampsOf(weather),
       airTemp_C: weather.airTemp_C,
       equilibrium_C: hours.equilibrium_C,
-      conductance_Wm2K: hours.dry.conductance_Wm2K,
+      conductance_Wm2K: hours.conductance_Wm2K,
       surfaceAtRest_C: hours.surface_C,
       surfaceWhileHeld_C: held.surface_C,
       heatAtPlate_Wm2: held.heat_Wm2,
