@@ -1,47 +1,72 @@
+import type { Exchange } from '#model/panel/exchange.ts'
+
 /**
  * Panel hours: each hour's weather and the coating reduced once to what the loop needs, per m² of panel.
  *
- * About the temperature at which a dry plate takes in nothing (`equilibrium_C`), with x = T_plate − T_eq,
+ * What depends on the hour is kept as numbers (below); what depends only on the coating and cover is kept once, as
+ * polynomials of temperature (`Exchange`). Convection on the exposed face, with y = T − T_air and s = |y|, is
  *
- *   q_dry(x) = U x + B x² + C x³ + J max(0, x − k)         heat leaving the plate, W/m²
+ *   h_c = base + root √s + line s        for a face colder and one hotter than the air, s held to the fitted span
  *
- * U is the conductance at equilibrium, B and C the bend of radiation and free convection, J and k the knee
- * where convection starts in the gap under a film (J = 0 for a bare plate). A wet surface radiates as water
- * does: q_wet is the same form about the same x with a constant `wetOffset`. Dew, frost and drying add
- * h_lat (e_sat(T_surface) − e_air), T_surface = surface0 + surface1 · x.
- * Filled by `panel/reduce.ts`; read by `panel/tangent.ts`.
+ * so that heat leaving the plate at any temperature is a polynomial and a square root away. Filled by
+ * `panel/reduce.ts`; read by `panel/tangent.ts`.
  */
 export interface PanelHours {
   readonly hours: number
   /** Plate temperature at which a dry plate takes in nothing, °C. */
   readonly equilibrium_C: Float64Array
-  readonly dry: PanelCurve
-  readonly wet: PanelCurve
-  /** Latent coefficient of the exposed surface: W/m² per Pa of vapour-pressure difference. */
-  readonly latent_Wm2Pa: Float64Array
+  /** ∂q/∂T of the dry plate there, W/m²K. */
+  readonly conductance_Wm2K: Float64Array
+  /** Temperature of the exposed face there, °C: the plate itself, or the film over it. */
+  readonly surface_C: Float64Array
+  /** Its change with the plate's temperature there: 1 for a bare plate. */
+  readonly surfaceSlope: Float64Array
+  readonly air_C: Float64Array
   /** Vapour pressure of the air, Pa. */
   readonly vapour_Pa: Float64Array
-  /** Exposed-surface temperature at x = 0, °C, and its slope with x (1 for a bare plate). */
-  readonly surface_C: Float64Array
-  readonly surfaceSlope: Float64Array
-  /** Sunshine absorbed by plate (and film), W/m²; for the ledger. */
+  /** Evaporation per Pa of vapour-pressure difference and W/m²K of convection, kg/s per (Pa W/K). */
+  readonly massTransfer: Float64Array
+  /** Convection from a face colder and hotter than the air. */
+  readonly cold: ConvectionCurve
+  readonly hot: ConvectionCurve
+  /** Sky, surroundings and sunshine absorbed by plate and by film, W/m², dry and wet. */
+  readonly dryGain: Gain
+  readonly wetGain: Gain
+  /** Sunshine absorbed by plate and film together, W/m²; for the ledger and for people. */
   readonly absorbedSun_Wm2: Float64Array
-  /** Heat that a latent watt at the surface takes from the plate: 1 for a bare plate, less under a film. */
-  readonly latentShare: Float64Array
+  readonly dryExchange: Exchange
+  readonly wetExchange: Exchange
+  /** The air gap under a film; null for a bare plate. */
+  readonly gap: GapHours | null
+  readonly backLoss_Wm2K: number
   /** Heat capacity of plate and fluid, J/m²K. */
   readonly heatCapacity_Jm2K: number
   /** Water that stays on the surface before it runs off, kg/m². */
   readonly waterLimit_kgm2: number
 }
 
-/** Coefficients of q(x) = offset + U x + B x² + C x³ + J max(0, x − k); x in K, q in W/m². */
-export interface PanelCurve {
-  readonly offset_Wm2: Float64Array
-  readonly conductance_Wm2K: Float64Array
-  readonly bend_Wm2K2: Float64Array
-  readonly twist_Wm2K3: Float64Array
-  readonly kneeSlope_Wm2K: Float64Array
-  readonly knee_K: Float64Array
+/** Coefficients of h_c = base + root √s + line s, W/m²K with s in K. */
+export interface ConvectionCurve {
+  readonly base: Float64Array
+  readonly root: Float64Array
+  readonly line: Float64Array
+  /** s is held to this, K. */
+  readonly span_K: number
+}
+
+/** Longwave and sunshine absorbed, W/m². The film's column is all zero for a bare plate. */
+export interface Gain {
+  readonly plate_Wm2: Float64Array
+  readonly film_Wm2: Float64Array
+}
+
+/** Still-air gap: conduction, and convection once the plate is hotter than the film by `onset_K`. */
+export interface GapHours {
+  readonly width_m: number
+  /** (sin 1.8β)^1.6 of the Hollands correlation. */
+  readonly shear: number
+  /** Plate-over-film difference at Ra cos β = 1708, K. */
+  readonly onset_K: Float64Array
 }
 
 /** What `panelTangent` writes: heat leaving the plate and its slope at one plate temperature. */

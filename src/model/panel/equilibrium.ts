@@ -1,0 +1,49 @@
+import { filmPart } from '#model/panel/film-tangent.ts'
+import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
+import { barePart } from '#model/panel/tangent.ts'
+
+/** The plate is at equilibrium when the next step would be smaller than this, K. */
+const EQUILIBRIUM_STEP_K = 1e-4
+const MOST_STEPS = 40
+/** Longest step of the search, K. */
+const LONGEST_STEP_K = 40
+/** The film's slope is taken over this rise of the plate, K. */
+const SLOPE_SPAN_K = 6
+/** First guess of the film's slope where there is no hour before. */
+const USUAL_FILM_SLOPE = 0.3
+
+/**
+ * Finds and writes one hour's equilibrium: plate temperature, slope, face temperature and its slope. The hour's
+ * other columns must stand, but for its vapour pressure, which must still be zero: at equilibrium no dew counts.
+ * Starts from the hour before, moved along with the air. Heat leaving rises with temperature, so Newton's rule
+ * with its step held is safe.
+ */
+export function settleEquilibrium(panel: PanelHours, hour: number, scratch: PanelTangent): void {
+  const before = hour - 1
+  const shift = hour === 0 ? 0 : panel.air_C[hour]! - panel.air_C[before]!
+  let plate = hour === 0 ? panel.air_C[0]! : panel.equilibrium_C[before]! + shift
+  panel.surface_C[hour] = hour === 0 ? panel.air_C[0]! : panel.surface_C[before]! + shift
+  panel.surfaceSlope[hour] = hour === 0 ? USUAL_FILM_SLOPE : panel.surfaceSlope[before]!
+  panel.equilibrium_C[hour] = plate
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const face = dryFace_C(panel, hour, plate, scratch)
+    panel.equilibrium_C[hour] = plate
+    panel.surface_C[hour] = face
+    const wish = -scratch.q_Wm2 / scratch.slope_Wm2K
+    const step = Math.max(-LONGEST_STEP_K, Math.min(LONGEST_STEP_K, wish))
+    plate += step
+    if (Math.abs(step) < EQUILIBRIUM_STEP_K) break
+  }
+  panel.conductance_Wm2K[hour] = scratch.slope_Wm2K
+  const warmer = dryFace_C(panel, hour, panel.equilibrium_C[hour]! + SLOPE_SPAN_K, scratch)
+  panel.surfaceSlope[hour] = (warmer - panel.surface_C[hour]!) / SLOPE_SPAN_K
+}
+
+/** Dry heat and slope into `out`; returns the temperature of the exposed face, °C. */
+function dryFace_C(panel: PanelHours, hour: number, plate_C: number, out: PanelTangent): number {
+  out.q_Wm2 = panel.backLoss_Wm2K * (plate_C - panel.air_C[hour]!)
+  out.slope_Wm2K = panel.backLoss_Wm2K
+  if (panel.gap !== null) return filmPart(panel, hour, plate_C, false, 1, 0, out)
+  barePart(panel, hour, plate_C, false, 1, 0, out)
+  return plate_C
+}

@@ -1,0 +1,102 @@
+import { airConductivity_WmK } from '#model/air/air-properties.ts'
+import { slopeAt, valueAt } from '#model/air/polynomial.ts'
+import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
+import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
+import { changeHeat_Jkg } from '#model/panel/water.ts'
+
+/** Conductivity of air as a straight line through its values at −10 and 30 °C, W/m K. */
+const CONDUCTIVITY_SLOPE = (airConductivity_WmK(30) - airConductivity_WmK(-10)) / 40
+const CONDUCTIVITY_AT_0 = airConductivity_WmK(-10) + 10 * CONDUCTIVITY_SLOPE
+/** Ra cos β at which the last term of the Hollands correlation sets in, over its first. */
+const SECOND_ONSET = 5830 / 1708
+/** The film is solved until its step is below this, K; the step left over is carried on to the heat. */
+const FILM_STEP_K = 0.02
+const MOST_STEPS = 12
+
+/**
+ * Adds the dry or wet share of a plate under a film, weighted. The film's balance is solved by Newton's rule from
+ * its temperature at equilibrium, one or two steps as a rule; the balance rises with the film's temperature, so
+ * the rule is safe.
+ * @returns the film's temperature, °C
+ */
+export function filmPart(
+  panel: PanelHours,
+  hour: number,
+  plate_C: number,
+  isWet: boolean,
+  weight: number,
+  limit_kgm2s: number,
+  out: PanelTangent,
+): number {
+  const exchange = isWet ? panel.wetExchange : panel.dryExchange
+  const gain = isWet ? panel.wetGain : panel.dryGain
+  const gap = panel.gap!
+  const air = panel.air_C[hour]!
+  const vapour = panel.vapour_Pa[hour]!
+  const perConvection = panel.massTransfer[hour]!
+  const onset = gap.onset_K[hour]!
+  const toFilm = gain.film_Wm2[hour]! + valueAt(exchange.plateToFilm, plate_C)
+  let film = panel.surface_C[hour]! + panel.surfaceSlope[hour]! * (plate_C - panel.equilibrium_C[hour]!)
+  let step = 0
+  let gapHeat = 0
+  let gapSlope = 0
+  let faceSlope = 0
+  let evaporation = 0
+  for (let i = 0; i < MOST_STEPS; i++) {
+    // The gap: conduction, and the two terms of Hollands 1976 once the plate is hotter by the onset.
+    const difference = plate_C - film
+    const conduction = (CONDUCTIVITY_AT_0 + CONDUCTIVITY_SLOPE * 0.5 * (plate_C + film)) / gap.width_m
+    gapHeat = difference
+    gapSlope = 1
+    if (difference > onset) {
+      const ratio = (gap.shear * onset) / difference
+      gapHeat += 1.44 * (1 - ratio) * (difference - onset)
+      gapSlope += 1.44 * (1 - (ratio * onset) / difference)
+      if (difference > SECOND_ONSET * onset) {
+        const root = Math.cbrt(difference / (SECOND_ONSET * onset))
+        gapHeat += (root - 1) * difference
+        gapSlope += (4 / 3) * root - 1
+      }
+    }
+    gapHeat *= conduction
+    gapSlope *= conduction
+    // The outer face: convection and, where wet or below the dew point, vapour.
+    const y = film - air
+    const curve = y < 0 ? panel.cold : panel.hot
+    const distance = y < 0 ? -y : y
+    const inSpan = distance < curve.span_K
+    const s = inSpan ? distance : curve.span_K
+    const rooted = curve.root[hour]! * Math.sqrt(s)
+    const lined = curve.line[hour]! * s
+    const h = curve.base[hour]! + rooted + lined
+    let face = h * y
+    faceSlope = slopeAt(exchange.filmEmission, film) + (inSpan ? h + 0.5 * rooted + lined : h)
+    const excess_Pa = saturationFast_Pa(film) - vapour
+    evaporation = 0
+    if (isWet || excess_Pa < 0) {
+      const heat = changeHeat_Jkg(film)
+      evaporation = perConvection * h * excess_Pa
+      if (evaporation < limit_kgm2s) faceSlope += heat * perConvection * h * saturationFastSlope_PaK(film)
+      else evaporation = limit_kgm2s
+      face += heat * evaporation
+    }
+    const imbalance = valueAt(exchange.filmEmission, film) - toFilm + face - gapHeat
+    step = -imbalance / (faceSlope + gapSlope)
+    if (step < FILM_STEP_K && step > -FILM_STEP_K) break
+    film += step
+  }
+  // Heat at the last film temperature, carried over the small step that was left.
+  const toPlateSlope = slopeAt(exchange.filmToPlate, film)
+  const perFilm = -toPlateSlope - gapSlope
+  const filmPerPlate = (slopeAt(exchange.plateToFilm, plate_C) + gapSlope) / (faceSlope + gapSlope)
+  out.q_Wm2 +=
+    weight *
+    (valueAt(exchange.plateEmission, plate_C) -
+      gain.plate_Wm2[hour]! -
+      valueAt(exchange.filmToPlate, film) +
+      gapHeat +
+      perFilm * step)
+  out.slope_Wm2K += weight * (slopeAt(exchange.plateEmission, plate_C) + gapSlope + perFilm * filmPerPlate)
+  out.water_kgm2s -= weight * evaporation
+  return film + step
+}

@@ -1,0 +1,67 @@
+import type { Polynomial5 } from '#model/air/polynomial.ts'
+import { slopeAt, valueAt } from '#model/air/polynomial.ts'
+import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
+import { filmPart } from '#model/panel/film-tangent.ts'
+import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
+import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from '#model/panel/water.ts'
+
+/**
+ * Heat leaving the plate, its slope and the water gained, at one plate temperature in one hour. The hour loop's
+ * innermost call: arithmetic, a square root and a table, no allocation.
+ * @param water_kgm2  water or frost on the exposed face
+ * @param out         overwritten
+ */
+export function panelTangent(
+  panel: PanelHours,
+  hour: number,
+  plate_C: number,
+  water_kgm2: number,
+  out: PanelTangent,
+): void {
+  const back = panel.backLoss_Wm2K
+  out.q_Wm2 = back * (plate_C - panel.air_C[hour]!)
+  out.slope_Wm2K = back
+  out.water_kgm2s = 0
+  const wet = wetness_frac(water_kgm2)
+  const part = panel.gap === null ? barePart : filmPart
+  if (wet < 1) part(panel, hour, plate_C, false, 1 - wet, 0, out)
+  if (wet > 0) part(panel, hour, plate_C, true, wet, evaporationLimit_kgm2s(water_kgm2), out)
+}
+
+/** Adds the dry or wet share of a bare plate, weighted. */
+export function barePart(
+  panel: PanelHours,
+  hour: number,
+  plate_C: number,
+  isWet: boolean,
+  weight: number,
+  limit_kgm2s: number,
+  out: PanelTangent,
+): void {
+  const emission: Polynomial5 = (isWet ? panel.wetExchange : panel.dryExchange).plateEmission
+  const gain = (isWet ? panel.wetGain : panel.dryGain).plate_Wm2[hour]!
+  const y = plate_C - panel.air_C[hour]!
+  const curve = y < 0 ? panel.cold : panel.hot
+  const distance = y < 0 ? -y : y
+  const inSpan = distance < curve.span_K
+  const s = inSpan ? distance : curve.span_K
+  const rooted = curve.root[hour]! * Math.sqrt(s)
+  const lined = curve.line[hour]! * s
+  const h = curve.base[hour]! + rooted + lined
+  // d(h y)/dy = h + s dh/ds inside the span, h beyond it.
+  const hSlope = inSpan ? h + 0.5 * rooted + lined : h
+  let q = valueAt(emission, plate_C) - gain + h * y
+  let slope = slopeAt(emission, plate_C) + hSlope
+  const excess_Pa = saturationFast_Pa(plate_C) - panel.vapour_Pa[hour]!
+  if (isWet || excess_Pa < 0) {
+    const transfer = panel.massTransfer[hour]! * h
+    const heat = changeHeat_Jkg(plate_C)
+    let evaporation = transfer * excess_Pa
+    if (evaporation < limit_kgm2s) slope += heat * transfer * saturationFastSlope_PaK(plate_C)
+    else evaporation = limit_kgm2s
+    q += heat * evaporation
+    out.water_kgm2s -= weight * evaporation
+  }
+  out.q_Wm2 += weight * q
+  out.slope_Wm2K += weight * slope
+}
