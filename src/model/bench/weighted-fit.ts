@@ -136,6 +136,18 @@ function summary(problem: FitProblem, values: number[]): FitResult {
   }
 }
 
+/**
+ * Covariance that such readings would give at these values, priors included and errors as stated: what an extra
+ * reading is worth before it is taken. `measured` is not looked at.
+ */
+export function expectedCovariance(problem: FitProblem, values: readonly number[]): Matrix {
+  const { parameters } = problem
+  const whiten = whitenerAt(problem, values)
+  const columns = slopesAt(problem, values).map((column) => whiten(column))
+  const prior = Matrix.diag(parameters.map((p) => 1 / p.priorSd ** 2))
+  return inverse(Matrix.add(gram(columns), prior))
+}
+
 /** Parameters that readings rather than priors decide: trace of I (I + 1)⁻¹ in prior units. */
 function decided(information: Matrix): number {
   const n = information.rows
