@@ -1,0 +1,98 @@
+import { sunHours } from '#model/sun/position.ts'
+import { buildRecord } from '#model/weather/build-record.ts'
+import { hourlySeries } from '#model/weather/hourly-series.ts'
+import type { TableMapping } from '#model/weather/mapping.ts'
+import type { OpenedWeather, OpenOptions } from '#model/weather/options.ts'
+import type { ProblemList } from '#model/weather/problems.ts'
+import { fillGaps } from '#model/weather/quality/gaps.ts'
+import { judge } from '#model/weather/quality/judge.ts'
+import { EMPTY_REPORT } from '#model/weather/quality/report.ts'
+import type { HourNames } from '#model/weather/quality/series.ts'
+import type { Site } from '#model/weather/record.ts'
+import { resolveSite } from '#model/weather/resolve-site.ts'
+import type { RawTable } from '#model/weather/table/raw.ts'
+import { checkClock } from '#model/weather/time/clock-check.ts'
+import { CLOCK_UNKNOWN } from '#model/weather/time/clock-report.ts'
+import { rowTimes, type RowTimes } from '#model/weather/time/row-times.ts'
+
+/** What the layout or the guess said beside the mapping. */
+export interface FileNotes {
+  /** One sentence on the data set. */
+  readonly basis: string
+  /** The year where the file has none. */
+  readonly year?: number
+}
+
+/** From a table of numbers and its mapping to the record, judged, filled and checked against the sun. */
+export function assemble(
+  raw: RawTable,
+  mapping: TableMapping,
+  notes: FileNotes,
+  options: OpenOptions,
+  problems: ProblemList,
+): OpenedWeather {
+  const nothing = (): OpenedWeather => ({
+    ...{ record: null, mapping, clock: CLOCK_UNKNOWN, quality: EMPTY_REPORT, problems: problems.list },
+  })
+  sayOddLines(raw, mapping, problems)
+  const site = resolveSite(raw, mapping, options.site ?? {}, options.file, problems)
+  const choices = options.time ?? {}
+  const times = rowTimes(raw, mapping, choices, site?.utcOffset_h ?? 0, notes.year, problems)
+  if (site === null || times === null) return nothing()
+  const { plan } = times
+  const names: HourNames = { ...plan, utcOffset_h: site.utcOffset_h }
+  const radiationOffset_h = choices.radiationOffset_h ?? mapping.time.radiationOffset_h ?? 0
+  const radiationMiddle_h = plan.middle_h + radiationOffset_h
+  const sun = sunHours(plan.start_utcMs, plan.hours, radiationMiddle_h, site.latitude_deg, site.longitude_deg)
+  const read = hourlySeries(raw, mapping, plan, times.step_h, problems)
+  const judged = judge(read, sun, names, problems)
+  const filled = fillGaps(judged.series, names, options.acceptLongGaps ?? false, problems)
+  const clock = checkClock({
+    global: judged.series.globalHorizontal ?? null,
+    ...{ names, site, radiationMiddle_h, step_h: times.step_h },
+    clockOffset_h: times.clockOffset_h,
+    stamp: choices.stamp ?? mapping.time.stamp,
+    shift_h: choices.shift_h ?? mapping.time.shift_h,
+  })
+  sayLength(times, problems)
+  const record = buildRecord(
+    {
+      ...filled,
+      mapping,
+      plan,
+      radiationMiddle_h,
+      site,
+      sun,
+      basis: basisOf(notes, times, site, options.file),
+    },
+    problems,
+  )
+  const { findings, coverage } = judged
+  const quality = { hours: plan.hours, coverage, findings, gaps: filled.gaps }
+  return { record: problems.stopped ? null : record, mapping, clock, quality, problems: problems.list }
+}
+
+function basisOf(notes: FileNotes, { years }: RowTimes, site: Site, file: string): string {
+  const span = years.length === 0 ? '' : ` Years ${years[0]}${years.length > 1 ? `–${years.at(-1)}` : ''}.`
+  return notes.basis === '' ? `${site.name}, from ${file}.${span}` : `${notes.basis}${span}`
+}
+
+function sayOddLines(raw: RawTable, mapping: TableMapping, problems: ProblemList): void {
+  const first = raw.odd[0]
+  if (first === undefined) return
+  problems.warn(
+    'weather-odd-lines',
+    `${raw.oddCount} lines do not have the ${mapping.columns.length} fields of the table (the first has ${first.fields}: "${first.text}") and are left out.`,
+    'Check the lines; a quotation mark or a separator may be missing.',
+    { line: first.line },
+  )
+}
+
+function sayLength({ plan }: RowTimes, problems: ProblemList): void {
+  if (plan.wholeYear) return
+  problems.warn(
+    'weather-not-a-year',
+    `The record holds ${plan.hours} h, not a whole calendar year of 8760.`,
+    'It can be looked at and compared; to size a panel, open a file with a whole year.',
+  )
+}
