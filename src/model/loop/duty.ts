@@ -1,5 +1,5 @@
 import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
-import { fluidProperties, type FluidProperties } from '#model/loop/fluid.ts'
+import { fluidProperties } from '#model/loop/fluid.ts'
 import { dynamicPressure_Pa, pressureGradient_Pam, tubeReynolds, tubeVelocity } from '#model/loop/friction.ts'
 import {
   builtLayout,
@@ -19,6 +19,7 @@ import {
   type PipeRule,
 } from '#model/loop/pipes.ts'
 import { tubedPlateConductance, tubeFilm_Wm2K, wettedPlateConductance } from '#model/loop/plate.ts'
+import type { FluidProperties } from '#model/loop/properties.ts'
 import { loopRemarks } from '#model/loop/remarks.ts'
 import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
 import { checkLoopSpec } from '#model/loop/spec-check.ts'

@@ -1,4 +1,4 @@
-import type { FluidProperties } from '#model/loop/fluid.ts'
+import type { FluidProperties } from '#model/loop/properties.ts'
 
 /**
  * Propylene glycol in water, by mass: the correlations of Melinder 2010, *Properties of Secondary Working

@@ -1,4 +1,4 @@
-import type { FluidProperties } from '#model/loop/fluid.ts'
+import type { FluidProperties } from '#model/loop/properties.ts'
 import { flowRegime, tubeReynolds } from '#model/loop/friction.ts'
 import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
 
