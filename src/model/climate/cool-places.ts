@@ -52,7 +52,7 @@ export const COOL_PLACES: readonly InventedPlace[] = [
     coldSpread_K: 4.4,
     warmSpread_K: 2.6,
     dewSpread_K: 3.2,
-    hotSpell_K: 5.5,
+    hotSpell_K: 5.0,
     hotSpells: 3,
     hotSpellDew_K: 1.0,
     cloudContrast: 3.2,

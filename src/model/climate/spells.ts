@@ -70,7 +70,7 @@ function airMassShare(place: InventedPlace, day: number): number {
   return Math.max(0, Math.min(0.9, 1 - depression_K / DRY_DEPRESSION_K))
 }
 
-/** Spells of 5–9 days in the three warmest months: up over two days, held, down over two; the first is the worst. */
+/** Spells of 5–9 days in the three warmest months: a day up, three to seven held, a day down; the first is the worst. */
 function plantHotSpells(place: InventedPlace, random: RandomSource): Float64Array {
   const shape = new Float64Array(YEAR_DAYS)
   const warmMonths = [...place.airTemp_C.keys()]
@@ -82,7 +82,7 @@ function plantHotSpells(place: InventedPlace, random: RandomSource): Float64Arra
     const first = MONTH_STARTS[month]! + 2 + Math.floor(random() * (27 - length))
     const strength = 1 / (1 + 0.3 * spell)
     for (let day = 0; day < length; day += 1) {
-      const ramp = Math.min(1, (day + 1) / 3, (length - day) / 3)
+      const ramp = Math.min(1, (day + 1) / 2, (length - day) / 2)
       shape[first + day] = strength * ramp
     }
   }

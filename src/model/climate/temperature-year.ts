@@ -23,7 +23,7 @@ const DEW_UNREST = 0.4
 const DEW_PERSISTENCE = 0.88
 /** Over how many kelvin above the dew point the night's cooling is slowed. */
 const DEW_SOFTNESS_K = 1.2
-const PASSES = 8
+const PASSES = 12
 
 /** Air temperature and dew point, hourly, °C. */
 export interface MoistHours {
@@ -44,11 +44,12 @@ export function temperatureYear(
 ): MoistHours {
   const air_K = airDepartures(days, random)
   const dew_K = dewDepartures(days, random)
+  const spell = hourlyFromDays(days.hotSpell)
   const warmth = dayCourse(place)
   const rangeFactor = dayRangeFactors(place, days, cloud_frac)
   const build = (means: MonthNodes): MoistHours => {
-    const air_C = seasonal(means.air_C)
-    const dew_C = seasonal(means.dew_C)
+    const air_C = outsideSpells(means.air_C, place.airTemp_C, spell)
+    const dew_C = outsideSpells(means.dew_C, place.dewPoint_C, spell)
     const range_K = hourlyFromDays(rangeFactor.map((factor, day) => factor * means.range_K[monthOfDay(day)]!))
     return joined(
       air_C.map((mean_C, hour) => mean_C + air_K[hour]! + range_K[hour]! * (warmth[hour]! - 0.45)),
@@ -56,6 +57,16 @@ export function temperatureYear(
     )
   }
   return heldToTargets(place, build)
+}
+
+/** The season an hour departs from: the corrected one, but the target itself in a hot spell, which keeps its height. */
+function outsideSpells(
+  corrected: Float64Array,
+  target: readonly number[],
+  spell: Float64Array,
+): Float64Array {
+  const plain = seasonal(target)
+  return seasonal(corrected).map((value, hour) => value + spell[hour]! * (plain[hour]! - value))
 }
 
 /** Month values that the year is built from. */
