@@ -32,9 +32,9 @@ export const FIELDS = {
     ),
     albedo_frac: number(
       'frac',
-      { min: 0, max: 0.95, default: 0.2, usual: [0.1, 0.6], step: 0.01 },
+      { min: 0, max: 0.99, default: 0.2, usual: [0.1, 0.6], step: 0.01 },
       'Ground reflectance',
-      'Share of sunshine the ground around sends back: 0.2 grass, 0.35 dry sand, 0.7 snow.',
+      'Share of sunshine the ground around sends back: 0.2 grass, 0.35 dry sand, 0.7 old snow; fresh snow over 0.98 in visible light.',
     ),
     hotSpell_K: number(
       'K',
