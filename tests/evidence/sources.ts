@@ -59,6 +59,7 @@ export const SOURCES = {
     'S. Ito and N. Miura, Studies of radiative cooling systems for storing thermal energy, J. Solar Energy Engineering 111, 1989',
   michellBiggs: 'D. Michell and K. L. Biggs, Radiation cooling of buildings at night, Applied Energy 5, 1979',
   beysens: 'D. Beysens, Estimating dew yield worldwide from a few meteo data, Atmospheric Research 167, 2016',
+  goebel: 'D. G. Goebel, Generalized integrating-sphere theory, Applied Optics 6, 1967',
   iso13790: 'ISO 13790:2008, Energy performance of buildings, annex C (simple hourly method)',
   iso13786: 'ISO 13786, Thermal performance of building components: dynamic thermal characteristics',
   iso6946: 'ISO 6946, Building components: thermal resistance and thermal transmittance',

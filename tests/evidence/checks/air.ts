@@ -77,7 +77,7 @@ export const airChecks: readonly Check[] = [
     air({
       quantity: `saturation pressure at ${t} °C`,
       unit: 'Pa',
-      kind: 'published' as const,
+      kind: 'independent calculation' as const,
       source: 'hylandWexler' as const,
       where: 'values by the printed equations',
       got: () => saturationPressure_Pa(t),

@@ -1,8 +1,21 @@
 import type { Check } from '../check.ts'
 import { airChecks } from './air.ts'
 import { convectionChecks } from './convection.ts'
+import { fieldChecks } from './field.ts'
 import { loopChecks } from './loop.ts'
+import { panelChecks } from './panel.ts'
+import { skyChecks } from './sky.ts'
 import { sunChecks } from './sun.ts'
+import { tradeChecks } from './trade.ts'
 
 /** Every check, by theme in the order of the chain. */
-export const CHECKS: readonly Check[] = [...sunChecks, ...airChecks, ...convectionChecks, ...loopChecks]
+export const CHECKS: readonly Check[] = [
+  ...sunChecks,
+  ...airChecks,
+  ...convectionChecks,
+  ...skyChecks,
+  ...panelChecks,
+  ...fieldChecks,
+  ...loopChecks,
+  ...tradeChecks,
+]

@@ -54,7 +54,7 @@ export const convectionChecks: readonly Check[] = [
   convection({
     quantity: 'flat gap heated from below at Ra = 10⁴: Nusselt number',
     unit: '–',
-    kind: 'published',
+    kind: 'independent calculation',
     source: 'hollands',
     where: 'eq. 2 at zero tilt, by hand',
     got: () => hollandsNusselt(1e4, gapTilt(0)),
@@ -143,7 +143,7 @@ export const convectionChecks: readonly Check[] = [
   convection({
     quantity: 'wind at 3 m in a suburb over wind at 10 m in the open',
     unit: '–',
-    kind: 'published',
+    kind: 'independent calculation',
     source: 'ashraeFundamentals',
     where: 'airflow around buildings, table 1, by hand',
     fromMemory: true,

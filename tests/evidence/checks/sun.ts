@@ -292,7 +292,7 @@ export const sunChecks: readonly Check[] = [
     sun({
       quantity: `diffuse share at clearness ${kt}`,
       unit: '–',
-      kind: 'published' as const,
+      kind: 'independent calculation' as const,
       source: 'erbs' as const,
       where: 'hourly correlation by hand',
       got: () => erbsDiffuse_frac(kt),
@@ -331,7 +331,7 @@ export const sunChecks: readonly Check[] = [
     sun({
       quantity: `extraterrestrial irradiance on day ${n}`,
       unit: 'W/m²',
-      kind: 'published' as const,
+      kind: 'independent calculation' as const,
       source: 'spencer' as const,
       where: 'series by hand, 1361 W/m²',
       got: () => extraterrestrial_Wm2(Date.UTC(2026, 0, n, 12)),
@@ -349,7 +349,7 @@ export const sunChecks: readonly Check[] = [
     sun({
       quantity: `relative air mass at zenith ${zenith}°`,
       unit: '–',
-      kind: 'published' as const,
+      kind: 'independent calculation' as const,
       source: 'kastenYoung' as const,
       where: 'formula by hand',
       fromMemory: true,
@@ -362,7 +362,7 @@ export const sunChecks: readonly Check[] = [
   sun({
     quantity: 'clear-sky global at zenith 60°, by the sun’s height alone',
     unit: 'W/m²',
-    kind: 'published',
+    kind: 'independent calculation',
     source: 'haurwitz',
     where: 'formula by hand',
     got: () => haurwitzGlobal_Wm2(30),
