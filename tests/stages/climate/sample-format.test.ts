@@ -4,6 +4,7 @@ import { inventClimate } from '#model/climate/generator.ts'
 import { placeById } from '#model/climate/places.ts'
 import { readSampleCsv, writeSampleCsv } from '#model/climate/sample-format.ts'
 import { ProblemError } from '#model/problem.ts'
+import { openWeather } from '#model/weather/open.ts'
 import { WEATHER_COLUMNS } from '#model/weather/record.ts'
 
 const place = placeById('hot-desert')
@@ -56,6 +57,15 @@ describe('a record through the file and back', () => {
   test('writing what was read gives the same bytes; Windows line ends read the same', () => {
     expect(writeSampleCsv(back, 'A test. On two lines.')).toBe(text)
     expect(readSampleCsv(lines.join('\r\n'), 'w.csv').airTemp_C).toEqual(back.airTemp_C)
+  })
+
+  test('the general weather reader makes the same year of it: place, start and every value exactly', () => {
+    const opened = openWeather(text, { file: 'hot-desert.csv' }).record!
+    expect(opened.site).toEqual(back.site)
+    expect([opened.start_utcMs, opened.radiationMiddle_h]).toEqual([back.start_utcMs, 0.5])
+    for (const name of WEATHER_COLUMNS) expect(opened[name]).toEqual(back[name])
+    expect(opened.origins.cloud_frac!.kind).toBe('read')
+    expect(back.origins.cloud_frac!.kind).toBe('read')
   })
 
   test('the dew point in the file is never above the air in the file', () => {
