@@ -3,8 +3,10 @@ import { fluidProperties } from '#model/loop/fluid.ts'
 import { dynamicPressure_Pa, pressureGradient_Pam, tubeReynolds, tubeVelocity } from '#model/loop/friction.ts'
 import {
   builtLayout,
+  EVEN_FEED_frac,
   modulePassages,
   smoothLayout,
+  wholeModules,
   type FieldLayout,
   type ModulePassages,
 } from '#model/loop/layout.ts'
@@ -67,7 +69,7 @@ function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit):
   const idle = idleDuty(spec, area_m2, passage.fluidToPlate_Wm2K)
   if (area_m2 === 0 || spec.flow_kgsm2 === 0) return idle
   const flow_kgs = spec.flow_kgsm2 * area_m2
-  const header = headerFlow(spec, fluid, layout, fit)
+  const header = headerFlow(spec, fluid, layout, passage.loss_Pa, fit)
   const pipe = pipeFlow(spec, fluid, flow_kgs, layout, fit)
   const liftLoss_Pa = spec.fluid === 'air' ? 0 : fluid.density_kgm3 * GRAVITY_MS2 * spec.lift_m
   const pressureDrop_Pa = passage.loss_Pa + header.loss_Pa + pipe.loss_Pa + liftLoss_Pa
@@ -94,7 +96,7 @@ function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit):
 function idleDuty(spec: LoopSpec, area_m2: number, fluidToPlate_Wm2K: number): LoopDuty {
   return {
     area_m2,
-    modules: Math.ceil(area_m2 / moduleArea_m2(spec) - 1e-9),
+    modules: wholeModules(area_m2 / moduleArea_m2(spec)),
     flow_kgs: 0,
     capacityRate_WK: 0,
     fluidToPlate_Wm2K,
@@ -147,9 +149,23 @@ function passageFlow(spec: LoopSpec, fluid: FluidProperties): PassageFlow {
   }
 }
 
+/** Headers are not made wider than this asks for, however little the risers lose, Pa/m (common practice, no source). */
+const WIDEST_HEADER_Pam = 15
+
 /** Supply and collecting header of one row. */
-function headerFlow(spec: LoopSpec, fluid: FluidProperties, layout: FieldLayout, fit: Fit) {
-  const rule = spec.fluid === 'air' ? AIR_RULE : WATER_HEADER_RULE
+function headerFlow(
+  spec: LoopSpec,
+  fluid: FluidProperties,
+  layout: FieldLayout,
+  riserLoss_Pa: number,
+  fit: Fit,
+) {
+  const usual = spec.fluid === 'air' ? AIR_RULE : WATER_HEADER_RULE
+  const even_Pam = (EVEN_FEED_frac * riserLoss_Pa) / (2 * HEADER_SHARE * layout.header_m)
+  const rule = {
+    ...usual,
+    gradient_Pam: Math.min(usual.gradient_Pam, Math.max(WIDEST_HEADER_Pam, even_Pam)),
+  }
   const flow_kgs = spec.flow_kgsm2 * moduleArea_m2(spec) * layout.modulesPerRow
   const bore_m = fit(rule, designBore_m(rule, { flow_kgs, fluid }))
   const gradient_Pam = pressureGradient_Pam({ flow_kgs, bore_m, roughness_m: rule.roughness_m, fluid })

@@ -13,7 +13,7 @@ export function flowRegime(reynolds: number): FlowRegime {
 /**
  * Darcy friction factor (–) of a round tube. Laminar 64/Re; turbulent Haaland 1983; between 2300 and 4000 a straight
  * line from one to the other, where no formula is to be trusted (see `flowRegime`). For a smooth tube Haaland is
- * within 2 % of Blasius 0.3164 Re^−¼ where that holds, so one formula serves all tubes.
+ * within 2.3 % of Blasius 0.3164 Re^−¼ where that holds, so one formula serves all tubes.
  * `reynolds` > 0, `relativeRoughness` = roughness / bore, 0…0.05; throws RangeError otherwise.
  */
 export function frictionFactor(reynolds: number, relativeRoughness: number): number {
@@ -56,8 +56,9 @@ export function tubeReynolds(tube: TubeFlow): number {
 
 /** Pressure lost per metre of straight tube, Pa/m (Darcy–Weisbach); 0 without flow. */
 export function pressureGradient_Pam(tube: TubeFlow): number {
-  if (tube.flow_kgs === 0) return 0
-  const factor = frictionFactor(tubeReynolds(tube), tube.roughness_m / tube.bore_m)
+  const reynolds = tubeReynolds(tube)
+  if (reynolds === 0) return 0
+  const factor = frictionFactor(reynolds, tube.roughness_m / tube.bore_m)
   return (factor / tube.bore_m) * dynamicPressure_Pa(tube)
 }
 

@@ -3,6 +3,9 @@ import type { LoopSpec } from '#model/loop/spec.ts'
 /** Modules side by side on one pair of headers: more make the far risers starve (common practice, no source). */
 export const MODULES_PER_ROW = 6
 
+/** Headers should lose no more than this share of the passages' loss, so that these share evenly (common practice, no source). */
+export const EVEN_FEED_frac = 0.1
+
 /** Passages of the fluid through one module. */
 export interface ModulePassages {
   /** Side by side, sharing the module's flow. */
@@ -47,9 +50,14 @@ export function smoothLayout(spec: LoopSpec, modules: number): FieldLayout {
   return layoutOf(spec, modules, Math.max(1, modules / MODULES_PER_ROW))
 }
 
+/** Modules that must be bought, none for no area. */
+export function wholeModules(modules: number): number {
+  return Math.max(0, Math.ceil(modules - 1e-9))
+}
+
 /** Layout of a whole number of modules in the fewest, evenest rows: for the builder. */
 export function builtLayout(spec: LoopSpec, modules: number): FieldLayout {
-  const whole = Math.ceil(modules - 1e-9)
+  const whole = wholeModules(modules)
   return layoutOf(spec, whole, Math.max(1, Math.ceil(whole / MODULES_PER_ROW)))
 }
 

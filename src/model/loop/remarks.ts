@@ -1,5 +1,6 @@
 import type { FluidProperties } from '#model/loop/properties.ts'
 import { flowRegime, tubeReynolds } from '#model/loop/friction.ts'
+import { EVEN_FEED_frac } from '#model/loop/layout.ts'
 import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
 
 /** Water slower than this leaves air behind in the pipe, m/s (common practice, no source). */
@@ -9,8 +10,6 @@ const QUIET_ms = 1.5
 const WEARS_ms = 2.4
 /** Ducts and air channels above this roar, m/s (common practice, no source). */
 const AIR_ms = 8
-/** Headers that lose more than this share of the risers' loss feed the near risers first (common practice, no source). */
-const EVEN_FEED_frac = 0.1
 /** Fan pressure a small fan can hardly reach, Pa (common practice, no source). */
 const FAN_Pa = 400
 
@@ -31,7 +30,7 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
     remarks.push(
       `Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
     )
-  if (duty.headerLoss_Pa > EVEN_FEED_frac * duty.riserLoss_Pa)
+  if (duty.headerLoss_Pa > EVEN_FEED_frac * duty.riserLoss_Pa * (1 + 1e-6))
     remarks.push(
       `The headers lose ${whole((100 * duty.headerLoss_Pa) / duty.riserLoss_Pa)} % of what the ${passageName(spec)} lose (10 % keeps the flow even): feed the rows by diagonal corners, widen the headers, narrow the tubes or shorten the rows.`,
     )
