@@ -60,6 +60,13 @@ export function freeNusselt(factors: FreeFactors, rayleigh: number, hot: boolean
 }
 
 /**
+ * Within this of the air, K, the coefficient goes in a straight line from the cold side's value to the hot side's.
+ * The correlations on either side would fall to nothing at no difference, and take evaporation with them; air
+ * over a wet face is never that still (common practice, no source).
+ */
+export const STILL_SPAN_K = 1
+
+/**
  * Free convection on the upper face of a plate, W/m²K, air properties at the mean of plate and air.
  * @param length_m  area over perimeter of the face
  */
@@ -70,10 +77,27 @@ export function freeConvection_Wm2K(
   pressure_Pa: number,
   length_m: number,
 ): number {
-  const mean_C = 0.5 * (surface_C + air_C)
-  const difference_K = Math.abs(surface_C - air_C)
-  const rayleigh = rayleighGroup(mean_C, pressure_Pa) * difference_K * length_m * length_m * length_m
-  return (freeNusselt(factors, rayleigh, surface_C > air_C) * airConductivity_WmK(mean_C)) / length_m
+  const difference_K = surface_C - air_C
+  if (Math.abs(difference_K) >= STILL_SPAN_K) {
+    return sideConvection_Wm2K(factors, difference_K, air_C, pressure_Pa, length_m)
+  }
+  const cold = sideConvection_Wm2K(factors, -STILL_SPAN_K, air_C, pressure_Pa, length_m)
+  const hot = sideConvection_Wm2K(factors, STILL_SPAN_K, air_C, pressure_Pa, length_m)
+  return cold + ((hot - cold) * (difference_K + STILL_SPAN_K)) / (2 * STILL_SPAN_K)
+}
+
+/** The correlation of the side the face is on, W/m²K. */
+function sideConvection_Wm2K(
+  factors: FreeFactors,
+  difference_K: number,
+  air_C: number,
+  pressure_Pa: number,
+  length_m: number,
+): number {
+  const mean_C = air_C + 0.5 * difference_K
+  const rayleigh =
+    rayleighGroup(mean_C, pressure_Pa) * Math.abs(difference_K) * length_m * length_m * length_m
+  return (freeNusselt(factors, rayleigh, difference_K > 0) * airConductivity_WmK(mean_C)) / length_m
 }
 
 /** Free and forced convection together, W/m²K: (free³ + forced³)^⅓ (Churchill 1977, exponent 3). */

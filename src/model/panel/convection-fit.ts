@@ -1,60 +1,102 @@
-import { blendedConvection_Wm2K, freeConvection_Wm2K } from '#model/air/convection.ts'
+import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
+import { STILL_SPAN_K } from '#model/air/convection.ts'
+import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
 import type { ConvectionCurve } from '#model/panel/hours.ts'
 import type { PanelHour } from '#model/panel/hour-inputs.ts'
 import type { PanelSetting } from '#model/panel/setting.ts'
 
-/** Face-to-air differences at which a side's curve meets the full convection, K: near, middle and far. */
-interface FitPoints {
-  readonly near_K: number
-  readonly middle_K: number
-  readonly far_K: number
-}
-/** A face colder than the air is seldom more than 25 K colder; a hotter one runs to 45 K and beyond. */
-const COLD_POINTS: FitPoints = { near_K: 0.8, middle_K: 6, far_K: 25 }
-const HOT_POINTS: FitPoints = { near_K: 0.8, middle_K: 10, far_K: 45 }
+/**
+ * Face-to-air differences at which a side's curve meets the full convection, K: the end of the still span, two
+ * between and the end of the curve. A face is seldom more than 25 K colder than the air; a hotter one runs
+ * to 45 K and beyond.
+ */
+const COLD_DIFFERENCES_K = [-STILL_SPAN_K, -3.5, -11, -25] as const
+const HOT_DIFFERENCES_K = [STILL_SPAN_K, 5, 18, 45] as const
 
-/** An empty curve for so many hours, to be filled by `fitConvection`. */
-export function emptyCurve(hours: number, side: 'cold' | 'hot'): ConvectionCurve {
+/**
+ * Free convection as scale × difference^power: the parts that depend on air alone, at sea level, for each kelvin of
+ * mean temperature: k (gβ/να)^¼ and k (gβ/να)^⅓. With pressure they go as P^½ and P^⅔.
+ */
+const LOWEST_C = -100
+const quarterScales = scaleTable((group) => group ** 0.25)
+const thirdScales = scaleTable(Math.cbrt)
+
+function scaleTable(power: (group: number) => number): Float64Array {
+  return Float64Array.from({ length: 251 }, (_, i) => {
+    const temp_C = LOWEST_C + i
+    return airConductivity_WmK(temp_C) * power(rayleighGroup(temp_C, SEA_LEVEL_PRESSURE_PA))
+  })
+}
+
+function fromTable(table: Float64Array, temp_C: number): number {
+  const place = temp_C - LOWEST_C
+  const i = place < 0 ? 0 : place > 249 ? 249 : Math.floor(place)
+  return table[i]! + (table[i + 1]! - table[i]!) * (place - i)
+}
+
+/** One side's fit: where it is made and what of it does not change with the hour. */
+interface SideFit {
+  readonly difference_K: readonly number[]
+  /** Quarter and third law at each difference, W/m²K per scale. */
+  readonly quarter: readonly number[]
+  readonly third: readonly number[]
+  /** Fourth root of each difference: the variable of the curve. */
+  readonly root: readonly number[]
+}
+
+/** What fitting one panel's convection needs of it: both sides. */
+export interface ConvectionFit {
+  readonly cold: SideFit
+  readonly hot: SideFit
+}
+
+export function convectionFit(setting: PanelSetting): ConvectionFit {
+  const length = setting.spec.freeConvectionLength_m
+  const { coldQuarter, coldThird, hotQuarter, hotThird } = setting.free
+  const side = (difference_K: readonly number[], quarter: number, third: number): SideFit => ({
+    difference_K,
+    quarter: difference_K.map((d) => quarter * (Math.abs(d) / length) ** 0.25),
+    third: difference_K.map((d) => third * Math.cbrt(Math.abs(d))),
+    root: difference_K.map((d) => Math.abs(d) ** 0.25),
+  })
   return {
-    base: new Float64Array(hours),
-    root: new Float64Array(hours),
-    line: new Float64Array(hours),
-    span_K: (side === 'cold' ? COLD_POINTS : HOT_POINTS).far_K,
+    cold: side(COLD_DIFFERENCES_K, coldQuarter, coldThird),
+    hot: side(HOT_DIFFERENCES_K, hotQuarter, hotThird),
   }
 }
 
-/** Convection at a signed difference, face minus air, W/m²K. */
-function convection_Wm2K(setting: PanelSetting, input: PanelHour, difference_K: number): number {
-  const free = freeConvection_Wm2K(
-    setting.free,
-    input.air_C + difference_K,
-    input.air_C,
-    input.pressure_Pa,
-    setting.spec.freeConvectionLength_m,
-  )
-  return blendedConvection_Wm2K(free, input.forced_Wm2K)
+/** Empty curves for so many hours, to be filled by `fitConvection`. */
+export function emptyCurve(hours: number, side: 'cold' | 'hot'): ConvectionCurve {
+  const column = () => new Float64Array(hours)
+  const span_K = Math.abs((side === 'cold' ? COLD_DIFFERENCES_K : HOT_DIFFERENCES_K)[3])
+  return { constant: column(), first: column(), second: column(), third: column(), span_K }
 }
 
-/** Sets one hour of a curve through the full convection at the side's three points. */
-export function fitConvection(
-  setting: PanelSetting,
-  input: PanelHour,
-  side: 'cold' | 'hot',
-  curve: ConvectionCurve,
-  hour: number,
-): void {
-  const points = side === 'cold' ? COLD_POINTS : HOT_POINTS
-  const sign = side === 'cold' ? -1 : 1
-  const near = Math.sqrt(points.near_K)
-  const middle = Math.sqrt(points.middle_K)
-  const far = Math.sqrt(points.far_K)
-  const atNear = convection_Wm2K(setting, input, sign * points.near_K)
-  const atMiddle = convection_Wm2K(setting, input, sign * points.middle_K)
-  const atFar = convection_Wm2K(setting, input, sign * points.far_K)
-  // Newton's form in √s, written out in powers.
-  const first = (atMiddle - atNear) / (middle - near)
-  const second = ((atFar - atMiddle) / (far - middle) - first) / (far - near)
-  curve.base[hour] = atNear - first * near + second * near * middle
-  curve.root[hour] = first - second * (near + middle)
-  curve.line[hour] = second
+/** Sets one hour of a side's curve through the full convection (`balance.ts`) at its four differences. */
+export function fitConvection(side: SideFit, input: PanelHour, curve: ConvectionCurve, hour: number): void {
+  const third = Math.cbrt(input.pressure_Pa / SEA_LEVEL_PRESSURE_PA)
+  const thirdPressure = third * third
+  const quarterPressure = Math.sqrt(input.pressure_Pa / SEA_LEVEL_PRESSURE_PA)
+  const forced = input.forced_Wm2K
+  const at = (i: number): number => {
+    const mean_C = input.air_C + 0.5 * side.difference_K[i]!
+    const byQuarter = side.quarter[i]! * quarterPressure * fromTable(quarterScales, mean_C)
+    const byThird = side.third[i]! * thirdPressure * fromTable(thirdScales, mean_C)
+    const free = byQuarter > byThird ? byQuarter : byThird
+    return Math.cbrt(free * free * free + forced * forced * forced)
+  }
+  const [a, b, c, d] = side.root as readonly [number, number, number, number]
+  const h0 = at(0)
+  const h1 = at(1)
+  const h2 = at(2)
+  // Newton's divided differences in the fourth root, written out in powers.
+  const ab = (h1 - h0) / (b - a)
+  const bc = (h2 - h1) / (c - b)
+  const cd = (at(3) - h2) / (d - c)
+  const abc = (bc - ab) / (c - a)
+  const cubic = ((cd - bc) / (d - b) - abc) / (d - a)
+  curve.third[hour] = cubic
+  curve.second[hour] = abc - cubic * (a + b + c)
+  curve.first[hour] = ab - abc * (a + b) + cubic * (a * b + a * c + b * c)
+  curve.constant[hour] = h0 - ab * a + abc * a * b - cubic * a * b * c
 }

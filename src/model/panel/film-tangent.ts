@@ -1,14 +1,25 @@
 import { airConductivity_WmK } from '#model/air/air-properties.ts'
 import { slopeAt, valueAt } from '#model/air/polynomial.ts'
 import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
+import { convectionBend_Wm2K, faceConvection_Wm2K } from '#model/panel/face-convection.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { changeHeat_Jkg } from '#model/panel/water.ts'
+import { KELVIN_OFFSET } from '#model/units/convert.ts'
 
 /** Conductivity of air as a straight line through its values at −10 and 30 °C, W/m K. */
 const CONDUCTIVITY_SLOPE = (airConductivity_WmK(30) - airConductivity_WmK(-10)) / 40
 const CONDUCTIVITY_AT_0 = airConductivity_WmK(-10) + 10 * CONDUCTIVITY_SLOPE
 /** Ra cos β at which the last term of the Hollands correlation sets in, over its first. */
 const SECOND_ONSET = 5830 / 1708
+/**
+ * Change of the onset of gap convection with the mean temperature of the gap: (1 + x)^4.62, x its distance from the
+ * air over the air's absolute temperature (ν α T of air goes as T^4.62 near 290 K), as a product.
+ */
+function onsetChange(x: number): number {
+  const square = (1 + x) * (1 + x)
+  return square * square * (1 + 0.62 * x)
+}
+
 /** The film is solved until its step is below this, K; the step left over is carried on to the heat. */
 const FILM_STEP_K = 0.02
 const MOST_STEPS = 12
@@ -34,7 +45,7 @@ export function filmPart(
   const air = panel.air_C[hour]!
   const vapour = panel.vapour_Pa[hour]!
   const perConvection = panel.massTransfer[hour]!
-  const onset = gap.onset_K[hour]!
+  const onsetAtAir = gap.onset_K[hour]!
   const toFilm = gain.film_Wm2[hour]! + valueAt(exchange.plateToFilm, plate_C)
   let film = panel.surface_C[hour]! + panel.surfaceSlope[hour]! * (plate_C - panel.equilibrium_C[hour]!)
   let step = 0
@@ -45,9 +56,11 @@ export function filmPart(
   for (let i = 0; i < MOST_STEPS; i++) {
     // The gap: conduction, and the two terms of Hollands 1976 once the plate is hotter by the onset.
     const difference = plate_C - film
-    const conduction = (CONDUCTIVITY_AT_0 + CONDUCTIVITY_SLOPE * 0.5 * (plate_C + film)) / gap.width_m
+    const mean = 0.5 * (plate_C + film)
+    const conduction = (CONDUCTIVITY_AT_0 + CONDUCTIVITY_SLOPE * mean) / gap.width_m
     gapHeat = difference
     gapSlope = 1
+    const onset = onsetAtAir * onsetChange((mean - air) / (air + KELVIN_OFFSET))
     if (difference > onset) {
       const ratio = (gap.shear * onset) / difference
       gapHeat += 1.44 * (1 - ratio) * (difference - onset)
@@ -62,15 +75,9 @@ export function filmPart(
     gapSlope *= conduction
     // The outer face: convection and, where wet or below the dew point, vapour.
     const y = film - air
-    const curve = y < 0 ? panel.cold : panel.hot
-    const distance = y < 0 ? -y : y
-    const inSpan = distance < curve.span_K
-    const s = inSpan ? distance : curve.span_K
-    const rooted = curve.root[hour]! * Math.sqrt(s)
-    const lined = curve.line[hour]! * s
-    const h = curve.base[hour]! + rooted + lined
+    const h = faceConvection_Wm2K(panel, hour, y)
     let face = h * y
-    faceSlope = slopeAt(exchange.filmEmission, film) + (inSpan ? h + 0.5 * rooted + lined : h)
+    faceSlope = slopeAt(exchange.filmEmission, film) + h + convectionBend_Wm2K(panel, hour, y)
     const excess_Pa = saturationFast_Pa(film) - vapour
     evaporation = 0
     if (isWet || excess_Pa < 0) {

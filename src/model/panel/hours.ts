@@ -6,9 +6,11 @@ import type { Exchange } from '#model/panel/exchange.ts'
  * What depends on the hour is kept as numbers (below); what depends only on the coating and cover is kept once, as
  * polynomials of temperature (`Exchange`). Convection on the exposed face, with y = T − T_air and s = |y|, is
  *
- *   h_c = base + root √s + line s        for a face colder and one hotter than the air, s held to the fitted span
+ *   h_c = constant + first w + second w² + third w³, w = s^¼    for a face colder and one hotter than the air, s held to the fitted span
  *
- * so that heat leaving the plate at any temperature is a polynomial and a square root away. Filled by
+ * (within 1 K of the air a straight line from one side to the other),
+ *
+ * so that heat leaving the plate at any temperature is a polynomial and two square roots away. Filled by
  * `panel/reduce.ts`; read by `panel/tangent.ts`.
  */
 export interface PanelHours {
@@ -45,11 +47,12 @@ export interface PanelHours {
   readonly waterLimit_kgm2: number
 }
 
-/** Coefficients of h_c = base + root √s + line s, W/m²K with s in K. */
+/** Coefficients of h_c = constant + first w + second w² + third w³, W/m²K, w = s^¼ with s in K. */
 export interface ConvectionCurve {
-  readonly base: Float64Array
-  readonly root: Float64Array
-  readonly line: Float64Array
+  readonly constant: Float64Array
+  readonly first: Float64Array
+  readonly second: Float64Array
+  readonly third: Float64Array
   /** s is held to this, K. */
   readonly span_K: number
 }

@@ -1,4 +1,4 @@
-import { emptyCurve, fitConvection } from '#model/panel/convection-fit.ts'
+import { convectionFit, emptyCurve, fitConvection, type ConvectionFit } from '#model/panel/convection-fit.ts'
 import type { Exchange } from '#model/panel/exchange.ts'
 import { settleEquilibrium } from '#model/panel/equilibrium.ts'
 import { emptyPanelHour, massTransfer, readPanelHour, type PanelHour } from '#model/panel/hour-inputs.ts'
@@ -26,12 +26,13 @@ export function reducePanelHours(
   }
   if (sky.hours !== hours) throw new RangeError(`sky has ${sky.hours} hours, the weather ${hours}`)
   const setting = panelSetting(spec)
+  const fit = convectionFit(setting)
   const panel = emptyPanelHours(setting, hours)
   const input = emptyPanelHour()
   const scratch: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   for (let hour = 0; hour < hours; hour++) {
     readPanelHour(setting, weather, sky, sun, hour, input)
-    writeHour(setting, input, panel, hour)
+    writeHour(setting, fit, input, panel, hour)
     settleEquilibrium(panel, hour, scratch)
     panel.vapour_Pa[hour] = input.vapour_Pa
   }
@@ -39,14 +40,20 @@ export function reducePanelHours(
 }
 
 /** Everything of one hour but its equilibrium and its vapour pressure (see `settleEquilibrium`). */
-function writeHour(setting: PanelSetting, input: PanelHour, panel: PanelHours, hour: number): void {
+function writeHour(
+  setting: PanelSetting,
+  fit: ConvectionFit,
+  input: PanelHour,
+  panel: PanelHours,
+  hour: number,
+): void {
   panel.air_C[hour] = input.air_C
   panel.massTransfer[hour] = massTransfer(input.pressure_Pa)
   writeGain(setting.dry, input, panel.dryGain, hour)
   writeGain(setting.wet, input, panel.wetGain, hour)
   panel.absorbedSun_Wm2[hour] = (setting.dry.plateSun + setting.dry.filmSun) * input.sun_Wm2
-  fitConvection(setting, input, 'cold', panel.cold, hour)
-  fitConvection(setting, input, 'hot', panel.hot, hour)
+  fitConvection(fit.cold, input, panel.cold, hour)
+  fitConvection(fit.hot, input, panel.hot, hour)
   if (panel.gap !== null) {
     panel.gap.onset_K[hour] = gapOnset_K(input.air_C, input.pressure_Pa, panel.gap.width_m, setting.gapTilt)
   }

@@ -1,6 +1,7 @@
 import type { Polynomial5 } from '#model/air/polynomial.ts'
 import { slopeAt, valueAt } from '#model/air/polynomial.ts'
 import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
+import { convectionBend_Wm2K, faceConvection_Wm2K } from '#model/panel/face-convection.ts'
 import { filmPart } from '#model/panel/film-tangent.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from '#model/panel/water.ts'
@@ -41,17 +42,9 @@ export function barePart(
   const emission: Polynomial5 = (isWet ? panel.wetExchange : panel.dryExchange).plateEmission
   const gain = (isWet ? panel.wetGain : panel.dryGain).plate_Wm2[hour]!
   const y = plate_C - panel.air_C[hour]!
-  const curve = y < 0 ? panel.cold : panel.hot
-  const distance = y < 0 ? -y : y
-  const inSpan = distance < curve.span_K
-  const s = inSpan ? distance : curve.span_K
-  const rooted = curve.root[hour]! * Math.sqrt(s)
-  const lined = curve.line[hour]! * s
-  const h = curve.base[hour]! + rooted + lined
-  // d(h y)/dy = h + s dh/ds inside the span, h beyond it.
-  const hSlope = inSpan ? h + 0.5 * rooted + lined : h
+  const h = faceConvection_Wm2K(panel, hour, y)
   let q = valueAt(emission, plate_C) - gain + h * y
-  let slope = slopeAt(emission, plate_C) + hSlope
+  let slope = slopeAt(emission, plate_C) + h + convectionBend_Wm2K(panel, hour, y)
   const excess_Pa = saturationFast_Pa(plate_C) - panel.vapour_Pa[hour]!
   if (isWet || excess_Pa < 0) {
     const transfer = panel.massTransfer[hour]! * h

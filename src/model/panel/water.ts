@@ -14,9 +14,15 @@ export function wetness_frac(water_kgm2: number): number {
   return water_kgm2 >= FULL_COVER_KGM2 ? 1 : water_kgm2 <= 0 ? 0 : water_kgm2 / FULL_COVER_KGM2
 }
 
-/** Heat of the change of state at a surface, J/kg: sublimation below 0 °C, evaporation above. */
-export function changeHeat_Jkg(surface_C: number): number {
-  return surface_C < 0 ? SUBLIMATION_HEAT_JKG : evaporationHeat_Jkg(surface_C)
+/** A face freezes and melts in patches over this much either side of 0 °C, K (common practice, no source). */
+const PATCHY_K = 0.5
+
+/** Heat of the change of state at a face, J/kg: sublimation when frozen, evaporation when not. */
+export function changeHeat_Jkg(face_C: number): number {
+  if (face_C >= PATCHY_K) return evaporationHeat_Jkg(face_C)
+  if (face_C <= -PATCHY_K) return SUBLIMATION_HEAT_JKG
+  const melted = (face_C + PATCHY_K) / (2 * PATCHY_K)
+  return SUBLIMATION_HEAT_JKG + (evaporationHeat_Jkg(face_C) - SUBLIMATION_HEAT_JKG) * melted
 }
 
 /** Fastest evaporation from the wet share of a surface, kg/m² s (per m² of wet surface). */
