@@ -57,6 +57,10 @@ export interface FitResult {
 /** The stated reading errors count like this many earlier readings when scatter is judged. */
 const STATED_ERROR_FREEDOM = 10
 
+/** Most pairs of iterations, and the step (in prior standard deviations) below which the search rests. */
+const BURSTS = 6
+const STILL = 2e-3
+
 /**
  * Generalised least squares with weak priors. The library's Levenberg–Marquardt runs on whitened readings plus one
  * row per prior, in units of each prior's standard deviation, twice: the errors' weights are taken again at the
@@ -75,30 +79,36 @@ function onePass(problem: FitProblem, at: readonly number[]): number[] {
   const rows = problem.measured.length
   const natural = (u: readonly number[]) =>
     u.map((v, i) => parameters[i]!.priorMean + v * parameters[i]!.priorSd)
+  let u = at.map((v, i) => (v - parameters[i]!.priorMean) / parameters[i]!.priorSd)
   const targets = new Float64Array(rows + parameters.length)
   targets.set(whiten(Float64Array.from(problem.measured)))
-  const fitted = levenbergMarquardt(
-    { x: Array.from(targets, (_, i) => i), y: targets },
-    (u) => {
-      const predicted = whiten(problem.predict(natural(u)))
-      return (row) => (row < rows ? predicted[row]! : u[row - rows]!)
-    },
-    {
-      initialValues: at.map((v, i) => (v - parameters[i]!.priorMean) / parameters[i]!.priorSd),
+  const data = { x: Array.from(targets, (_, i) => i), y: targets }
+  const predictWhite = (v: readonly number[]) => {
+    const predicted = whiten(problem.predict(natural(v)))
+    return (row: number) => (row < rows ? predicted[row]! : v[row - rows]!)
+  }
+  const slopesWhite = (v: readonly number[]) => {
+    const slopes = slopesAt(problem, natural(v)).map((column, k) =>
+      whiten(column.map((slope) => slope * parameters[k]!.priorSd)),
+    )
+    return (row: number) => slopes.map((column, k) => (row < rows ? column[row]! : row - rows === k ? 1 : 0))
+  }
+  // The library goes on to its last iteration, so it is asked for two at a time until nothing moves.
+  for (let burst = 0; burst < BURSTS; burst++) {
+    const fitted = levenbergMarquardt(data, predictWhite, {
+      initialValues: u,
       minValues: parameters.map((p) => (p.min - p.priorMean) / p.priorSd),
       maxValues: parameters.map((p) => (p.max - p.priorMean) / p.priorSd),
-      jacobianFunction: (u) => {
-        const slopes = slopesAt(problem, natural(u)).map((column, k) =>
-          whiten(column.map((slope) => slope * parameters[k]!.priorSd)),
-        )
-        return (row) => slopes.map((column, k) => (row < rows ? column[row]! : row - rows === k ? 1 : 0))
-      },
+      jacobianFunction: slopesWhite,
       damping: 1e-3,
       errorTolerance: 1e-6,
-      maxIterations: 8,
-    },
-  )
-  return natural(fitted.parameterValues)
+      maxIterations: 2,
+    })
+    const moved = Math.max(...fitted.parameterValues.map((v, i) => Math.abs(v - u[i]!)))
+    u = fitted.parameterValues
+    if (moved < STILL) break
+  }
+  return natural(u)
 }
 
 function summary(problem: FitProblem, values: number[]): FitResult {
