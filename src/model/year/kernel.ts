@@ -333,7 +333,7 @@ export class YearKernel {
     const fan_W = this.deliveryShare * store.deliveryPower_W
     this.books.tank(gain_W, store.lossTo === 'outside', delivered_W, fan_W, weight_s)
     const full_W = store.delivery_WK * Math.max(DIFFERENCE_FLOOR_K, x[nodes.air]! - x[nodes.bottom]!)
-    this.deliveryShare = Math.min(1, Math.max(0, delivered_W / full_W))
+    this.deliveryShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
   }
 
   /** Heat from room to tank under the stage's law, W. */
