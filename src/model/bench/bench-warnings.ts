@@ -18,6 +18,7 @@ export function benchWarnings(readings: BenchReadings, fit: BenchFit, result: Fi
     ...dewWarning(readings, fit),
     ...sameCondition(readings, fit),
     ...unseen(readings, fit, result),
+    ...windUnseen(readings, fit, result),
     ...tiedToWind(readings, fit, result),
     ...tiedWithin(readings, fit, result),
     ...scatterWarning(result),
@@ -113,12 +114,31 @@ function tiedToWind(readings: BenchReadings, fit: BenchFit, result: FitResult): 
   return found
 }
 
-/** Why bare samples alone do not show the wind. */
+/** Bare samples alone do not show the wind they share. */
+function windUnseen(readings: BenchReadings, fit: BenchFit, result: FitResult): Problem[] {
+  const found: Problem[] = []
+  fit.unknowns.forEach((wind, w) => {
+    if (wind.kind !== 'wind' || leftShare(fit, result, w) <= UNSEEN_SHARE) return
+    const reason = bareReason(readings, fit, wind.wind)
+    if (reason === '') return
+    found.push(
+      warning(
+        'bench-wind-unseen',
+        `The readings say next to nothing about ${unknownName(wind, readings.samples)}.${reason}`,
+        'The difference between the coatings is sound; for their levels add a reference paint of known optics or a reading under film.',
+      ),
+    )
+  })
+  return found
+}
+
+/** Why bare samples alone do not show the wind; empty where something else stands beside them. */
 function bareReason(readings: BenchReadings, fit: BenchFit, wind: WindClass): string {
   const rows = fit.rows.filter((row) => readings.moments[row.moment]!.wind === wind)
   const bare = rows.every((row) => row.surface.cover === 'bare')
   const reference = rows.some((row) => readings.samples[row.surface.sample]!.known !== null)
-  if (!bare || reference) return ''
+  const several = new Set(rows.map((row) => row.surface.sample)).size > 1
+  if (!bare || reference || !several) return ''
   return ' Bare samples side by side feel the same wind, so comparing them cancels it.'
 }
 

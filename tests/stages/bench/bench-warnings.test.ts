@@ -53,7 +53,7 @@ describe('what the notes cannot tell', () => {
       { solarReflectance_frac: 0.3, emittance_frac: 0.85 },
     ]
     const alone = fieldNotes([AFTERNOON, { ...AFTERNOON, sun_Wm2: 900 }], TWO, dark, () => 0)
-    const said = estimateCoatings(alone).warnings.find((w) => w.code === 'bench-wind-tied')!
+    const said = estimateCoatings(alone).warnings.find((w) => w.code === 'bench-wind-unseen')!
     expect(said.message).toContain('feel the same wind, so comparing them cancels it')
     const withReference = fieldNotes(
       [AFTERNOON, { ...AFTERNOON, sun_Wm2: 900 }],
