@@ -69,10 +69,12 @@ export function closingLine(rows: readonly Row[]): string {
 /** The outside value with its tolerance, e.g. `0.937 ± 0.0005` or `40 … 60`. */
 export function expected(row: Pick<Row, 'theirs' | 'within'>): string {
   if (typeof row.theirs !== 'number') {
-    return `${row.theirs[0] - row.within} … ${row.theirs[1] + row.within}`
+    return `${tidy(row.theirs[0] - row.within)} … ${tidy(row.theirs[1] + row.within)}`
   }
   return `${row.theirs} ± ${row.within}`
 }
+
+const tidy = (value: number): number => Number(value.toPrecision(9))
 
 export function readableTable(rows: readonly Row[]): string {
   const head = [

@@ -5,6 +5,7 @@ import { fieldChecks } from './field.ts'
 import { loopChecks } from './loop.ts'
 import { panelChecks } from './panel.ts'
 import { skyChecks } from './sky.ts'
+import { storeChecks } from './store.ts'
 import { sunChecks } from './sun.ts'
 import { tradeChecks } from './trade.ts'
 
@@ -16,6 +17,7 @@ export const CHECKS: readonly Check[] = [
   ...skyChecks,
   ...panelChecks,
   ...fieldChecks,
+  ...storeChecks,
   ...loopChecks,
   ...tradeChecks,
 ]

@@ -147,6 +147,7 @@ export const panelChecks: readonly Check[] = [
       within: Number((0.5 * beysens_mm(air, dew)).toFixed(3)),
       because:
         'half: a fit to real condensers that collect, ours counts all that forms on a well insulated board',
+      ...(miss === undefined ? {} : { miss }),
     }),
   ),
   panel({

@@ -1,0 +1,174 @@
+/** Hand-made rooms, panels and plants for closed-form cases: every coefficient constant, nothing else in the way. */
+import { polynomial } from '#model/air/polynomial.ts'
+import type { LoopDuty } from '#model/loop/spec.ts'
+import type { PanelHours } from '#model/panel/hours.ts'
+import { reducePanelHours } from '#model/panel/reduce.ts'
+import type { RoomModel } from '#model/room/spec.ts'
+import { FIELDS } from '#model/scenario/fields.ts'
+import type { StoreModel } from '#model/store/spec.ts'
+import type { Plant } from '#model/year/inputs.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import type { PlanSpec } from '#model/year/plan.ts'
+import { board, coating } from './plate-case.ts'
+
+const filled = (hours: number, value: number) => new Float64Array(hours).fill(value)
+
+export interface PlainRoom {
+  readonly hours: number
+  /** Starting temperature of every node (the first day's outdoor mean), °C. */
+  readonly start_C: number
+  readonly outdoor_C: (hour: number) => number
+  readonly air_JK?: number
+  readonly mass_JK?: number
+  readonly airOut_WK?: number
+  readonly airMass_WK?: number
+  readonly massOut_WK?: number
+  readonly power_W?: number
+  readonly slab_JK?: number
+  readonly airSlab_WK?: number
+}
+
+/** Air and fabric as two nodes; the slab stands apart unless it is given a conductance to the air. */
+export function plainRoom(room: PlainRoom): RoomModel {
+  const { hours, airOut_WK = 0, massOut_WK = 0, power_W = 0 } = room
+  const outside = Float64Array.from({ length: hours }, (_, h) => room.outdoor_C(h))
+  return {
+    hours,
+    floor_m2: 20,
+    volume_m3: 50,
+    airCapacity_JK: room.air_JK ?? 1e5,
+    fabricCapacity_JK: room.mass_JK ?? 1e6,
+    slabCapacity_JK: room.slab_JK ?? 1e6,
+    airFabric_WK: room.airMass_WK ?? 0,
+    airSlab_WK: room.airSlab_WK ?? 0,
+    fabricLoss_WK: filled(hours, massOut_WK),
+    slabLoss_WK: 0,
+    airLoss_WK: filled(hours, airOut_WK),
+    airDrive_W: outside.map((t) => airOut_WK * t + power_W),
+    fabricDrive_W: outside.map((t) => massOut_WK * t),
+    slabDrive_W: filled(hours, 0),
+    nightVent_WK: 0,
+    night: new Uint8Array(hours),
+    outdoor_C: filled(hours, room.start_C),
+    indoorDewPoint_C: filled(hours, -40),
+    operativeWeights: [1, 0, 0],
+    sunAndGains: { sun_W: filled(hours, 0), gains_W: filled(hours, power_W), toSlab_W: filled(hours, 0) },
+  }
+}
+
+/** Calm, dark, dry weather: the frame that a hand-made panel is reduced in. */
+function plainWeather(hours: number, air_C: number): WeatherRecord {
+  const none = () => filled(hours, 0)
+  return {
+    site: { name: 'bench', latitude_deg: 45, longitude_deg: 0, altitude_m: 0, utcOffset_h: 0 },
+    start_utcMs: 0,
+    hours,
+    radiationMiddle_h: 0.5,
+    airTemp_C: filled(hours, air_C),
+    dewPoint_C: filled(hours, -60),
+    pressure_Pa: filled(hours, 101325),
+    wind_ms: none(),
+    globalHorizontal_Wm2: none(),
+    directNormal_Wm2: none(),
+    diffuseHorizontal_Wm2: none(),
+    cloud_frac: none(),
+    origins: {},
+    basis: 'hand-made',
+  }
+}
+
+/** A panel whose heat is a polynomial of plate temperature in °C less a constant: no wind, no water. */
+export function plainPanel(
+  hours: number,
+  emission: readonly number[],
+  gain_Wm2: number,
+  air_C: number,
+): PanelHours {
+  const none = () => filled(hours, 0)
+  const sun = { beam_Wm2: none(), diffuse_Wm2: none(), total_Wm2: none(), cosIncidence: none() }
+  const sky = {
+    hours,
+    total_Wm2: none(),
+    window_Wm2: none(),
+    offWindow_Wm2: none(),
+    measured: new Uint8Array(hours),
+  }
+  const panel = reducePanelHours(plainWeather(hours, air_C), sun, sky, board(coating(1, 0), null, 0).spec)
+  for (const curve of [panel.cold, panel.hot])
+    for (const column of Object.values(curve)) if (column instanceof Float64Array) column.fill(0)
+  panel.massTransfer.fill(0)
+  const exchange = { ...panel.dryExchange, plateEmission: polynomial(emission) }
+  const gain = { ...panel.dryGain, plate_Wm2: filled(hours, gain_Wm2) }
+  return {
+    ...panel,
+    dryExchange: exchange,
+    wetExchange: exchange,
+    dryGain: gain,
+    wetGain: gain,
+    heatCapacity_Jm2K: 10,
+  }
+}
+
+export interface PlainTank {
+  readonly capacity_JK: number
+  readonly layers?: number
+  readonly loss_WK?: number
+}
+
+export function plainTank({ capacity_JK, layers = 1, loss_WK = 0 }: PlainTank): StoreModel {
+  const each = (value: number) => Array.from({ length: layers }, () => value / layers)
+  return {
+    kind: layers === 1 ? 'mixed' : 'layered',
+    layerCapacity_JK: each(capacity_JK),
+    layerLoss_WK: each(loss_WK),
+    lossTo: 'outside',
+    betweenLayers_WK: 0,
+    delivery_WK: 0,
+    deliveryPower_W: 0,
+    dewMargin_K: 0,
+    waterMass_kg: capacity_JK / 4186,
+  }
+}
+
+export function plainLoop(area_m2: number, rate_WK: number, fluidToPlate_Wm2K: number): LoopDuty {
+  return {
+    area_m2,
+    modules: 1,
+    flow_kgs: rate_WK / 4184,
+    capacityRate_WK: rate_WK,
+    fluidToPlate_Wm2K,
+    pipeGain_WK: 0,
+    pressureDrop_Pa: 0,
+    pumpPower_W: 0,
+    pipeInnerDiameter_m: 0.02,
+    pipeVelocity_ms: 0,
+    headerInnerDiameter_m: 0.02,
+    riserVelocity_ms: 0,
+    riserReynolds: 1000,
+    headerLoss_Pa: 0,
+    riserLoss_Pa: 0,
+    pipeLoss_Pa: 0,
+    liftLoss_Pa: 0,
+    remarks: [],
+  }
+}
+
+/** Always on as soon as the plate is colder than the tank. */
+export const ALWAYS: PlanSpec = {
+  kind: 'allDay',
+  startHour_h: 0,
+  endHour_h: 0,
+  startDifference_K: -100,
+  stopDifference_K: -100,
+  lowestStore_C: -100,
+  seasonGate_C: -100,
+  setpoint_C: FIELDS.plan.setpoint_C.default,
+  band_K: 1,
+  freeze: 'glycol',
+  freezeLimit_C: -100,
+}
+
+export function plainPlant(panel: PanelHours, loop: LoopDuty, store: StoreModel, running = true): Plant {
+  const allowed = new Uint8Array(panel.hours).fill(running ? 1 : 0)
+  return { panel, loop, store, plan: ALWAYS, allowed, fieldFactor_frac: 1 }
+}
