@@ -541,7 +541,7 @@ export const FIELDS = {
     ),
     contents_Jm2K: number(
       'Jm2K',
-      { min: 2000, max: 500000, default: 15000, usual: [5000, 100000], step: 1000 },
+      { min: 2000, max: 500000, default: 15000, usual: [5000, 300000], step: 1000 },
       'Contents',
       'Heat capacity of air, furniture and goods per m² of floor.',
     ),
@@ -637,7 +637,7 @@ export const FIELDS = {
     ),
     setpoint_C: number(
       'C',
-      { min: 2, max: 35, default: 22, usual: [15, 27], step: 0.5 },
+      { min: 2, max: 35, default: 22, usual: [8, 27], step: 0.5 },
       'Let coolth in above',
       'Room air temperature at which delivery starts.',
       'Lower starts earlier and banks coolth in the room itself.',
