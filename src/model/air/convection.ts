@@ -1,4 +1,5 @@
 import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
+import { interpolatingPolynomial, valueAt } from '#model/air/polynomial.ts'
 
 const RADIANS = Math.PI / 180
 
@@ -23,8 +24,8 @@ export function forcedConvection_Wm2K(author: keyof typeof WIND_SLOPES, wind_ms:
 }
 
 /**
- * Nusselt-number factors of free convection on the upper face of a plate at one tilt: Nu is the larger of
- * quarter · Ra^¼ and third · Ra^⅓, for a face colder and hotter than the air.
+ * Nusselt-number factors of free convection on the upper face of a plate at one tilt: Nu is quarter · Ra^¼ and
+ * third · Ra^⅓ joined by `joinedLaws`, for a face colder and hotter than the air.
  */
 export interface FreeFactors {
   readonly coldQuarter: number
@@ -34,8 +35,8 @@ export interface FreeFactors {
 }
 
 /**
- * Factors for a tilt. Flat: cold face up 0.27 Ra^¼; hot face up 0.54 Ra^¼ and 0.15 Ra^⅓ (the larger: they
- * cross at Ra = 4.7e6 and the printed change at 1e7 would make a jump). Upright: 0.59 Ra^¼ and 0.10 Ra^⅓.
+ * Factors for a tilt. Flat: cold face up 0.27 Ra^¼; hot face up 0.54 Ra^¼ and 0.15 Ra^⅓ (they cross at
+ * Ra = 4.7e6; the printed change at 1e7 would be a jump). Upright: 0.59 Ra^¼ and 0.10 Ra^⅓.
  * Tilted: the larger of the flat rule with g cos β and the upright rule with g sin β.
  * Source: McAdams 1954 as in Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, eqs. 9.24, 9.30–9.32.
  */
@@ -52,22 +53,34 @@ export function freeFactors(tilt_deg: number): FreeFactors {
   }
 }
 
+/** Larger law × (1 + (smaller/larger)^10)^(1/10), the root as a polynomial of degree 5, right to 1e-6. */
+const JOINING = 10
+const joiningRoot = interpolatingPolynomial((x) => (1 + x) ** (1 / JOINING), 0, 1)
+
+/**
+ * The laminar and the turbulent law as one, (a¹⁰ + b¹⁰)^(1/10): the larger away from their crossing, 7 % more at it.
+ * Source: Raithby & Hollands, Natural Convection, in Handbook of Heat Transfer (from memory).
+ */
+export function joinedLaws(a: number, b: number): number {
+  const larger = a > b ? a : b
+  if (larger <= 0) return 0
+  const ratio = (a > b ? b : a) / larger
+  const square = ratio * ratio
+  const fourth = square * square
+  return larger * valueAt(joiningRoot, fourth * fourth * square)
+}
+
 /** Nusselt number of free convection, –; `rayleigh` ≥ 0; hot: the face is warmer than the air. */
 export function freeNusselt(factors: FreeFactors, rayleigh: number, hot: boolean): number {
-  const quarter = Math.sqrt(Math.sqrt(rayleigh)) * (hot ? factors.hotQuarter : factors.coldQuarter)
-  const third = Math.cbrt(rayleigh) * (hot ? factors.hotThird : factors.coldThird)
-  return quarter > third ? quarter : third
+  return joinedLaws(
+    Math.sqrt(Math.sqrt(rayleigh)) * (hot ? factors.hotQuarter : factors.coldQuarter),
+    Math.cbrt(rayleigh) * (hot ? factors.hotThird : factors.coldThird),
+  )
 }
 
 /**
- * Within this of the air, K, the coefficient goes in a straight line from the cold side's value to the hot side's.
- * The correlations on either side would fall to nothing at no difference, and take evaporation with them; air
- * over a wet face is never that still (common practice, no source).
- */
-export const STILL_SPAN_K = 1
-
-/**
- * Free convection on the upper face of a plate, W/m²K, air properties at the mean of plate and air.
+ * Free convection on the upper face of a plate by the correlation of the side it is on, W/m²K, air properties at the
+ * mean of plate and air.
  * @param length_m  area over perimeter of the face
  */
 export function freeConvection_Wm2K(
@@ -77,32 +90,45 @@ export function freeConvection_Wm2K(
   pressure_Pa: number,
   length_m: number,
 ): number {
-  const difference_K = surface_C - air_C
-  if (Math.abs(difference_K) >= STILL_SPAN_K) {
-    return sideConvection_Wm2K(factors, difference_K, air_C, pressure_Pa, length_m)
-  }
-  const cold = sideConvection_Wm2K(factors, -STILL_SPAN_K, air_C, pressure_Pa, length_m)
-  const hot = sideConvection_Wm2K(factors, STILL_SPAN_K, air_C, pressure_Pa, length_m)
-  return cold + ((hot - cold) * (difference_K + STILL_SPAN_K)) / (2 * STILL_SPAN_K)
-}
-
-/** The correlation of the side the face is on, W/m²K. */
-function sideConvection_Wm2K(
-  factors: FreeFactors,
-  difference_K: number,
-  air_C: number,
-  pressure_Pa: number,
-  length_m: number,
-): number {
-  const mean_C = air_C + 0.5 * difference_K
-  const rayleigh =
-    rayleighGroup(mean_C, pressure_Pa) * Math.abs(difference_K) * length_m * length_m * length_m
-  return (freeNusselt(factors, rayleigh, difference_K > 0) * airConductivity_WmK(mean_C)) / length_m
+  const mean_C = 0.5 * (surface_C + air_C)
+  const difference_K = Math.abs(surface_C - air_C)
+  const rayleigh = rayleighGroup(mean_C, pressure_Pa) * difference_K * length_m * length_m * length_m
+  return (freeNusselt(factors, rayleigh, surface_C > air_C) * airConductivity_WmK(mean_C)) / length_m
 }
 
 /** Free and forced convection together, W/m²K: (free³ + forced³)^⅓ (Churchill 1977, exponent 3). */
 export function blendedConvection_Wm2K(free_Wm2K: number, forced_Wm2K: number): number {
   return Math.cbrt(free_Wm2K * free_Wm2K * free_Wm2K + forced_Wm2K * forced_Wm2K * forced_Wm2K)
+}
+
+/**
+ * Within this of the air, K, the coefficient goes in a straight line from the cold side's value to the hot side's.
+ * The correlations on either side would fall to nothing at no difference, and take evaporation with them; air
+ * over a face is never that still (common practice, no source).
+ */
+export const STILL_SPAN_K = 1
+
+/** Air over an exposed face: what free and forced convection need besides the face's own temperature. */
+export interface FaceAir {
+  readonly air_C: number
+  readonly pressure_Pa: number
+  readonly forced_Wm2K: number
+}
+
+/** Convection of an exposed face, free and forced together, with the straight line near the air's temperature, W/m²K. */
+export function exposedConvection_Wm2K(
+  factors: FreeFactors,
+  surface_C: number,
+  { air_C, pressure_Pa, forced_Wm2K }: FaceAir,
+  length_m: number,
+): number {
+  const at = (face_C: number) =>
+    blendedConvection_Wm2K(freeConvection_Wm2K(factors, face_C, air_C, pressure_Pa, length_m), forced_Wm2K)
+  const difference_K = surface_C - air_C
+  if (Math.abs(difference_K) >= STILL_SPAN_K) return at(surface_C)
+  const cold = at(air_C - STILL_SPAN_K)
+  const hot = at(air_C + STILL_SPAN_K)
+  return cold + ((hot - cold) * (difference_K + STILL_SPAN_K)) / (2 * STILL_SPAN_K)
 }
 
 /** Tilt beyond which the gap correlation is not carried, degrees. */

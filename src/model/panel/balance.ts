@@ -1,5 +1,5 @@
 import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
-import { blendedConvection_Wm2K, freeConvection_Wm2K, hollandsNusselt } from '#model/air/convection.ts'
+import { exposedConvection_Wm2K, hollandsNusselt } from '#model/air/convection.ts'
 import { saturationPressure_Pa } from '#model/air/moist-air.ts'
 import { valueAt } from '#model/air/polynomial.ts'
 import type { Exchange } from '#model/panel/exchange.ts'
@@ -85,14 +85,7 @@ function partBalance(
 
 /** Convection and latent heat from the exposed face at a temperature. */
 function faceLoss(setting: PanelSetting, hour: PanelHour, face_C: number, limit_kgm2s: number): FaceLoss {
-  const free = freeConvection_Wm2K(
-    setting.free,
-    face_C,
-    hour.air_C,
-    hour.pressure_Pa,
-    setting.spec.freeConvectionLength_m,
-  )
-  const convection = blendedConvection_Wm2K(free, hour.forced_Wm2K)
+  const convection = exposedConvection_Wm2K(setting.free, face_C, hour, setting.spec.freeConvectionLength_m)
   const wish = massTransfer(hour.pressure_Pa) * convection * (saturationPressure_Pa(face_C) - hour.vapour_Pa)
   const evaporation_kgm2s = Math.min(wish, limit_kgm2s)
   return {

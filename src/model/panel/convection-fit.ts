@@ -1,5 +1,5 @@
 import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
-import { STILL_SPAN_K } from '#model/air/convection.ts'
+import { joinedLaws, STILL_SPAN_K } from '#model/air/convection.ts'
 import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
 import type { ConvectionCurve } from '#model/panel/hours.ts'
 import type { PanelHour } from '#model/panel/hour-inputs.ts'
@@ -7,11 +7,11 @@ import type { PanelSetting } from '#model/panel/setting.ts'
 
 /**
  * Face-to-air differences at which a side's curve meets the full convection, K: the end of the still span, two
- * between and the end of the curve. A face is seldom more than 25 K colder than the air; a hotter one runs
+ * between and the end of the curve. A face is seldom more than 35 K colder than the air; a hotter one runs
  * to 45 K and beyond.
  */
-const COLD_DIFFERENCES_K = [-STILL_SPAN_K, -3.5, -11, -25] as const
-const HOT_DIFFERENCES_K = [STILL_SPAN_K, 5, 18, 45] as const
+const COLD_DIFFERENCES_K = [-STILL_SPAN_K, -4, -14, -35] as const
+const HOT_DIFFERENCES_K = [STILL_SPAN_K, 4, 24, 45] as const
 
 /**
  * Free convection as scale × difference^power: the parts that depend on air alone, at sea level, for each kelvin of
@@ -80,9 +80,10 @@ export function fitConvection(side: SideFit, input: PanelHour, curve: Convection
   const forced = input.forced_Wm2K
   const at = (i: number): number => {
     const mean_C = input.air_C + 0.5 * side.difference_K[i]!
-    const byQuarter = side.quarter[i]! * quarterPressure * fromTable(quarterScales, mean_C)
-    const byThird = side.third[i]! * thirdPressure * fromTable(thirdScales, mean_C)
-    const free = byQuarter > byThird ? byQuarter : byThird
+    const free = joinedLaws(
+      side.quarter[i]! * quarterPressure * fromTable(quarterScales, mean_C),
+      side.third[i]! * thirdPressure * fromTable(thirdScales, mean_C),
+    )
     return Math.cbrt(free * free * free + forced * forced * forced)
   }
   const [a, b, c, d] = side.root as readonly [number, number, number, number]

@@ -21,16 +21,26 @@ export function faceConvection_Wm2K(panel: PanelHours, hour: number, y_K: number
   return cold + (hot - cold) * (y_K + STILL_SPAN_K) * PER_STILL_SPAN
 }
 
-/** y dh/dy, W/m²K: what the coefficient's own change adds to the slope of convection. */
-export function convectionBend_Wm2K(panel: PanelHours, hour: number, y_K: number): number {
+/** Its change with the difference, W/m²K². */
+export function faceConvectionRise_Wm2K2(panel: PanelHours, hour: number, y_K: number): number {
   const s = y_K < 0 ? -y_K : y_K
   if (s >= STILL_SPAN_K) {
     const curve = y_K < 0 ? panel.cold : panel.hot
     if (s >= curve.span_K) return 0
     const w = Math.sqrt(Math.sqrt(s))
-    return 0.25 * w * (curve.first[hour]! + w * (2 * curve.second[hour]! + w * 3 * curve.third[hour]!))
+    const slope = curve.first[hour]! + w * (2 * curve.second[hour]! + w * 3 * curve.third[hour]!)
+    return (0.25 * w * slope) / y_K
   }
   const cold = onCurve(panel.cold, hour, STILL_ROOT)
   const hot = onCurve(panel.hot, hour, STILL_ROOT)
-  return (hot - cold) * PER_STILL_SPAN * y_K
+  return (hot - cold) * PER_STILL_SPAN
+}
+
+/**
+ * Slope of h (e_sat − e_air) with the face's temperature, W/m²K · Pa/K: both factors move. Held at zero where still
+ * air would make it negative, so that a step taken with it stays stable.
+ */
+export function vapourSlope(h: number, rise: number, saturationSlope_PaK: number, excess_Pa: number): number {
+  const slope = h * saturationSlope_PaK + rise * excess_Pa
+  return slope > 0 ? slope : 0
 }

@@ -1,7 +1,7 @@
 import { airConductivity_WmK } from '#model/air/air-properties.ts'
 import { slopeAt, valueAt } from '#model/air/polynomial.ts'
 import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
-import { convectionBend_Wm2K, faceConvection_Wm2K } from '#model/panel/face-convection.ts'
+import { faceConvection_Wm2K, faceConvectionRise_Wm2K2, vapourSlope } from '#model/panel/face-convection.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { changeHeat_Jkg } from '#model/panel/water.ts'
 import { KELVIN_OFFSET } from '#model/units/convert.ts'
@@ -22,12 +22,13 @@ function onsetChange(x: number): number {
 
 /** The film is solved until its step is below this, K; the step left over is carried on to the heat. */
 const FILM_STEP_K = 0.02
-const MOST_STEPS = 12
+const MOST_STEPS = 25
+/** The film is never this much colder or hotter than both plate and air, K. */
+const FILM_REACH_K = 80
 
 /**
  * Adds the dry or wet share of a plate under a film, weighted. The film's balance is solved by Newton's rule from
- * its temperature at equilibrium, one or two steps as a rule; the balance rises with the film's temperature, so
- * the rule is safe.
+ * its temperature at equilibrium, one or two steps as a rule, halving the bracket where a step leaves it.
  * @returns the film's temperature, °C
  */
 export function filmPart(
@@ -48,6 +49,8 @@ export function filmPart(
   const onsetAtAir = gap.onset_K[hour]!
   const toFilm = gain.film_Wm2[hour]! + valueAt(exchange.plateToFilm, plate_C)
   let film = panel.surface_C[hour]! + panel.surfaceSlope[hour]! * (plate_C - panel.equilibrium_C[hour]!)
+  let low = (plate_C < air ? plate_C : air) - FILM_REACH_K
+  let high = (plate_C > air ? plate_C : air) + FILM_REACH_K
   let step = 0
   let gapHeat = 0
   let gapSlope = 0
@@ -76,21 +79,26 @@ export function filmPart(
     // The outer face: convection and, where wet or below the dew point, vapour.
     const y = film - air
     const h = faceConvection_Wm2K(panel, hour, y)
+    const rise = faceConvectionRise_Wm2K2(panel, hour, y)
     let face = h * y
-    faceSlope = slopeAt(exchange.filmEmission, film) + h + convectionBend_Wm2K(panel, hour, y)
+    faceSlope = slopeAt(exchange.filmEmission, film) + h + y * rise
     const excess_Pa = saturationFast_Pa(film) - vapour
     evaporation = 0
     if (isWet || excess_Pa < 0) {
       const heat = changeHeat_Jkg(film)
       evaporation = perConvection * h * excess_Pa
-      if (evaporation < limit_kgm2s) faceSlope += heat * perConvection * h * saturationFastSlope_PaK(film)
-      else evaporation = limit_kgm2s
+      if (evaporation < limit_kgm2s) {
+        faceSlope += heat * perConvection * vapourSlope(h, rise, saturationFastSlope_PaK(film), excess_Pa)
+      } else evaporation = limit_kgm2s
       face += heat * evaporation
     }
     const imbalance = valueAt(exchange.filmEmission, film) - toFilm + face - gapHeat
     step = -imbalance / (faceSlope + gapSlope)
     if (step < FILM_STEP_K && step > -FILM_STEP_K) break
-    film += step
+    if (imbalance > 0) high = film
+    else low = film
+    const next = film + step
+    film = next > low && next < high ? next : 0.5 * (low + high)
   }
   // Heat at the last film temperature, carried over the small step that was left.
   const toPlateSlope = slopeAt(exchange.filmToPlate, film)

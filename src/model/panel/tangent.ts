@@ -1,7 +1,7 @@
 import type { Polynomial5 } from '#model/air/polynomial.ts'
 import { slopeAt, valueAt } from '#model/air/polynomial.ts'
 import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
-import { convectionBend_Wm2K, faceConvection_Wm2K } from '#model/panel/face-convection.ts'
+import { faceConvection_Wm2K, faceConvectionRise_Wm2K2, vapourSlope } from '#model/panel/face-convection.ts'
 import { filmPart } from '#model/panel/film-tangent.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from '#model/panel/water.ts'
@@ -43,15 +43,17 @@ export function barePart(
   const gain = (isWet ? panel.wetGain : panel.dryGain).plate_Wm2[hour]!
   const y = plate_C - panel.air_C[hour]!
   const h = faceConvection_Wm2K(panel, hour, y)
+  const rise = faceConvectionRise_Wm2K2(panel, hour, y)
   let q = valueAt(emission, plate_C) - gain + h * y
-  let slope = slopeAt(emission, plate_C) + h + convectionBend_Wm2K(panel, hour, y)
+  let slope = slopeAt(emission, plate_C) + h + y * rise
   const excess_Pa = saturationFast_Pa(plate_C) - panel.vapour_Pa[hour]!
   if (isWet || excess_Pa < 0) {
-    const transfer = panel.massTransfer[hour]! * h
+    const transfer = panel.massTransfer[hour]!
     const heat = changeHeat_Jkg(plate_C)
-    let evaporation = transfer * excess_Pa
-    if (evaporation < limit_kgm2s) slope += heat * transfer * saturationFastSlope_PaK(plate_C)
-    else evaporation = limit_kgm2s
+    let evaporation = transfer * h * excess_Pa
+    if (evaporation < limit_kgm2s) {
+      slope += heat * transfer * vapourSlope(h, rise, saturationFastSlope_PaK(plate_C), excess_Pa)
+    } else evaporation = limit_kgm2s
     q += heat * evaporation
     out.water_kgm2s -= weight * evaporation
   }

@@ -15,8 +15,13 @@ function addedRefraction_deg(geometric_deg: number): number {
 
 /** Geometric altitude from suncalc's apparent one: the refraction it adds is taken out by fixed-point steps. */
 export function geometricAltitude_deg(apparent_deg: number): number {
-  let geometric = apparent_deg
-  for (let i = 0; i < 8; i++) geometric = apparent_deg - addedRefraction_deg(geometric)
+  let geometric = apparent_deg - 0.01
+  for (let i = 0; i < 12; i++) {
+    const next = apparent_deg - addedRefraction_deg(geometric)
+    const change = Math.abs(next - geometric)
+    geometric = next
+    if (change < 1e-6) break
+  }
   return geometric
 }
 
