@@ -65,6 +65,7 @@ export const SOURCES = {
   iso6946: 'ISO 6946, Building components: thermal resistance and thermal transmittance',
   iso10456: 'ISO 10456 (EN 12524), Building materials and products: tabulated design values',
   iso13370: 'ISO 13370, Heat transfer via the ground',
+  floorSheet: 'published U-value sheet for solid ground floors (older UK closed form of Macey)',
   carslaw: 'H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., 1959',
   givoni:
     'B. Givoni, Effectiveness of mass and night ventilation in lowering the indoor daytime temperatures, Energy and Buildings 28, 1998',

@@ -1,9 +1,11 @@
 import type { Check } from '../check.ts'
 import { airChecks } from './air.ts'
+import { comfortChecks } from './comfort.ts'
 import { convectionChecks } from './convection.ts'
 import { fieldChecks } from './field.ts'
 import { loopChecks } from './loop.ts'
 import { panelChecks } from './panel.ts'
+import { roomChecks } from './room.ts'
 import { skyChecks } from './sky.ts'
 import { storeChecks } from './store.ts'
 import { sunChecks } from './sun.ts'
@@ -17,7 +19,9 @@ export const CHECKS: readonly Check[] = [
   ...skyChecks,
   ...panelChecks,
   ...fieldChecks,
+  ...roomChecks,
   ...storeChecks,
   ...loopChecks,
+  ...comfortChecks,
   ...tradeChecks,
 ]

@@ -10,6 +10,8 @@ export interface Iso13790Room {
 export interface Iso13790Drive {
   readonly outdoor_C: number
   readonly supply_C: number
+  /** Temperature behind the opaque parts when it is not the outdoor air's (sun on walls, ground). */
+  readonly opaque_C?: number
   readonly gains_W: number
   readonly sun_W: number
   /** Heating (positive) or cooling power at the air node. */
@@ -36,7 +38,10 @@ export function iso13790Hour(room: Iso13790Room, mass_C: number, drive: Iso13790
   const m = (room.mass_m2 / total) * inner
   const st = (1 - room.mass_m2 / total - room.windows_WK / (9.1 * total)) * inner
   const toAir = h1 * ((ia + drive.power_W) / room.air_WK + drive.supply_C)
-  const all = m + hem * drive.outdoor_C + (h3 * (st + room.windows_WK * drive.outdoor_C + toAir)) / h2
+  const all =
+    m +
+    hem * (drive.opaque_C ?? drive.outdoor_C) +
+    (h3 * (st + room.windows_WK * drive.outdoor_C + toAir)) / h2
   const c = room.capacity_JK / 3600
   const massEnd_C = (mass_C * (c - 0.5 * (h3 + hem)) + all) / (c + 0.5 * (h3 + hem))
   const mean = (massEnd_C + mass_C) / 2

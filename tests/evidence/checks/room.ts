@@ -1,0 +1,405 @@
+import {
+  FABRIC_FILM_m2KW,
+  FLOOR_FILM_m2KW,
+  outsideConvection_Wm2K,
+  ROOF_INSIDE_m2KW,
+} from '#model/room/films.ts'
+import { annualDepth_m, outdoorSwing_WK, slabOnGroundU_Wm2K } from '#model/room/ground.ts'
+import { dynamicProperties, type Layer } from '#model/room/mass.ts'
+import { solAir } from '#model/room/sol-air.ts'
+import { FIELDS } from '#model/scenario/fields.ts'
+import { simulateYear } from '#model/year/simulate.ts'
+import { once, type Check } from '../check.ts'
+import { plainRoom, type PlainRoom } from '../models/bench-year.ts'
+import { periodic } from '../models/iso13786.ts'
+import { dailyResponse, decay_C, twoNode } from '../models/lumped.ts'
+import { slabMean } from '../models/slab.ts'
+import { annexC } from '../models/annex-c-year.ts'
+
+const room = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Room', ...rest })
+const BY_ANOTHER =
+  'the same standard worked out by another program, confirmed with a fine finite-volume model'
+const concrete = (thickness_m: number): Layer => ({
+  thickness_m,
+  conductivity_WmK: 1.8,
+  density_kgm3: 2400,
+  specificHeat_JkgK: 1000,
+})
+const foam: Layer = { thickness_m: 0.1, conductivity_WmK: 0.035, density_kgm3: 25, specificHeat_JkgK: 1450 }
+const board: Layer = { thickness_m: 0.02, conductivity_WmK: 0.13, density_kgm3: 500, specificHeat_JkgK: 1600 }
+const wool: Layer = { thickness_m: 0.1, conductivity_WmK: 0.035, density_kgm3: 25, specificHeat_JkgK: 1030 }
+
+const WALLS = [
+  ['200 mm of concrete', [concrete(0.2)], 3.5573, 1.8271, -5.676, 86.168],
+  ['100 mm of concrete inside 100 mm of foam', [concrete(0.1), foam], 0.3244, 0.1207, -5.612, 86.074],
+  ['100 mm of concrete outside the foam', [foam, concrete(0.1)], 0.3244, 0.225, -4.101, 5.002],
+  ['boards, wool, boards', [board, wool, board], 0.2999, 0.2903, -1.793, 16.412],
+] as const
+
+/** Ground cases: name, length, width, wall, ground, resistance, U. */
+const FLOORS = [
+  ['20 × 10 m on clay', 200, 60, 0.3, 1.5, 0, 0.495],
+  ['20 × 10 m on sand', 200, 60, 0.3, 2, 0, 0.6285],
+  ['5 × 4 m shed on sand', 20, 18, 0.15, 2, 0, 1.3687],
+  ['the same, insulated with 2.5 m²K/W', 20, 18, 0.15, 2, 2.5, 0.3037],
+] as const
+const floor = (
+  area_m2: number,
+  perimeter_m: number,
+  wall_m: number,
+  ground_WmK: number,
+  floor_m2KW: number,
+) => ({
+  area_m2,
+  perimeter_m,
+  wall_m,
+  ground_WmK,
+  floor_m2KW,
+})
+
+const TWO_NODE = { air_JK: 2e5, mass_JK: 4e6, airOut_WK: 40, airMass_WK: 150, massOut_WK: 10 }
+const run = (spec: Omit<PlainRoom, 'hours'>, hours: number, stepsPerHour = 4) =>
+  simulateYear(
+    { room: plainRoom({ hours, ...spec }), plant: null, nightVentStop_C: 0 },
+    { warmUp_h: 0, stepsPerHour },
+  )
+
+const cooling = once(() => run({ ...TWO_NODE, start_C: 10, outdoor_C: () => 0 }, 30).fabric_C)
+const single = once(
+  () =>
+    run({ start_C: 30, outdoor_C: () => 20, mass_JK: 2.2e6, massOut_WK: 60, airMass_WK: 0, airOut_WK: 1 }, 30)
+      .fabric_C,
+)
+
+/** Amplitude and lag of a node after many days of a daily sinus outdoors, per kelvin. */
+function dailySwing(spec: Omit<PlainRoom, 'hours' | 'start_C' | 'outdoor_C'>, pick: 'fabric_C' | 'air_C') {
+  const days = 30
+  const outdoor_C = (h: number) => Math.cos((2 * Math.PI * (h + 0.5)) / 24)
+  const year = run({ ...spec, start_C: 0, outdoor_C }, days * 24, 12)
+  // Fabric is the value at the hour's end, air the mean over it.
+  const at = pick === 'fabric_C' ? 1 : 0.5
+  let [c, s] = [0, 0]
+  for (let h = (days - 1) * 24; h < days * 24; h++) {
+    c += year[pick][h]! * Math.cos((2 * Math.PI * (h + at)) / 24)
+    s += year[pick][h]! * Math.sin((2 * Math.PI * (h + at)) / 24)
+  }
+  return { ratio: Math.hypot(c, s) / 12, lag_h: (Math.atan2(s, c) * 24) / (2 * Math.PI) }
+}
+const oneNodeSwing = once(() => dailySwing({ mass_JK: 2.2e6, massOut_WK: 60, airOut_WK: 1 }, 'fabric_C'))
+const massSwing = once(() => dailySwing(TWO_NODE, 'fabric_C'))
+const airSwing = once(() => dailySwing(TWO_NODE, 'air_C'))
+
+/** Slab of 100 mm with an insulated back behind the model's 1/h + L/3k: mean temperature left after 4 h. */
+function slabAfter(time_h: number): number {
+  const area = 20
+  const conductance = area / (1 / 8 + 0.1 / (3 * 1.8))
+  const spec = {
+    start_C: 1,
+    outdoor_C: () => 0,
+    slab_JK: area * 0.1 * 2.4e6,
+    airSlab_WK: conductance,
+    airOut_WK: 1e9,
+  }
+  return run({ ...spec, air_JK: 1 }, 26).slab_C[time_h - 1]!
+}
+
+/** ASHRAE's sol-air case: 30 °C, 800 W/m² on a roof, h_o 17, 63 W/m² to the sky. */
+function roofTemp_C(absorptance: number): number {
+  const emittance = 1
+  const air_K = 303.15
+  const radiative = 4 * 5.670374419e-8 * air_K ** 3
+  return solAir({
+    air_C: 30,
+    absorbedSun_Wm2: absorptance * 800,
+    longwave_Wm2: 5.670374419e-8 * air_K ** 4 - 63,
+    emittance_frac: emittance,
+    convection_Wm2K: 17 - radiative,
+  }).temp_C
+}
+
+export const roomChecks: readonly Check[] = [
+  ...WALLS.flatMap(([name, layers, u, transmittance, shift, inner]) => {
+    const ours = once(() => dynamicProperties(layers))
+    const theirs = once(() => periodic(layers))
+    const wall = (what: string, unit: string, got: () => number, want: number, within: number): Check =>
+      room({
+        quantity: `${name}: ${what}`,
+        unit,
+        kind: 'independent calculation',
+        source: 'iso13786',
+        where: 'worked out apart, 24 h',
+        got,
+        want,
+        within,
+        because: BY_ANOTHER,
+      })
+    return [
+      wall('U-value', 'W/m²K', () => ours().U_Wm2K, u, 1e-4),
+      wall('periodic transmittance', 'W/m²K', () => ours().periodicTransmittance_Wm2K, transmittance, 1e-4),
+      wall('time shift', 'h', () => ours().timeShift_h, shift, 1e-3),
+      wall('areal heat capacity inside', 'kJ/m²K', () => ours().inner_Jm2K / 1000, inner, 2e-3),
+      wall(
+        'areal heat capacity outside, against the second implementation',
+        'kJ/m²K',
+        () => ours().outer_Jm2K / 1000,
+        Number((theirs().outsideCapacity_Jm2K / 1000).toFixed(3)),
+        2e-3,
+      ),
+    ]
+  }),
+  room({
+    quantity: 'fabric mass a new scenario starts with, against a wall of boards and wool',
+    unit: 'kJ/m²K',
+    kind: 'independent calculation',
+    source: 'iso13786',
+    got: () => FIELDS.room.fabric_Jm2K.default / 1000,
+    want: 16.4,
+    within: 1,
+    because: 'a default, given to two digits',
+  }),
+  room({
+    quantity: 'gypsum, 100 mm of foam, plywood: U-value',
+    unit: 'W/m²K',
+    kind: 'independent calculation',
+    source: 'iso6946',
+    where: 'plain sum of resistances, worked out apart',
+    got: () =>
+      dynamicProperties([
+        { thickness_m: 0.0125, conductivity_WmK: 0.25, density_kgm3: 900, specificHeat_JkgK: 1000 },
+        { ...foam },
+        board,
+      ]).U_Wm2K,
+    want: 0.3095,
+    within: 1e-4,
+    because: 'five digits',
+  }),
+  ...(
+    [
+      ['inside, heat flowing up', () => ROOF_INSIDE_m2KW, 0.1, 1 / (5 + 0.9 * 5.7)],
+      ['inside, horizontal', () => FABRIC_FILM_m2KW, 0.13, 1 / (2.5 + 0.9 * 5.7)],
+      ['inside, down', () => FLOOR_FILM_m2KW, 0.17, 1 / (0.7 + 0.9 * 5.7)],
+      ['outside at 4 m/s and 10 °C', () => 1 / (outsideConvection_Wm2K(4) + 0.9 * 5.1), 0.04, 0.0407],
+    ] as const
+  ).map(([name, got, want]) =>
+    room({
+      quantity: `surface resistance ${name}`,
+      unit: 'm²K/W',
+      kind: 'published' as const,
+      source: 'iso6946' as const,
+      where: 'table 7',
+      fromMemory: true,
+      got,
+      want,
+      within: 0.002,
+      because: 'printed to two digits',
+    }),
+  ),
+  ...(
+    [
+      [
+        'conductivity of the default slab',
+        () => FIELDS.room.slabConductivity_WmK.default,
+        1.35,
+        'W/m K',
+        0.01,
+      ],
+      ['density of the default slab', () => FIELDS.room.slabDensity_kgm3.default, 2000, 'kg/m³', 1],
+      [
+        'specific heat of the default slab',
+        () => FIELDS.room.slabSpecificHeat_JkgK.default,
+        1000,
+        'J/kg K',
+        1,
+      ],
+      [
+        'conductivity of the default tank foam',
+        () => FIELDS.store.insulationConductivity_WmK.default,
+        0.035,
+        'W/m K',
+        0.005,
+      ],
+    ] as const
+  ).map(([name, got, want, unit, within]) =>
+    room({
+      quantity: `${name}, against medium concrete and foam`,
+      unit,
+      kind: 'published' as const,
+      source: 'iso10456' as const,
+      where: 'table 3',
+      fromMemory: true,
+      got,
+      want,
+      within,
+      because: 'a default must be the tabulated value; foams span 0.030–0.040',
+    }),
+  ),
+  ...FLOORS.map(([name, area, perimeter, wall, ground, resistance, want]) =>
+    room({
+      quantity: `slab on ground, ${name}: U-value`,
+      unit: 'W/m²K',
+      kind: 'independent calculation' as const,
+      source: 'iso13370' as const,
+      where: 'worked out apart',
+      got: () => slabOnGroundU_Wm2K(floor(area, perimeter, wall, ground, resistance)),
+      want,
+      within: 2e-4,
+      because: 'four digits',
+    }),
+  ),
+  room({
+    quantity: 'slab on ground 20 × 10 m, clay of 1.4 W/m K: U-value against an older published sheet',
+    unit: 'W/m²K',
+    kind: 'published',
+    source: 'floorSheet',
+    where: 'four exposed edges, wall 0.3 m',
+    got: () => slabOnGroundU_Wm2K(floor(200, 60, 0.3, 1.4, 0)),
+    want: 0.482,
+    within: 0.024,
+    because: '5 %: another closed form (Macey) for the same ground',
+  }),
+  ...(
+    [
+      ['clay', 1.5, 2.2],
+      ['sand', 2, 3.2],
+      ['rock', 3.5, 4.2],
+    ] as const
+  ).map(([name, ground, want]) =>
+    room({
+      quantity: `depth the year’s swing reaches in ${name}`,
+      unit: 'm',
+      kind: 'published' as const,
+      source: 'iso13370' as const,
+      where: 'table of periodic penetration depths',
+      fromMemory: true,
+      got: () => annualDepth_m(ground),
+      want,
+      within: 0.05,
+      because: 'printed to two digits',
+    }),
+  ),
+  room({
+    quantity: 'shed floor: heat per kelvin of the year’s outdoor swing',
+    unit: 'W/K',
+    kind: 'independent calculation',
+    source: 'iso13370',
+    where: 'H_pe worked out apart',
+    got: () => outdoorSwing_WK(floor(20, 18, 0.15, 2, 0)),
+    want: 25.05,
+    within: 0.05,
+    because: 'four digits',
+  }),
+  ...(
+    [
+      [0.9, 68.647, 3.5],
+      [0.45, 47.471, 1],
+      [0.1, 31, 0.1],
+    ] as const
+  ).map(([absorptance, want, within]) =>
+    room({
+      quantity: `roof in 800 W/m² at 30 °C, absorptance ${absorptance}: sol-air temperature`,
+      unit: '°C',
+      kind: 'published' as const,
+      source: 'ashraeFundamentals' as const,
+      where: 'sol-air formula, h_o 17, sky 63 W/m², by hand',
+      fromMemory: true,
+      got: () => roofTemp_C(absorptance),
+      want,
+      within,
+      because:
+        'the formula keeps one coefficient; the fourth power sheds more from a hot roof (it must be under it)',
+    }),
+  ),
+  ...([6, 24] as const).map((hours) =>
+    room({
+      quantity: `room of air and mass cooling from 10 to 0 °C: mass after ${hours} h`,
+      unit: '°C',
+      kind: 'exact' as const,
+      source: 'exact' as const,
+      where: 'eigenvalues of the two-node room',
+      got: () => cooling()[hours - 1]!,
+      want: Number(twoNode(TWO_NODE, [10, 10], 0, 0, hours)[1].toFixed(5)),
+      within: 0.01,
+      because: 'a hundredth of a kelvin: quarter-hour steps of second order',
+    }),
+  ),
+  ...([1, 6, 24] as const).map((hours) =>
+    room({
+      quantity: `one mass cooling from 30 to 20 °C with a time constant of 10.2 h: after ${hours} h`,
+      unit: '°C',
+      kind: 'exact' as const,
+      source: 'exact' as const,
+      where: 'exponential',
+      got: () => single()[hours - 1]!,
+      want: Number(decay_C(2.2e6, 60, 30, 20, hours).toFixed(5)),
+      within: 0.002,
+      because: 'quarter-hour steps of second order; backward Euler in hours would be 0.1 K off',
+    }),
+  ),
+  room({
+    quantity: 'one mass under a daily swing: amplitude over the outdoor one',
+    unit: '–',
+    kind: 'exact',
+    source: 'exact',
+    where: '1/√(1 + (ωτ)²)',
+    got: () => oneNodeSwing().ratio,
+    want: Number(dailyResponse(2.2e6, 60).ratio.toFixed(6)),
+    within: 0.0015,
+    because: 'hourly steps of the drive shrink it by 0.3 %',
+  }),
+  room({
+    quantity: 'one mass under a daily swing: lag',
+    unit: 'h',
+    kind: 'exact',
+    source: 'exact',
+    where: 'atan(ωτ)/ω',
+    got: () => oneNodeSwing().lag_h,
+    want: Number(dailyResponse(2.2e6, 60).lag_h.toFixed(4)),
+    within: 0.02,
+    because: 'a minute',
+  }),
+  ...(
+    [
+      ['mass', massSwing, 0.1369083, 5.686674],
+      ['air', airSwing, 0.2436898, 2.035305],
+    ] as const
+  ).flatMap(([name, swing, ratio, lag]) => [
+    room({
+      quantity: `two-node room under a daily swing: ${name}, amplitude`,
+      unit: '–',
+      kind: 'exact' as const,
+      source: 'exact' as const,
+      where: 'complex response, worked out apart',
+      got: () => swing().ratio,
+      want: ratio,
+      within: 0.0015,
+      because: 'hourly steps of the drive',
+    }),
+    room({
+      quantity: `two-node room under a daily swing: ${name}, lag`,
+      unit: 'h',
+      kind: 'exact' as const,
+      source: 'exact' as const,
+      where: 'complex response, worked out apart',
+      got: () => swing().lag_h,
+      want: lag,
+      within: 0.03,
+      because: 'two minutes',
+    }),
+  ]),
+  room({
+    quantity: 'floor slab of 100 mm as one node behind 1/h + L/3k: mean left after 4 h',
+    unit: '–',
+    kind: 'exact',
+    source: 'carslaw',
+    where: '§3.11, insulated back, series of 40 terms',
+    got: () => slabAfter(4),
+    want: Number(
+      slabMean({ thickness_m: 0.1, conductivity_WmK: 1.8, capacity_Jm3K: 2.4e6, surface_Wm2K: 8 }, 4).toFixed(
+        5,
+      ),
+    ),
+    within: 0.003,
+    because: 'half a percent: one node for a whole slab (a plain lump is 6 % off)',
+  }),
+  ...annexC(),
+]
