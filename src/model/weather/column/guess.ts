@@ -1,10 +1,28 @@
-import type { TableMapping } from '#model/weather/mapping.ts'
+import { alternativesOf } from '#model/weather/column/alternatives.ts'
+import { readHeader, type HeaderReading } from '#model/weather/column/header-guess.ts'
+import { findMissingValues } from '#model/weather/column/missing-values.ts'
+import { isPlausible, plausibleUnit } from '#model/weather/column/plausible.ts'
+import { guessByPhysics, type Guessed } from '#model/weather/column/physics-guess.ts'
+import { profileOf, type Profile } from '#model/weather/column/profile.ts'
+import { isUnitOf, tellsTime, type Quantity } from '#model/weather/column/quantity.ts'
+import { sampleTable } from '#model/weather/column/sample.ts'
+import { findTimeColumns, type TimeColumn } from '#model/weather/column/time-columns.ts'
+import type { ColumnMapping, TableMapping, TimeMapping } from '#model/weather/mapping.ts'
 import type { OpenOptions } from '#model/weather/options.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
+import { ProblemList } from '#model/weather/problems.ts'
 import type { RawTable } from '#model/weather/table/raw.ts'
 import type { FoundTable } from '#model/weather/table/shape.ts'
+import { namedClock_h, siteNotes } from '#model/weather/table/site-notes.ts'
+import { guessStamp } from '#model/weather/time/guess-stamp.ts'
+import { stampToMiddle_h } from '#model/weather/time/hours.ts'
+import { rowMoments } from '#model/weather/time/moments.ts'
+import { medianStep_h } from '#model/weather/time/step.ts'
 
-/** Mapping of a table whose layout is not known. */
+/**
+ * Mapping of a table whose layout is not known: columns by their headers where those fit the values, the rest by
+ * physics; place and clock from the lines above the table.
+ * @param lines the first lines of the file
+ */
 export function guessMapping(
   raw: RawTable,
   found: FoundTable,
@@ -12,17 +30,93 @@ export function guessMapping(
   options: OpenOptions,
   problems: ProblemList,
 ): TableMapping {
-  void [lines, options, problems]
-  return {
-    version: 1,
-    layout: null,
-    table: found.shape,
-    columns: raw.columns.map(({ index, header }) => ({
-      ...{ index, header: header || `column ${index + 1}`, quantity: 'ignore', unit: '', confidence: 0 },
-      ...{ basis: 'none', alternatives: [] },
-    })),
-    missing: [],
-    time: { clockOffset_h: null, stamp: 'ending', radiationOffset_h: null, shift_h: 0 },
-    site: {},
+  const preamble = lines.slice(0, found.shape.firstDataLine - 1)
+  const site = { ...siteNotes(preamble), ...options.site }
+  const headers = raw.columns.map(({ header, unitText }) => readHeader(header, unitText))
+  const missing = findMissingValues(raw)
+  const timeColumns = findTimeColumns(raw, headers)
+  const clockOffset_h = namedClock_h([
+    ...timeColumns.map(({ index }) => found.headers[index] ?? ''),
+    ...preamble,
+  ])
+  const bare: TableMapping = {
+    ...{ version: 1, layout: null, table: found.shape, missing, site },
+    columns: timeColumns.map((column) => ({ ...column, header: '', alternatives: [] })),
+    time: { clockOffset_h, stamp: 'beginning', radiationOffset_h: null, shift_h: 0 },
   }
+  const ms =
+    timeColumns.length === 0 ? null : (rowMoments(raw, bare, undefined, new ProblemList(''))?.ms ?? null)
+  const step_h = ms === null ? 1 : medianStep_h(ms)
+  const time: TimeMapping = { ...bare.time, stamp: ms === null ? 'beginning' : guessStamp(ms, raw, step_h) }
+  const zone_h = clockOffset_h ?? site.utcOffset_h ?? Math.round((site.longitude_deg ?? 0) / 15)
+  const middles =
+    ms?.map((moment) => moment + (stampToMiddle_h(time.stamp, step_h) - zone_h) * 3_600_000) ?? null
+  const sample = sampleTable(raw, missing, step_h, middles, site)
+  const profiles = sample.columns.map((values) => profileOf(values))
+  const guessed = guessColumns(headers, profiles, timeColumns, (known, taken) =>
+    guessByPhysics(sample, profiles, known, taken),
+  )
+  const columns = raw.columns.map((column) =>
+    mapColumn(column.index, column.header, timeColumns, guessed, profiles),
+  )
+  sayGuesses(columns, problems)
+  return { ...bare, columns, time }
+}
+
+type Physics = (known: ReadonlyMap<Quantity, Guessed>, taken: ReadonlySet<number>) => readonly Guessed[]
+
+function guessColumns(
+  headers: readonly HeaderReading[],
+  profiles: readonly (Profile | null)[],
+  timeColumns: readonly TimeColumn[],
+  physics: Physics,
+): readonly Guessed[] {
+  const taken = new Set(timeColumns.map(({ index }) => index))
+  const known = new Map<Quantity, Guessed>()
+  headers.forEach(({ quantities, unit: named }, index) => {
+    const quantity = quantities.find((one) => !tellsTime(one))
+    const profile = profiles[index]
+    if (quantity === undefined || taken.has(index) || !profile) return
+    if (quantity === 'ignore') {
+      taken.add(index)
+      return
+    }
+    const unit = named !== null && isUnitOf(quantity, named) ? named : plausibleUnit(quantity, profile)
+    if (unit === null || known.has(quantity)) return
+    if (!isPlausible(quantity, unit, profile) && !profile.constant) return
+    taken.add(index)
+    known.set(quantity, { index, quantity, unit, confidence: named === null ? 0.85 : 0.95, basis: 'header' })
+  })
+  return [...known.values(), ...physics(known, taken)]
+}
+
+function mapColumn(
+  index: number,
+  header: string,
+  timeColumns: readonly TimeColumn[],
+  guessed: readonly Guessed[],
+  profiles: readonly (Profile | null)[],
+): ColumnMapping {
+  const column = timeColumns.find((one) => one.index === index) ?? guessed.find((one) => one.index === index)
+  const alternatives = alternativesOf(profiles[index] ?? null, column?.quantity)
+  const name = header === '' ? `column ${index + 1}` : header
+  if (column !== undefined) {
+    const { quantity, unit, confidence, basis } = column
+    return { index, header: name, quantity, unit, confidence, basis, alternatives }
+  }
+  return { index, header: name, quantity: 'ignore', unit: '', confidence: 0.5, basis: 'none', alternatives }
+}
+
+function sayGuesses(columns: readonly ColumnMapping[], problems: ProblemList): void {
+  const doubtful = columns.filter(({ basis, quantity }) => basis === 'physics' && quantity !== 'ignore')
+  if (doubtful.length === 0) return
+  const list = doubtful.map(
+    ({ header, quantity, unit, confidence }) =>
+      `${header} → ${quantity} (${unit}, ${Math.round(confidence * 100)} %)`,
+  )
+  problems.warn(
+    'weather-columns-guessed',
+    `${doubtful.length} columns were recognised by their values: ${list.join(', ')}.`,
+    'Look at the mapping and correct what is wrong.',
+  )
 }
