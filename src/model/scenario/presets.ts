@@ -24,14 +24,14 @@ const SHED: Preset = {
   id: 'shed',
   name: 'Garden shed',
   about:
-    'Invented: 3 × 4 m timber shed, thin boards and a bare felt roof on a concrete base, used now and then.',
+    'Invented: 4 × 3 m timber shed lined with 25 mm of foam, dark felt roof, concrete base, used now and then.',
   values: {
     room: {
       length_m: 4,
       width_m: 3,
       height_m: 2.2,
-      roofU_Wm2K: 2.5,
-      wallU_Wm2K: 2.8,
+      roofU_Wm2K: 1,
+      wallU_Wm2K: 1.1,
       roofReflectance_frac: 0.15,
       roofEmittance_frac: 0.9,
       wallReflectance_frac: 0.35,
@@ -42,8 +42,8 @@ const SHED: Preset = {
       windowU_Wm2K: 5.7,
       windowGain_frac: 0.82,
       shading_frac: 0.7,
-      airChange_1h: 1.5,
-      airChangeWind_1hms: 0.3,
+      airChange_1h: 1,
+      airChangeWind_1hms: 0.15,
       gains_W: day(0, [9, 12, 80], [15, 18, 80]),
       moisture_kgh: 0.02,
       contents_Jm2K: 20000,
@@ -155,7 +155,7 @@ const COLD_STORE: Preset = {
     },
     store: { delivery_WK: 150, deliveryPower_W: 12, dewMargin_K: 0 },
     plan: { setpoint_C: 10, lowestStore_C: 3, seasonGate_C: 5 },
-    target: { kind: 'peak', limit_C: 16 },
+    target: { kind: 'hours', limit_C: 18, allowedHours_h: 100 },
   },
 }
 

@@ -165,8 +165,10 @@ describe('indoor dew point', () => {
     const weather = madeWeather(1, { air_C: () => 25, dew_C: () => 13.864 })
     const got = airChange({ ...ROOM, moisture_kgh: 0.1 }, 50, weather).dewPoint_C[0]!
     const density = 101325 / (287.055 * 298.15)
-    const ratio = psychrolib.GetHumRatioFromTDewPoint(13.864, 101325) + 0.1 / (50 * density)
-    const want = psychrolib.GetTDewPointFromHumRatio(35, ratio, 101325)
+    const outdoor_Pa = psychrolib.GetVapPresFromTDewPoint(13.864)
+    const ratio = (0.621945 * outdoor_Pa) / (101325 - outdoor_Pa) + 0.1 / (50 * density)
+    const vapour_Pa = (101325 * ratio) / (0.621945 + ratio)
+    const want = psychrolib.GetTDewPointFromRelHum(35, vapour_Pa / psychrolib.GetSatVapPres(35))
     expect(Math.abs(got - want)).toBeLessThan(0.02)
     expect(got).toBeGreaterThan(15)
   })
