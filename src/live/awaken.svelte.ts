@@ -1,3 +1,4 @@
+import { untrack } from 'svelte'
 import { linkHash, placedText, readLinkHash, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
 import { readKept, writeKept } from '#live/kept-text.ts'
 import { problemsOf } from '#live/problems-of.ts'
@@ -22,7 +23,9 @@ export function awaken(bench: Workbench): () => void {
 
   const stopEffects = $effect.root(() => {
     $effect(() => {
-      if (bench.climate.record) bench.run.ask(bench.design.scenario, bench.climate.record)
+      const { scenario } = bench.design
+      const { record } = bench.climate
+      if (record) untrack(() => bench.run.ask(scenario, record))
     })
     $effect(() => {
       if (!bench.climate.record || bench.run.updating) return bench.range.leave()

@@ -4,13 +4,14 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 import { keepOwnWeather, ownWeather } from '#live/own-weather.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
+import { OPENING_CLIMATE } from '#live/worked-example.ts'
 
 /** Id of the weather the user brought, beside those of the samples. */
 export const OWN_CLIMATE = 'own'
 
 /** The climate the design stands in: a sample, fetched when chosen, or a record the user brought. */
 export class ClimateChoice {
-  id = $state(SAMPLE_CLIMATES[0]!.id)
+  id = $state(OPENING_CLIMATE)
   record = $state.raw<WeatherRecord | null>(null)
   problems = $state.raw<readonly Problem[]>([])
   loading = $state(false)

@@ -1,61 +1,69 @@
 import type { Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import { Engine, Stopped } from '#live/engine.ts'
+import { LatestWins } from '#live/latest-wins.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
 
-interface Question {
-  readonly scenario: Scenario
-  readonly weather: WeatherRecord
-}
-
 /**
- * The answer that follows the description. One question is with the worker, at most one waits: the newest;
- * those between are never asked. An answer stays on screen, marked `updating`, until the next one is there.
+ * The answer that follows the description. Sizing takes some years of simulation; so that the charts move with
+ * a slider, a second worker meanwhile judges the design already found under the changed description.
  */
 export class LiveRun {
+  /** The sized answer: stays on screen, marked `updating`, until the next one is there. */
   answer = $state.raw<LiveAnswer | null>(null)
+  /** The year of the last design under the newest description, while its sizing is under way. */
+  #preview = $state.raw<LiveAnswer | null>(null)
   problems = $state.raw<readonly Problem[]>([])
-  /** True while what is shown is not yet the answer to what is described. */
+  /** True while `answer` is not yet the answer to what is described. */
   updating = $state(false)
-  /** Milliseconds the last answer took, worker and way included. */
-  took_ms = $state(0)
 
-  readonly #engine = new Engine()
-  #asked: Question | null = null
-  #next: Question | null = null
+  #asked: Scenario | null = null
+
+  readonly #sizing = new LatestWins('answer', {
+    take: (answer, question, newest) => {
+      this.answer = answer
+      this.problems = []
+      if (newest && question.input === this.#asked) this.#preview = null
+    },
+    fail: (reason, newest) => {
+      if (newest) this.problems = problemsOf(reason)
+    },
+    rest: () => {
+      this.updating = false
+      this.#preview = null
+    },
+  })
+
+  readonly #judging = new LatestWins('answer', {
+    take: (answer) => {
+      if (this.updating) this.#preview = answer
+    },
+    // What is wrong is said by the sizing, which is asked the same.
+    fail: () => {},
+    rest: () => {},
+  })
+
+  /** What the charts of the year show: always the newest description there is a year for. */
+  get shown(): LiveAnswer | null {
+    return this.#preview ?? this.answer
+  }
 
   ask(scenario: Scenario, weather: WeatherRecord): void {
-    this.#next = { scenario, weather }
+    this.#asked = scenario
     this.updating = true
-    if (!this.#asked) void this.#work()
+    this.#sizing.ask({ input: scenario, weather })
+    const held = this.answer && withDesignHeld(scenario, this.answer)
+    if (held) this.#judging.ask({ input: held, weather })
   }
+}
 
-  async #work(): Promise<void> {
-    while (this.#next) {
-      const question = this.#next
-      this.#asked = question
-      this.#next = null
-      const begun = performance.now()
-      try {
-        const answer = await this.#engine.run('answer', question.scenario, question.weather)
-        if (this.#stillWanted(question)) {
-          this.answer = answer
-          this.problems = []
-          this.took_ms = performance.now() - begun
-        }
-      } catch (reason) {
-        if (reason instanceof Stopped) continue
-        if (!this.#next) this.problems = problemsOf(reason)
-      }
-    }
-    this.#asked = null
-    this.updating = false
-  }
-
-  /** A newer question in other weather makes this answer stale; in the same weather it is a step on the way. */
-  #stillWanted(question: Question): boolean {
-    return this.#next === null || this.#next.weather === question.weather
-  }
+/** The description with the area and tank of an answer in place of those to be chosen; null when none are. */
+function withDesignHeld(scenario: Scenario, { area_m2, storeVolume_m3 }: LiveAnswer): Scenario | null {
+  if (!scenario.target.autoArea) return null
+  const store =
+    scenario.store.autoVolume && storeVolume_m3 > 0
+      ? { ...scenario.store, autoVolume: false, volume_m3: storeVolume_m3 }
+      : scenario.store
+  return { ...scenario, store, target: { ...scenario.target, autoArea: false, area_m2 } }
 }

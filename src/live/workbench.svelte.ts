@@ -1,17 +1,17 @@
 import { createContext } from 'svelte'
 import type { Problem } from '#model/problem.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
 import { ClimateChoice } from '#live/climate-choice.svelte.ts'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'
 import { KeptDesigns } from '#live/kept-designs.svelte.ts'
 import { LiveRun } from '#live/live-run.svelte.ts'
 import { AreaRangeRun } from '#live/area-range.svelte.ts'
+import { workedExample } from '#live/worked-example.ts'
 import { UnitChoice } from '#live/unit-choice.svelte.ts'
 
 /** Everything the pages share: the description, the climate, the running answer and the choice of units. */
 export class Workbench {
-  readonly design = new DesignState(defaultScenario())
+  readonly design = new DesignState(workedExample())
   readonly climate = new ClimateChoice()
   readonly run = new LiveRun()
   readonly range = new AreaRangeRun()

@@ -1,4 +1,4 @@
-import type { ChartOptions } from 'chart.js'
+import type { Chart, ChartOptions, LegendItem } from 'chart.js'
 import type { Ink } from '#ui/chart/ink.ts'
 
 /** What all charts share: no animation (it follows a slider), legend that shows dashes, quiet grid. */
@@ -12,7 +12,14 @@ export function baseOptions(ink: Ink): ChartOptions {
     plugins: {
       legend: {
         position: 'bottom',
-        labels: { usePointStyle: true, pointStyleWidth: 36, boxHeight: 7, color: ink.text, padding: 14 },
+        labels: {
+          usePointStyle: true,
+          pointStyleWidth: 40,
+          boxHeight: 7,
+          color: ink.text,
+          padding: 14,
+          generateLabels: legendWithDashes,
+        },
       },
       tooltip: { usePointStyle: true },
     },
@@ -28,4 +35,15 @@ export function quantityAxis(ink: Ink, title: string, more: Record<string, unkno
     border: { color: ink.grid },
     ...more,
   }
+}
+
+/** Legend lines drawn as the chart draws them: same width, same dash. */
+function legendWithDashes(chart: Chart): LegendItem[] {
+  const { defaults } = chart.constructor as typeof Chart
+  return defaults.plugins.legend.labels.generateLabels(chart).map((item) => {
+    const dataset = chart.data.datasets[item.datasetIndex ?? 0]!
+    if (chart.getDatasetMeta(item.datasetIndex ?? 0).type !== 'line') return item
+    const { borderDash, borderWidth } = dataset as { borderDash?: number[]; borderWidth?: number }
+    return { ...item, pointStyle: 'line' as const, lineDash: borderDash ?? [], lineWidth: borderWidth ?? 2 }
+  })
 }

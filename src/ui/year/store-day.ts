@@ -83,7 +83,7 @@ export function storeDayConfig(day: StoreDay, temperature: ShownQuantity, ink: I
       ...baseOptions(ink),
       scales: {
         x: { ticks: { color: ink.soft, maxTicksLimit: 9 }, grid: { display: false } },
-        y: quantityAxis(ink, temperature.symbol),
+        y: quantityAxis(ink, temperature.symbol, { beginAtZero: false }),
         pump: quantityAxis(ink, 'pump, %', { position: 'right', min: 0, max: 100, grid: { display: false } }),
       },
     },
