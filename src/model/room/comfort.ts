@@ -17,20 +17,23 @@ interface Band {
   readonly range_C: readonly [number, number]
 }
 
-/** ASHRAE 55 (80 % acceptability): 0.31 t + 17.8 ± 3.5. EN 16798-1 category II: 0.33 t + 18.8, +3 and −4. */
-const BANDS: Readonly<Record<AdaptiveStandard, Band>> = {
-  ashrae55: { slope: 0.31, intercept_C: 17.8, above_K: 3.5, below_K: 3.5, range_C: [10, 33.5] },
-  en16798: { slope: 0.33, intercept_C: 18.8, above_K: 3, below_K: 4, range_C: [10, 30] },
-}
-
-/** EN 16798-1's other categories about the same comfort temperature: I, II, III; above and below, K. */
+/** EN 16798-1: how far above and below the comfort temperature each category lets a room go, K. */
 export const EN_CATEGORIES = {
   I: { above_K: 2, below_K: 3 },
   II: { above_K: 3, below_K: 4 },
   III: { above_K: 4, below_K: 5 },
 } as const
-/** ASHRAE 55's half-widths, K, by the share of people content. */
-export const ASHRAE_WIDTHS = { content80_K: 3.5, content90_K: 2.5 } as const
+/** ASHRAE 55: the same by the share of people content, 80 and 90 %. */
+export const ASHRAE_WIDTHS = {
+  content80: { above_K: 3.5, below_K: 3.5 },
+  content90: { above_K: 2.5, below_K: 2.5 },
+} as const
+
+/** ASHRAE 55: 0.31 t + 17.8 at 80 % content. EN 16798-1: 0.33 t + 18.8 in category II. */
+const BANDS: Readonly<Record<AdaptiveStandard, Band>> = {
+  ashrae55: { slope: 0.31, intercept_C: 17.8, ...ASHRAE_WIDTHS.content80, range_C: [10, 33.5] },
+  en16798: { slope: 0.33, intercept_C: 18.8, ...EN_CATEGORIES.II, range_C: [10, 30] },
+}
 
 /** Temperature people feel best at, °C, for a running mean outdoor temperature (°C, held to the standard's range). */
 export function adaptiveComfort_C(standard: AdaptiveStandard, runningMean_C: number): number {
