@@ -1,7 +1,7 @@
-import type { Polynomial5 } from '#model/air/polynomial.ts'
 import { slopeAt, valueAt } from '#model/air/polynomial.ts'
-import { saturationFast_Pa, saturationFastSlope_PaK } from '#model/air/saturation-table.ts'
-import { faceConvection_Wm2K, faceConvectionRise_Wm2K2, vapourSlope } from '#model/panel/face-convection.ts'
+import { saturationFast_Pa } from '#model/air/saturation-table.ts'
+import { faceConvection_Wm2K, faceConvectionRise_Wm2K2, faceRoot } from '#model/panel/face-convection.ts'
+import { faceEvaporation_kgm2s, vapourSlope_Wm2K } from '#model/panel/face-vapour.ts'
 import { filmPart } from '#model/panel/film-tangent.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from '#model/panel/water.ts'
@@ -39,24 +39,19 @@ export function barePart(
   limit_kgm2s: number,
   out: PanelTangent,
 ): void {
-  const emission: Polynomial5 = (isWet ? panel.wetExchange : panel.dryExchange).plateEmission
+  const emission = (isWet ? panel.wetExchange : panel.dryExchange).plateEmission
   const gain = (isWet ? panel.wetGain : panel.dryGain).plate_Wm2[hour]!
   const y = plate_C - panel.air_C[hour]!
-  const h = faceConvection_Wm2K(panel, hour, y)
-  const rise = faceConvectionRise_Wm2K2(panel, hour, y)
-  let q = valueAt(emission, plate_C) - gain + h * y
-  let slope = slopeAt(emission, plate_C) + h + y * rise
+  const root = faceRoot(panel, y)
+  const h = faceConvection_Wm2K(panel, hour, y, root)
+  const rise = faceConvectionRise_Wm2K2(panel, hour, y, root)
+  out.q_Wm2 += weight * (valueAt(emission, plate_C) - gain + h * y)
+  out.slope_Wm2K += weight * (slopeAt(emission, plate_C) + h + y * rise)
   const excess_Pa = saturationFast_Pa(plate_C) - panel.vapour_Pa[hour]!
-  if (isWet || excess_Pa < 0) {
-    const transfer = panel.massTransfer[hour]!
-    const heat = changeHeat_Jkg(plate_C)
-    let evaporation = transfer * h * excess_Pa
-    if (evaporation < limit_kgm2s) {
-      slope += heat * transfer * vapourSlope(h, rise, saturationFastSlope_PaK(plate_C), excess_Pa)
-    } else evaporation = limit_kgm2s
-    q += heat * evaporation
-    out.water_kgm2s -= weight * evaporation
-  }
-  out.q_Wm2 += weight * q
-  out.slope_Wm2K += weight * slope
+  if (!isWet && excess_Pa >= 0) return
+  const evaporation = faceEvaporation_kgm2s(panel, hour, h, excess_Pa, limit_kgm2s)
+  out.q_Wm2 += weight * changeHeat_Jkg(plate_C) * evaporation
+  out.slope_Wm2K +=
+    weight * vapourSlope_Wm2K(panel, hour, plate_C, h, rise, excess_Pa, evaporation, limit_kgm2s)
+  out.water_kgm2s -= weight * evaporation
 }
