@@ -23,15 +23,18 @@ export const EN_CATEGORIES = {
   II: { above_K: 3, below_K: 4 },
   III: { above_K: 4, below_K: 5 },
 } as const
-/** ASHRAE 55: the same by the share of people content, 80 and 90 %. */
-export const ASHRAE_WIDTHS = {
-  content80: { above_K: 3.5, below_K: 3.5 },
-  content90: { above_K: 2.5, below_K: 2.5 },
-} as const
+/** ASHRAE 55's half-widths by the share of people content, K. */
+export const ASHRAE_WIDTHS = { content80_K: 3.5, content90_K: 2.5 } as const
 
 /** ASHRAE 55: 0.31 t + 17.8 at 80 % content. EN 16798-1: 0.33 t + 18.8 in category II. */
 const BANDS: Readonly<Record<AdaptiveStandard, Band>> = {
-  ashrae55: { slope: 0.31, intercept_C: 17.8, ...ASHRAE_WIDTHS.content80, range_C: [10, 33.5] },
+  ashrae55: {
+    slope: 0.31,
+    intercept_C: 17.8,
+    above_K: ASHRAE_WIDTHS.content80_K,
+    below_K: ASHRAE_WIDTHS.content80_K,
+    range_C: [10, 33.5],
+  },
   en16798: { slope: 0.33, intercept_C: 18.8, ...EN_CATEGORIES.II, range_C: [10, 30] },
 }
 
