@@ -48,11 +48,15 @@ export function guessMapping(
     timeColumns.length === 0 ? null : (rowMoments(raw, bare, undefined, new ProblemList(''))?.ms ?? null)
   const step_h = ms === null ? 1 : medianStep_h(ms)
   const time: TimeMapping = { ...bare.time, stamp: ms === null ? 'beginning' : guessStamp(ms, raw, step_h) }
-  const zone_h = clockOffset_h ?? site.utcOffset_h ?? Math.round((site.longitude_deg ?? 0) / 15)
+  const zone_h =
+    options.time?.clockOffset_h ??
+    clockOffset_h ??
+    site.utcOffset_h ??
+    Math.round((site.longitude_deg ?? 0) / 15)
   const middles =
     ms?.map((moment) => moment + (stampToMiddle_h(time.stamp, step_h) - zone_h) * 3_600_000) ?? null
   const sample = sampleTable(raw, missing, step_h, middles, site)
-  const profiles = sample.columns.map((values) => profileOf(values))
+  const profiles = sample.columns.map((values) => profileOf(values, sample.hourBefore))
   const guessed = guessColumns(headers, profiles, timeColumns, (known, taken) =>
     guessByPhysics(sample, profiles, known, taken),
   )

@@ -1,6 +1,6 @@
 import { relativeHumidity_frac } from '#model/air/moist-air.ts'
 import { plausibleUnit } from '#model/weather/column/plausible.ts'
-import { correlation, type Profile } from '#model/weather/column/profile.ts'
+import { changesSince, correlation, type Profile } from '#model/weather/column/profile.ts'
 import type { Unit } from '#model/weather/column/quantity.ts'
 import type { Sample } from '#model/weather/column/sample.ts'
 import { conversion } from '#model/weather/column/unit.ts'
@@ -19,6 +19,8 @@ export interface MoistGuess {
 
 interface Candidate extends UnitColumn {
   readonly values: Float64Array
+  /** Change in an hour. */
+  readonly changes: Float64Array
 }
 
 /** A triple fits when humidity from the dew point agrees with the column to this root mean square, %. */
@@ -39,8 +41,8 @@ export function guessMoist(
   for (const air of warm) {
     for (const humidity of humid) {
       if (humidity.index === air.index) continue
-      const against = -correlation(air.values, humidity.values, true)
-      const score = against + (air.unit === 'C' ? 0.15 : 0)
+      const against = -correlation(air.changes, humidity.changes)
+      const score = against + (air.unit === 'C' ? 0.15 : 0) - (hasTwin(air, warm) ? 0.3 : 0)
       if (best === null || score > best.score) {
         best = {
           score,
@@ -61,6 +63,23 @@ export function guessMoist(
     : { airTemp: warm[0]!, dewPoint: null, relativeHumidity: null, confidence: 0.3 }
 }
 
+/** True when another column says nearly the same: the case and dome of one instrument, or one water twice. */
+function hasTwin(one: Candidate, warm: readonly Candidate[]): boolean {
+  return warm.some((other) => {
+    if (other.index === one.index || other.unit !== one.unit) return false
+    const apart = one.values
+      .map((value, i) => Math.abs(value - other.values[i]!))
+      .filter((step) => step === step)
+    const mean = apart.reduce((sum, step) => sum + step, 0) / apart.length
+    return mean < 0.06 * spread(one.values)
+  })
+}
+
+function spread(values: Float64Array): number {
+  const known = values.filter((value) => value === value).sort()
+  return known[Math.floor(known.length * 0.9)]! - known[Math.floor(known.length * 0.1)]!
+}
+
 function candidates(
   sample: Sample,
   profiles: readonly (Profile | null)[],
@@ -72,9 +91,11 @@ function candidates(
     if (profile === null || taken.has(index) || profile.constant || profile.count < 8) return []
     const unit = plausibleUnit(quantity, profile)
     if (unit === null || !units.includes(unit)) return []
+    if (quantity === 'relativeHumidity' && profile.deviation < (unit === 'frac' ? 0.015 : 1.5)) return []
     if (quantity === 'airTemp' && (profile.deviation < 0.3 || profile.roughness > 0.9)) return []
     const { factor, offset } = conversion(quantity, unit)
-    return [{ index, unit, values: sample.columns[index]!.map((value) => value * factor + offset) }]
+    const values = sample.columns[index]!.map((value) => value * factor + offset)
+    return [{ index, unit, values, changes: changesSince(values, sample.hourBefore) }]
   })
 }
 
@@ -126,7 +147,7 @@ function bestBelow(warm: readonly Candidate[]): MoistGuess | null {
   for (const air of warm) {
     for (const dew of warm) {
       if (dew.index === air.index || !staysBelow(dew.values, air.values)) continue
-      if (correlation(air.values, dew.values, false) > 0.3)
+      if (correlation(air.values, dew.values) > 0.3)
         return { airTemp: air, dewPoint: dew, relativeHumidity: null, confidence: 0.6 }
     }
   }

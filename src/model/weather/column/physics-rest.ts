@@ -1,5 +1,5 @@
 import { isPlausible, plausibleUnit } from '#model/weather/column/plausible.ts'
-import { correlation, type Profile } from '#model/weather/column/profile.ts'
+import { changesSince, correlation, type Profile } from '#model/weather/column/profile.ts'
 import type { Sample } from '#model/weather/column/sample.ts'
 import type { UnitColumn } from '#model/weather/column/physics-moist.ts'
 
@@ -67,7 +67,7 @@ export function guessLongwave(
 /** A temperature in kelvin lies in the same range as longwave, but moves kelvin for kelvin with the air. */
 function looksLikeKelvin(values: Float64Array, profile: Profile, air_C: Float64Array): boolean {
   if (profile.low < 210 || profile.high > 335) return false
-  const shared = correlation(values, air_C, false)
+  const shared = correlation(values, air_C)
   const mean = air_C.reduce((sum, value) => sum + (value === value ? value : 0), 0) / air_C.length
   const deviation = Math.sqrt(
     air_C.reduce((sum, v) => sum + (v === v ? (v - mean) ** 2 : 0), 0) / air_C.length,
@@ -93,31 +93,20 @@ export function guessWind(profiles: Profiles, taken: ReadonlySet<number>): Score
       const rough = Math.min(1, profile.roughness / 0.35)
       const usual = profile.median > 0.7 && profile.median < 9 ? 1 : 0.6
       const score = 0.9 * usual * rough * (tail > 1.5 && tail < 12 ? 1 : 0.7) * (calm < 0.5 ? 1 : 0.7)
-      const cloudy = profile.whole_frac > 0.99 && profile.max <= 10 && profile.zero_frac > 0.1
-      return [{ index, unit: 'm/s', score: cloudy ? score * 0.3 : score }]
+      const coded = profile.whole_frac > 0.99 && profile.max <= 12
+      return [{ index, unit: 'm/s', score: coded ? score * 0.3 : score }]
     }),
   )
 }
 
-/** Wind direction: 0 to 360, all round. */
+/** Wind direction: 0 to 360, all round; on a short record it may keep to one side, which is little to go by. */
 export function guessDirection(profiles: Profiles, taken: ReadonlySet<number>): ScoredColumn | null {
   return best(
     free(profiles, taken).flatMap(({ index, profile }) => {
-      if (
-        profile.min < 0 ||
-        profile.max > 360 ||
-        profile.max < 250 ||
-        profile.low > 120 ||
-        profile.deviation < 25
-      )
-        return []
-      return [
-        {
-          index,
-          unit: 'deg',
-          score: Math.min(0.9, 0.4 + profile.roughness) * (profile.zero_frac > 0.3 ? 0.4 : 1),
-        },
-      ]
+      if (profile.min < 0 || profile.max > 360 || profile.max < 200 || profile.deviation < 12) return []
+      const allRound = profile.max >= 250 && profile.low <= 120 && profile.deviation > 25
+      const score = allRound ? Math.min(0.9, 0.4 + profile.roughness) : Math.min(0.35, profile.roughness)
+      return [{ index, unit: 'deg', score: score * (profile.zero_frac > 0.3 ? 0.4 : 1) }]
     }),
   )
 }
@@ -158,9 +147,9 @@ function endShare(values: Float64Array, unit: string): number {
 }
 
 /** Correlation with global at the same time of day, so that day and night do not count. */
-function dayCorrelation({ columns, perDay }: Sample, index: number, global: Float64Array): number {
+function dayCorrelation({ columns, dayBefore }: Sample, index: number, global: Float64Array): number {
   const values = columns[index]!
-  const dayBefore = (of: Float64Array): Float64Array =>
-    of.map((value, i) => (global[i]! > 30 ? value - (of[i - perDay] ?? NaN) : NaN))
-  return correlation(dayBefore(values), dayBefore(global), false)
+  const byDay = (of: Float64Array): Float64Array =>
+    changesSince(of, dayBefore).map((change, i) => (global[i]! > 30 ? change : NaN))
+  return correlation(byDay(values), byDay(global))
 }

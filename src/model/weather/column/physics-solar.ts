@@ -11,19 +11,27 @@ export interface SolarGuess {
 
 /** What counts as dark: share of a column's own high values. */
 const DARK_FRAC = 0.015
+/** Even the diffuse of one clear winter day reaches this, W/m². */
+const DIMMEST_WM2 = 30
 /** A triple closes when its root mean square rest is below this share of global's high values. */
 const CLOSES_FRAC = 0.08
 
 /** Columns that are dark every night and bright every noon, by the sun where place and time are known. */
 export function shortwaveColumns(sample: Sample, profiles: readonly (Profile | null)[]): number[] {
   return profiles.flatMap((profile, index) => {
-    if (profile === null || profile.constant || profile.high < 60 || profile.high > 1500 || profile.low < -30)
+    if (
+      profile === null ||
+      profile.constant ||
+      profile.high < DIMMEST_WM2 ||
+      profile.high > 1500 ||
+      profile.low < -30
+    )
       return []
     return isDarkAtNight(sample.columns[index]!, profile.high * DARK_FRAC + 4, sample) ? [index] : []
   })
 }
 
-function isDarkAtNight(values: Float64Array, dark: number, { perDay, sunSine }: Sample): boolean {
+function isDarkAtNight(values: Float64Array, dark: number, { perDay, slot, sunSine }: Sample): boolean {
   if (sunSine !== null) {
     let night = 0
     let lit = 0
@@ -47,8 +55,8 @@ function isDarkAtNight(values: Float64Array, dark: number, { perDay, sunSine }: 
   const seen = new Float64Array(perDay)
   values.forEach((value, i) => {
     if (value !== value) return
-    seen[i % perDay]! += 1
-    if (Math.abs(value) <= dark) darkShare[i % perDay]! += 1
+    seen[slot[i]!]! += 1
+    if (Math.abs(value) <= dark) darkShare[slot[i]!]! += 1
   })
   const shares = Array.from(darkShare, (count, i) => (seen[i] === 0 ? NaN : count / seen[i]!)).filter(
     (s) => s === s,
@@ -91,7 +99,10 @@ function bestTriple(
   mean: (index: number) => number,
 ): SolarGuess {
   const least = Math.min(...triples.map(({ rest }) => rest))
-  const close = triples.filter(({ rest }) => rest < Math.max(2.5 * least, 0.012))
+  const closest = triples.filter(({ g, rest }) =>
+    triples.every((other) => other.g !== g || other.rest >= rest),
+  )
+  const close = closest.filter(({ rest }) => rest < Math.max(2.5 * least, 0.012))
   const [best] = close.sort((a, b) => mean(a.g) - mean(b.g) || variable(sample, b.g) - variable(sample, a.g))
   const { g, b, d, rest } = best!
   return {
@@ -114,12 +125,12 @@ function isBelow(lower: Float64Array, upper: Float64Array): boolean {
 }
 
 /** How much a column differs from itself a day later, over its mean: 0 for a sun without weather. */
-function variable({ columns, perDay }: Sample, index: number): number {
+function variable({ columns, dayBefore }: Sample, index: number): number {
   const values = columns[index]!
   let apart = 0
   let sum = 0
-  for (let i = perDay; i < values.length; i += 1) {
-    const step = Math.abs(values[i]! - values[i - perDay]!)
+  for (let i = 0; i < values.length; i += 1) {
+    const step = Math.abs(values[i]! - (values[dayBefore[i]!] ?? NaN))
     if (step !== step) continue
     apart += step
     sum += values[i]!
@@ -131,15 +142,14 @@ function variable({ columns, perDay }: Sample, index: number): number {
  * Root mean square of global − direct · s − diffuse. The sine s is the sun's where place and time are known; else the
  * one the same hour of the day before would give, which hardly changes from day to day.
  */
-function closureRest({ columns, perDay, sunSine }: Sample, g: number, b: number, d: number): number {
+function closureRest({ columns, dayBefore, sunSine }: Sample, g: number, b: number, d: number): number {
   const [global, direct, diffuse] = [columns[g]!, columns[b]!, columns[d]!]
+  const ratio = (i: number): number => (direct[i]! > 50 ? (global[i]! - diffuse[i]!) / direct[i]! : NaN)
   let square = 0
   let seen = 0
   for (let i = 0; i < global.length; i += 1) {
-    const sine =
-      sunSine === null ? (global[i - perDay]! - diffuse[i - perDay]!) / direct[i - perDay]! : sunSine[i]!
+    const sine = sunSine === null ? ratio(dayBefore[i]!) : sunSine[i]!
     if (!(direct[i]! > 50) || !(sine > 0.1) || sine > 1.1) continue
-    if (sunSine === null && !(direct[i - perDay]! > 50)) continue
     const rest = global[i]! - direct[i]! * sine - diffuse[i]!
     if (rest !== rest) continue
     square += rest * rest

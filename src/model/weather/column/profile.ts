@@ -13,13 +13,16 @@ export interface Profile {
   readonly deviation: number
   readonly whole_frac: number
   readonly zero_frac: number
-  /** Mean step between neighbours over the standard deviation: 0 smooth, above 1 noise; NaN for a constant. */
+  /** Mean change in an hour over the standard deviation: 0 smooth, above 1 noise; NaN for a constant. */
   readonly roughness: number
   readonly constant: boolean
 }
 
-/** Describes a column's sampled values; null when it has none. */
-export function profileOf(values: Float64Array): Profile | null {
+/**
+ * Describes a column's sampled values; null when it has none.
+ * @param before index of the value an hour earlier, −1 where there is none
+ */
+export function profileOf(values: Float64Array, before: Int32Array): Profile | null {
   const known = values.filter((value) => value === value).sort()
   const n = known.length
   if (n === 0) return null
@@ -40,16 +43,16 @@ export function profileOf(values: Float64Array): Profile | null {
     ...{ count: n, filled_frac: n / values.length, min: known[0]!, max: known[n - 1]! },
     ...{ low: at(0.01), median: at(0.5), high: at(0.99), mean, deviation },
     ...{ whole_frac: whole / n, zero_frac: zero / n },
-    roughness: deviation > 0 ? meanStep(values) / deviation : NaN,
+    roughness: deviation > 0 ? meanStep(values, before) / deviation : NaN,
     constant: known[0] === known[n - 1],
   }
 }
 
-function meanStep(values: Float64Array): number {
+function meanStep(values: Float64Array, before: Int32Array): number {
   let sum = 0
   let steps = 0
-  for (let i = 1; i < values.length; i += 1) {
-    const step = Math.abs(values[i]! - values[i - 1]!)
+  for (let i = 0; i < values.length; i += 1) {
+    const step = Math.abs(values[i]! - (values[before[i]!] ?? NaN))
     if (step !== step) continue
     sum += step
     steps += 1
@@ -57,17 +60,22 @@ function meanStep(values: Float64Array): number {
   return steps === 0 ? NaN : sum / steps
 }
 
-/** Correlation of two columns' hour-to-hour changes (or of the values themselves), −1…1; 0 when it means nothing. */
-export function correlation(a: Float64Array, b: Float64Array, changes: boolean): number {
+/** What a column changed by since an earlier value; NaN where there is none. */
+export function changesSince(values: Float64Array, before: Int32Array): Float64Array {
+  return values.map((value, i) => value - (values[before[i]!] ?? NaN))
+}
+
+/** Correlation of two columns, −1…1; 0 when it means nothing. */
+export function correlation(a: Float64Array, b: Float64Array): number {
   let n = 0
   let sa = 0
   let sb = 0
   let saa = 0
   let sbb = 0
   let sab = 0
-  for (let i = changes ? 1 : 0; i < a.length; i += 1) {
-    const x = changes ? a[i]! - a[i - 1]! : a[i]!
-    const y = changes ? b[i]! - b[i - 1]! : b[i]!
+  for (let i = 0; i < a.length; i += 1) {
+    const x = a[i]!
+    const y = b[i]!
     if (x !== x || y !== y) continue
     n += 1
     sa += x

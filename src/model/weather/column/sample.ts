@@ -3,22 +3,27 @@ import { withoutFill } from '#model/weather/hourly-series.ts'
 import type { Site } from '#model/weather/record.ts'
 import type { RawTable } from '#model/weather/table/raw.ts'
 
-/** At most this many rows are looked at. */
+/** Up to this many rows all are looked at; of longer tables one an hour. */
 const MOST_ROWS = 9000
+const HOUR_MS = 3_600_000
 
 /** Every column at about one row an hour, for guessing by physics. */
 export interface Sample {
   /** By column index; NaN for fill values and text. */
   readonly columns: readonly Float64Array[]
-  /** Rows in a day. */
+  /** Time of day of each sampled row, 0 to `perDay` − 1. */
+  readonly slot: Int32Array
   readonly perDay: number
+  /** Sampled row an hour earlier and a day earlier, −1 where there is none. */
+  readonly hourBefore: Int32Array
+  readonly dayBefore: Int32Array
   /** Sine of the sun's height, 0 at night; null when place or time are unknown. */
   readonly sunSine: Float64Array | null
 }
 
 /**
- * Takes about one row an hour.
- * @param middles_utcMs middles of the rows' periods, UTC; null when time is unknown (rows count as hourly)
+ * Samples a table for the guess.
+ * @param middles_utcMs middles of the rows' periods, UTC; null when time is unknown (rows then count as hourly)
  */
 export function sampleTable(
   raw: RawTable,
@@ -27,27 +32,39 @@ export function sampleTable(
   middles_utcMs: Float64Array | null,
   site: Partial<Site>,
 ): Sample {
-  const stride =
-    step_h > 0 && raw.rows * step_h > 72
-      ? Math.max(1, Math.round(1 / step_h))
-      : Math.max(1, Math.round(0.25 / (step_h || 1)))
+  const step = step_h > 0 ? step_h : 1
+  const stride = raw.rows <= MOST_ROWS ? 1 : Math.max(1, Math.round(1 / step))
   const rows = Math.min(MOST_ROWS, Math.ceil(raw.rows / stride))
   const columns = raw.columns.map((column) => {
     const every = new Float64Array(rows)
     for (let i = 0; i < rows; i += 1) every[i] = column.values[i * stride]!
     return column.kind === 'number' ? withoutFill(every, missing) : every.fill(NaN)
   })
-  const perDay = Math.max(1, Math.round(24 / ((step_h || 1) * stride)))
-  const { latitude_deg, longitude_deg } = site
-  if (middles_utcMs === null || latitude_deg === undefined || longitude_deg === undefined) {
-    return { columns, perDay, sunSine: null }
+  const spacing_ms = step * stride * HOUR_MS
+  const ms = Float64Array.from({ length: rows }, (_, i) => middles_utcMs?.[i * stride] ?? i * spacing_ms)
+  const perDay = Math.max(1, Math.round((24 * HOUR_MS) / spacing_ms))
+  const places = new Map<number, number>()
+  ms.forEach((moment, i) => places.set(Math.round(moment / spacing_ms), i))
+  const before = (lag_h: number): Int32Array =>
+    Int32Array.from(ms, (moment) => places.get(Math.round((moment - lag_h * HOUR_MS) / spacing_ms)) ?? -1)
+  return {
+    ...{ columns, perDay, hourBefore: before(Math.max(1, step * stride)), dayBefore: before(24) },
+    slot: Int32Array.from(
+      ms,
+      (moment) => ((Math.floor(moment / spacing_ms + 1e-6) % perDay) + perDay) % perDay || 0,
+    ),
+    sunSine: middles_utcMs === null ? null : sineOfSun(ms, site),
   }
-  const sunSine = new Float64Array(rows)
-  for (let i = 0; i < rows; i += 1) {
-    const utc_ms = middles_utcMs[i * stride]!
-    if (utc_ms !== utc_ms) continue
-    const altitude = sunAt(utc_ms, latitude_deg, longitude_deg).altitude_deg
-    sunSine[i] = Math.max(0, Math.sin((altitude * Math.PI) / 180))
-  }
-  return { columns, perDay, sunSine }
+}
+
+function sineOfSun(
+  utc_ms: Float64Array,
+  { latitude_deg, longitude_deg }: Partial<Site>,
+): Float64Array | null {
+  if (latitude_deg === undefined || longitude_deg === undefined) return null
+  return utc_ms.map((moment) => {
+    if (moment !== moment) return 0
+    const { altitude_deg } = sunAt(moment, latitude_deg, longitude_deg)
+    return Math.max(0, Math.sin((altitude_deg * Math.PI) / 180))
+  })
 }

@@ -46,8 +46,16 @@ const ROLES: Readonly<
     counts: (v) => counts(v, 1) && changes(v) <= 13,
   },
   day: { quantity: 'day', fits: (v) => whole(v) && within(v, 1, 31), counts: (v) => counts(v, 1) },
-  hour: { quantity: 'hour', fits: (v) => within(v, 0, 24), counts: (v) => whole(v) && counts(v, 1) },
-  minute: { quantity: 'minute', fits: (v) => whole(v) && within(v, 0, 59), counts: (v) => steady(v) },
+  hour: {
+    quantity: 'hour',
+    fits: (v) => within(v, 0, 24),
+    counts: (v) => whole(v) && max(v) > 11 && counts(v, 1),
+  },
+  minute: {
+    quantity: 'minute',
+    fits: (v) => whole(v) && within(v, 0, 59),
+    counts: (v) => max(v) > 9 && steady(v),
+  },
   hhmm: {
     quantity: 'hour',
     fits: (v) => whole(v) && within(v, 0, 2400) && max(v) > 24 && v.every((x) => x % 100 < 60),

@@ -32,8 +32,13 @@ export function cellNumber(cell: string, decimal: '.' | ','): number {
   if (cell === '') return NaN
   const text = decimal === ',' ? cell.replace(',', '.') : cell
   const value = Number(text)
-  if (value === value) return /^[+-]?0[xob]/i.test(text) || Math.abs(value) === Infinity ? NaN : value
+  if (value === value) return isPrefixed(text) || Math.abs(value) === Infinity ? NaN : value
   return NUMBER.test(text) ? Number(text.replace(/[dD]/, 'e')) : NaN
+}
+
+/** True for 0x1f and its like, which are numbers to a programmer only. */
+function isPrefixed(text: string): boolean {
+  return text.length > 2 && text.charCodeAt(1) > 57 && /^0[xob]/i.test(text)
 }
 
 /** A moment as written: date parts in file order (day and month not yet told apart) and milliseconds of day. */

@@ -104,6 +104,7 @@ function findHeader(lines: readonly string[], run: Run, separator: Separator, de
     const line = lines[at]!.replace(/^\s*(#+|!|%|\/\/)\s*/, '')
     if (line.trim() === '') continue
     const cells = trimEnd(splitLine(line, separator), run.fields)
+    if (cells === null && isComment(lines[at]!)) continue
     above += 1
     if (cells === null || dataShare(cells, decimal) >= 0.5) break
     if (above === 1 && isUnitLine(cells)) {
