@@ -34,9 +34,14 @@ const SCHEMA = v.object({
         v.object({
           ...{ index: position, header: v.string(), ...guess },
           basis: v.picklist(['layout', 'header', 'physics', 'user', 'none']),
-          alternatives: v.array(v.pipe(v.object(guess), v.check(fits, UNFIT))),
+          alternatives: v.array(
+            v.pipe(
+              v.object(guess),
+              v.check((column) => fits(column), UNFIT),
+            ),
+          ),
         }),
-        v.check(fits, UNFIT),
+        v.check((column) => fits(column), UNFIT),
       ),
     ),
     v.minLength(1),

@@ -1,6 +1,7 @@
 import { assemble, type FileNotes } from '#model/weather/assemble.ts'
 import { guessMapping } from '#model/weather/column/guess.ts'
 import { recogniseLayout } from '#model/weather/layout/known.ts'
+import { fitMapping } from '#model/weather/fit-mapping.ts'
 import { mappingOfLayout } from '#model/weather/layout/to-mapping.ts'
 import type { TableMapping } from '#model/weather/mapping.ts'
 import type { OpenedWeather, OpenOptions } from '#model/weather/options.ts'
@@ -68,7 +69,8 @@ export class WeatherReading {
       this.#problems.error('weather-no-rows', 'The table has no rows.', 'Check the mapping and the file.')
       return this.#nothing(this.#options.mapping ?? null)
     }
-    const mapping = this.#options.mapping ?? this.#guess(raw)
+    const own = this.#guess(raw)
+    const mapping = fitMapping(this.#options.mapping ?? own, own, this.#problems)
     return assemble(raw, mapping, this.#notes, this.#options, this.#problems)
   }
 
