@@ -87,7 +87,7 @@ export const SOURCES = {
   roofPonds:
     'Lawrence Berkeley Laboratory, roof ponds in San Antonio, 1981, Accuracy of a simple method for estimating roof-pond temperatures',
   faiman: 'D. Faiman et al., standby losses of a 100 L tank, 2001',
-  kern: 'energy balance over all boundaries',
+  balance: 'energy balance over all boundaries',
   commonPractice: 'common practice, no source',
 } as const
 export type SourceKey = keyof typeof SOURCES

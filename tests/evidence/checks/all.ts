@@ -3,6 +3,7 @@ import { airChecks } from './air.ts'
 import { comfortChecks } from './comfort.ts'
 import { convectionChecks } from './convection.ts'
 import { fieldChecks } from './field.ts'
+import { integrationChecks } from './integration.ts'
 import { loopChecks } from './loop.ts'
 import { panelChecks } from './panel.ts'
 import { roomChecks } from './room.ts'
@@ -10,6 +11,7 @@ import { skyChecks } from './sky.ts'
 import { storeChecks } from './store.ts'
 import { sunChecks } from './sun.ts'
 import { tradeChecks } from './trade.ts'
+import { wholeChecks } from './whole.ts'
 
 /** Every check, by theme in the order of the chain. */
 export const CHECKS: readonly Check[] = [
@@ -22,6 +24,8 @@ export const CHECKS: readonly Check[] = [
   ...roomChecks,
   ...storeChecks,
   ...loopChecks,
+  ...integrationChecks,
+  ...wholeChecks,
   ...comfortChecks,
   ...tradeChecks,
 ]
