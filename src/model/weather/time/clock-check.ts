@@ -45,7 +45,7 @@ export function checkClock(question: ClockQuestion): ClockReport {
   const late_h = wrapped(median(days.map((day) => day.late_h)))
   const spread_h = median(days.map((day) => Math.abs(wrapped(day.late_h - late_h))))
   const seasonal = summerMinusWinter(days, question)
-  const corrections = clockCorrections(question, late_h, seasonal)
+  const corrections = clockCorrections(question, late_h)
   const verdict = verdictOf(late_h, seasonal, corrections[0]?.verdict)
   return {
     verdict,
@@ -53,9 +53,12 @@ export function checkClock(question: ClockQuestion): ClockReport {
     late_min: late_h * 60,
     spread_min: spread_h * 60,
     days: days.length,
-    corrections: verdict === 'agrees' ? [] : corrections,
+    corrections: verdict === 'agrees' || verdict === 'daylight-saving' ? [] : corrections,
   }
 }
+
+/** Up to this a horizon that is higher on one side can explain a difference, min. */
+const HILLS_MIN = 35
 
 /** A difference of clock times brought to −12…12 h. */
 export function wrapped(hours: number): number {
@@ -88,7 +91,7 @@ function sentenceOf(
   const minutes = Math.round(Math.abs(late_h) * 60)
   const size = minutes < 100 ? `${minutes} min` : `${(minutes / 60).toFixed(1)} h`
   const where = late_h >= 0 ? 'after' : 'before'
-  const evidence = `on ${days} clear days the middle of the radiation falls ${size} ${where} solar noon (spread ${Math.round(spread_h * 60)} min)`
+  const evidence = `on ${days} clear ${days === 1 ? 'day' : 'days'} the middle of the radiation falls ${size} ${where} solar noon (spread ${Math.round(spread_h * 60)} min)`
   const looks: Record<ClockVerdict, string> = {
     agrees: 'The clock agrees with the sun',
     late: `The clock looks ${size} late`,
@@ -99,7 +102,8 @@ function sentenceOf(
     'daylight-saving': 'The clock looks an hour ahead in summer: daylight-saving time',
     unknown: 'The clock could not be checked',
   }
-  return `${looks[verdict]}: ${evidence}.`
+  const slight = (verdict === 'late' || verdict === 'early') && minutes <= HILLS_MIN
+  return `${looks[verdict]}: ${evidence}.${slight ? ' Hills or trees on one side can do this too.' : ''}`
 }
 
 export function signed(offset_h: number): string {

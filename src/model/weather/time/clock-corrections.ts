@@ -14,19 +14,14 @@ interface Candidate extends Omit<ClockCorrection, 'left_min'> {
 }
 
 /** The changes that would bring the radiation to solar noon, the likeliest first; a plain shift stands last. */
-export function clockCorrections(
-  question: ClockQuestion,
-  late_h: number,
-  seasonal_h: number,
-): ClockCorrection[] {
-  void seasonal_h
+export function clockCorrections(question: ClockQuestion, late_h: number): ClockCorrection[] {
   const found = [...zones(question), ...flips(question), ...stamps(question)]
     .map((candidate) => ({ ...candidate, left_h: wrapped(late_h - candidate.looksLate_h) }))
     .filter((candidate) => Math.abs(candidate.left_h) <= EXPLAINS_H && Math.abs(candidate.looksLate_h) > 0.2)
-    .sort((a, b) => Math.round((Math.abs(a.left_h) - Math.abs(b.left_h)) * 5) || a.rank - b.rank)
+    .sort((a, b) => Math.round((Math.abs(a.left_h) - Math.abs(b.left_h)) * 20) || a.rank - b.rank)
     .map(({ verdict, sentence, change, left_h }) => ({ verdict, sentence, change, left_min: left_h * 60 }))
   const shift_h = -Math.round(late_h * 12) / 12
-  return [
+  const all: ClockCorrection[] = [
     ...found,
     {
       verdict: late_h > 0 ? 'late' : 'early',
@@ -35,6 +30,11 @@ export function clockCorrections(
       left_min: (late_h + shift_h) * 60,
     },
   ]
+  const seen = new Set<string>()
+  return all.filter(({ change }) => {
+    const key = JSON.stringify(change)
+    return !seen.has(key) && seen.add(key)
+  })
 }
 
 /** A clock on UTC taken for local time, or the other way round. */

@@ -40,35 +40,70 @@ export function solarNoonOffsets(given: RadiationInTime, shift_h = 0): DayOffset
   const firstHour_utcH = (start_utcMs / 3_600_000) % 24
   const windowStart = hours < SHORT_H ? 0 : Math.round(noon_utcH - 12 - firstHour_utcH + shift_h)
   const offsets: DayOffset[] = []
-  for (let start = ((windowStart % 24) + 24) % 24; start + 24 <= hours; start += 24) {
-    const measured = middleOfDay(global, start)
-    const expected = middleOfDay(height, hours < SHORT_H ? start : start - Math.round(shift_h))
-    if (measured === null || expected === null || measured.sum < DARK_WM2 * 24) continue
-    const apart = measured.angle_h - expected.angle_h
+  for (let start = hours < SHORT_H ? 0 : ((windowStart % 24) + 24) % 24; start + 24 <= hours; start += 24) {
+    const day = middlesOfDay(global, height, start, hours < SHORT_H ? 0 : Math.round(shift_h))
+    if (day === null || day.measured.sum < DARK_WM2 * 24) continue
+    const apart = day.measured.angle_h - day.expected.angle_h
     offsets.push({
       hour: start,
       late_h: apart - 24 * Math.round((apart - shift_h) / 24),
-      clearness_frac: measured.sum / expected.sum,
+      clearness_frac: day.measured.sum / day.expected.sum,
     })
   }
   return offsets
 }
 
-/** Direction of the weight of 24 hours on a clock face, h; null when a value is missing or the day has too little light. */
-function middleOfDay(values: Float64Array, start: number): { angle_h: number; sum: number } | null {
+interface Middle {
+  /** Direction on a clock face, h. */
+  readonly angle_h: number
+  readonly sum: number
+}
+
+/** Share of the day's expected light that may be missing. */
+const MISSING_FRAC = 0.2
+
+/** Middles of a day's measured and expected light over the hours that have a reading; null when too much is missing. */
+function middlesOfDay(
+  global: Float64Array,
+  height: Float64Array,
+  start: number,
+  shift: number,
+): { readonly measured: Middle; readonly expected: Middle } | null {
+  const measured: [number, number][] = []
+  const expected: [number, number][] = []
+  let missing = 0
+  let all = 0
+  for (let i = start; i < start + 24; i += 1) {
+    const light = height[i - shift] ?? 0
+    all += light
+    if (Number.isNaN(global[i]!)) {
+      missing += light
+      continue
+    }
+    measured.push([i, global[i]!])
+    expected.push([i - shift, light])
+  }
+  const of = middle(measured)
+  const from = middle(expected)
+  return of === null || from === null || missing > all * MISSING_FRAC
+    ? null
+    : { measured: of, expected: from }
+}
+
+/** Direction of weights at hours on a clock face; null when they point nowhere. */
+function middle(weights: readonly (readonly [number, number])[]): Middle | null {
   let x = 0
   let y = 0
   let sum = 0
-  for (let i = start; i < start + 24; i += 1) {
-    const value = values[i] ?? NaN
-    if (value !== value) return null
-    const angle = (2 * Math.PI * i) / 24
-    x += value * Math.cos(angle)
-    y += value * Math.sin(angle)
-    sum += value
+  for (const [hour, weight] of weights) {
+    const angle = (2 * Math.PI * hour) / 24
+    x += weight * Math.cos(angle)
+    y += weight * Math.sin(angle)
+    sum += weight
   }
-  if (sum <= 0 || Math.hypot(x, y) < 0.1 * sum) return null
-  return { angle_h: (Math.atan2(y, x) * 24) / (2 * Math.PI), sum }
+  return sum > 0 && Math.hypot(x, y) > 0.1 * sum
+    ? { angle_h: (Math.atan2(y, x) * 24) / (2 * Math.PI), sum }
+    : null
 }
 
 export function median(values: readonly number[]): number {
