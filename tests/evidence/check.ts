@@ -1,6 +1,6 @@
 import type { SourceKey } from './sources.ts'
 
-export const THEMES = [
+const THEMES = [
   'Sun',
   'Moist air',
   'Convection and gaps',

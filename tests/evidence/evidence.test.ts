@@ -3,9 +3,11 @@ import { overshoot, span, type Check } from './check.ts'
 import { CHECKS } from './checks/all.ts'
 import { dataPresent, runCheck } from './run.ts'
 import { SOURCES } from './sources.ts'
-import { closingLine, readableTable, readReadableTable, readTable, totals } from './table.ts'
+import { totals } from '#ui/trust/evidence-row.ts'
+import { closingLine, readableTable, readReadableTable, readTable, tableOf } from './table.ts'
 
-const committed = new Map(readTable().map((row) => [row.quantity, row]))
+const table = readTable()
+const committed = new Map(table.rows.map((row) => [row.quantity, row]))
 
 for (const theme of new Set(CHECKS.map((check) => check.theme))) {
   describe(`evidence: ${theme}`, () => {
@@ -43,14 +45,17 @@ describe('evidence: the table', () => {
   test('has no row without a check and no check twice', () => {
     expect([...committed.keys()].sort()).toEqual(CHECKS.map((check) => check.quantity).sort())
   })
+  test('cites its sources as the checks do', () => {
+    expect(table.sources).toEqual(tableOf(table.rows).sources)
+  })
   test('is the same in the app and in the repository', () => {
-    expect(readReadableTable()).toBe(readableTable(readTable()))
+    expect(readReadableTable()).toBe(readableTable(table))
   })
   test('covers at least 80 values over at least 25 sources and counts its misses', () => {
-    const { checks, sources, misses } = totals(readTable())
+    const { checks, sources, misses } = totals(table.rows)
     expect(checks).toBeGreaterThanOrEqual(80)
     expect(sources).toBeGreaterThanOrEqual(25)
-    expect(closingLine(readTable())).toBe(`${checks} checks, ${sources} sources, ${misses} misses`)
+    expect(closingLine(table.rows)).toBe(`${checks} checks, ${sources} sources, ${misses} misses`)
   })
   test('names a tolerance reason for every check and a cause for every known miss', () => {
     for (const check of CHECKS) {

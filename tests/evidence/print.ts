@@ -1,11 +1,13 @@
 /** `npm run -s evidence`: runs every check, writes the committed table and prints it. */
 import { CHECKS } from './checks/all.ts'
 import { dataPresent, runChecks } from './run.ts'
-import { citation, closingLine, expected, readTable, writeTable } from './table.ts'
+import { citation, expected, figure } from '#ui/trust/evidence-row.ts'
+import { closingLine, readTable, tableOf, writeTable } from './table.ts'
 
 const today = new Date().toISOString().slice(0, 10)
-const rows = runChecks(CHECKS, readTable(), today)
-writeTable(rows)
+const rows = runChecks(CHECKS, readTable().rows, today)
+const table = tableOf(rows)
+writeTable(table)
 
 let theme = ''
 for (const [i, row] of rows.entries()) {
@@ -15,9 +17,9 @@ for (const [i, row] of rows.entries()) {
     : ` [not run here: ../shared/data/${row.data} is absent; last measured ${row.measuredOn ?? 'never'}]`
   const mark = row.status === 'agrees' ? ' ' : '✗'
   console.log(
-    `${mark} ${row.quantity}: ${row.ours} against ${expected(row)} ${row.unit} (${row.kind})${here}`,
+    `${mark} ${row.quantity}: ${row.ours === null ? 'not run' : figure(row.ours)} against ${expected(row)} ${row.unit} (${row.kind})${here}`,
   )
-  console.log(`    ${citation(row)}. ${row.because}`)
+  console.log(`    ${citation(row, table.sources)}. ${row.because}`)
   if (row.status === 'misses') console.log(`    MISSES: ${row.cause || 'cause not known yet'}`)
 }
 console.log(`\n${closingLine(rows)}`)

@@ -1,8 +1,7 @@
 import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { overshoot, type Check } from './check.ts'
-import { SOURCES } from './sources.ts'
-import type { Row } from './table.ts'
+import type { EvidenceRow } from '#ui/trust/evidence-row.ts'
 
 const DATA = new URL('../../../shared/data/', import.meta.url)
 
@@ -16,12 +15,16 @@ export function dataPresent(check: Check): boolean {
 }
 
 /** Runs every check; rows whose data are absent keep what `last` holds for them. */
-export function runChecks(checks: readonly Check[], last: readonly Row[], today: string): Row[] {
+export function runChecks(
+  checks: readonly Check[],
+  last: readonly EvidenceRow[],
+  today: string,
+): EvidenceRow[] {
   const known = new Map(last.map((row) => [row.quantity, row]))
   return checks.map((check) => runCheck(check, known.get(check.quantity), today))
 }
 
-export function runCheck(check: Check, last: Row | undefined, today: string): Row {
+export function runCheck(check: Check, last: EvidenceRow | undefined, today: string): EvidenceRow {
   const row = describe(check)
   if (!dataPresent(check)) {
     const ours = last?.ours ?? null
@@ -38,11 +41,11 @@ export function runCheck(check: Check, last: Row | undefined, today: string): Ro
   return { ...row, ours, status: status(check, ours), measuredOn }
 }
 
-function status(check: Check, ours: number): Row['status'] {
+function status(check: Check, ours: number): 'agrees' | 'misses' {
   return overshoot(check, ours) <= 0 ? 'agrees' : 'misses'
 }
 
-function describe(check: Check): Omit<Row, 'ours' | 'status' | 'measuredOn'> {
+function describe(check: Check): Omit<EvidenceRow, 'ours' | 'status' | 'measuredOn'> {
   return {
     theme: check.theme,
     quantity: check.quantity,
@@ -52,7 +55,6 @@ function describe(check: Check): Omit<Row, 'ours' | 'status' | 'measuredOn'> {
     within: check.within,
     because: check.because,
     source: check.source,
-    cite: SOURCES[check.source],
     where: check.where ?? '',
     fromMemory: check.fromMemory ?? false,
     cause: check.miss ?? '',

@@ -91,4 +91,3 @@ export const SOURCES = {
   commonPractice: 'common practice, no source',
 } as const
 export type SourceKey = keyof typeof SOURCES
-export const COMMON_PRACTICE: SourceKey = 'commonPractice'

@@ -1,0 +1,67 @@
+/** The table of outside checks that `npm run -s evidence` writes and the trust page shows. */
+export interface EvidenceRow {
+  readonly theme: string
+  readonly quantity: string
+  readonly unit: string
+  readonly kind: string
+  readonly ours: number | null
+  /** The outside value, or the band it must fall in. */
+  readonly theirs: number | readonly number[]
+  readonly within: number
+  readonly because: string
+  /** Key into the table's sources. */
+  readonly source: string
+  /** Table, example or equation inside the source. */
+  readonly where: string
+  readonly fromMemory: boolean
+  readonly status: string
+  /** Why it misses, as far as we know. */
+  readonly cause: string
+  /** Open-data file it was measured against, and the day that was last done. */
+  readonly data: string
+  readonly measuredOn: string | null
+}
+
+export interface EvidenceTable {
+  readonly sources: Readonly<Record<string, string>>
+  readonly rows: readonly EvidenceRow[]
+}
+
+/** Not counted among the sources. */
+export const COMMON_PRACTICE = 'commonPractice'
+
+export interface EvidenceTotals {
+  readonly checks: number
+  readonly sources: number
+  readonly misses: number
+}
+
+export function totals(rows: readonly EvidenceRow[]): EvidenceTotals {
+  const sources = rows.map((row) => row.source).filter((source) => source !== COMMON_PRACTICE)
+  return { checks: rows.length, sources: new Set(sources).size, misses: missing(rows).length }
+}
+
+export function missing(rows: readonly EvidenceRow[]): EvidenceRow[] {
+  return rows.filter((row) => row.status !== 'agrees')
+}
+
+/** Themes in the order of the table. */
+export function themes(rows: readonly EvidenceRow[]): string[] {
+  return [...new Set(rows.map((row) => row.theme))]
+}
+
+/** At most six significant digits, without an exponent where one can read it. */
+export function figure(value: number): string {
+  return value !== 0 && Math.abs(value) < 1e-5 ? value.toExponential(1) : String(Number(value.toPrecision(6)))
+}
+
+/** The outside value with its tolerance, e.g. `0.937 ± 0.0005` or `40 … 60`. */
+export function expected({ theirs, within }: Pick<EvidenceRow, 'theirs' | 'within'>): string {
+  if (typeof theirs === 'number') return `${figure(theirs)} ± ${figure(within)}`
+  return `${figure(theirs[0]! - within)} … ${figure(theirs[1]! + within)}`
+}
+
+export function citation(row: EvidenceRow, sources: EvidenceTable['sources']): string {
+  const parts = [sources[row.source] ?? row.source, row.where, row.fromMemory ? 'from memory' : '']
+  return parts.filter((part) => part !== '').join('; ')
+}
