@@ -5,10 +5,13 @@
 import { createRequire } from 'node:module'
 import type { PanelTangent } from '#model/panel/hours.ts'
 import { panelTangent } from '#model/panel/tangent.ts'
-import { DELIVERY_START_K, DELIVERY_STOP_K } from '#model/year/delivery.ts'
 import { panelExchange_WK } from '#model/year/panel-exchange.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
+
+/** The thermostat of the delivery: on when the room is this much warmer than its coldest surface, off under the second, K. */
+const DELIVERY_START_K = 1
+const DELIVERY_STOP_K = 0.5
 
 /** Required, not imported: the package ships its source beside its build, and loaders disagree on which they take. */
 const { Solver } = createRequire(import.meta.url)('odex') as typeof import('odex')
