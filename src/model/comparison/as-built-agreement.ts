@@ -36,3 +36,14 @@ export function agreement(predicted: ArrayLike<number>, measured: ArrayLike<numb
     predictedMean: measuredSum / hours + bias,
   }
 }
+
+/** Store and room as logged against a simulation of the same hours; null where not logged. */
+export function houseAgreement(
+  log: { readonly store_C: Float64Array | null; readonly room_C: Float64Array | null },
+  simulated: { readonly store_C: ArrayLike<number>; readonly room_C: ArrayLike<number> },
+): { readonly store: Agreement | null; readonly room: Agreement | null } {
+  return {
+    store: log.store_C === null ? null : agreement(simulated.store_C, log.store_C),
+    room: log.room_C === null ? null : agreement(simulated.room_C, log.room_C),
+  }
+}
