@@ -50,43 +50,52 @@ export function findTable(lines: readonly string[]): FoundTable | null {
   }
 }
 
+/** Share of the cells that say something which say a number or a stamp. */
 function dataShare(cells: readonly string[], decimal: '.' | ','): number {
   let data = 0
   let said = 0
   for (const cell of cells) {
+    if (isMissing(cell)) continue
+    said += 1
     if (isData(cell, decimal)) data += 1
-    if (!isMissing(cell)) said += 1
   }
-  return said === 0 ? 0 : data / cells.length
+  return said === 0 ? 0 : data / said
 }
 
+interface OpenRun {
+  first: number
+  last: number
+  length: number
+  shares: number
+}
+/** Lines that do not fit which a table may have in a row before it counts as ended. */
+const ODD_LINES = 3
+
+/** The longest run of data lines with one number of fields; a few odd lines inside do not end it, a header does. */
 function longestRun(rows: readonly string[][], decimal: '.' | ','): Run | null {
   let best: (Run & { weight: number }) | null = null
-  let first = -1
-  let length = 0
-  let shares = 0
-  let fields = 0
-  const close = (): void => {
-    const weight = length * Math.sqrt(fields)
-    if (length > 0 && (best === null || weight > best.weight)) {
-      best = { first, length, fields, share: shares / length, weight }
-    }
-    length = 0
+  const open = new Map<number, OpenRun>()
+  const close = (fields: number, run: OpenRun): void => {
+    const weight = run.length * Math.sqrt(fields)
+    if (best !== null && weight <= best.weight) return
+    best = { first: run.first, length: run.length, fields, share: run.shares / run.length, weight }
   }
-  rows.forEach((cells, index) => {
-    if (cells.length === 1 && cells[0] === '') return
-    const share = cells.length < 2 ? 0 : dataShare(cells, decimal)
-    if (share < 0.5 || (length > 0 && cells.length !== fields)) close()
-    if (share < 0.5) return
-    if (length === 0) {
-      first = index
-      shares = 0
-      fields = cells.length
+  rows.forEach((cells, at) => {
+    const fields = cells.length
+    if (fields < 2) return
+    const run = open.get(fields)
+    const share = dataShare(cells, decimal)
+    if (share >= 0.5 && run !== undefined && at - run.last <= ODD_LINES + 1) {
+      run.last = at
+      run.length += 1
+      run.shares += share
+      return
     }
-    length += 1
-    shares += share
+    if (run !== undefined) close(fields, run)
+    open.delete(fields)
+    if (share >= 0.5) open.set(fields, { first: at, last: at, length: 1, shares: share })
   })
-  close()
+  for (const [fields, run] of open) close(fields, run)
   return best
 }
 
