@@ -2,8 +2,8 @@ import { filmPart } from '#model/panel/film-tangent.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { barePart } from '#model/panel/tangent.ts'
 
-/** The plate is at equilibrium when the next step would be smaller than this, K. */
-const EQUILIBRIUM_STEP_K = 1e-4
+/** The search ends with a step smaller than this, which is still taken, K: what is left is its square. */
+const LAST_STEP_K = 0.03
 const MOST_STEPS = 40
 /** Longest step of the search, K. */
 const LONGEST_STEP_K = 40
@@ -26,14 +26,14 @@ export function settleEquilibrium(panel: PanelHours, hour: number, scratch: Pane
   panel.surfaceSlope[hour] = hour === 0 ? USUAL_FILM_SLOPE : panel.surfaceSlope[before]!
   panel.equilibrium_C[hour] = plate
   for (let i = 0; i < MOST_STEPS; i++) {
-    const face = dryFace_C(panel, hour, plate, scratch)
+    panel.surface_C[hour] = dryFace_C(panel, hour, plate, scratch)
     panel.equilibrium_C[hour] = plate
-    panel.surface_C[hour] = face
     const wish = -scratch.q_Wm2 / scratch.slope_Wm2K
-    const step = Math.max(-LONGEST_STEP_K, Math.min(LONGEST_STEP_K, wish))
-    plate += step
-    if (Math.abs(step) < EQUILIBRIUM_STEP_K) break
+    plate += Math.max(-LONGEST_STEP_K, Math.min(LONGEST_STEP_K, wish))
+    if (Math.abs(wish) < LAST_STEP_K) break
   }
+  panel.surface_C[hour]! += panel.surfaceSlope[hour]! * (plate - panel.equilibrium_C[hour]!)
+  panel.equilibrium_C[hour] = plate
   panel.conductance_Wm2K[hour] = scratch.slope_Wm2K
   const warmer = dryFace_C(panel, hour, panel.equilibrium_C[hour]! + SLOPE_SPAN_K, scratch)
   panel.surfaceSlope[hour] = (warmer - panel.surface_C[hour]!) / SLOPE_SPAN_K
