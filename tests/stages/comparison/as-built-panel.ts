@@ -2,13 +2,10 @@
 import { inventClimate } from '#model/climate/generator.ts'
 import { placeById } from '#model/climate/places.ts'
 import { seededRandom } from '#model/climate/random.ts'
+import { asBuiltInputs, emptyLog } from '#model/comparison/as-built-inputs.ts'
 import type { AsBuiltInputs, Departure } from '#model/comparison/as-built-plant.ts'
 import { rehearsalLog } from '#model/comparison/as-built-rehearsal.ts'
 import { defaultScenario } from '#model/scenario/schema.ts'
-import { loopSpecOf, panelSpecOf } from '#model/scenario/to-specs.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { sunHours } from '#model/sun/position.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { normals } from '../bench/field-notes.ts'
 
@@ -44,41 +41,7 @@ export function builtPanel(c: Case): AsBuiltInputs {
   const weather = fewDays(c.place, c.firstDay, c.days)
   const base = defaultScenario()
   const scenario = { ...base, cover: { ...base.cover, kind: c.film ? ('film' as const) : ('bare' as const) } }
-  const panel = panelSpecOf(scenario)
-  const { latitude_deg, longitude_deg } = weather.site
-  const sun = sunHours(
-    weather.start_utcMs,
-    weather.hours,
-    weather.radiationMiddle_h,
-    latitude_deg,
-    longitude_deg,
-  )
-  const plane = planeIrradiance(
-    sun,
-    weather,
-    panel.tilt_deg,
-    panel.azimuth_deg,
-    panel.groundAlbedo_frac,
-    panel.horizon_deg,
-  )
-  const sky = skyHours(weather, {
-    model: 'matsunobuCoimbra2024',
-    altitudeTerm: false,
-    useMeasured: true,
-    deficitFactor_frac: 1,
-  })
-  const nothing = new Float64Array(weather.hours).fill(NaN)
-  const empty = { hours: weather.hours, panelIn_C: nothing, panelOut_C: nothing, basis: '' }
-  const none = { flow_kgs: null, pumpRun_frac: null, air_C: null, store_C: null, room_C: null }
-  const inputs = {
-    weather,
-    sky,
-    plane,
-    panel,
-    loop: loopSpecOf(scenario),
-    area_m2: 12,
-    log: { ...empty, ...none },
-  }
+  const inputs = asBuiltInputs(scenario, weather, emptyLog(weather.hours), 12)
   const mean_C = weather.airTemp_C.reduce((sum, t) => sum + t, 0) / weather.hours
   const log = rehearsalLog(inputs, {
     fault: c.fault,

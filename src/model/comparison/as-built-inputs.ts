@@ -1,0 +1,59 @@
+import type { AsBuiltLog } from '#model/comparison/as-built-log.ts'
+import type { AsBuiltInputs } from '#model/comparison/as-built-plant.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { loopSpecOf, panelSpecOf, skyOptionsOf } from '#model/scenario/to-specs.ts'
+import { flowKnee } from '#model/sizing/flow-knee.ts'
+import { skyHours } from '#model/sky/longwave.ts'
+import { planeIrradiance } from '#model/sun/plane.ts'
+import { sunHours } from '#model/sun/position.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+
+/**
+ * What the as-built check needs, from the scenario the panel was designed with.
+ * @param weather  of the log's own hours
+ * @param area_m2  of panel as built
+ */
+export function asBuiltInputs(
+  scenario: Scenario,
+  weather: WeatherRecord,
+  log: AsBuiltLog,
+  area_m2: number,
+): AsBuiltInputs {
+  const panel = panelSpecOf(scenario)
+  const { latitude_deg, longitude_deg } = weather.site
+  const sun = sunHours(
+    weather.start_utcMs,
+    weather.hours,
+    weather.radiationMiddle_h,
+    latitude_deg,
+    longitude_deg,
+  )
+  const { tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg } = panel
+  const loop = loopSpecOf(scenario)
+  const flow_kgsm2 = scenario.loop.autoFlow ? flowKnee(loop, area_m2).flow_kgsm2 : loop.flow_kgsm2
+  return {
+    weather,
+    sky: skyHours(weather, skyOptionsOf(scenario)),
+    plane: planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg),
+    panel,
+    loop: { ...loop, flow_kgsm2 },
+    area_m2,
+    log,
+  }
+}
+
+/** A log with nothing in it yet, for a rehearsal or a forecast over the hours of some weather. */
+export function emptyLog(hours: number): AsBuiltLog {
+  const nothing = new Float64Array(hours).fill(NaN)
+  return {
+    hours,
+    panelIn_C: nothing,
+    panelOut_C: nothing,
+    flow_kgs: null,
+    pumpRun_frac: null,
+    air_C: null,
+    store_C: null,
+    room_C: null,
+    basis: 'Nothing logged.',
+  }
+}
