@@ -1,4 +1,10 @@
 /** The pages that exist, in the order of the work. A new page adds its row here when it is there. */
 export const PAGES = [
   { path: '', label: 'Design', about: 'Describe the room and see the panels it needs' },
+  {
+    path: 'trust',
+    label: 'How far to trust it',
+    about: 'Outside checks, misses, limits and what moves the area',
+  },
+  { path: 'methods', label: 'Methods', about: 'Every equation, symbol, unit and source' },
 ] as const

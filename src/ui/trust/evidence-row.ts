@@ -50,9 +50,16 @@ export function themes(rows: readonly EvidenceRow[]): string[] {
   return [...new Set(rows.map((row) => row.theme))]
 }
 
-/** At most six significant digits, without an exponent where one can read it. */
-export function figure(value: number): string {
-  return value !== 0 && Math.abs(value) < 1e-5 ? value.toExponential(1) : String(Number(value.toPrecision(6)))
+/** So many significant digits at most, without an exponent where one can read it. */
+export function figure(value: number, digits = 6): string {
+  const tiny = value !== 0 && Math.abs(value) < 1e-5
+  return tiny ? value.toExponential(1) : String(Number(value.toPrecision(digits))).replace('-', '−')
+}
+
+/** Misses that share a cause, together. */
+export function missesByCause(rows: readonly EvidenceRow[]): { cause: string; rows: EvidenceRow[] }[] {
+  const causes = [...new Set(missing(rows).map((row) => row.cause))]
+  return causes.map((cause) => ({ cause, rows: missing(rows).filter((row) => row.cause === cause) }))
 }
 
 /** The outside value with its tolerance, e.g. `0.937 ± 0.0005` or `40 … 60`. */
