@@ -1,9 +1,11 @@
 import type { Nodes } from '#model/year/nodes.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
-import { DELIVERY_START_K, DELIVERY_STOP_K } from '#model/year/delivery.ts'
 
 /** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
 const VENT_DIFFERENCE_K = 1
+/** Delivery starts when the store is this much colder than the room, and stops at the second, K: under it the fan's own heat eats the gain. */
+const DELIVERY_START_K = 1
+const DELIVERY_STOP_K = 0.5
 /** Water in a plate below this can freeze, °C. */
 const FREEZING_C = 0
 
@@ -18,7 +20,7 @@ export class Controls {
   freezing = false
 
   /** Decides pump, delivery and windows from the temperatures at the beginning of a step. */
-  decide(inputs: YearInputs, nodes: Nodes, temp_C: Float64Array, hour: number): void {
+  decide(inputs: YearInputs, nodes: Nodes, temp_C: Float64Array, plate_C: number, hour: number): void {
     const air_C = temp_C[nodes.air]!
     const { room, plant } = inputs
     this.venting =
@@ -30,14 +32,15 @@ export class Controls {
     const lowest_C = room.indoorDewPoint_C[hour]! + plant.store.dewMargin_K
     const coldest_C = Math.max(nodes.tank ? temp_C[nodes.bottom]! : -Infinity, lowest_C)
     this.delivering = nodes.tank && air_C - coldest_C > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
-    this.freezing = freezing(plant, temp_C[nodes.plate]!, plant.allowed[hour] === 1)
-    this.pumping = this.mayPump(plant, nodes, temp_C, hour, lowest_C)
+    this.freezing = freezing(plant, plate_C, plant.allowed[hour] === 1)
+    this.pumping = this.mayPump(plant, nodes, temp_C, plate_C, hour, lowest_C)
   }
 
   private mayPump(
     plant: Plant,
     nodes: Nodes,
     temp_C: Float64Array,
+    plate_C: number,
     hour: number,
     lowestSurface_C: number,
   ): boolean {
@@ -49,7 +52,7 @@ export class Controls {
       return false
     return this.pumping
       ? this.lastDrop_K >= plant.plan.stopDifference_K
-      : from_C - temp_C[nodes.plate]! >= plant.plan.startDifference_K
+      : from_C - plate_C >= plant.plan.startDifference_K
   }
 }
 

@@ -1,3 +1,19 @@
+import type { StoreModel } from '#model/store/spec.ts'
+import type { Nodes } from '#model/year/nodes.ts'
+import type { PlanSpec } from '#model/year/plan.ts'
+
+const CLOSED = 0
+const THROTTLED = 1
+const OPEN_TO_STORE = 2
+const OPEN_AT_DEW_LIMIT = 3
+
+/** Temperature difference at which the valve's rated output is counted, K (common practice, no source). */
+export const RATED_DIFFERENCE_K = 10
+/** Keeps the delivery's share finite when store and room are at one temperature, K. */
+export const DIFFERENCE_FLOOR_K = 0.1
+/** A throttled valve lets at least this share of its flow through the tank's layers. */
+const LEAST_FLOW = 0.05
+
 /**
  * Delivery from tank to room: a valve that opens in proportion to the room's excess over its setpoint, limited by
  * what the cooled surface can take up at the temperature it may have (never below indoor dew point + margin):
@@ -6,36 +22,104 @@
  *
  * Piecewise linear, so each stage solves it as one of four laws and checks that the law holds at its solution.
  */
-export const CLOSED = 0
-export const THROTTLED = 1
-export const OPEN_TO_STORE = 2
-export const OPEN_AT_DEW_LIMIT = 3
+export class Delivery {
+  private readonly open_WK: number
+  private readonly demand_WK: number
+  private readonly setpoint_C: number
+  private readonly margin_K: number
+  private readonly power_W: number
+  private law = CLOSED
+  private lowest_C = 0
+  private enabled = false
+  /** Share of full output in the step before, 0…1: what its fan or pump runs at in this one. */
+  private share = 0
+  private latestShare = 0
 
-/** Temperature difference at which the valve's rated output is counted, K (common practice, no source). */
-export const RATED_DIFFERENCE_K = 10
+  constructor(store: StoreModel, plan: PlanSpec) {
+    this.open_WK = store.delivery_WK
+    this.demand_WK = (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K
+    this.setpoint_C = plan.setpoint_C
+    this.margin_K = store.dewMargin_K
+    this.power_W = store.deliveryPower_W
+  }
 
-/** Delivery starts when the store is this much colder than the room, and stops at the second, K: under it the fan's own heat eats the gain. */
-export const DELIVERY_START_K = 1
-export const DELIVERY_STOP_K = 0.5
+  /** The indoor dew point is what holds the delivery back. */
+  get dewLimited(): boolean {
+    return this.law === OPEN_AT_DEW_LIMIT
+  }
 
-/**
- * Which law holds at these temperatures.
- * @param open_WK    conductance with the valve fully open, W/K
- * @param demand_WK  slope of the valve's demand, W/K
- * @param lowest_C   indoor dew point + margin
- */
-export function deliveryLaw(
-  air_C: number,
-  store_C: number,
-  lowest_C: number,
-  setpoint_C: number,
-  open_WK: number,
-  demand_WK: number,
-): number {
-  const surface_C = Math.max(store_C, lowest_C)
-  const reachable_W = open_WK * (air_C - surface_C)
-  const demanded_W = demand_WK * (air_C - setpoint_C)
-  if (reachable_W <= 0 || demanded_W <= 0) return CLOSED
-  if (demanded_W < reachable_W) return THROTTLED
-  return store_C >= lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
+  /** Sets what holds for a whole step. */
+  beginStep(indoorDewPoint_C: number, enabled: boolean): void {
+    this.lowest_C = indoorDewPoint_C + this.margin_K
+    this.enabled = enabled
+    this.share = this.latestShare
+    if (!enabled) this.law = CLOSED
+  }
+
+  /** Takes the law that holds at these temperatures; true when it is another one. */
+  changeLaw(air_C: number, store_C: number): boolean {
+    const law = this.enabled ? this.lawAt(air_C, store_C) : CLOSED
+    const changed = law !== this.law
+    this.law = law
+    return changed
+  }
+
+  private lawAt(air_C: number, store_C: number): number {
+    const reachable_W = this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
+    const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
+    if (reachable_W <= 0 || demanded_W <= 0) return CLOSED
+    if (demanded_W < reachable_W) return THROTTLED
+    return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
+  }
+
+  /** Adds the present law to the matrix: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
+  add(m: Float64Array, drive_W: Float64Array, { top, bottom, air, count: n }: Nodes): void {
+    drive_W[air]! += this.fan_W()
+    if (this.law === CLOSED) return
+    if (this.law === OPEN_TO_STORE) {
+      m[air * n + air]! += this.open_WK
+      m[air * n + bottom]! -= this.open_WK
+      m[top * n + air]! -= this.open_WK
+      m[top * n + bottom]! += this.open_WK
+      return
+    }
+    const conductance_WK = this.law === THROTTLED ? this.demand_WK : this.open_WK
+    const from_C = this.law === THROTTLED ? this.setpoint_C : this.lowest_C
+    m[air * n + air]! += conductance_WK
+    drive_W[air]! += conductance_WK * from_C
+    m[top * n + air]! -= conductance_WK
+    drive_W[top]! -= conductance_WK * from_C
+  }
+
+  /** Fan and pump of the delivery, W, all of it heat to the room. */
+  fan_W(): number {
+    return this.share * this.power_W
+  }
+
+  /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled, W/K. */
+  flow_WK(): number {
+    if (this.law === CLOSED) return 0
+    return this.open_WK * (this.law === THROTTLED ? Math.max(this.share, LEAST_FLOW) : 1)
+  }
+
+  /** Heat from room to tank under the present law, W; remembers the share of full output. */
+  enter(air_C: number, store_C: number): number {
+    const delivered_W = this.delivered_W(air_C, store_C)
+    const full_W = this.open_WK * Math.max(DIFFERENCE_FLOOR_K, air_C - store_C)
+    this.latestShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
+    return delivered_W
+  }
+
+  private delivered_W(air_C: number, store_C: number): number {
+    switch (this.law) {
+      case THROTTLED:
+        return this.demand_WK * (air_C - this.setpoint_C)
+      case OPEN_TO_STORE:
+        return this.open_WK * (air_C - store_C)
+      case OPEN_AT_DEW_LIMIT:
+        return this.open_WK * (air_C - this.lowest_C)
+      default:
+        return 0
+    }
+  }
 }

@@ -1,9 +1,9 @@
 import type { LoopDuty } from '#model/loop/spec.ts'
-import type { Nodes } from '#model/year/nodes.ts'
+import { panelExchange_WK } from '#model/year/panel-exchange.ts'
 
 /**
- * The running loop as affine relations between plate, charged node and outdoor air, worked out once for each
- * change of the exchange. With a the share of the air's difference that half the pipe run lets in and g = K/ṁc:
+ * The running loop as affine relations between plate, charged node and outdoor air. With a the share of the air's
+ * difference that half the pipe run lets in and g = K/ṁc:
  *
  *   T_in   = (1−a) T_top + a T_out                         into the panel
  *   T_ret  = (1−g) T_in + g T_plate                        out of the panel
@@ -11,10 +11,12 @@ import type { Nodes } from '#model/year/nodes.ts'
  *   T_top  = s T_sink + (1−s) T_back                       leaving the store (s = 1 for a tank)
  */
 export class LoopFlow {
-  rate_WK = 0
+  readonly rate_WK: number
+  readonly pump_W: number
+  /** a, the same for supply and return. */
+  readonly pipeShare: number
   exchange_WK = 0
-  pipeShare = 0
-  pump_W = 0
+  outdoor_C = 0
   /** T_top = topSink T_sink + topPlate T_plate + topConst */
   topSink = 1
   topPlate = 0
@@ -23,22 +25,30 @@ export class LoopFlow {
   backTop = 0
   backPlate = 0
   backConst_C = 0
-  private outdoor_C = 0
+  private readonly duty: LoopDuty
+  private readonly sinkShare: number
 
-  /** Sets the relations for one hour's outdoor air and one exchange conductance K (W/K). */
-  set(duty: LoopDuty, nodes: Nodes, exchange_WK: number, outdoor_C: number): void {
-    const rate = duty.capacityRate_WK
-    const a = 1 - Math.exp((-0.5 * duty.pipeGain_WK) / rate)
-    const g = exchange_WK / rate
-    this.rate_WK = rate
-    this.exchange_WK = exchange_WK
-    this.pipeShare = a
+  constructor(duty: LoopDuty, sinkShare: number) {
+    this.duty = duty
+    this.rate_WK = duty.capacityRate_WK
     this.pump_W = duty.pumpPower_W
+    this.pipeShare =
+      duty.capacityRate_WK > 0 ? 1 - Math.exp((-0.5 * duty.pipeGain_WK) / duty.capacityRate_WK) : 0
+    this.sinkShare = sinkShare
+  }
+
+  /** Sets the relations for the plate's slope U (W/m²K) and the outdoor air. */
+  set(slope_Wm2K: number, outdoor_C: number): void {
+    const rate = this.rate_WK
+    const a = this.pipeShare
+    this.exchange_WK = panelExchange_WK(this.duty, slope_Wm2K)
+    const g = this.exchange_WK / rate
     this.outdoor_C = outdoor_C
     this.backTop = (1 - a) * (1 - a) * (1 - g)
     this.backPlate = (1 - a) * g
-    this.backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + duty.pumpPower_W / rate
-    const s = nodes.sinkShare
+    this.backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + this.pump_W / rate
+    if (this.sinkShare === 1) return
+    const s = this.sinkShare
     const own = 1 / (1 - (1 - s) * this.backTop)
     this.topSink = s * own
     this.topPlate = (1 - s) * this.backPlate * own

@@ -1,3 +1,4 @@
+import { Books } from '#model/year/books.ts'
 import { YearKernel } from '#model/year/kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
@@ -18,19 +19,17 @@ const SHORTEST_WARM_UP_h = 24
 export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> = {}): YearResult {
   const chosen = { ...USUAL_YEAR, ...options }
   assertSound(inputs, chosen)
-  const kernel = new YearKernel(inputs, chosen)
-  const columns = emptyColumns(inputs.room.hours)
+  const kernel = new YearKernel(inputs, HOUR_S / chosen.stepsPerHour)
+  const columns = emptyColumns(inputs.room.hours, chosen.lean)
   const [first, end] = chosen.span ?? [0, inputs.room.hours]
   warmUp(kernel, inputs, chosen, first)
-  kernel.books.clearAll()
+  kernel.books = new Books()
   const before_J = kernel.stored_J()
-  const step_s = HOUR_S / chosen.stepsPerHour
   const held = { freezeRisk_h: 0, dewHeld_h: 0 }
   for (let hour = first; hour < end; hour++) {
-    kernel.books.clearHour()
-    for (let k = 0; k < chosen.stepsPerHour; k++) kernel.step(hour, step_s)
-    if (chosen.lean) columns.room_C[hour] = kernel.books.hourRoom_Cs / HOUR_S
-    else recordHour(kernel, columns, held, hour)
+    kernel.hour(hour)
+    columns.room_C[hour] = kernel.books.room_C(inputs.room, HOUR_S)
+    if (!chosen.lean) recordHour(kernel, columns, held, hour)
   }
   return {
     hours: inputs.room.hours,
@@ -60,13 +59,11 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
   const start = wraps ? from : Math.max(0, from)
   const day = dayMeanOutdoor_C(room.outdoor_C, start)
   kernel.temp_C.fill(day)
-  if (kernel.nodes.slab < kernel.temp_C.length && room.slabLoss_WK > 0) {
+  kernel.plate_C = day
+  if (room.slabLoss_WK > 0) {
     kernel.temp_C[kernel.nodes.slab] = room.slabDrive_W[wrapped(start, room.hours)]! / room.slabLoss_WK
   }
-  const step_s = HOUR_S / options.stepsPerHour
-  for (let hour = start; hour < first; hour++) {
-    for (let k = 0; k < options.stepsPerHour; k++) kernel.step(wrapped(hour, room.hours), step_s)
-  }
+  for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
 }
 
 const wrapped = (hour: number, hours: number): number => ((hour % hours) + hours) % hours
@@ -82,10 +79,12 @@ type Columns = {
   -readonly [K in keyof YearResult as YearResult[K] extends Float64Array ? K : never]: Float64Array
 }
 
-function emptyColumns(hours: number): Columns {
-  const column = (): Float64Array => new Float64Array(hours).fill(NaN)
+/** In a lean run all columns but the room's share one empty column. */
+function emptyColumns(hours: number, lean: boolean): Columns {
+  const unused = lean ? new Float64Array(0) : null
+  const column = (): Float64Array => unused ?? new Float64Array(hours).fill(NaN)
   return {
-    room_C: column(),
+    room_C: new Float64Array(hours).fill(NaN),
     air_C: column(),
     fabric_C: column(),
     slab_C: column(),
@@ -110,22 +109,21 @@ function recordHour(
   hour: number,
 ): void {
   const { books, nodes, temp_C, controls } = kernel
-  columns.room_C[hour] = books.hourRoom_Cs / HOUR_S
-  columns.air_C[hour] = books.hourAir_Cs / HOUR_S
+  columns.air_C[hour] = books.air_Cs / HOUR_S
   columns.fabric_C[hour] = temp_C[nodes.fabric]!
   columns.slab_C[hour] = temp_C[nodes.slab]!
   columns.store_C[hour] = storeMean_C(kernel)
   columns.storeTop_C[hour] = temp_C[nodes.sink]!
   columns.storeBottom_C[hour] = nodes.tank ? temp_C[nodes.bottom]! : temp_C[nodes.sink]!
-  columns.plate_C[hour] = temp_C[nodes.plate]!
-  columns.panelReturn_C[hour] = books.hourRun_s > 0 ? books.hourReturn_Cs / books.hourRun_s : NaN
-  columns.panelHeat_W[hour] = books.hourTaken_J / HOUR_S
-  columns.delivered_W[hour] = books.hourDelivered_J / HOUR_S
-  columns.pumpRun_frac[hour] = books.hourRun_s / HOUR_S
-  columns.electric_W[hour] = books.hourElectric_J / HOUR_S
+  columns.plate_C[hour] = kernel.plate_C
+  columns.panelReturn_C[hour] = books.run_s > 0 ? books.return_Cs / books.run_s : NaN
+  columns.panelHeat_W[hour] = books.taken_J / HOUR_S
+  columns.delivered_W[hour] = books.delivered_J / HOUR_S
+  columns.pumpRun_frac[hour] = books.run_s / HOUR_S
+  columns.electric_W[hour] = (books.pump_J + books.fan_J) / HOUR_S
   columns.water_kgm2[hour] = kernel.water_kgm2
   if (controls.freezing) held.freezeRisk_h++
-  if (kernel.dewLimited) held.dewHeld_h++
+  if (kernel.delivery?.dewLimited === true) held.dewHeld_h++
 }
 
 function storeMean_C({ nodes, temp_C }: YearKernel): number {
