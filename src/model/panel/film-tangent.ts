@@ -40,6 +40,7 @@ export function filmPart(
   let gapSlope = 0
   let filmSlope = 1
   let evaporation = 0
+  let vapourSlope = 0
   for (let i = 0; i < MOST_STEPS; i++) {
     gapHeat = reducedGapHeat_Wm2(panel, hour, plate_C, film)
     gapSlope = reducedGapSlope_Wm2K(panel, hour, plate_C, film)
@@ -51,10 +52,12 @@ export function filmPart(
     filmSlope = slopeAt(exchange.filmEmission, film) + h + y * rise + gapSlope
     const excess_Pa = saturationFast_Pa(film) - panel.vapour_Pa[hour]!
     evaporation = 0
+    vapourSlope = 0
     if (isWet || excess_Pa < 0) {
       evaporation = faceEvaporation_kgm2s(panel, hour, h, excess_Pa, limit_kgm2s)
+      vapourSlope = vapourSlope_Wm2K(panel, hour, film, h, rise, excess_Pa, evaporation, limit_kgm2s)
       imbalance += changeHeat_Jkg(film) * evaporation
-      filmSlope += vapourSlope_Wm2K(panel, hour, film, h, rise, excess_Pa, evaporation, limit_kgm2s)
+      filmSlope += vapourSlope
     }
     step = -imbalance / filmSlope
     if (step < FILM_STEP_K && step > -FILM_STEP_K) break
@@ -68,6 +71,7 @@ export function filmPart(
   const exchanged = valueAt(exchange.plateEmission, plate_C) - valueAt(exchange.filmToPlate, film) + gapHeat
   out.q_Wm2 += weight * (exchanged - gain.plate_Wm2[hour]! + perFilm * step)
   out.slope_Wm2K += weight * (slopeAt(exchange.plateEmission, plate_C) + gapSlope + perFilm * filmPerPlate)
-  out.water_kgm2s -= weight * evaporation
+  const carried = evaporation + (vapourSlope * step) / changeHeat_Jkg(film)
+  out.water_kgm2s -= weight * (carried < limit_kgm2s ? carried : limit_kgm2s)
   return film + step
 }
