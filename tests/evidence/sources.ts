@@ -41,9 +41,9 @@ export const SOURCES = {
     'T. M. Crawford and C. E. Duchon, An improved parameterization for estimating effective atmospheric emissivity, J. Applied Meteorology 38, 1999',
   granqvist:
     'C. G. Granqvist and A. Hjortsberg, Radiative cooling to low temperatures, J. Applied Physics 52, 1981',
-  surfrad: 'NOAA SURFRAD station data, San Luis Valley, 2016-01-01, measured longwave (../shared/data)',
-  ship: 'research-ship series, tropical Atlantic, January and February, measured longwave (../shared/data)',
-  alpine: 'M. Stähli and D. Gustafsson, 2006: alpine station 47 N 9 E, measured longwave (../shared/data)',
+  surfrad: 'NOAA SURFRAD station data, San Luis Valley, 2016-01-01, measured longwave',
+  ship: 'research-ship series, tropical Atlantic, January and February, measured longwave',
+  alpine: 'M. Stähli and D. Gustafsson, 2006: alpine station 47 N 9 E, measured longwave',
   astmE1980: 'ASTM E1980, Standard practice for calculating solar reflectance index',
   raman:
     'A. P. Raman et al., Passive radiative cooling below ambient air temperature under direct sunlight, Nature 515, 2014',
