@@ -9,7 +9,7 @@ import {
 import type { BenchReadings, SurfaceReading } from '#model/bench/reading.ts'
 import { boardSetting, shownTemperature_C, type SampleState } from '#model/bench/surface-temperature.ts'
 import { benchUnknowns, touches, unknownParameter, type BenchUnknown } from '#model/bench/unknowns.ts'
-import type { ErrorBlock, FitProblem } from '#model/bench/weighted-fit.ts'
+import { stepAbout, type ErrorBlock, type FitProblem } from '#model/bench/weighted-fit.ts'
 
 /** One row of the fit: a surface read in a moment. */
 export interface BenchRow {
@@ -49,11 +49,16 @@ export function benchFit(readings: BenchReadings, skip: (row: BenchRow) => boole
     errorBlocks: (values) => [errorBlock(readings, rows, (row, d) => shown(row, values, d))],
     slopes: (values) =>
       unknowns.map((unknown, k) => {
-        const step = 0.01 * parameters[k]!.priorSd
-        const moved = (by: number) => values.map((v, i) => (i === k ? v + by : v))
+        const { low, high } = stepAbout(parameters[k]!, values[k]!)
+        const at = (row: BenchRow, value: number) =>
+          shown(
+            row,
+            values.map((v, i) => (i === k ? value : v)),
+            UNDISTURBED,
+          )
         return Float64Array.from(rows, (row) =>
           touches(unknown, row.surface.sample, readings.moments[row.moment]!.wind)
-            ? (shown(row, moved(step), UNDISTURBED) - shown(row, moved(-step), UNDISTURBED)) / (2 * step)
+            ? (at(row, high) - at(row, low)) / (high - low)
             : 0,
         )
       }),

@@ -172,11 +172,20 @@ function gram(columns: readonly Float64Array[]): Matrix {
 export function slopesAt(problem: FitProblem, values: readonly number[]): Float64Array[] {
   if (problem.slopes) return problem.slopes(values)
   return problem.parameters.map((parameter, k) => {
-    const step = 0.01 * parameter.priorSd
-    const high = problem.predict(values.map((v, i) => (i === k ? v + step : v)))
-    const low = problem.predict(values.map((v, i) => (i === k ? v - step : v)))
-    return high.map((h, i) => (h - low[i]!) / (2 * step))
+    const { low, high } = stepAbout(parameter, values[k]!)
+    const at = (value: number) => problem.predict(values.map((v, i) => (i === k ? value : v)))
+    const below = at(low)
+    return at(high).map((above, i) => (above - below[i]!) / (high - low))
   })
+}
+
+/** Ends of a small step about a value, 1 % of the prior's width to each side, held inside the limits. */
+export function stepAbout(parameter: FitParameter, value: number): { low: number; high: number } {
+  const step = 0.01 * parameter.priorSd
+  return {
+    low: Math.max(parameter.min, value - step),
+    high: Math.min(parameter.max, value + step),
+  }
 }
 
 function whitenerAt(problem: FitProblem, values: readonly number[]) {
