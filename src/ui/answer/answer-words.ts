@@ -51,7 +51,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
     ...rows,
     {
       label: 'Panels',
-      value: `${loop.modules} of ${m.rounded(scenario.panel.moduleLength_m)} × ${m.text(scenario.panel.moduleWidth_m)}`,
+      value: `${loop.modules} of ${m.bare(scenario.panel.moduleLength_m)} × ${m.text(scenario.panel.moduleWidth_m)}`,
     },
     { label: 'Flow', value: flowText(flow_m3s, scenario.loop.fluid, system) },
     {

@@ -13,7 +13,7 @@ export function gistOf(part: string, s: Scenario, system: UnitSystem): string {
     case 'site':
       return `${label(FIELDS.site.terrain, s.site.terrain)}, horizon ${s.site.horizon_deg}°`
     case 'room':
-      return `${m.rounded(s.room.length_m)} × ${m.rounded(s.room.width_m)} × ${m.text(s.room.height_m)}, roof ${u.text(s.room.roofU_Wm2K)}`
+      return `${m.bare(s.room.length_m)} × ${m.bare(s.room.width_m)} × ${m.text(s.room.height_m)}, roof ${u.text(s.room.roofU_Wm2K)}`
     case 'panel':
       return `${label(FIELDS.cover.kind, s.cover.kind)}, tilt ${s.panel.tilt_deg}°, emittance ${s.coating.windowEmittance_frac}`
     case 'store':

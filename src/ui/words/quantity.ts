@@ -1,5 +1,5 @@
 import { displayUnit, fromDisplay, toDisplay, type UnitSystem } from '#model/units/convert.ts'
-import { formatFixed, formatQuantity } from '#model/units/format.ts'
+import { formatFixed, formatNumber, formatQuantity } from '#model/units/format.ts'
 import type { Unit } from '#model/units/suffix.ts'
 
 /** How one quantity is shown and typed on the page, in the chosen unit system. */
@@ -8,10 +8,12 @@ export interface ShownQuantity {
   readonly symbol: string
   readonly toShown: (si: number) => number
   readonly toSi: (shown: number) => number
-  /** The shown number without the tails of conversion, for boxes: five significant digits. */
+  /** The shown number without the tails of conversion, for boxes: four significant digits. */
   readonly rounded: (si: number) => number
   /** The shown number with so many decimals, for tables. */
   readonly fixed: (si: number, decimals: number) => string
+  /** The shown number without its unit, for the first factors of `5 × 4 m`. */
+  readonly bare: (si: number, digits?: number) => string
   /** The number with its unit. */
   readonly text: (si: number, digits?: number) => string
 }
@@ -27,8 +29,9 @@ export function shownQuantity(unit: string, system: UnitSystem, largest = Infini
     symbol: display.symbol,
     toShown: (si) => toDisplay(si, display),
     toSi: (shown) => fromDisplay(shown, display),
-    rounded: (si) => Number(toDisplay(si, display).toPrecision(5)),
+    rounded: (si) => Number(toDisplay(si, display).toPrecision(4)),
     fixed: (si, decimals) => formatFixed(toDisplay(si, display), decimals),
+    bare: (si, digits = 3) => formatNumber(toDisplay(si, display), digits),
     text: (si, digits = 3) => formatQuantity(si, known, system, { digits, largest }),
   }
 }

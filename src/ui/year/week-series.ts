@@ -43,14 +43,17 @@ export function weekConfig(
   return {
     type: 'line',
     data: {
-      datasets: seriesOf(answer).map(({ label, values }, i) => ({
-        label,
-        data: points(values, start_h, temperature),
-        pointRadius: 0,
-        pointStyle: 'line' as const,
-        tension: 0.25,
-        ...look[i],
-      })),
+      datasets: [
+        ...seriesOf(answer).map(({ label, values }, i) => ({
+          label,
+          data: points(values, start_h, temperature),
+          pointRadius: 0,
+          pointStyle: 'line' as const,
+          tension: 0.25,
+          ...look[i],
+        })),
+        ...limitLine(answer, start_h, temperature, ink),
+      ],
     },
     options: {
       ...base,
@@ -79,9 +82,7 @@ export function weekConfig(
             label: (item) => `${item.dataset.label}: ${item.parsed.y?.toFixed(1)} ${temperature.symbol}`,
           },
         },
-        annotation: {
-          annotations: { ...nights(answer, start_h, ink), ...limitLine(answer, temperature, ink) },
-        },
+        annotation: { annotations: nights(answer, start_h, ink) },
       },
     },
   } as ChartConfiguration
@@ -120,28 +121,22 @@ function box(xMin: number, xMax: number, ink: Ink): object {
   }
 }
 
-function limitLine(answer: LiveAnswer, temperature: ShownQuantity, ink: Ink): Record<string, object> {
+/** The limit as a line of its own, so that the legend names it; nothing where it moves with the weather. */
+function limitLine(answer: LiveAnswer, start_h: number, temperature: ShownQuantity, ink: Ink): object[] {
   const { kind, limit_C } = answer.scenario.target
-  if (kind === 'adaptive') return {}
-  return {
-    limit: {
-      type: 'line',
-      yMin: temperature.toShown(limit_C),
-      yMax: temperature.toShown(limit_C),
+  if (kind === 'adaptive') return []
+  const y = temperature.toShown(limit_C)
+  return [
+    {
+      label: `Limit ${temperature.text(limit_C)}`,
+      data: [start_h, start_h + WEEK_H].map((x) => ({ x, y })),
       borderColor: ink.limit,
-      borderWidth: 1,
+      borderWidth: 1.2,
       borderDash: [14, 3, 2, 3],
-      label: {
-        display: true,
-        content: `limit ${temperature.text(limit_C)}`,
-        position: 'start',
-        backgroundColor: ink.ground,
-        color: ink.text,
-        padding: 3,
-        font: { size: 11 },
-      },
+      pointRadius: 0,
+      pointHitRadius: 0,
     },
-  }
+  ]
 }
 
 function highest(values: Float64Array, start_h: number): number {
