@@ -36,6 +36,7 @@ describe('how far to trust it', () => {
     const { page, context } = await stage.open('trust/')
     await page.waitForSelector('figure [role=img][aria-label*="rank correlation"]', { timeout: 90_000 })
     await page.click('section:has-text("Which doubts") details > summary')
+    await page.waitForSelector('section:has-text("Which doubts") tbody tr')
     expect(await page.locator('section:has-text("Which doubts") tbody tr').count()).toBeGreaterThan(5)
     await context.close()
   })
