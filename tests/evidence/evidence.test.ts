@@ -64,3 +64,14 @@ describe('evidence: the table', () => {
     }
   })
 })
+
+test('where open data are absent, the last measured value and its day stay in the table', () => {
+  const check = { ...CHECKS.find((each) => each.needs !== undefined)!, needs: 'no-such-file.txt' }
+  const last = committed.get(check.quantity)!
+  expect(runCheck(check, last, '2030-01-01')).toMatchObject({
+    ours: last.ours,
+    status: last.status,
+    measuredOn: last.measuredOn,
+  })
+  expect(runCheck(check, undefined, '2030-01-01')).toMatchObject({ ours: null, status: 'not run' })
+})
