@@ -3,6 +3,9 @@ import { evaporationHeat_Jkg, SUBLIMATION_HEAT_JKG } from '#model/air/moist-air.
 /** Water that covers a whole surface and makes it radiate as water, kg/m²; less covers a share of it. */
 export const FULL_COVER_KGM2 = 0.02
 
+/** Less than this counts as dry, kg/m²: a tenth of a gram on a thousand square metres. */
+export const DRY_KGM2 = 1e-7
+
 /**
  * Evaporation is held to what would use up the water in this time, s: a step of the year no longer than this can
  * never take more water, nor more heat, than is there.
@@ -53,6 +56,6 @@ export function waterAfter_kgm2(
   limit_kgm2: number,
 ): number {
   const next = water_kgm2 + rate_kgm2s * step_s
-  if (next <= 0) return 0
+  if (next <= DRY_KGM2) return 0
   return next > limit_kgm2 && plate_C >= 0 ? limit_kgm2 : next
 }

@@ -18,6 +18,8 @@ import { addLayers, turnOver } from '#model/year/tank-layers.ts'
 export const GAMMA = 1 - Math.SQRT1_2
 /** Laws of the delivery tried in one stage before the last is kept; the books balance whichever it is. */
 const LAW_TRIES = 4
+/** Parts of a step that a wet resting plate is stepped in. */
+const WET_PARTS = 4
 
 /**
  * One building with its plant, stepped through the hours. Room and store take two implicit stages of one linear
@@ -91,8 +93,9 @@ export class YearKernel {
   /** One step inside hour `hour`. */
   step(hour: number): void {
     const { controls, nodes, temp_C, base_C, system } = this
+    const rested = !controls.pumping
     controls.decide(this.inputs, nodes, temp_C, this.plate_C, hour)
-    if (this.flow !== null) this.preparePlate(hour, this.flow)
+    if (this.flow !== null && controls.pumping) this.preparePlate(hour, this.flow, rested)
     this.delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering)
     this.sinkMean_C = 0
     this.assemble(hour)
@@ -105,33 +108,67 @@ export class YearKernel {
     this.stage(hour, GAMMA)
     this.sinkDrift_Ks = (system.solution[nodes.sink]! - temp_C[nodes.sink]!) / this.step_s
     temp_C.set(system.solution)
-    if (this.flow !== null) this.closePlate(this.flow)
+    if (this.flow !== null) {
+      if (controls.pumping) this.closeLoop(this.flow)
+      else this.restPlate(hour)
+    }
     if (nodes.layers > 1) turnOver(nodes, temp_C)
   }
 
-  /** The panel's tangent about the plate's mean temperature and water in this step, and the loop's relations. */
-  private preparePlate(hour: number, flow: LoopFlow): void {
-    const { plateStep, controls, nodes } = this
-    const plant = this.inputs.plant!
+  /** The running plate: the loop's relations, and the tangent about its mean temperature and water in this step. */
+  private preparePlate(hour: number, flow: LoopFlow, started: boolean): void {
+    const { plateStep, controls, nodes, step_s } = this
     const sink_C = this.temp_C[nodes.sink]!
     this.takeTangent(hour, this.plate_C, this.water_kgm2)
-    const water_kgm2 = this.waterAfter(0.5 * this.step_s)
-    if (controls.pumping) {
-      flow.set(this.tangent.slope_Wm2K * plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
-      plateStep.setLoop(flow)
-    } else plateStep.setLoop(null)
-    this.preparePlateStep()
-    if (controls.pumping && !nodes.tank && !this.supplyAboveDewPoint(hour, flow)) {
+    const slope_Wm2K = this.tangent.slope_Wm2K * this.inputs.plant!.fieldFactor_frac
+    flow.set(slope_Wm2K, this.inputs.room.outdoor_C[hour]!)
+    plateStep.setLoop(flow)
+    this.preparePlateStep(step_s)
+    if (!nodes.tank && !this.supplyAboveDewPoint(hour, flow)) {
       controls.pumping = false
-      plateStep.setLoop(null)
-      this.preparePlateStep()
+      return
     }
-    this.takeTangent(hour, plateStep.mean_C(sink_C), water_kgm2)
-    this.preparePlateStep()
+    if (started) this.sinkDrift_Ks += this.chargingDrift_Ks(flow, sink_C)
+    this.refineTangent(hour, sink_C + 0.5 * step_s * this.sinkDrift_Ks, step_s)
   }
 
-  private preparePlateStep(): void {
-    this.plateStep.prepare(this.plate_C, this.nodes.plateCapacity_JK, this.step_s, this.sinkDrift_Ks)
+  /** Takes the tangent again about the mean that was just found; twice where dew or drying change fast. */
+  private refineTangent(hour: number, sink_C: number, step_s: number): void {
+    const passes = this.water_kgm2 > 0 || this.tangent.water_kgm2s > 0 ? 2 : 1
+    for (let pass = 0; pass < passes; pass++) {
+      this.takeTangent(hour, this.plateStep.mean_C(sink_C), this.waterAfter(0.5 * step_s))
+      this.preparePlateStep(step_s)
+    }
+  }
+
+  /**
+   * The resting plate is alone with sky and air, so it is stepped by itself; while it is wet in finer steps, since
+   * it dries off within minutes.
+   */
+  private restPlate(hour: number): void {
+    const { plateStep, books } = this
+    const parts = this.water_kgm2 > 0 ? WET_PARTS : 1
+    const part_s = this.step_s / parts
+    plateStep.setLoop(null)
+    for (let k = 0; k < parts; k++) {
+      this.takeTangent(hour, this.plate_C, this.water_kgm2)
+      this.preparePlateStep(part_s)
+      this.refineTangent(hour, 0, part_s)
+      books.shed_J += part_s * (plateStep.shed_WK * plateStep.mean_C(0) - plateStep.rest_W)
+      this.water_kgm2 = this.waterAfter(part_s)
+      this.plate_C = plateStep.end_C(0)
+    }
+  }
+
+  /** How fast the loop alone changes a tank's top at the start of a run, K/s. */
+  private chargingDrift_Ks(flow: LoopFlow, sink_C: number): number {
+    if (!this.nodes.tank) return 0
+    const back_C = flow.back_C(sink_C, this.plateStep.mean_C(sink_C))
+    return (flow.rate_WK * (back_C - sink_C)) / this.nodes.capacity_JK[this.nodes.sink]!
+  }
+
+  private preparePlateStep(step_s: number): void {
+    this.plateStep.prepare(this.plate_C, this.nodes.plateCapacity_JK, step_s, this.sinkDrift_Ks)
   }
 
   private takeTangent(hour: number, at_C: number, water_kgm2: number): void {
@@ -252,24 +289,22 @@ export class YearKernel {
     books.delivered_J += weight_s * delivery.enter(air_C, x[nodes.bottom]!)
   }
 
-  /** Plate, loop and water at the step's end, for the mean temperature the charged node has had. */
-  private closePlate(flow: LoopFlow): void {
-    const { books, plateStep, step_s, sinkMean_C, controls } = this
+  /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */
+  private closeLoop(flow: LoopFlow): void {
+    const { books, plateStep, step_s, sinkMean_C } = this
     const plate_C = plateStep.mean_C(sinkMean_C)
+    const top_C = flow.top_C(sinkMean_C, plate_C)
+    const into_C = flow.into_C(top_C)
+    const return_C = flow.return_C(into_C, plate_C)
     books.shed_J += step_s * (plateStep.shed_WK * plate_C - plateStep.rest_W)
-    if (controls.pumping) {
-      const top_C = flow.top_C(sinkMean_C, plate_C)
-      const into_C = flow.into_C(top_C)
-      const return_C = flow.return_C(into_C, plate_C)
-      books.taken_J += step_s * flow.exchange_WK * (into_C - plate_C)
-      books.pipes_J += step_s * flow.pipes_W(top_C, return_C)
-      books.pump_J += step_s * flow.pump_W
-      books.return_Cs += step_s * return_C
-      books.run_s += step_s
-      controls.lastDrop_K = into_C - return_C
-    }
-    this.plate_C = plateStep.end_C(sinkMean_C)
+    books.taken_J += step_s * flow.exchange_WK * (into_C - plate_C)
+    books.pipes_J += step_s * flow.pipes_W(top_C, return_C)
+    books.pump_J += step_s * flow.pump_W
+    books.return_Cs += step_s * return_C
+    books.run_s += step_s
+    this.controls.lastDrop_K = into_C - return_C
     this.water_kgm2 = this.waterAfter(step_s)
+    this.plate_C = plateStep.end_C(sinkMean_C)
   }
 
   /** Water after some seconds at the tangent's rate, kg/m². */

@@ -1,0 +1,123 @@
+import { createRequire } from 'node:module'
+import type { PanelTangent } from '#model/panel/hours.ts'
+import { panelTangent } from '#model/panel/tangent.ts'
+import { waterAfter_kgm2 } from '#model/panel/water.ts'
+import { Controls } from '#model/year/controls.ts'
+import { RATED_DIFFERENCE_K } from '#model/year/delivery.ts'
+import type { YearInputs } from '#model/year/inputs.ts'
+import { nodesOf } from '#model/year/nodes.ts'
+import { panelExchange_WK } from '#model/year/panel-exchange.ts'
+
+// odex is CommonJS that its own TypeScript source shadows under a bundler: taken as Node takes it.
+const { Solver } = createRequire(import.meta.url)('odex') as typeof import('odex')
+
+/**
+ * The equations of room, mixed tank and plate as a right-hand side for an adaptive general-purpose solver (odex,
+ * Bulirsch–Stoer after Hairer & Wanner): nothing linearised, the panel's heat at its own temperature, the delivery
+ * as its min/max law. What the controller holds for a quarter hour (pump, windows, delivery on or off) is taken over
+ * from the kernel, since a decision that hangs on a thousandth of a kelvin would part the two for reasons that are
+ * not the integrator's; the exchange of the running panel is held for the step likewise.
+ */
+export class CoupledSystem {
+  /** Store, slab, fabric, air as in `nodesOf`, then the plate. */
+  readonly temp_C: Float64Array
+  water_kgm2 = 0
+  private readonly inputs: YearInputs
+  private readonly nodes
+  readonly plate: number
+  private readonly capacity_JK: Float64Array
+  private controls = new Controls()
+  private readonly tangent: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
+  private exchange_WK = 0
+
+  constructor(inputs: YearInputs, start_C: Float64Array, startPlate_C: number) {
+    this.inputs = inputs
+    this.nodes = nodesOf(inputs)
+    this.plate = this.nodes.count
+    this.temp_C = Float64Array.of(...start_C, startPlate_C)
+    this.capacity_JK = Float64Array.of(...this.nodes.capacity_JK, this.nodes.plateCapacity_JK)
+  }
+
+  step(hour: number, step_s: number, controls: Controls): void {
+    const { inputs, nodes, temp_C, tangent } = this
+    this.controls = controls
+    const plant = inputs.plant!
+    panelTangent(plant.panel, hour, temp_C[this.plate]!, this.water_kgm2, tangent)
+    if (controls.pumping)
+      this.exchange_WK = panelExchange_WK(plant.loop, tangent.slope_Wm2K * plant.fieldFactor_frac)
+    const solver = new Solver(nodes.count + 2)
+    solver.absoluteTolerance = 1e-5
+    solver.relativeTolerance = 1e-6
+    solver.maxSteps = 100_000
+    const start = [...temp_C, this.water_kgm2]
+    const { y } = solver.solve((_t, x) => this.slopes(hour, x), 0, start, step_s)
+    temp_C.set(y.slice(0, -1))
+    const limit_kgm2 = plant.panel.waterLimit_kgm2
+    this.water_kgm2 = waterAfter_kgm2(y.at(-1)!, 0, step_s, temp_C[this.plate]!, limit_kgm2)
+  }
+
+  /** Heat from fluid to plate, into the store, and the drop across the panel, with the pump running. */
+  private loop(hour: number, x: ArrayLike<number>): { toPlate_W: number; toStore_W: number } {
+    const { loop } = this.inputs.plant!
+    const out_C = this.inputs.room.outdoor_C[hour]!
+    const halfPipe = 1 - Math.exp((-0.5 * loop.pipeGain_WK) / loop.capacityRate_WK)
+    const top_C = x[this.nodes.top]!
+    const in_C = top_C + halfPipe * (out_C - top_C)
+    const toPlate_W = this.exchange_WK * (in_C - x[this.plate]!)
+    const return_C = in_C - toPlate_W / loop.capacityRate_WK
+    const back_C = return_C + halfPipe * (out_C - return_C) + loop.pumpPower_W / loop.capacityRate_WK
+    return { toPlate_W, toStore_W: loop.capacityRate_WK * (back_C - top_C) }
+  }
+
+  private delivered_W(hour: number, x: ArrayLike<number>): number {
+    if (!this.controls.delivering) return 0
+    const { store, plan } = this.inputs.plant!
+    const air_C = x[this.nodes.air]!
+    const surface_C = Math.max(
+      x[this.nodes.bottom]!,
+      this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K,
+    )
+    const reach_W = store.delivery_WK * (air_C - surface_C)
+    const demand_W = ((store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K) * (air_C - plan.setpoint_C)
+    return Math.max(0, Math.min(reach_W, demand_W))
+  }
+
+  private slopes(hour: number, x: number[]): number[] {
+    const { room, plant } = this.inputs
+    const { nodes, controls, tangent } = this
+    const { store, loop, fieldFactor_frac } = plant!
+    const water_kgm2 = Math.max(0, x[this.plate + 1]!)
+    panelTangent(plant!.panel, hour, x[this.plate]!, water_kgm2, tangent)
+    const dry = water_kgm2 === 0 && tangent.water_kgm2s < 0
+    const flows = controls.pumping ? this.loop(hour, x) : { toPlate_W: 0, toStore_W: 0 }
+    const air_C = x[nodes.air]!
+    const fabric_C = x[nodes.fabric]!
+    const slab_C = x[nodes.slab]!
+    const store_C = x[nodes.top]!
+    const delivered_W = this.delivered_W(hour, x)
+    const full_W = store.delivery_WK * Math.max(0.1, air_C - store_C)
+    const fan_W = store.deliveryPower_W * Math.min(1, Math.max(0, delivered_W / full_W))
+    const leak_W =
+      store.layerLoss_WK[0]! * ((store.lossTo === 'room' ? air_C : room.outdoor_C[hour]!) - store_C)
+    const vent_W = controls.venting ? room.nightVent_WK * (room.outdoor_C[hour]! - air_C) : 0
+    const heat_W = new Array<number>(nodes.count + 1).fill(0)
+    heat_W[this.plate] = flows.toPlate_W - fieldFactor_frac * loop.area_m2 * tangent.q_Wm2
+    heat_W[nodes.top] = flows.toStore_W + delivered_W + leak_W
+    heat_W[nodes.slab] =
+      room.airSlab_WK * (air_C - slab_C) - room.slabLoss_WK * slab_C + room.slabDrive_W[hour]!
+    heat_W[nodes.fabric] =
+      room.airFabric_WK * (air_C - fabric_C) -
+      room.fabricLoss_WK[hour]! * fabric_C +
+      room.fabricDrive_W[hour]!
+    heat_W[nodes.air] =
+      room.airFabric_WK * (fabric_C - air_C) +
+      room.airSlab_WK * (slab_C - air_C) -
+      room.airLoss_WK[hour]! * air_C +
+      room.airDrive_W[hour]! +
+      vent_W +
+      fan_W -
+      delivered_W -
+      (store.lossTo === 'room' ? leak_W : 0)
+    return [...heat_W.map((heat, i) => heat / this.capacity_JK[i]!), dry ? 0 : tangent.water_kgm2s]
+  }
+}
