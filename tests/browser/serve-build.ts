@@ -1,6 +1,8 @@
 import { spawn, type ChildProcess } from 'node:child_process'
-import { existsSync } from 'node:fs'
+import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url))
@@ -26,28 +28,40 @@ async function freePort(): Promise<number> {
 }
 
 /**
- * Serves `build/` on a free port. Vite is started directly: stopping an npx wrapper would orphan it.
+ * Serves a copy of `build/` on a free port: the copy so that a build meanwhile cannot pull files from under the
+ * page. Vite is started directly: stopping an npx wrapper would orphan it.
  * @throws Error when there is no build or it cannot be served
  */
 export async function serveBuild(): Promise<ServedBuild> {
   if (!existsSync(`${ROOT}build/index.html`))
     throw new Error('There is no build/: run `npx vite build` first.')
+  const copy = mkdtempSync(join(tmpdir(), 'duskbank-build-'))
+  cpSync(`${ROOT}build`, copy, { recursive: true })
+  writeFileSync(join(copy, 'vite.config.js'), "export default { appType: 'mpa', build: { outDir: '.' } }\n")
   const port = await freePort()
-  const arguments_ = [
-    'node_modules/vite/bin/vite.js',
+  const vite = [
+    `${ROOT}node_modules/vite/bin/vite.js`,
     'preview',
+    copy,
     '--strictPort',
     '--host',
     '127.0.0.1',
-    '--port',
-    String(port),
   ]
-  const server = spawn(process.execPath, arguments_, { cwd: ROOT, stdio: ['ignore', 'ignore', 'pipe'] })
+  const server = spawn(process.execPath, [...vite, '--port', String(port)], {
+    cwd: ROOT,
+    stdio: ['ignore', 'ignore', 'pipe'],
+  })
   const errors: string[] = []
   server.stderr.on('data', (chunk: Buffer) => errors.push(chunk.toString()))
   const url = `http://127.0.0.1:${port}/`
   await answering(url, server, errors)
-  return { url, stop: () => ended(server) }
+  return {
+    url,
+    stop: async () => {
+      await ended(server)
+      rmSync(copy, { recursive: true, force: true })
+    },
+  }
 }
 
 async function answering(url: string, server: ChildProcess, errors: string[]): Promise<void> {
