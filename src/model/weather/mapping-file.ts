@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import type { Problem } from '#model/problem.ts'
+import { ProblemError, type Problem } from '#model/problem.ts'
 import { isQuantity, isUnitOf } from '#model/weather/column/quantity.ts'
 import { STAMPS, type TableMapping } from '#model/weather/mapping.ts'
 
@@ -86,6 +86,13 @@ export function readMapping(
     return { ...wrong(file, `${issue.message}.`), place: { file, ...(field === '' ? {} : { field }) } }
   })
   return { mapping: null, problems }
+}
+
+/** The same, for a caller that wants the mapping or nothing. @throws ProblemError with every wrong field */
+export function readMappingFile(text: string, file: string): TableMapping {
+  const { mapping, problems } = readMapping(text, file)
+  if (mapping === null) throw new ProblemError(problems)
+  return mapping
 }
 
 function wrong(file: string, message: string): Problem {
