@@ -2,7 +2,7 @@ import { sunHours } from '#model/sun/position.ts'
 import { buildRecord } from '#model/weather/build-record.ts'
 import { hourlySeries } from '#model/weather/hourly-series.ts'
 import type { TableMapping } from '#model/weather/mapping.ts'
-import type { OpenedWeather, OpenOptions } from '#model/weather/options.ts'
+import type { OpenedWeather, OpenOptions, TimeChoices } from '#model/weather/options.ts'
 import type { ProblemList } from '#model/weather/problems.ts'
 import { fillGaps } from '#model/weather/quality/gaps.ts'
 import { judge } from '#model/weather/quality/judge.ts'
@@ -31,14 +31,12 @@ export function assemble(
   options: OpenOptions,
   problems: ProblemList,
 ): OpenedWeather {
-  const nothing = (): OpenedWeather => ({
-    ...{ record: null, mapping, clock: CLOCK_UNKNOWN, quality: EMPTY_REPORT, problems: problems.list },
-  })
   sayOddLines(raw, mapping, problems)
   const site = resolveSite(raw, mapping, options.site ?? {}, options.file, problems)
   const choices = options.time ?? {}
   const times = rowTimes(raw, mapping, choices, site?.utcOffset_h ?? 0, notes.year, problems)
-  if (site === null || times === null) return nothing()
+  if (site === null || times === null)
+    return { record: null, mapping, clock: CLOCK_UNKNOWN, quality: EMPTY_REPORT, problems: problems.list }
   const { plan } = times
   const names: HourNames = { ...plan, utcOffset_h: site.utcOffset_h }
   const radiationOffset_h = choices.radiationOffset_h ?? mapping.time.radiationOffset_h ?? 0
@@ -47,12 +45,13 @@ export function assemble(
   const read = hourlySeries(raw, mapping, plan, times.step_h, problems)
   const judged = judge(read, sun, names, problems)
   const filled = fillGaps(judged.series, names, options.acceptLongGaps ?? false, problems)
+  const global = judged.series.globalHorizontal ?? null
   const clock = checkClock({
-    global: judged.series.globalHorizontal ?? null,
-    ...{ names, site, radiationMiddle_h, step_h: times.step_h },
-    clockOffset_h: times.clockOffset_h,
-    stamp: choices.stamp ?? mapping.time.stamp,
-    shift_h: choices.shift_h ?? mapping.time.shift_h,
+    global,
+    names,
+    site,
+    radiationMiddle_h,
+    ...clockAsRead(times, mapping, choices),
   })
   sayLength(times, problems)
   const record = buildRecord(
@@ -70,6 +69,16 @@ export function assemble(
   const { findings, coverage } = judged
   const quality = { hours: plan.hours, coverage, findings, gaps: filled.gaps }
   return { record: problems.stopped ? null : record, mapping, clock, quality, problems: problems.list }
+}
+
+/** How the stamps were read: the user's choice over the mapping's. */
+function clockAsRead({ clockOffset_h, step_h }: RowTimes, { time }: TableMapping, choices: TimeChoices) {
+  return {
+    clockOffset_h,
+    step_h,
+    stamp: choices.stamp ?? time.stamp,
+    shift_h: choices.shift_h ?? time.shift_h,
+  }
 }
 
 function basisOf(notes: FileNotes, { years }: RowTimes, site: Site, file: string): string {

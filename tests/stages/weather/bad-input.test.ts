@@ -95,6 +95,21 @@ describe('tables with something wrong', () => {
     expect(said.place.line).toBe(301)
   })
 
+  test('a stamp a century off: in a short file refused with its line; in a whole year left out, and that is said', () => {
+    const spoil = (hours: number): string => {
+      const rows = write({ hours }).split('\n')
+      rows[300] = rows[300]!.replace('2019', '1919')
+      return rows.join('\n')
+    }
+    const error = refused(spoil(2000))
+    expect(error.code).toBe('weather-stamps-scattered')
+    expect(error.place.line).toBe(301)
+    const { record, problems, quality } = open(spoil(8760))
+    expect(problems.map(({ code }) => code)).toContain('weather-many-years')
+    expect(record!.hours).toBe(8760)
+    expect(quality.gaps.some(({ firstHour, hours }) => firstHour === 299 && hours === 1)).toBe(true)
+  })
+
   test('no stamp at all: asked for', () => {
     const text = write({
       stamp: () => [],

@@ -6,13 +6,16 @@ import { guessByPhysics, type Guessed } from '#model/weather/column/physics-gues
 import { profileOf, type Profile } from '#model/weather/column/profile.ts'
 import { isUnitOf, tellsTime, type Quantity } from '#model/weather/column/quantity.ts'
 import { sampleTable } from '#model/weather/column/sample.ts'
-import { findTimeColumns, type TimeColumn } from '#model/weather/column/time-columns.ts'
+import type { TimeColumn } from '#model/weather/column/time-column.ts'
+import { findTimeColumns } from '#model/weather/column/time-columns.ts'
 import type { ColumnMapping, TableMapping, TimeMapping } from '#model/weather/mapping.ts'
 import type { OpenOptions } from '#model/weather/options.ts'
 import { ProblemList } from '#model/weather/problems.ts'
+import type { Site } from '#model/weather/record.ts'
 import type { RawTable } from '#model/weather/table/raw.ts'
 import type { FoundTable } from '#model/weather/table/shape.ts'
 import { namedClock_h, siteNotes } from '#model/weather/table/site-notes.ts'
+import { HOUR_MS } from '#model/weather/time/calendar.ts'
 import { guessStamp } from '#model/weather/time/guess-stamp.ts'
 import { stampToMiddle_h } from '#model/weather/time/hours.ts'
 import { rowMoments } from '#model/weather/time/moments.ts'
@@ -33,29 +36,10 @@ export function guessMapping(
   const preamble = lines.slice(0, found.shape.firstDataLine - 1)
   const site = { ...siteNotes(preamble), ...options.site }
   const headers = raw.columns.map(({ header, unitText }) => readHeader(header, unitText))
-  const missing = findMissingValues(raw)
   const timeColumns = findTimeColumns(raw, headers)
-  const clockOffset_h = namedClock_h([
-    ...timeColumns.map(({ index }) => found.headers[index] ?? ''),
-    ...preamble,
-  ])
-  const bare: TableMapping = {
-    ...{ version: 1, layout: null, table: found.shape, missing, site },
-    columns: timeColumns.map((column) => ({ ...column, header: '', alternatives: [] })),
-    time: { clockOffset_h, stamp: 'beginning', radiationOffset_h: null, shift_h: 0 },
-  }
-  const ms =
-    timeColumns.length === 0 ? null : (rowMoments(raw, bare, undefined, new ProblemList(''))?.ms ?? null)
-  const step_h = ms === null ? 1 : medianStep_h(ms)
-  const time: TimeMapping = { ...bare.time, stamp: ms === null ? 'beginning' : guessStamp(ms, raw, step_h) }
-  const zone_h =
-    options.time?.clockOffset_h ??
-    clockOffset_h ??
-    site.utcOffset_h ??
-    Math.round((site.longitude_deg ?? 0) / 15)
-  const middles =
-    ms?.map((moment) => moment + (stampToMiddle_h(time.stamp, step_h) - zone_h) * 3_600_000) ?? null
-  const sample = sampleTable(raw, missing, step_h, middles, site)
+  const bare = bareMapping(raw, found, preamble, timeColumns, site)
+  const { time, step_h, middles_utcMs } = guessTime(raw, bare, options.time?.clockOffset_h)
+  const sample = sampleTable(raw, bare.missing, step_h, middles_utcMs, site)
   const profiles = sample.columns.map((values) => profileOf(values, sample.hourBefore))
   const guessed = guessColumns(headers, profiles, timeColumns, (known, taken) =>
     guessByPhysics(sample, profiles, known, taken),
@@ -65,6 +49,36 @@ export function guessMapping(
   )
   sayGuesses(columns, problems)
   return { ...bare, columns, time }
+}
+
+/** The mapping with its time columns only. */
+function bareMapping(
+  raw: RawTable,
+  found: FoundTable,
+  preamble: readonly string[],
+  timeColumns: readonly TimeColumn[],
+  site: Partial<Site>,
+): TableMapping {
+  const named = [...timeColumns.map(({ index }) => found.headers[index] ?? ''), ...preamble]
+  return {
+    ...{ version: 1, layout: null, table: found.shape, missing: findMissingValues(raw), site },
+    columns: timeColumns.map((column) => ({ ...column, header: '', alternatives: [] })),
+    time: { clockOffset_h: namedClock_h(named), stamp: 'beginning', radiationOffset_h: null, shift_h: 0 },
+  }
+}
+
+/** Step, kind of stamp and the UTC middles of the rows; null middles where no column tells time. */
+function guessTime(raw: RawTable, bare: TableMapping, chosenClock_h: number | undefined) {
+  const ms =
+    bare.columns.length === 0 ? null : (rowMoments(raw, bare, undefined, new ProblemList(''))?.ms ?? null)
+  if (ms === null) return { time: bare.time, step_h: 1, middles_utcMs: null }
+  const step_h = medianStep_h(ms)
+  const time: TimeMapping = { ...bare.time, stamp: guessStamp(ms, raw, step_h) }
+  const { utcOffset_h, longitude_deg } = bare.site
+  const zone_h =
+    chosenClock_h ?? bare.time.clockOffset_h ?? utcOffset_h ?? Math.round((longitude_deg ?? 0) / 15)
+  const toMiddle_ms = (stampToMiddle_h(time.stamp, step_h) - zone_h) * HOUR_MS
+  return { time, step_h, middles_utcMs: ms.map((moment) => moment + toMiddle_ms) }
 }
 
 type Physics = (known: ReadonlyMap<Quantity, Guessed>, taken: ReadonlySet<number>) => readonly Guessed[]

@@ -6,6 +6,7 @@ import {
   guessLongwave,
   guessPressure,
   guessWind,
+  type ScoredColumn,
 } from '#model/weather/column/physics-rest.ts'
 import { guessSolar } from '#model/weather/column/physics-solar.ts'
 import type { Profile } from '#model/weather/column/profile.ts'
@@ -32,60 +33,100 @@ export function guessByPhysics(
   known: ReadonlyMap<Quantity, Guessed>,
   taken: ReadonlySet<number>,
 ): readonly Guessed[] {
-  const used = new Set(taken)
-  const found: Guessed[] = []
-  const open = (quantity: Quantity): boolean =>
-    !known.has(quantity) && !found.some((one) => one.quantity === quantity)
-  const take = (
-    quantity: Quantity,
-    column: { index: number; unit: Unit } | null,
-    confidence: number,
-  ): void => {
-    if (column === null || !open(quantity) || used.has(column.index) || confidence < 0.15) return
-    used.add(column.index)
-    found.push({ index: column.index, unit: column.unit, quantity, confidence, basis: 'physics' })
+  const board = new Board(sample, profiles, known, taken)
+  guessSunlight(board)
+  guessAir(board)
+  if (board.open('pressure')) board.takeScored('pressure', guessPressure(profiles, board.used))
+  const air_C = board.values('airTemp')
+  if (air_C !== null && board.open('skyLongwave')) {
+    board.takeScored('skyLongwave', guessLongwave(sample, profiles, board.used, air_C))
   }
-  const free = (): readonly (Profile | null)[] =>
-    profiles.map((profile, index) => (used.has(index) ? null : profile))
-  if (open('globalHorizontal') && open('directNormal')) {
-    const sun = guessSolar(sample, free())
-    const column = (index: number | null) => (index === null ? null : { index, unit: 'W/m2' as const })
-    if (sun !== null) {
-      take('globalHorizontal', column(sun.globalHorizontal), sun.confidence)
-      take('directNormal', column(sun.directNormal), sun.confidence)
-      take('diffuseHorizontal', column(sun.diffuseHorizontal), sun.confidence)
-    }
+  if (board.open('windDirection')) board.takeScored('windDirection', guessDirection(profiles, board.used))
+  if (board.open('opaqueCloud') && board.open('totalCloud')) {
+    const { opaque, total } = guessClouds(sample, profiles, board.used, board.values('globalHorizontal'))
+    board.takeScored('opaqueCloud', opaque)
+    board.takeScored('totalCloud', total)
   }
-  if (open('airTemp')) {
-    const moist = guessMoist(sample, profiles, used)
-    if (moist !== null) {
-      take('airTemp', moist.airTemp, moist.confidence)
-      take('dewPoint', moist.dewPoint, moist.confidence)
-      take('relativeHumidity', moist.relativeHumidity, moist.confidence)
-    }
-  }
-  take('pressure', ...scored(open('pressure') ? guessPressure(profiles, used) : null))
-  const values = (quantity: Quantity): Float64Array | null => {
-    const column = known.get(quantity) ?? found.find((one) => one.quantity === quantity)
-    if (column === undefined) return null
-    const { factor, offset } = conversion(quantity, column.unit)
-    return sample.columns[column.index]!.map((value) => value * factor + offset)
-  }
-  const air = values('airTemp')
-  if (air !== null && open('skyLongwave'))
-    take('skyLongwave', ...scored(guessLongwave(sample, profiles, used, air)))
-  take('windDirection', ...scored(open('windDirection') ? guessDirection(profiles, used) : null))
-  if (open('opaqueCloud') && open('totalCloud')) {
-    const { opaque, total } = guessClouds(sample, profiles, used, values('globalHorizontal'))
-    take('opaqueCloud', ...scored(opaque))
-    take('totalCloud', ...scored(total))
-  }
-  take('windSpeed', ...scored(open('windSpeed') ? guessWind(profiles, used) : null))
-  return found
+  if (board.open('windSpeed')) board.takeScored('windSpeed', guessWind(profiles, board.used))
+  return board.found
 }
 
-function scored(
-  column: { index: number; unit: Unit; score: number } | null,
-): [{ index: number; unit: Unit } | null, number] {
-  return [column, column?.score ?? 0]
+/** Less sure than this is no guess. */
+const LEAST_CONFIDENCE = 0.15
+
+/** What has been found so far and which columns are still free. */
+class Board {
+  readonly found: Guessed[] = []
+  readonly used: Set<number>
+  readonly sample: Sample
+  readonly profiles: readonly (Profile | null)[]
+  readonly #known: ReadonlyMap<Quantity, Guessed>
+
+  constructor(
+    sample: Sample,
+    profiles: readonly (Profile | null)[],
+    known: ReadonlyMap<Quantity, Guessed>,
+    taken: ReadonlySet<number>,
+  ) {
+    this.sample = sample
+    this.profiles = profiles
+    this.#known = known
+    this.used = new Set(taken)
+  }
+
+  open(quantity: Quantity): boolean {
+    return this.#column(quantity) === undefined
+  }
+
+  take(
+    quantity: Quantity,
+    column: { readonly index: number; readonly unit: Unit } | null,
+    confidence: number,
+  ): void {
+    if (
+      column === null ||
+      !this.open(quantity) ||
+      this.used.has(column.index) ||
+      confidence < LEAST_CONFIDENCE
+    )
+      return
+    this.used.add(column.index)
+    this.found.push({ index: column.index, unit: column.unit, quantity, confidence, basis: 'physics' })
+  }
+
+  takeScored(quantity: Quantity, column: ScoredColumn | null): void {
+    this.take(quantity, column, column?.score ?? 0)
+  }
+
+  /** A found column's sampled values in our unit, or null. */
+  values(quantity: Quantity): Float64Array | null {
+    const column = this.#column(quantity)
+    if (column === undefined) return null
+    const { factor, offset } = conversion(quantity, column.unit)
+    return this.sample.columns[column.index]!.map((value) => value * factor + offset)
+  }
+
+  #column(quantity: Quantity): Guessed | undefined {
+    return this.#known.get(quantity) ?? this.found.find((one) => one.quantity === quantity)
+  }
+}
+
+function guessSunlight(board: Board): void {
+  if (!board.open('globalHorizontal') || !board.open('directNormal')) return
+  const free = board.profiles.map((profile, index) => (board.used.has(index) ? null : profile))
+  const sun = guessSolar(board.sample, free)
+  if (sun === null) return
+  for (const quantity of ['globalHorizontal', 'directNormal', 'diffuseHorizontal'] as const) {
+    const index = sun[quantity]
+    board.take(quantity, index === null ? null : { index, unit: 'W/m2' }, sun.confidence)
+  }
+}
+
+function guessAir(board: Board): void {
+  if (!board.open('airTemp')) return
+  const moist = guessMoist(board.sample, board.profiles, board.used)
+  if (moist === null) return
+  for (const quantity of ['airTemp', 'dewPoint', 'relativeHumidity'] as const) {
+    board.take(quantity, moist[quantity], moist.confidence)
+  }
 }

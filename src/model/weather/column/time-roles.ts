@@ -1,6 +1,6 @@
 import type { HeaderReading } from '#model/weather/column/header-guess.ts'
 import type { Quantity } from '#model/weather/column/quantity.ts'
-import type { TimeColumn } from '#model/weather/column/time-columns.ts'
+import type { TimeColumn } from '#model/weather/column/time-column.ts'
 import { ProblemList } from '#model/weather/problems.ts'
 import type { RawColumn, RawTable } from '#model/weather/table/raw.ts'
 import { rowMoments } from '#model/weather/time/moments.ts'

@@ -1,7 +1,6 @@
-import type { Stamp } from '#model/weather/mapping.ts'
-import { monthOfHour, type HourNames } from '#model/weather/quality/series.ts'
-import type { Site } from '#model/weather/record.ts'
+import { monthOfHour } from '#model/weather/quality/series.ts'
 import { clockCorrections } from '#model/weather/time/clock-corrections.ts'
+import { signed, wrapped, type ClockQuestion } from '#model/weather/time/clock-question.ts'
 import { CLOCK_UNKNOWN, type ClockReport, type ClockVerdict } from '#model/weather/time/clock-report.ts'
 import {
   clearerHalf,
@@ -9,19 +8,6 @@ import {
   solarNoonOffsets,
   type DayOffset,
 } from '#model/weather/time/solar-noon-offset.ts'
-
-/** A record's radiation with the assumptions it was placed in time by. */
-export interface ClockQuestion {
-  /** Global horizontal as read, NaN where missing; null when the file has none. */
-  readonly global: Float64Array | null
-  readonly names: HourNames
-  readonly site: Site
-  readonly radiationMiddle_h: number
-  readonly step_h: number
-  readonly clockOffset_h: number
-  readonly stamp: Stamp
-  readonly shift_h: number
-}
 
 /** Differences up to this are not called wrong, min: haze, hills and cloud shift the middle of a day's light. */
 export const AGREES_MIN = 15
@@ -59,11 +45,6 @@ export function checkClock(question: ClockQuestion): ClockReport {
 
 /** Up to this a horizon that is higher on one side can explain a difference, min. */
 const HILLS_MIN = 35
-
-/** A difference of clock times brought to −12…12 h. */
-export function wrapped(hours: number): number {
-  return hours - 24 * Math.round(hours / 24)
-}
 
 /** Median lateness of April–September minus that of November–February (the other way south of the equator), h; NaN when unknown. */
 function summerMinusWinter(days: readonly DayOffset[], { names, site }: ClockQuestion): number {
@@ -104,8 +85,4 @@ function sentenceOf(
   }
   const slight = (verdict === 'late' || verdict === 'early') && minutes <= HILLS_MIN
   return `${looks[verdict]}: ${evidence}.${slight ? ' Hills or trees on one side can do this too.' : ''}`
-}
-
-export function signed(offset_h: number): string {
-  return offset_h < 0 ? `−${-offset_h}` : `+${offset_h}`
 }

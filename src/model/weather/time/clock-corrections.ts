@@ -1,5 +1,5 @@
 import type { Stamp } from '#model/weather/mapping.ts'
-import { wrapped, signed, type ClockQuestion } from '#model/weather/time/clock-check.ts'
+import { signed, wrapped, type ClockQuestion } from '#model/weather/time/clock-question.ts'
 import type { ClockCorrection } from '#model/weather/time/clock-report.ts'
 import { stampToMiddle_h } from '#model/weather/time/hours.ts'
 

@@ -2,7 +2,8 @@ import type { TableMapping } from '#model/weather/mapping.ts'
 import type { TimeChoices } from '#model/weather/options.ts'
 import type { ProblemList } from '#model/weather/problems.ts'
 import type { RawTable } from '#model/weather/table/raw.ts'
-import { HOUR_MS, writeMoment, yearOf } from '#model/weather/time/calendar.ts'
+import { HOUR_MS } from '#model/weather/time/calendar.ts'
+import { chooseYear, isScattered } from '#model/weather/time/span.ts'
 import { undoDaylightSaving } from '#model/weather/time/daylight-saving.ts'
 import { planHours, stampToMiddle_h, type HourPlan } from '#model/weather/time/hours.ts'
 import { rowMoments } from '#model/weather/time/moments.ts'
@@ -55,6 +56,7 @@ export function rowTimes(
   const toLocal_h = utcOffset_h - clockOffset_h
   const single = keepFirstOfDuplicates(centres_ms, raw, problems)
   const chosen = chooseYear(single, toLocal_h, choices.year, step_h, problems)
+  if (isScattered(chosen, raw, step_h, problems)) return null
   const plan = planHours(chosen, toLocal_h, utcOffset_h, step_h)
   return plan === null ? null : { plan, step_h, years, clockOffset_h }
 }
@@ -80,39 +82,4 @@ function sayUnreadable(ms: Float64Array, raw: RawTable, problems: ProblemList): 
     { line: raw.lines[first]! },
   )
   return !all
-}
-
-/** Longest span that is simply kept, h: a leap year and a day. */
-const LONGEST_SPAN_H = 8808
-
-function chooseYear(
-  centres_ms: Float64Array,
-  toLocal_h: number,
-  choice: number | 'all' | undefined,
-  step_h: number,
-  problems: ProblemList,
-): Float64Array {
-  if (choice === 'all') return centres_ms
-  const rows = new Map<number, number>()
-  let lowest = Infinity
-  let highest = -Infinity
-  for (const ms of centres_ms) {
-    if (ms !== ms) continue
-    const year = yearOf(ms + toLocal_h * HOUR_MS)
-    rows.set(year, (rows.get(year) ?? 0) + 1)
-    lowest = Math.min(lowest, ms)
-    highest = Math.max(highest, ms)
-  }
-  if ((highest - lowest) / HOUR_MS <= LONGEST_SPAN_H) return centres_ms
-  const fullest = [...rows].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0]!
-  const year = typeof choice === 'number' && rows.has(choice) ? choice : fullest[0]
-  if (rows.get(year)! * step_h < 7000) return centres_ms
-  if (year !== choice) {
-    problems.warn(
-      'weather-many-years',
-      `The file runs from ${writeMoment(lowest)} to ${writeMoment(highest)}; the year ${year} is used.`,
-      `Choose another year among ${[...rows.keys()].sort().join(', ')} if you want it.`,
-    )
-  }
-  return centres_ms.map((ms) => (yearOf(ms + toLocal_h * HOUR_MS) === year ? ms : NaN))
 }
