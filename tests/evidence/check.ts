@@ -1,21 +1,19 @@
 import type { SourceKey } from './sources.ts'
 
-const THEMES = [
-  'Sun',
-  'Moist air',
-  'Convection and gaps',
-  'Sky',
-  'Panel',
-  'Panels in the field',
-  'Room',
-  'Store',
-  'Loop and fluids',
-  'Integration',
-  'Whole systems',
-  'Comfort',
-  'Facts of the trade',
-] as const
-export type Theme = (typeof THEMES)[number]
+export type Theme =
+  | 'Sun'
+  | 'Moist air'
+  | 'Convection and gaps'
+  | 'Sky'
+  | 'Panel'
+  | 'Panels in the field'
+  | 'Room'
+  | 'Store'
+  | 'Loop and fluids'
+  | 'Integration'
+  | 'Whole systems'
+  | 'Comfort'
+  | 'Facts of the trade'
 
 /**
  * What the expected number is.

@@ -30,15 +30,12 @@ export const SOURCES = {
   matsunobu: 'L. M. Matsunobu and C. F. M. Coimbra, JGR Atmospheres, 2024, doi:10.1029/2023JD039798',
   liCoimbra:
     'M. Li and C. F. M. Coimbra, Int. J. Heat and Mass Transfer, 2019, doi:10.1016/j.ijheatmasstransfer.2019.02.040',
-  berdahlMartin: 'P. Berdahl and M. Martin, Emissivity of clear skies, Solar Energy 32, 1984',
   martinBerdahl:
     'M. Martin and P. Berdahl, Characteristics of infrared sky radiation in the United States, Solar Energy 33, 1984',
   brutsaert:
     'W. Brutsaert, On a derivable formula for long-wave radiation from clear skies, Water Resources Research 11, 1975',
   prata:
     'A. J. Prata, A new long-wave formula for estimating downward clear-sky radiation at the surface, Q. J. R. Meteorol. Soc. 122, 1996',
-  crawfordDuchon:
-    'T. M. Crawford and C. E. Duchon, An improved parameterization for estimating effective atmospheric emissivity, J. Applied Meteorology 38, 1999',
   granqvist:
     'C. G. Granqvist and A. Hjortsberg, Radiative cooling to low temperatures, J. Applied Physics 52, 1981',
   surfrad: 'NOAA SURFRAD station data, San Luis Valley, 2016-01-01, measured longwave',
@@ -81,7 +78,6 @@ export const SOURCES = {
   iapws: 'IAPWS-95 and the IAPWS viscosity and conductivity formulations',
   lsbu: 'M. Chaplin, Water structure and science, data page, London South Bank University',
   glycolTable: 'propylene-glycol tables by mass (published property table; Lange’s Handbook)',
-  plank: 'R. Plank, freezing time of a cylinder, 1913',
   odex: 'odex 2.0.4, registry library (extrapolation ODE solver of Hairer, Nørsett and Wanner)',
   fsec: 'Florida Solar Energy Center, night-sky cooled attics, stars.library.ucf.edu/fsec/468',
   roofPonds:

@@ -3,27 +3,33 @@ import { airChecks } from './air.ts'
 import { comfortChecks } from './comfort.ts'
 import { convectionChecks } from './convection.ts'
 import { fieldChecks } from './field.ts'
+import { fluidChecks } from './fluids.ts'
 import { integrationChecks } from './integration.ts'
 import { loopChecks } from './loop.ts'
 import { panelChecks } from './panel.ts'
+import { roomResponseChecks } from './room-response.ts'
 import { roomChecks } from './room.ts'
 import { skyChecks } from './sky.ts'
 import { storeChecks } from './store.ts'
 import { sunChecks } from './sun.ts'
+import { sunshineChecks } from './sunshine.ts'
 import { tradeChecks } from './trade.ts'
 import { wholeChecks } from './whole.ts'
 
 /** Every check, by theme in the order of the chain. */
 export const CHECKS: readonly Check[] = [
   ...sunChecks,
+  ...sunshineChecks,
   ...airChecks,
   ...convectionChecks,
   ...skyChecks,
   ...panelChecks,
   ...fieldChecks,
   ...roomChecks,
+  ...roomResponseChecks,
   ...storeChecks,
   ...loopChecks,
+  ...fluidChecks,
   ...integrationChecks,
   ...wholeChecks,
   ...comfortChecks,

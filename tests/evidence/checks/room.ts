@@ -8,13 +8,8 @@ import { annualDepth_m, outdoorSwing_WK, slabOnGroundU_Wm2K } from '#model/room/
 import { dynamicProperties, type Layer } from '#model/room/mass.ts'
 import { solAir } from '#model/room/sol-air.ts'
 import { FIELDS } from '#model/scenario/fields.ts'
-import { simulateYear } from '#model/year/simulate.ts'
 import { once, type Check } from '../check.ts'
-import { plainRoom, type PlainRoom } from '../models/bench-year.ts'
 import { periodic } from '../models/iso13786.ts'
-import { dailyResponse, decay_C, twoNode } from '../models/lumped.ts'
-import { slabMean } from '../models/slab.ts'
-import { annexC } from '../models/annex-c-year.ts'
 
 const room = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Room', ...rest })
 const BY_ANOTHER =
@@ -56,52 +51,6 @@ const floor = (
   ground_WmK,
   floor_m2KW,
 })
-
-const TWO_NODE = { air_JK: 2e5, mass_JK: 4e6, airOut_WK: 40, airMass_WK: 150, massOut_WK: 10 }
-const run = (spec: Omit<PlainRoom, 'hours'>, hours: number, stepsPerHour = 4) =>
-  simulateYear(
-    { room: plainRoom({ hours, ...spec }), plant: null, nightVentStop_C: 0 },
-    { warmUp_h: 0, stepsPerHour },
-  )
-
-const cooling = once(() => run({ ...TWO_NODE, start_C: 10, outdoor_C: () => 0 }, 30).fabric_C)
-const single = once(
-  () =>
-    run({ start_C: 30, outdoor_C: () => 20, mass_JK: 2.2e6, massOut_WK: 60, airMass_WK: 0, airOut_WK: 1 }, 30)
-      .fabric_C,
-)
-
-/** Amplitude and lag of a node after many days of a daily sinus outdoors, per kelvin. */
-function dailySwing(spec: Omit<PlainRoom, 'hours' | 'start_C' | 'outdoor_C'>, pick: 'fabric_C' | 'air_C') {
-  const days = 30
-  const outdoor_C = (h: number) => Math.cos((2 * Math.PI * (h + 0.5)) / 24)
-  const year = run({ ...spec, start_C: 0, outdoor_C }, days * 24, 12)
-  // Fabric is the value at the hour's end, air the mean over it.
-  const at = pick === 'fabric_C' ? 1 : 0.5
-  let [c, s] = [0, 0]
-  for (let h = (days - 1) * 24; h < days * 24; h++) {
-    c += year[pick][h]! * Math.cos((2 * Math.PI * (h + at)) / 24)
-    s += year[pick][h]! * Math.sin((2 * Math.PI * (h + at)) / 24)
-  }
-  return { ratio: Math.hypot(c, s) / 12, lag_h: (Math.atan2(s, c) * 24) / (2 * Math.PI) }
-}
-const oneNodeSwing = once(() => dailySwing({ mass_JK: 2.2e6, massOut_WK: 60, airOut_WK: 1 }, 'fabric_C'))
-const massSwing = once(() => dailySwing(TWO_NODE, 'fabric_C'))
-const airSwing = once(() => dailySwing(TWO_NODE, 'air_C'))
-
-/** Slab of 100 mm with an insulated back behind the model's 1/h + L/3k: mean temperature left after 4 h. */
-function slabAfter(time_h: number): number {
-  const area = 20
-  const conductance = area / (1 / 8 + 0.1 / (3 * 1.8))
-  const spec = {
-    start_C: 1,
-    outdoor_C: () => 0,
-    slab_JK: area * 0.1 * 2.4e6,
-    airSlab_WK: conductance,
-    airOut_WK: 1e9,
-  }
-  return run({ ...spec, air_JK: 1 }, 26).slab_C[time_h - 1]!
-}
 
 /** ASHRAE's sol-air case: 30 °C, 800 W/m² on a roof, h_o 17, 63 W/m² to the sky. */
 function roofTemp_C(absorptance: number): number {
@@ -309,97 +258,4 @@ export const roomChecks: readonly Check[] = [
         'the formula keeps one coefficient; the fourth power sheds more from a hot roof (it must be under it)',
     }),
   ),
-  ...([6, 24] as const).map((hours) =>
-    room({
-      quantity: `room of air and mass cooling from 10 to 0 °C: mass after ${hours} h`,
-      unit: '°C',
-      kind: 'exact' as const,
-      source: 'exact' as const,
-      where: 'eigenvalues of the two-node room',
-      got: () => cooling()[hours - 1]!,
-      want: Number(twoNode(TWO_NODE, [10, 10], 0, 0, hours)[1].toFixed(5)),
-      within: 0.01,
-      because: 'a hundredth of a kelvin: quarter-hour steps of second order',
-    }),
-  ),
-  ...([1, 6, 24] as const).map((hours) =>
-    room({
-      quantity: `one mass cooling from 30 to 20 °C with a time constant of 10.2 h: after ${hours} h`,
-      unit: '°C',
-      kind: 'exact' as const,
-      source: 'exact' as const,
-      where: 'exponential',
-      got: () => single()[hours - 1]!,
-      want: Number(decay_C(2.2e6, 60, 30, 20, hours).toFixed(5)),
-      within: 0.002,
-      because: 'quarter-hour steps of second order; backward Euler in hours would be 0.1 K off',
-    }),
-  ),
-  room({
-    quantity: 'one mass under a daily swing: amplitude over the outdoor one',
-    unit: '–',
-    kind: 'exact',
-    source: 'exact',
-    where: '1/√(1 + (ωτ)²)',
-    got: () => oneNodeSwing().ratio,
-    want: Number(dailyResponse(2.2e6, 60).ratio.toFixed(6)),
-    within: 0.0015,
-    because: 'hourly steps of the drive shrink it by 0.3 %',
-  }),
-  room({
-    quantity: 'one mass under a daily swing: lag',
-    unit: 'h',
-    kind: 'exact',
-    source: 'exact',
-    where: 'atan(ωτ)/ω',
-    got: () => oneNodeSwing().lag_h,
-    want: Number(dailyResponse(2.2e6, 60).lag_h.toFixed(4)),
-    within: 0.02,
-    because: 'a minute',
-  }),
-  ...(
-    [
-      ['mass', massSwing, 0.1369083, 5.686674],
-      ['air', airSwing, 0.2436898, 2.035305],
-    ] as const
-  ).flatMap(([name, swing, ratio, lag]) => [
-    room({
-      quantity: `two-node room under a daily swing: ${name}, amplitude`,
-      unit: '–',
-      kind: 'exact' as const,
-      source: 'exact' as const,
-      where: 'complex response, worked out apart',
-      got: () => swing().ratio,
-      want: ratio,
-      within: 0.0015,
-      because: 'hourly steps of the drive',
-    }),
-    room({
-      quantity: `two-node room under a daily swing: ${name}, lag`,
-      unit: 'h',
-      kind: 'exact' as const,
-      source: 'exact' as const,
-      where: 'complex response, worked out apart',
-      got: () => swing().lag_h,
-      want: lag,
-      within: 0.03,
-      because: 'two minutes',
-    }),
-  ]),
-  room({
-    quantity: 'floor slab of 100 mm as one node behind 1/h + L/3k: mean left after 4 h',
-    unit: '–',
-    kind: 'exact',
-    source: 'carslaw',
-    where: '§3.11, insulated back, series of 40 terms',
-    got: () => slabAfter(4),
-    want: Number(
-      slabMean({ thickness_m: 0.1, conductivity_WmK: 1.8, capacity_Jm3K: 2.4e6, surface_Wm2K: 8 }, 4).toFixed(
-        5,
-      ),
-    ),
-    within: 0.003,
-    because: 'half a percent: one node for a whole slab (a plain lump is 6 % off)',
-  }),
-  ...annexC(),
 ]
