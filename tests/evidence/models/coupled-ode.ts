@@ -2,20 +2,16 @@
  * The coupled system (air, fabric, slab, tank, plate) as ordinary differential equations for a general solver: the
  * heat of the plate, the room's coefficients and the plan's hours are the project's, stepping and algebra are not.
  */
-import { createRequire } from 'node:module'
-import type * as Odex from 'odex'
 import type { PanelTangent } from '#model/panel/hours.ts'
 import { panelTangent } from '#model/panel/tangent.ts'
 import { panelExchange_WK } from '#model/year/panel-exchange.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
+import { Solver } from '../../odex.ts'
 
 /** The thermostat of the delivery: on when the room is this much warmer than its coldest surface, off under the second, K. */
 const DELIVERY_START_K = 1
 const DELIVERY_STOP_K = 0.5
-
-/** Required, not imported: the package ships its source beside its build, and loaders disagree on which they take. */
-const { Solver } = createRequire(import.meta.url)('odex') as typeof Odex
 
 export interface Course {
   readonly fabric_C: Float64Array

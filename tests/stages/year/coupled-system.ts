@@ -1,4 +1,3 @@
-import { createRequire } from 'node:module'
 import type { PanelTangent } from '#model/panel/hours.ts'
 import { panelTangent } from '#model/panel/tangent.ts'
 import { waterAfter_kgm2 } from '#model/panel/water.ts'
@@ -7,9 +6,7 @@ import { RATED_DIFFERENCE_K } from '#model/year/delivery.ts'
 import type { YearInputs } from '#model/year/inputs.ts'
 import { nodesOf } from '#model/year/nodes.ts'
 import { panelExchange_WK } from '#model/year/panel-exchange.ts'
-
-// odex is CommonJS that its own TypeScript source shadows under a bundler: taken as Node takes it.
-const { Solver } = createRequire(import.meta.url)('odex') as typeof import('odex')
+import { Solver } from '../../odex.ts'
 
 /**
  * The equations of room, mixed tank and plate as a right-hand side for an adaptive general-purpose solver (odex,
