@@ -1,3 +1,6 @@
+import { asbuilt } from './asbuilt.ts'
+import { batch } from './batch.ts'
+import { coating } from './coating.ts'
 import type { Command } from './command.ts'
 import { compare } from './compare.ts'
 import { panel } from './panel.ts'
@@ -6,4 +9,13 @@ import { sky } from './sky.ts'
 import { year } from './year.ts'
 
 /** Every subcommand by its name, in the order of the work. */
-export const COMMANDS: Readonly<Record<string, Command>> = { sky, panel, year, size, compare }
+export const COMMANDS: Readonly<Record<string, Command>> = {
+  sky,
+  panel,
+  year,
+  size,
+  compare,
+  coating,
+  batch,
+  asbuilt,
+}

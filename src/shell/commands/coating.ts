@@ -1,0 +1,88 @@
+import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
+import { estimateCoatings, type BenchEstimate, type Estimated } from '#model/bench/estimate.ts'
+import { nextReading } from '#model/bench/next-reading.ts'
+import { readReadings, writeReadings } from '#model/bench/readings-file.ts'
+import { stop, problemSentence } from '#model/problem.ts'
+import { textOf, type Options } from '../options.ts'
+import { emit, note, renderTable, type Table } from '../output.ts'
+import { lightBoxTable } from './coating-light-box.ts'
+import { boardTable } from './coating-board.ts'
+import type { Command } from './command.ts'
+
+export const coating: Command = {
+  summary:
+    'reflectance and emittance from field notes; a light-box reading; what a test board should read (one of the three)',
+  options: {
+    readings: { type: 'string', help: 'field notes (.json); the wanted next reading goes to standard error' },
+    example: { type: 'boolean', help: 'print invented field notes to start from' },
+    'box-sample': { type: 'string', help: 'light box: meter readings of the sample, with commas' },
+    'box-reference': { type: 'string', help: 'light box: meter readings of the reference, with commas' },
+    'box-dark': { type: 'string', help: 'light box: reading with the lamp off (default 0)' },
+    'box-known': { type: 'string', help: 'light box: reflectance of the reference (default 0.98)' },
+    'box-wall': { type: 'string', help: 'light box: reflectance of the wall (default 0.95)' },
+    'box-port': { type: 'string', help: 'light box: share of the wall the sample takes (default 0.01)' },
+    'box-holes': { type: 'string', help: 'light box: share all other holes take (default 0.03)' },
+    board: { type: 'boolean', help: 'test board: predict it for --hour of --weather or for a typed-in hour' },
+    hour: { type: 'string', help: 'test board: hour of the weather record, 0 first' },
+    air: { type: 'string', help: 'test board: air temperature, °C' },
+    dew: { type: 'string', help: 'test board: dew point, °C' },
+    wind: { type: 'string', help: 'test board: wind at the board, m/s (default 1)' },
+    sun: { type: 'string', help: 'test board: sunshine on the board, W/m² (default 900)' },
+    shade: { type: 'string', help: 'test board: sunshine in open shade, W/m² (default 60)' },
+    cloud: { type: 'string', help: 'test board: opaque cloud, 0…1 (default 0)' },
+  },
+  run(options) {
+    if (options.values['example'] === true) return emit(writeReadings(DEMO_READINGS), options.out)
+    const table = tableOf(options)
+    emit(renderTable(table, options.format), options.out)
+  },
+}
+
+function tableOf(options: Options): Table {
+  if (options.values['board'] === true) return boardTable(options)
+  if (options.values['box-sample'] !== undefined) return lightBoxTable(options)
+  const file = options.values['readings']
+  if (typeof file === 'string') return readingsTable(file)
+  throw stop(
+    'coating-nothing-asked',
+    'The coating subcommand was not told what to do.',
+    'Give --readings FILE, --box-sample with --box-reference, --board, or --example.',
+  )
+}
+
+function readingsTable(file: string): Table {
+  const readings = readReadings(textOf(file), file)
+  const estimate = estimateCoatings(readings)
+  for (const warning of estimate.warnings) note(`warning: ${problemSentence(warning)}`)
+  const next = nextReading(readings, estimate)
+  note(
+    `next: ${next.what} It would take the doubt in the heat from ${next.doubtNow_Wm2.toFixed(0)} to ${next.doubtThen_Wm2.toFixed(0)} W/m².`,
+  )
+  const rows = estimateRows(estimate)
+  return {
+    of: rows.map(([of]) => of),
+    quantity: rows.map(([, quantity]) => quantity),
+    value: rows.map(([, , e]) => e.value),
+    low95: rows.map(([, , e]) => e.low),
+    high95: rows.map(([, , e]) => e.high),
+    decidedByReadings_frac: rows.map(([, , e]) => e.decided_frac),
+  }
+}
+
+function estimateRows(estimate: BenchEstimate): [string, string, Estimated][] {
+  return [
+    ...estimate.samples.flatMap((s): [string, string, Estimated][] => [
+      [s.name, 'solarReflectance_frac', s.solarReflectance],
+      [s.name, 'emittance_frac', s.emittance],
+    ]),
+    ...estimate.pairs.flatMap((p): [string, string, Estimated][] => [
+      [`${p.first} − ${p.second}`, 'solarReflectance_frac', p.solarReflectance],
+      [`${p.first} − ${p.second}`, 'emittance_frac', p.emittance],
+    ]),
+    ...estimate.winds.map((w): [string, string, Estimated] => [
+      `wind, ${w.wind}`,
+      'coefficient_Wm2K',
+      w.coefficient_Wm2K,
+    ]),
+  ]
+}
