@@ -13,6 +13,7 @@ import { resolveSite } from '#model/weather/resolve-site.ts'
 import type { RawTable } from '#model/weather/table/raw.ts'
 import { checkClock } from '#model/weather/time/clock-check.ts'
 import { CLOCK_UNKNOWN } from '#model/weather/time/clock-report.ts'
+import { checkHemisphere } from '#model/weather/time/hemisphere-check.ts'
 import { rowTimes, type RowTimes } from '#model/weather/time/row-times.ts'
 
 /** What the layout or the guess said beside the mapping. */
@@ -53,6 +54,7 @@ export function assemble(
     radiationMiddle_h,
     ...clockAsRead(times, mapping, choices),
   })
+  if (global !== null) checkHemisphere(global, plan.start_utcMs, site, problems)
   sayLength(times, problems)
   const record = buildRecord(
     {
@@ -82,7 +84,10 @@ function clockAsRead({ clockOffset_h, step_h }: RowTimes, { time }: TableMapping
 }
 
 function basisOf(notes: FileNotes, { years }: RowTimes, site: Site, file: string): string {
-  const span = years.length === 0 ? '' : ` Years ${years[0]}${years.length > 1 ? `–${years.at(-1)}` : ''}.`
+  const span =
+    years.length === 0
+      ? ''
+      : ` ${years.length > 1 ? 'Years' : 'Year'} ${years[0]}${years.length > 1 ? `–${years.at(-1)}` : ''}.`
   return notes.basis === '' ? `${site.name}, from ${file}.${span}` : `${notes.basis}${span}`
 }
 

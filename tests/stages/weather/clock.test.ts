@@ -85,4 +85,17 @@ describeWithData('the clock is held against the sun', () => {
       expect(mended.clock.verdict).toBe('agrees')
     },
   )
+
+  test('a latitude with the wrong sign shows in the seasons; the right one does not', () => {
+    const flipped = (more: Planted, file: string): boolean =>
+      opened(file, more).problems.some(({ code }) => code === 'weather-latitude-flipped')
+    for (const [file, latitude_deg] of [
+      [US, 36.1],
+      [EU, 45],
+      [SATELLITE, 40.53],
+    ] as const) {
+      expect(flipped({}, file)).toBe(false)
+      expect(flipped({ site: { latitude_deg: -latitude_deg } }, file)).toBe(true)
+    }
+  })
 })

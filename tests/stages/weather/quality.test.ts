@@ -41,6 +41,11 @@ describe('gaps', () => {
     expect(accepted.record!.airTemp_C.every(Number.isFinite)).toBe(true)
     expect(accepted.quality.gaps[0]!.how).toBe('neighbouring days')
   })
+  test('a column that can be worked out is left out instead of refused, and that is said', () => {
+    const { record, problems } = withColumn(2, missing(1000, 200))
+    expect(problems.map(({ code }) => code)).toContain('weather-column-left-out')
+    expect(record!.origins.pressure_Pa!.kind).toBe('derived')
+  })
   test('a gap over New Year is one gap', () => {
     const { quality } = withColumn(0, (value, hour) => (hour >= 8758 || hour < 2 ? NaN : value))
     expect(quality.gaps).toMatchObject([{ firstHour: 8758, hours: 4 }])

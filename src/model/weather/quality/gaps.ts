@@ -60,8 +60,42 @@ export function fillGaps(
     }
     filled[quantity] = copy
   }
-  refuseLongGaps(gaps, names, problems)
-  return { series: filled, gaps }
+  const kept = dropReplaceable(filled, gaps, problems)
+  refuseLongGaps(kept, names, problems)
+  return { series: filled, gaps: kept }
+}
+
+/** What stands in for a column that has gaps too long to fill: null when a formula always does. */
+const REPLACED_BY: Partial<Record<Quantity, Quantity | null>> = {
+  opaqueCloud: null,
+  totalCloud: null,
+  pressure: null,
+  dewPoint: 'relativeHumidity',
+  relativeHumidity: 'dewPoint',
+  directNormal: 'globalHorizontal',
+  diffuseHorizontal: 'globalHorizontal',
+  directHorizontal: 'globalHorizontal',
+}
+
+/** Leaves out columns with gaps too long to fill where they can be worked out from others, and says so. */
+function dropReplaceable(series: HourlySeries, gaps: readonly Gap[], problems: ProblemList): readonly Gap[] {
+  const broken = new Set(gaps.filter(({ how }) => how === 'left').map(({ quantity }) => quantity))
+  const dropped = new Set<Quantity>()
+  for (const quantity of broken) {
+    const instead = REPLACED_BY[quantity]
+    const whole =
+      instead === null || (instead !== undefined && series[instead] !== undefined && !broken.has(instead))
+    if (!whole) continue
+    delete series[quantity]
+    dropped.add(quantity)
+    problems.warn(
+      'weather-column-left-out',
+      `${QUANTITIES[quantity].label} is missing for more than ${FROM_DAYS_H} h at a stretch; the column is left out and worked out instead.`,
+      'Accept long gaps if the column should be kept and filled from the nearest days.',
+      { column: QUANTITIES[quantity].label },
+    )
+  }
+  return gaps.filter(({ quantity }) => !dropped.has(quantity))
 }
 
 interface Run {
