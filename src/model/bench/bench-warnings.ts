@@ -21,6 +21,7 @@ export function benchWarnings(readings: BenchReadings, fit: BenchFit, result: Fi
     ...windUnseen(readings, fit, result),
     ...tiedToWind(readings, fit, result),
     ...tiedWithin(readings, fit, result),
+    ...atLimit(readings, fit, result),
     ...scatterWarning(result),
     ...referenceWarning(readings, fit, result),
   ]
@@ -158,6 +159,21 @@ function tiedWithin(readings: BenchReadings, fit: BenchFit, result: FitResult): 
     )
   })
   return found
+}
+
+/** A property that came to rest at its physical limit: the interval is one-sided there. */
+function atLimit(readings: BenchReadings, fit: BenchFit, result: FitResult): Problem[] {
+  const names = fit.unknowns
+    .filter((u, k) => isOpen(readings, u) && result.values[k]! >= fit.parameters[k]!.max - 1e-6)
+    .map((u) => unknownName(u, readings.samples))
+  if (names.length === 0) return []
+  return [
+    warning(
+      'bench-at-limit',
+      `The readings put ${inWords(names)} at 1, which no surface reaches: take the lower end of the interval as the safe value.`,
+      'Check the air temperature (in shade, moving air) and the cloud; another clear night narrows it.',
+    ),
+  ]
 }
 
 function scatterWarning(result: FitResult): Problem[] {

@@ -103,6 +103,8 @@ describe('example field notes', () => {
   it('say that they are invented, and give back the optics they were made from within their intervals', () => {
     expect(DEMO_READINGS.basis).toMatch(/invented/i)
     const estimate = estimateCoatings(DEMO_READINGS)
+    // Their noise drives Pot A's emittance to 1: the notes must say that no surface reaches it.
+    expect(estimate.warnings.map((w) => w.code)).toEqual(['bench-at-limit'])
     const truths = [
       [0.935, 0.93],
       [0.87, 0.9],

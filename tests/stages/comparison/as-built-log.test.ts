@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { agreement } from '#model/comparison/as-built-agreement.ts'
+import { agreement, houseAgreement } from '#model/comparison/as-built-agreement.ts'
 import { asBuiltCheck } from '#model/comparison/as-built-check.ts'
 import { AS_DESIGNED, type AsBuiltInputs } from '#model/comparison/as-built-plant.ts'
 import { asFoundScenario } from '#model/comparison/as-built-resize.ts'
@@ -25,7 +25,26 @@ describe('agreement of two series', () => {
   })
 })
 
+describe('store and room as logged', () => {
+  it('are compared where there are any', () => {
+    const simulated = { store_C: [18, 19], room_C: [24, 25] }
+    const found = houseAgreement({ store_C: Float64Array.of(17, 18), room_C: null }, simulated)
+    expect(found.store!.bias).toBeCloseTo(1, 12)
+    expect(found.room).toBeNull()
+  })
+})
+
 describe('a logger record', () => {
+  it('with its own air temperature is judged by that air, gaps by the weather', () => {
+    const inputs = sound()
+    const warmer = inputs.weather.airTemp_C.map((t, i) => (i % 7 === 0 ? NaN : t + 3))
+    const with_ = asBuiltCheck({ ...inputs, log: { ...inputs.log, air_C: warmer } })
+    const same = { ...inputs.log, air_C: inputs.weather.airTemp_C.slice() }
+    const without = asBuiltCheck({ ...inputs, log: same })
+    expect(with_.outlet.predictedMean).toBeGreaterThan(without.outlet.predictedMean + 0.3)
+    expect(without.outlet.bias).toBeCloseTo(asBuiltCheck(inputs).outlet.bias, 12)
+  })
+
   it('of a sound panel agrees with the prediction within its errors (0.2 K bias)', () => {
     const result = asBuiltCheck(sound())
     expect(Math.abs(result.outlet.bias)).toBeLessThan(0.2)

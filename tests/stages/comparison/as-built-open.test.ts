@@ -1,5 +1,7 @@
 /* A logger file must come back as the numbers that were written, in whatever units and marks it was written. */
 import { describe, expect, it } from 'vitest'
+import { inventClimate } from '#model/climate/generator.ts'
+import { placeById } from '#model/climate/places.ts'
 import { logQuantity } from '#model/comparison/as-built-columns.ts'
 import { openLog, type LogOptions } from '#model/comparison/as-built-open.ts'
 import { writeLog } from '#model/comparison/as-built-write.ts'
@@ -89,6 +91,16 @@ describe('opening a logger file', () => {
     } catch (error) {
       expect((error as ProblemError).problems.at(-1)!.code).toBe('as-built-no-common-hours')
     }
+  })
+
+  it('a log of another year is laid over a whole typical year by the day, and says so', () => {
+    const year = inventClimate(placeById('semi-arid-south'))
+    const later = written.replaceAll(/^2001-/gm, '2024-')
+    const opened = openLog(later, year, OPTIONS)
+    expect(opened.firstWeatherHour).toBe(10 * 24)
+    expect(opened.log.hours).toBe(72)
+    expect(opened.warnings.map((w) => w.code)).toContain('as-built-other-year')
+    near(opened.weather.airTemp_C, inputs.weather.airTemp_C, 1e-12)
   })
 
   it.each([
