@@ -17,11 +17,12 @@ export type Theme =
 
 /**
  * What the expected number is.
- * - published: printed in the source; exact: a closed form or identity; conservation: a balance that must close;
+ * - published: printed in the source; measured: open measurements, judged by the error published for such models; exact: a closed form or identity; conservation: a balance that must close;
  * - independent calculation: worked out by someone else's program or by a second model that shares no code;
  * - common practice: what the trade observes, no source.
  */
-export type Kind = 'published' | 'exact' | 'conservation' | 'independent calculation' | 'common practice'
+export type Kind =
+  'published' | 'measured' | 'exact' | 'conservation' | 'independent calculation' | 'common practice'
 
 /** One comparison of the project's own result with something outside it. */
 export interface Check {
