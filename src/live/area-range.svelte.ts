@@ -1,3 +1,4 @@
+import { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { LongRun } from '#live/long-run.svelte.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
@@ -9,8 +10,6 @@ export interface AreaRange {
   readonly high_m2: number | null
 }
 
-/** Draws of the range that runs by itself. */
-const DRAWS = 60
 /** Quiet time after an answer before its range is begun. */
 const QUIET_MS = 700
 
@@ -26,7 +25,7 @@ export class AreaRangeRun {
   }
 
   start(answer: LiveAnswer, weather: WeatherRecord): void {
-    void this.run.start({ scenario: answer.scenario, sizing: answer.sizing, draws: DRAWS }, weather)
+    void this.run.start({ scenario: answer.scenario, sizing: answer.sizing, draws: USUAL_DRAWS }, weather)
   }
 
   /** The answer is on the move: a range around the old one is of no use. */

@@ -4,9 +4,9 @@ import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
 import { emit, note, renderRecord } from '../output.ts'
 import { yearOf } from '../weather-source.ts'
+import { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
 import type { Command } from './command.ts'
 
-const USUAL_DRAWS = 64
 const MOST_DRAWS = 4096
 const J_PER_KWH = 3.6e6
 
