@@ -19,11 +19,14 @@ export class LiveRun {
   updating = $state(false)
 
   #asked: Scenario | null = null
+  /** The weather the judging worker has its stages ready for. */
+  #warmIn: WeatherRecord | null = null
 
   readonly #sizing = new LatestWins('answer', {
     take: (answer, question, newest) => {
       this.answer = answer
       this.problems = []
+      this.#warmUp(question.input, question.weather)
       if (newest && question.input === this.#asked) this.#preview = null
     },
     fail: (reason, newest) => {
@@ -53,8 +56,19 @@ export class LiveRun {
     this.#asked = scenario
     this.updating = true
     this.#sizing.ask({ input: scenario, weather })
+    this.#judge(scenario, weather)
+  }
+
+  /** Lets the judging worker do its slow first run before the first slider is touched. */
+  #warmUp(scenario: Scenario, weather: WeatherRecord): void {
+    if (this.#warmIn !== weather) this.#judge(scenario, weather)
+  }
+
+  #judge(scenario: Scenario, weather: WeatherRecord): void {
     const held = this.answer && withDesignHeld(scenario, this.answer)
-    if (held) this.#judging.ask({ input: held, weather })
+    if (!held) return
+    this.#warmIn = weather
+    this.#judging.ask({ input: held, weather })
   }
 }
 
