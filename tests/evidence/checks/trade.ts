@@ -110,7 +110,7 @@ export const tradeChecks: readonly Check[] = [
     want: [2, 7],
     within: 0,
     because: 'a few kelvin',
-    miss: 'an ideal film, no dust and the whole of a dry sky: idealised covered radiators read high by day as by night; this is the case for a field factor under 1',
+    miss: 'an ideal film over a still gap (field gaps take twice the heat: 8 K then), no dust and the whole of a dry sky: the case for a field factor under 1',
   }),
   trade({
     quantity:
