@@ -1,0 +1,41 @@
+import { describe, expect, test } from 'vitest'
+import { linkHash, placedText, readLinkHash, readPlacedText } from '#live/design-link.ts'
+import { FIELDS } from '#model/scenario/fields.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { PRESETS, withPreset } from '#model/scenario/presets.ts'
+import { defaultScenario } from '#model/scenario/schema.ts'
+
+const awkward: Scenario = {
+  ...defaultScenario(),
+  job: { name: 'Böden & Dächer #1 = 50 %?', note: 'Line one\nline two; +5 °C, "quoted"' },
+}
+
+describe('a design in a link and in the autosave', () => {
+  test.each([...PRESETS.map((preset) => withPreset(defaultScenario(), preset)), awkward])(
+    'comes back as it went in (%#)',
+    (scenario) => {
+      const placed = { scenario, climate: 'hot-desert' }
+      expect(readLinkHash(`#${linkHash(placed)}`)).toEqual(placed)
+      expect(readPlacedText(placedText(placed))).toEqual(placed)
+    },
+  )
+
+  test('a default design is a short link', () => {
+    expect(linkHash({ scenario: defaultScenario(), climate: 'continental' })).toBe('climate=continental')
+  })
+
+  test('a hash without a design is none', () => {
+    expect(readLinkHash('#main')).toBeNull()
+    expect(readLinkHash('')).toBeNull()
+  })
+
+  test('a value out of range is refused by name and nothing is repaired', () => {
+    const above = FIELDS.room.length_m.max + 1
+    expect(() => readLinkHash(`#climate=x&room.length_m=${above}`)).toThrow(/room\.length_m/)
+  })
+
+  test('a damaged autosave is told in a sentence', () => {
+    expect(() => readPlacedText('{"climate":')).toThrow(/cannot be read/)
+    expect(() => readPlacedText('null')).not.toThrow(TypeError)
+  })
+})

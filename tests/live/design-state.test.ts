@@ -1,0 +1,35 @@
+import { expect, test, vi } from 'vitest'
+import { DesignState } from '#live/design-state.svelte.ts'
+import { defaultScenario } from '#model/scenario/schema.ts'
+
+test('one drag is one step back; other fields and later drags are steps of their own', () => {
+  const clock = vi.spyOn(performance, 'now')
+  const design = new DesignState(defaultScenario())
+  const at = (now: number) => clock.mockReturnValue(now)
+  at(0)
+  design.setAt('room.length_m', 6)
+  at(100)
+  design.setAt('room.length_m', 7)
+  at(200)
+  design.setAt('room.width_m', 3)
+  at(5000)
+  design.setAt('room.width_m', 2)
+  design.undo()
+  expect(design.scenario.room.width_m).toBe(3)
+  design.undo()
+  expect(design.scenario.room).toMatchObject({ width_m: defaultScenario().room.width_m, length_m: 7 })
+  design.undo()
+  expect(design.scenario).toEqual(defaultScenario())
+  expect(design.canUndo).toBe(false)
+  design.redo()
+  expect(design.scenario.room.length_m).toBe(7)
+  clock.mockRestore()
+})
+
+test('a new change after undo ends what could be redone', () => {
+  const design = new DesignState(defaultScenario())
+  design.setAt('room.length_m', 6)
+  design.undo()
+  design.setAt('room.width_m', 3)
+  expect(design.canRedo).toBe(false)
+})
