@@ -1,30 +1,14 @@
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
-import { basename, join } from 'node:path'
-import { fileURLToPath } from 'node:url'
-import { readSampleCsv } from '#model/climate/sample-format.ts'
+import { existsSync, readFileSync, statSync } from 'node:fs'
 import { problemSentence, ProblemError, stop } from '#model/problem.ts'
 import { readMappingFile } from '#model/weather/mapping-file.ts'
 import { openWeather, type OpenedWeather } from '#model/weather/open.ts'
 import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
 import { textOf, type Options } from './options.ts'
 import { note } from './output.ts'
+import { sampleNames, sampleWeather } from './samples.ts'
 
-const SAMPLES = fileURLToPath(new URL('../../climate-samples/', import.meta.url))
 /** Refused before reading: no hourly or one-minute year is as large, bytes. */
 const LARGEST_FILE_B = 150_000_000
-
-/** Names of the sample climates that ship. */
-export function sampleNames(): string[] {
-  return readdirSync(SAMPLES)
-    .filter((file) => file.endsWith('.csv'))
-    .map((file) => file.slice(0, -4))
-}
-
-/** A sample climate by its name. */
-export function sampleWeather(name: string): WeatherRecord {
-  const file = join(SAMPLES, `${name}.csv`)
-  return readSampleCsv(readFileSync(file, 'utf8'), basename(file))
-}
 
 /** What the weather reader made of a file, with its report; problems are not yet judged. */
 export function openedFile(file: string, options: Options): OpenedWeather {

@@ -10,7 +10,8 @@ import {
 import { stop } from '#model/problem.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
 import { emit, note, renderTable, type Cell } from '../output.ts'
-import { sampleNames, sampleWeather, yearOf } from '../weather-source.ts'
+import { sampleNames, sampleWeather } from '../samples.ts'
+import { yearOf } from '../weather-source.ts'
 import type { Options } from '../options.ts'
 import type { Command } from './command.ts'
 

@@ -1,7 +1,7 @@
 import type { Field } from '#model/scenario/field.ts'
 import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
 import { COMMON_OPTIONS, type OptionSpec } from '../options.ts'
-import { sampleNames } from '../weather-source.ts'
+import { sampleNames } from '../samples.ts'
 import type { Command } from './command.ts'
 
 function optionLines(specs: Readonly<Record<string, OptionSpec>>): string[] {
