@@ -115,7 +115,7 @@ export class Spine {
   answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
     const prepared = this.prepare(scenario, record)
     const sized = sizingOf(prepared)
-    const design = designOf(prepared, builtCandidate(scenario, sized))
+    const design = designOf(prepared, builtCandidate(scenario, sized), 'built')
     const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
     const sizing = sized.kind === 'floor' ? this.explained(prepared, sized, design, year, record) : sized
     return answerOf(prepared, sizing, design, year)
@@ -157,7 +157,7 @@ export class Spine {
   ): SizingResult {
     const cuts = LOAD_CUTS.map((option): LoadCut => {
       const changed = this.prepare(option.apply(prepared.scenario), record)
-      const inputs = designOf(changed, design.candidate).inputs
+      const inputs = designOf(changed, design.candidate, 'built').inputs
       const found = exceedance(simulateYear(inputs, { lean: true }).room_C, changed.yardstick)
       const enough = found.measure <= 0
       const peakDrop_K = sizing.withPanels.peak_C - found.peak_C

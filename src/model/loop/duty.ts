@@ -1,6 +1,13 @@
 import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
+import { flowSpread_frac, UNEVEN_frac } from '#model/loop/evenness.ts'
 import { fluidProperties } from '#model/loop/fluid.ts'
-import { dynamicPressure_Pa, pressureGradient_Pam, tubeReynolds, tubeVelocity } from '#model/loop/friction.ts'
+import {
+  dynamicPressure_Pa,
+  LAMINAR_RE,
+  pressureGradient_Pam,
+  tubeReynolds,
+  tubeVelocity,
+} from '#model/loop/friction.ts'
 import {
   builtLayout,
   EVEN_FEED_frac,
@@ -40,13 +47,19 @@ const HEADER_SHARE = 0.5
  * flow, pressure or power. What will be built is `builtDuty`. Throws RangeError for a spec or area out of range.
  */
 export function loopDuty(spec: LoopSpec, area_m2: number): LoopDuty {
-  return dutyOf(spec, area_m2, smoothLayout(spec, modulesFor(spec, area_m2)), (_rule, bore_m) => bore_m)
+  return dutyOf(spec, area_m2, smoothLayout(spec, modulesFor(spec, area_m2)), {
+    pipe: (_rule, bore_m) => bore_m,
+    header: (_rule, bore_m) => bore_m,
+  })
 }
 
-/** The loop as it will be built for at least `area_m2`: whole modules in even rows, standard bores. For page and sheet. */
+/**
+ * The loop as it will be built for `area_m2`: whole modules in even rows (the last one part used where they do not divide
+ * the area), standard bores, headers wide enough to feed the passages evenly. For page and sheet.
+ */
 export function builtDuty(spec: LoopSpec, area_m2: number): LoopDuty {
   const layout = builtLayout(spec, modulesFor(spec, area_m2))
-  return dutyOf(spec, layout.modules * moduleArea_m2(spec), layout, standardBore_m)
+  return dutyOf(spec, area_m2, layout, { pipe: standardBore_m, header: evenBore_m })
 }
 
 function moduleArea_m2(spec: LoopSpec): number {
@@ -60,8 +73,26 @@ function modulesFor(spec: LoopSpec, area_m2: number): number {
   return area_m2 / moduleArea_m2(spec)
 }
 
-/** Turns the bore the rule asks for into the bore used. */
-type Fit = (rule: PipeRule, design_m: number) => number
+/** Turns the bore the rules ask for into the bore used. */
+interface Fit {
+  readonly pipe: (rule: PipeRule, design_m: number) => number
+  /** `spread_frac`: unevenness of the row's flow with a bore. */
+  readonly header: (rule: PipeRule, design_m: number, spread_frac: (bore_m: number) => number) => number
+}
+
+/** Headers wider than this are not chosen, m: 54 mm tube for water, 400 mm duct for air (common practice, no source). */
+const WIDEST_WATER_m = 0.0516
+const WIDEST_AIR_m = 0.4
+
+/** The first standard bore at or above the design bore that feeds the row evenly; the widest there is when none does. */
+function evenBore_m(rule: PipeRule, design_m: number, spread_frac: (bore_m: number) => number): number {
+  const widest_m = rule.pipes === AIR_RULE.pipes ? WIDEST_AIR_m : WIDEST_WATER_m
+  const least_m = standardBore_m(rule, design_m)
+  const wider = rule.pipes
+    .map((pipe) => pipe.bore_m)
+    .filter((bore_m) => bore_m >= least_m && bore_m <= widest_m)
+  return wider.find((bore_m) => spread_frac(bore_m) <= UNEVEN_frac) ?? wider.at(-1) ?? least_m
+}
 
 function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit): LoopDuty {
   const fluid = fluidProperties(spec.fluid, spec.glycol_frac, LOOP_TEMP_C)
@@ -69,7 +100,7 @@ function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit):
   const idle = idleDuty(spec, area_m2, passage.fluidToPlate_Wm2K)
   if (area_m2 === 0 || spec.flow_kgsm2 === 0) return idle
   const flow_kgs = spec.flow_kgsm2 * area_m2
-  const header = headerFlow(spec, fluid, layout, passage.loss_Pa, fit)
+  const header = headerFlow(spec, fluid, layout, passage, fit)
   const pipe = pipeFlow(spec, fluid, flow_kgs, layout, fit)
   const liftLoss_Pa = spec.fluid === 'air' ? 0 : fluid.density_kgm3 * GRAVITY_MS2 * spec.lift_m
   const pressureDrop_Pa = passage.loss_Pa + header.loss_Pa + pipe.loss_Pa + liftLoss_Pa
@@ -86,6 +117,7 @@ function dutyOf(spec: LoopSpec, area_m2: number, layout: FieldLayout, fit: Fit):
     riserVelocity_ms: passage.velocity_ms,
     riserReynolds: passage.reynolds,
     headerLoss_Pa: header.loss_Pa,
+    flowSpread_frac: header.spread_frac,
     riserLoss_Pa: passage.loss_Pa,
     pipeLoss_Pa: pipe.loss_Pa,
     liftLoss_Pa,
@@ -109,6 +141,7 @@ function idleDuty(spec: LoopSpec, area_m2: number, fluidToPlate_Wm2K: number): L
     riserVelocity_ms: 0,
     riserReynolds: 0,
     headerLoss_Pa: 0,
+    flowSpread_frac: 0,
     riserLoss_Pa: 0,
     pipeLoss_Pa: 0,
     liftLoss_Pa: 0,
@@ -157,25 +190,34 @@ function headerFlow(
   spec: LoopSpec,
   fluid: FluidProperties,
   layout: FieldLayout,
-  riserLoss_Pa: number,
-  fit: Fit,
+  passage: PassageFlow,
+  { header: fit }: Fit,
 ) {
   const usual = spec.fluid === 'air' ? AIR_RULE : WATER_HEADER_RULE
-  const even_Pam = (EVEN_FEED_frac * riserLoss_Pa) / (2 * HEADER_SHARE * layout.header_m)
+  const even_Pam = (EVEN_FEED_frac * passage.loss_Pa) / (2 * HEADER_SHARE * layout.header_m)
   const rule = {
     ...usual,
     gradient_Pam: Math.min(usual.gradient_Pam, Math.max(WIDEST_HEADER_Pam, even_Pam)),
   }
   const flow_kgs = spec.flow_kgsm2 * moduleArea_m2(spec) * layout.modulesPerRow
-  const bore_m = fit(rule, designBore_m(rule, { flow_kgs, fluid }))
-  const gradient_Pam = pressureGradient_Pam({ flow_kgs, bore_m, roughness_m: rule.roughness_m, fluid })
-  return { bore_m, loss_Pa: 2 * HEADER_SHARE * gradient_Pam * layout.header_m }
+  const tube = (bore_m: number) => ({ flow_kgs, bore_m, roughness_m: rule.roughness_m, fluid })
+  const loss_Pa = (bore_m: number) => 2 * HEADER_SHARE * pressureGradient_Pam(tube(bore_m)) * layout.header_m
+  const spread_frac = (bore_m: number) =>
+    flowSpread_frac({
+      passages: layout.modulesPerRow * modulePassages(spec).parallel,
+      headerLoss_Pa: loss_Pa(bore_m),
+      headerMomentum_Pa: 2 * dynamicPressure_Pa(tube(bore_m)),
+      passageLoss_Pa: passage.loss_Pa,
+      exponent: passage.reynolds < LAMINAR_RE ? 1 : 1.75,
+    })
+  const bore_m = fit(rule, designBore_m(rule, { flow_kgs, fluid }), spread_frac)
+  return { bore_m, loss_Pa: loss_Pa(bore_m), spread_frac: spread_frac(bore_m) }
 }
 
 /** Supply and return between panel and store. */
 function pipeFlow(spec: LoopSpec, fluid: FluidProperties, flow_kgs: number, layout: FieldLayout, fit: Fit) {
   const rule = spec.fluid === 'air' ? AIR_RULE : WATER_RULE
-  const bore_m = spec.pipeInnerDiameter_m ?? fit(rule, designBore_m(rule, { flow_kgs, fluid }))
+  const bore_m = spec.pipeInnerDiameter_m ?? fit.pipe(rule, designBore_m(rule, { flow_kgs, fluid }))
   const tube = { flow_kgs, bore_m, roughness_m: rule.roughness_m, fluid }
   const length_m = spec.pipeLength_m + layout.rowPipes_m
   return {

@@ -1,6 +1,6 @@
 import type { FluidProperties } from '#model/loop/properties.ts'
 import { flowRegime, tubeReynolds } from '#model/loop/friction.ts'
-import { EVEN_FEED_frac } from '#model/loop/layout.ts'
+import { UNEVEN_frac, unevenHeatLoss_frac } from '#model/loop/evenness.ts'
 import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
 
 /** Water slower than this leaves air behind in the pipe, m/s (common practice, no source). */
@@ -30,10 +30,7 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
     remarks.push(
       `Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
     )
-  if (duty.headerLoss_Pa > EVEN_FEED_frac * duty.riserLoss_Pa * (1 + 1e-6))
-    remarks.push(
-      `The headers lose ${whole((100 * duty.headerLoss_Pa) / duty.riserLoss_Pa)} % of what the ${passageName(spec)} lose (10 % keeps the flow even): feed the rows by diagonal corners, widen the headers, narrow the tubes or shorten the rows.`,
-    )
+  if (duty.flowSpread_frac > UNEVEN_frac * (1 + 1e-6)) remarks.push(unevenRemark(spec, duty))
   return remarks
 }
 
@@ -58,6 +55,20 @@ function waterRemarks(duty: LoopDuty): string[] {
       `The pump must lift water ${(duty.liftLoss_Pa / 9800).toFixed(1)} m to start: that takes ${whole((100 * duty.liftLoss_Pa) / duty.pressureDrop_Pa)} % of its pressure.`,
     )
   return remarks
+}
+
+/** Surface conductance at which the heat lost to uneven flow is told, W/m²K: a bare panel in a light wind (common practice, no source). */
+const SURFACE_Wm2K = 10
+/** The first-order spread says no more than that it is large beyond this. */
+const LARGE_SPREAD_frac = 0.5
+
+function unevenRemark(spec: LoopSpec, duty: LoopDuty): string {
+  const perPlate_Wm2K = 1 / (1 / SURFACE_Wm2K + 1 / duty.fluidToPlate_Wm2K)
+  const spread = Math.min(duty.flowSpread_frac, LARGE_SPREAD_frac)
+  const lost_frac = unevenHeatLoss_frac(spread, (perPlate_Wm2K * duty.area_m2) / duty.capacityRate_WK)
+  const beyond = duty.flowSpread_frac > LARGE_SPREAD_frac ? 'more than ' : ''
+  const lost = lost_frac < 0.001 ? 'less than 0.1' : beyond + (100 * lost_frac).toFixed(1)
+  return `Even when fed at one corner and drained at the opposite one, the ${passageName(spec)} of a row share the flow unevenly, by ${beyond}± ${whole(100 * spread)} %; that costs ${lost} % of the heat. Widen the headers, narrow the tubes or shorten the rows.`
 }
 
 function airRemarks(duty: LoopDuty): string[] {

@@ -50,6 +50,8 @@ export interface LoopDuty {
   readonly riserVelocity_ms: number
   readonly riserReynolds: number
   readonly headerLoss_Pa: number
+  /** Fastest and slowest passage of a row against their mean, ± share of it (see `evenness.ts`). */
+  readonly flowSpread_frac: number
   readonly riserLoss_Pa: number
   readonly pipeLoss_Pa: number
   readonly liftLoss_Pa: number

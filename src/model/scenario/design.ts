@@ -1,4 +1,4 @@
-import { loopDuty } from '#model/loop/duty.ts'
+import { builtDuty, loopDuty } from '#model/loop/duty.ts'
 import type { LoopDuty } from '#model/loop/spec.ts'
 import type { Prepared } from '#model/scenario/prepared.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
@@ -21,10 +21,14 @@ export interface Design {
 /** A first guess of the area: this much per m² of floor (common practice, no source). */
 const FIRST_AREA_PER_FLOOR = 0.5
 
+/** `smooth`: every figure is continuous in area, for the search; `built`: whole modules and bores that are sold. */
+export type LoopMaking = 'smooth' | 'built'
+
 /** Loop, store and year inputs of a candidate. With no area there is no plant: the room left alone. */
-export function designOf(prepared: Prepared, candidate: Candidate): Design {
+export function designOf(prepared: Prepared, candidate: Candidate, making: LoopMaking = 'smooth'): Design {
   const { scenario, panel, room, allowed, nightVentStop_C } = prepared
-  const loop = loopDuty({ ...loopSpecOf(scenario), flow_kgsm2: candidate.flow_kgsm2 }, candidate.area_m2)
+  const duty = making === 'built' ? builtDuty : loopDuty
+  const loop = duty({ ...loopSpecOf(scenario), flow_kgsm2: candidate.flow_kgsm2 }, candidate.area_m2)
   const store = storeModel(storeSpecOf(scenario, candidate.storeVolume_m3))
   const plan = planSpecOf(scenario)
   const fieldFactor_frac = scenario.panel.fieldFactor_frac

@@ -123,7 +123,7 @@ describe('as it will be built', () => {
       const built = builtDuty(SPEC, area)
       const smooth = loopDuty(SPEC, built.area_m2)
       expect(built.modules).toBe(Math.ceil(area / 2))
-      expect(built.area_m2).toBe(built.modules * 2)
+      expect(built.area_m2).toBe(area)
       expect(WATER_PIPES.map((pipe) => pipe.bore_m)).toContain(built.pipeInnerDiameter_m)
       expect(WATER_PIPES.map((pipe) => pipe.bore_m)).toContain(built.headerInnerDiameter_m)
       expect(built.pipeLoss_Pa).toBeLessThanOrEqual(smooth.pipeLoss_Pa * (1 + 1e-9) + 2 * 2 * 400)
@@ -146,9 +146,15 @@ describe('remarks', () => {
   it('water above 2.4 m/s wears copper (handbook limit for cold copper)', () => {
     expect(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.007 }, 12).remarks.join()).toMatch(/wears copper/)
   })
-  it('headers that lose more than a tenth of the risers’ loss are named, long serpentines are not', () => {
-    expect(loopDuty(SPEC, 12).remarks.join()).toMatch(/headers lose/)
-    expect(loopDuty({ ...SPEC, layout: 'serpentine' }, 12).remarks.join()).not.toMatch(/headers lose/)
+  it('uneven flow beyond ± 10 % is named with what it costs; the built loop has headers wide enough, or says so', () => {
+    const knee = { ...SPEC, flow_kgsm2: 0.008 }
+    const narrow = { ...SPEC, tubeInnerDiameter_m: 0.0118 }
+    expect(loopDuty(SPEC, 12).remarks.join()).toMatch(/share the flow unevenly/)
+    expect(loopDuty({ ...SPEC, layout: 'serpentine' }, 12).remarks.join()).not.toMatch(/unevenly/)
+    expect(builtDuty(knee, 12).remarks.join()).not.toMatch(/unevenly/)
+    expect(builtDuty(knee, 12).flowSpread_frac).toBeLessThanOrEqual(0.1)
+    expect(builtDuty(narrow, 12).flowSpread_frac).toBeGreaterThan(0.1)
+    expect(builtDuty(narrow, 12).remarks.join()).toMatch(/unevenly, by ± \d+ %; that costs/)
   })
   it('transitional flow in the tubes is flagged with its Reynolds number', () => {
     const duty = loopDuty({ ...SPEC, layout: 'serpentine', flow_kgsm2: 0.0135 }, 12)
