@@ -14,18 +14,18 @@ export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
     case 'own':
       return { kicker: 'Your own panel area', big: area }
     case 'met':
-      return { kicker: 'Panel area that meets the target', big: area }
+      return { kicker: 'Panel area for the target', big: area }
     case 'notNeeded':
       return { kicker: 'The room meets the target by itself', big: 'No panels' }
     case 'floor':
-      return { kicker: `No area is enough; shown with ${area}`, big: 'Out of reach' }
+      return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
   }
 }
 
 /** How many hot days are held, and what doing nothing would give. */
 export function held(answer: LiveAnswer): string {
   const { withPanels, doNothing } = answer.sizing
-  return `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days held; ${doNothing.hotDaysHeld} without panels`
+  return `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days held (${doNothing.hotDaysHeld} without)`
 }
 
 /** The rest of the answer, a line each. */
