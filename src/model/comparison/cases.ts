@@ -51,14 +51,20 @@ export const COATING_IDS: readonly string[] = ['own', ...KNOWN_COATINGS.map((coa
 export const COVER_KINDS: readonly Scenario['cover']['kind'][] = ['bare', 'film']
 export { PLAN_KINDS }
 
-/** Every combination of the axes, climates slowest. */
+/** The building of a case to which no load cut was applied. */
+export const AS_DESCRIBED = 'as described'
+
+/**
+ * Every combination of the axes, climates slowest and covers fastest: what is dear to work out (sky, panel hours,
+ * the room) stays the same for as many cases in a row as can be, and is remembered by the spine.
+ */
 export function comparisonCases(base: Scenario, axes: ComparisonAxes): ComparisonCase[] {
   const cases: ComparisonCase[] = []
   for (const { name, weather } of axes.climates)
-    for (const plan of axes.plans)
-      for (const coating of axes.coatings)
-        for (const cover of axes.covers)
-          for (const building of ['as described', ...axes.cuts]) {
+    for (const coating of axes.coatings)
+      for (const building of [AS_DESCRIBED, ...axes.cuts])
+        for (const plan of axes.plans)
+          for (const cover of axes.covers) {
             const scenario = varied(base, plan, coating, cover, building)
             cases.push({ climate: name, plan, coating, cover, building, scenario, weather })
           }
