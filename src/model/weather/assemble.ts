@@ -33,16 +33,12 @@ export function assemble(
   problems: ProblemList,
 ): OpenedWeather {
   sayOddLines(raw, mapping, problems)
-  const site = resolveSite(raw, mapping, options.site ?? {}, options.file, problems)
-  const choices = options.time ?? {}
-  const times = rowTimes(raw, mapping, choices, site?.utcOffset_h ?? 0, notes.year, problems)
-  if (site === null || times === null)
+  const laid = layInTime(raw, mapping, notes, options, problems)
+  if (laid === null) {
     return { record: null, mapping, clock: CLOCK_UNKNOWN, quality: EMPTY_REPORT, problems: problems.list }
+  }
+  const { site, times, names, radiationMiddle_h, sun } = laid
   const { plan } = times
-  const names: HourNames = { ...plan, utcOffset_h: site.utcOffset_h }
-  const radiationOffset_h = choices.radiationOffset_h ?? mapping.time.radiationOffset_h ?? 0
-  const radiationMiddle_h = plan.middle_h + radiationOffset_h
-  const sun = sunHours(plan.start_utcMs, plan.hours, radiationMiddle_h, site.latitude_deg, site.longitude_deg)
   const read = hourlySeries(raw, mapping, plan, times.step_h, problems)
   const judged = judge(read, sun, names, problems)
   const filled = fillGaps(judged.series, names, options.acceptLongGaps ?? false, problems)
@@ -52,7 +48,7 @@ export function assemble(
     names,
     site,
     radiationMiddle_h,
-    ...clockAsRead(times, mapping, choices),
+    ...clockAsRead(times, mapping, options.time ?? {}),
   })
   if (global !== null) checkHemisphere(global, plan.start_utcMs, site, problems)
   sayLength(times, problems)
@@ -68,9 +64,31 @@ export function assemble(
     },
     problems,
   )
-  const { findings, coverage } = judged
-  const quality = { hours: plan.hours, coverage, findings, gaps: filled.gaps }
+  const quality = {
+    hours: plan.hours,
+    coverage: judged.coverage,
+    findings: judged.findings,
+    gaps: filled.gaps,
+  }
   return { record: problems.stopped ? null : record, mapping, clock, quality, problems: problems.list }
+}
+
+/** Where and when the rows are, and the sun over them; null (and a problem) when either is unknown. */
+function layInTime(
+  raw: RawTable,
+  mapping: TableMapping,
+  notes: FileNotes,
+  { site: chosen = {}, time = {}, file }: OpenOptions,
+  problems: ProblemList,
+) {
+  const site = resolveSite(raw, mapping, chosen, file, problems)
+  const times = rowTimes(raw, mapping, time, site?.utcOffset_h ?? 0, notes.year, problems)
+  if (site === null || times === null) return null
+  const { plan } = times
+  const names: HourNames = { ...plan, utcOffset_h: site.utcOffset_h }
+  const radiationMiddle_h = plan.middle_h + (time.radiationOffset_h ?? mapping.time.radiationOffset_h ?? 0)
+  const sun = sunHours(plan.start_utcMs, plan.hours, radiationMiddle_h, site.latitude_deg, site.longitude_deg)
+  return { site, times, names, radiationMiddle_h, sun }
 }
 
 /** How the stamps were read: the user's choice over the mapping's. */

@@ -52,6 +52,18 @@ describe('years', () => {
     })
   })
 
+  test('an hour too many or too few at the end: the year is whole, the extra row does not touch 1 January', () => {
+    const extra = open(
+      write({ hours: 8761, cells: (h) => usualCells(h % 8760).map((value) => value + (h === 8760 ? 5 : 0)) }),
+    )
+    expect(extra.record!.hours).toBe(8760)
+    expect(extra.record!.airTemp_C).toEqual(sample.airTemp_C)
+    const short = open(write({ hours: 8759 }))
+    expect(short.record!.hours).toBe(8760)
+    expect(short.quality.gaps.every(({ firstHour, hours }) => firstHour === 8759 && hours === 1)).toBe(true)
+    expect(short.quality.gaps.length).toBeGreaterThan(0)
+  })
+
   test('a year from July to June is turned to start in January, and that is said', () => {
     const half = 181 * 24
     const { record, problems } = open(

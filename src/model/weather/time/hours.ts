@@ -82,25 +82,39 @@ export function planHours(
   if (whole === null && span === null) return null
   const start = span?.start_ms ?? Date.UTC(whole!.year, 0, 1)
   const hours = span?.hours ?? whole!.hours
-  const hourOfRow = new Int32Array(centres_ms.length).fill(-1)
+  const { hourOfRow, middle_h } = layRows(
+    centres_ms.map((ms) => (ms + toLocal_h * HOUR_MS - start) / HOUR_MS),
+    hours,
+    whole !== null,
+  )
+  return { start_utcMs: start - utcOffset_h * HOUR_MS, hours, hourOfRow, middle_h, wholeYear: whole !== null }
+}
+
+/**
+ * The hour each row falls in. In a year that closes on itself a row beyond one end goes to the other, unless that
+ * hour has a row of its own; otherwise rows beyond the ends are left out.
+ * @param middles_h middles of the rows' periods, hours after the record's beginning; NaN for rows without a time
+ */
+function layRows(middles_h: Float64Array, hours: number, cyclic: boolean) {
+  const hourOfRow = new Int32Array(middles_h.length).fill(-1)
+  const own = new Uint8Array(hours)
+  const index = (middle: number): number => Math.floor(middle + 1e-9)
   let within = 0
   let rows = 0
-  centres_ms.forEach((ms, row) => {
-    if (ms !== ms) return
-    const hour = (ms + toLocal_h * HOUR_MS - start) / HOUR_MS
-    const index = Math.floor(hour + 1e-9)
-    if (whole === null && (index < 0 || index >= hours)) return
-    hourOfRow[row] = whole === null ? index : ((index % hours) + hours) % hours
-    within += hour - index
+  middles_h.forEach((middle, row) => {
+    const hour = index(middle)
+    if (!(hour >= 0 && hour < hours)) return
+    hourOfRow[row] = hour
+    own[hour] = 1
+    within += middle - hour
     rows += 1
   })
-  return {
-    start_utcMs: start - utcOffset_h * HOUR_MS,
-    hours,
-    hourOfRow,
-    middle_h: Math.round((within / rows) * 3600) / 3600,
-    wholeYear: whole !== null,
-  }
+  middles_h.forEach((middle, row) => {
+    if (!cyclic || middle !== middle || hourOfRow[row] !== -1) return
+    const hour = ((index(middle) % hours) + hours) % hours
+    if (own[hour] === 0) hourOfRow[row] = hour
+  })
+  return { hourOfRow, middle_h: Math.round((within / rows) * 3600) / 3600 }
 }
 
 /**
