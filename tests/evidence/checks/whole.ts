@@ -92,6 +92,9 @@ const light = once(() => nightVentDrop(10000, 0.02))
 
 const GATE = 'the band that practice gives; a year in an invented climate must fall in it'
 
+const HUMID_TANK =
+  'just over the band: a panel of 60 % of the floor, with the field factor a new scenario starts with, carries a room’s heat on nights that hardly cool below the air'
+
 export const wholeChecks: readonly Check[] = [
   whole({
     quantity: 'humid subtropical July, bare panel at air temperature, ten night hours',
@@ -114,6 +117,7 @@ export const wholeChecks: readonly Check[] = [
     want: [90, 120],
     within: 22.5,
     because: '25 %, the band for incompletely reported field work',
+    miss: 'just under the band: their radiator was fed with warm water, our tank is nearly as cold as the night when the loop runs on, and the field factor a new scenario starts with takes its share',
   }),
   whole({
     quantity: 'hot desert July, 12 m² and 1 m³, night only: heat a night',
@@ -152,6 +156,7 @@ export const wholeChecks: readonly Check[] = [
       want: 0,
       within: 2,
       because: 'their 1.1 K was for ponds over a whole roof; ours is a panel of 60 % of the floor',
+      ...(run === humid ? { miss: HUMID_TANK } : {}),
     }),
   ),
   whole({

@@ -84,12 +84,13 @@ function derivative(
   panelTangent(panel, hour, plate, water, tangent)
   const runsOff = water >= panel.waterLimit_kgm2 && plate >= 0 && tangent.water_kgm2s > 0
   const gained_kgm2s = runsOff ? 0 : tangent.water_kgm2s
-  const shed_W = loop.area_m2 * tangent.q_Wm2
+  const field = plant.fieldFactor_frac
+  const shed_W = field * loop.area_m2 * tangent.q_Wm2
   let fromTank_W = 0
   let intoPlate_W = 0
   if (plant.allowed[hour] === 1) {
     const rate = loop.capacityRate_WK
-    const exchange = panelExchange_WK(loop, tangent.slope_Wm2K)
+    const exchange = panelExchange_WK(loop, field * tangent.slope_Wm2K)
     const pipe = 1 - Math.exp((-0.5 * loop.pipeGain_WK) / rate)
     const into = tank + pipe * (outdoor - tank)
     intoPlate_W = exchange * (into - plate)
