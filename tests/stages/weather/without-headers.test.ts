@@ -40,7 +40,7 @@ const LOOKED_FOR: readonly Quantity[] = [
 
 /* The right answer is the known layout's: each file opened twice, with its header and without. */
 describeWithData('headers stripped and columns shuffled: recognised by physics alone, place known', () => {
-  const cases = Object.keys(FILES).flatMap((file) => [1, 7, 42].map((seed) => [file, seed] as const))
+  const cases = Object.keys(FILES).flatMap((file) => [1, 42].map((seed) => [file, seed] as const))
   test.each(cases)('%s, order %i: every quantity found in its own column and unit', (file, seed) => {
     const truth = opened(file)
     const { text, order } = strippedAndShuffled(file, seed)
