@@ -17,7 +17,8 @@ export class ClimateChoice {
   loading = $state(false)
   /** Name of the user's own record, once there is one. */
   ownName = $state<string | null>(null)
-  readonly #read = new Map<string, WeatherRecord>()
+  /** Records read so far; nothing on screen follows it. */
+  readonly #read: Record<string, WeatherRecord | undefined> = {}
 
   /** Takes a sample's id or `OWN_CLIMATE`; the last choice wins when several are under way. */
   async choose(id: string): Promise<void> {
@@ -36,16 +37,16 @@ export class ClimateChoice {
 
   /** The record of any climate on offer, read at most once; for pages that need several. */
   async recordOf(id: string): Promise<WeatherRecord> {
-    const known = this.#read.get(id)
+    const known = this.#read[id]
     if (known) return known
     const record = id === OWN_CLIMATE ? await ownWeather() : await fetchSample(id)
-    this.#read.set(id, record)
+    this.#read[id] = record
     return record
   }
 
   /** Puts the user's own record in place and keeps it in this browser. */
   async useOwn(record: WeatherRecord): Promise<void> {
-    this.#read.set(OWN_CLIMATE, record)
+    this.#read[OWN_CLIMATE] = record
     this.ownName = record.site.name
     await this.choose(OWN_CLIMATE)
     await keepOwnWeather(record)
@@ -55,7 +56,7 @@ export class ClimateChoice {
   async recallOwn(): Promise<void> {
     const record = await ownWeather().catch(() => null)
     if (!record) return
-    this.#read.set(OWN_CLIMATE, record)
+    this.#read[OWN_CLIMATE] = record
     this.ownName = record.site.name
   }
 }

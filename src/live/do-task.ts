@@ -27,7 +27,8 @@ export function doTask<K extends TaskName>(
 }
 
 function forPage(answer: DesignAnswer): LiveAnswer {
-  const { panel: _panel, ...shown } = answer
+  const shown: LiveAnswer & { panel?: unknown } = { ...answer }
+  delete shown.panel
   return shown
 }
 

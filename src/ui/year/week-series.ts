@@ -67,6 +67,8 @@ export function weekConfig(
             stepSize: 24,
             color: ink.soft,
             align: 'start',
+            maxRotation: 0,
+            autoSkipPadding: 14,
             callback: (value) => dayLabel(answer.weather, Number(value)),
           },
           grid: { color: ink.grid },
