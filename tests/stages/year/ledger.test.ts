@@ -1,0 +1,95 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { Spine } from '#model/answer.ts'
+import { designOf } from '#model/scenario/design.ts'
+import type { Prepared } from '#model/scenario/prepared.ts'
+import type { YearInputs } from '#model/year/inputs.ts'
+import type { YearResult } from '#model/year/result.ts'
+import { simulateYear } from '#model/year/simulate.ts'
+import { sampleNames, sampleWeather } from '../../../src/shell/samples.ts'
+import { randomScenario } from '../scenario/random-scenario.ts'
+
+/*
+ * Label: conservation. Source: the first law, asked for by the project's design (closure ≤ 1e-9 of throughput over
+ * random scenarios). A year of 35,040 steps adds about 1e6 rounded terms; 1e-9 is seven digits above rounding and
+ * far below any flow that could have been forgotten.
+ */
+const CLOSURE = 1e-9
+const SCENARIOS = 40
+const SEED = 20_261
+/** Overshoot of a two-stage step and of a tangent about a plate that passes its dew point, K. */
+const OVERSHOOT_K = 2
+/** A wet plate evaporates and a wet film is opaque, so it may leave the dry plate's span by this much, K. */
+const WET_K = 20
+
+const climates = sampleNames().map((name) => ({ name, weather: sampleWeather(name) }))
+
+const design = fc.record({
+  scenario: randomScenario,
+  climate: fc.nat(climates.length - 1),
+  area_m2: fc.double({ min: 0.3, max: 60, noNaN: true }),
+  storeVolume_m3: fc.double({ min: 0.01, max: 10, noNaN: true }),
+  flow_kgsm2: fc.double({ min: 0.001, max: 0.05, noNaN: true }),
+})
+
+test(`${SCENARIOS} random scenarios × sample climates: the year's ledger closes to 1e-9 of its throughput, nothing is NaN, every temperature lies between the coldest and the hottest of what drives it`, () => {
+  let worst = 0
+  const kinds = new Set<string>()
+  fc.assert(
+    fc.property(design, ({ scenario, climate, ...candidate }) => {
+      const prepared = new Spine().prepare(scenario, climates[climate]!.weather)
+      const { inputs } = designOf(prepared, candidate)
+      const year = simulateYear(inputs)
+      const closure = Math.abs(year.ledger.residual_J) / year.ledger.throughput_J
+      worst = Math.max(worst, closure)
+      kinds.add(`${scenario.store.kind} ${scenario.loop.fluid}`)
+      expect(closure).toBeLessThanOrEqual(CLOSURE)
+      assertNumbers(year)
+      assertBetween(year, inputs, prepared)
+    }),
+    { numRuns: SCENARIOS, seed: SEED, endOnFailure: true },
+  )
+  console.log(`ledger: worst residual ${worst.toExponential(1)} of throughput; ${[...kinds].join(', ')}`)
+  expect(kinds.size).toBeGreaterThanOrEqual(6)
+})
+
+function assertNumbers(year: YearResult): void {
+  for (const [name, value] of Object.entries(year)) {
+    if (!(value instanceof Float64Array)) continue
+    const rests = name === 'panelReturn_C'
+    const bad = value.findIndex((x, h) => !Number.isFinite(x) && !(rests && year.pumpRun_frac[h] === 0))
+    expect(bad, `${name} at hour ${bad}`).toBe(-1)
+  }
+  for (const flow of Object.values(year.ledger)) expect(Number.isFinite(flow)).toBe(true)
+  expect(Math.min(...year.pumpRun_frac)).toBeGreaterThanOrEqual(0)
+  expect(Math.max(...year.pumpRun_frac)).toBeLessThanOrEqual(1)
+  expect(Math.min(...year.water_kgm2)).toBeGreaterThanOrEqual(0)
+}
+
+/**
+ * Heat runs from hot to cold: no node can become hotter than the hottest of the temperatures it is tied to
+ * (drive over conductance of each node, outdoor air, the panel at rest), but for what fan and pump add; nor colder.
+ * A pump far too strong for its tubes does heat its tank: its heat has only the panel to leave by.
+ */
+function assertBetween(year: YearResult, { room, plant }: YearInputs, { weather, panel }: Prepared): void {
+  const tied = [
+    weather.airTemp_C,
+    room.airDrive_W.map((drive, h) => drive / room.airLoss_WK[h]!),
+    room.fabricDrive_W.map((drive, h) => drive / room.fabricLoss_WK[h]!),
+    room.slabDrive_W.map((drive) => drive / room.slabLoss_WK),
+  ]
+  const rest_C = panel.equilibrium_C
+  const lowest = Math.min(...tied.map((column) => Math.min(...column)), Math.min(...rest_C) - WET_K)
+  const highest = Math.max(...tied.map((column) => Math.max(...column)), Math.max(...rest_C) + WET_K)
+  const { store, loop } = plant!
+  const fan_K = store.deliveryPower_W / Math.min(...room.airLoss_WK)
+  const shed_WK = plant!.fieldFactor_frac * loop.area_m2 * Math.min(...panel.conductance_Wm2K)
+  const pump_K = loop.pumpPower_W * (1 / shed_WK + 1 / (loop.area_m2 * loop.fluidToPlate_Wm2K))
+  const columns = ['room_C', 'air_C', 'fabric_C', 'slab_C', 'store_C', 'storeTop_C', 'plate_C'] as const
+  for (const name of columns) {
+    expect(Math.min(...year[name]), `coldest ${name}`).toBeGreaterThanOrEqual(lowest - OVERSHOOT_K)
+    expect(Math.max(...year[name]), `hottest ${name}`).toBeLessThanOrEqual(
+      highest + fan_K + pump_K + OVERSHOOT_K,
+    )
+  }
+}
