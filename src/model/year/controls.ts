@@ -1,5 +1,6 @@
 import type { Nodes } from '#model/year/nodes.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
+import type { PlateCourse } from '#model/year/plate-course.ts'
 
 /** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
 const VENT_DIFFERENCE_K = 1
@@ -14,13 +15,17 @@ export class Controls {
   pumping = false
   delivering = false
   venting = false
-  /** Fluid into and out of the panel in the last running step, °C: what the stop difference is read from. */
-  lastDrop_K = 0
   /** Freeze protection acted, or was needed, in this step. */
   freezing = false
 
   /** Decides pump, delivery and windows from the temperatures at the beginning of a step. */
-  decide(inputs: YearInputs, nodes: Nodes, temp_C: Float64Array, plate_C: number, hour: number): void {
+  decide(
+    inputs: YearInputs,
+    nodes: Nodes,
+    temp_C: Float64Array,
+    plate: PlateCourse | null,
+    hour: number,
+  ): void {
     const air_C = temp_C[nodes.air]!
     const { room, plant } = inputs
     this.venting =
@@ -28,19 +33,19 @@ export class Controls {
       room.night[hour] === 1 &&
       air_C - room.outdoor_C[hour]! > VENT_DIFFERENCE_K &&
       air_C > inputs.nightVentStop_C
-    if (plant === null) return
+    if (plant === null || plate === null) return
     const lowest_C = room.indoorDewPoint_C[hour]! + plant.store.dewMargin_K
     const coldest_C = Math.max(nodes.tank ? temp_C[nodes.bottom]! : -Infinity, lowest_C)
     this.delivering = nodes.tank && air_C - coldest_C > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
-    this.freezing = freezing(plant, plate_C, plant.allowed[hour] === 1)
-    this.pumping = this.mayPump(plant, nodes, temp_C, plate_C, hour, lowest_C)
+    this.freezing = freezing(plant, plate.temp_C, plant.allowed[hour] === 1)
+    this.pumping = this.mayPump(plant, nodes, temp_C, plate, hour, lowest_C)
   }
 
   private mayPump(
     plant: Plant,
     nodes: Nodes,
     temp_C: Float64Array,
-    plate_C: number,
+    plate: PlateCourse,
     hour: number,
     lowestSurface_C: number,
   ): boolean {
@@ -51,8 +56,8 @@ export class Controls {
     if (!nodes.tank && (temp_C[nodes.air]! <= plant.plan.setpoint_C || from_C <= lowestSurface_C))
       return false
     return this.pumping
-      ? this.lastDrop_K >= plant.plan.stopDifference_K
-      : from_C - plate_C >= plant.plan.startDifference_K
+      ? plate.lastDrop_K >= plant.plan.stopDifference_K
+      : from_C - plate.temp_C >= plant.plan.startDifference_K
   }
 }
 

@@ -1,4 +1,5 @@
 import type { StoreModel } from '#model/store/spec.ts'
+import type { HubSystem } from '#model/year/hub-system.ts'
 import type { Nodes } from '#model/year/nodes.ts'
 import type { PlanSpec } from '#model/year/plan.ts'
 
@@ -72,22 +73,22 @@ export class Delivery {
     return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
   }
 
-  /** Adds the present law to the matrix: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
-  add(m: Float64Array, drive_W: Float64Array, { top, bottom, air, count: n }: Nodes): void {
+  /** Adds the present law to the system: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
+  add(system: HubSystem, drive_W: Float64Array, { top, bottom, air, layers }: Nodes): void {
     drive_W[air]! += this.fan_W()
     if (this.law === CLOSED) return
     if (this.law === OPEN_TO_STORE) {
-      m[air * n + air]! += this.open_WK
-      m[air * n + bottom]! -= this.open_WK
-      m[top * n + air]! -= this.open_WK
-      m[top * n + bottom]! += this.open_WK
+      system.air_WK += this.open_WK
+      system.airTank_WK[bottom]! -= this.open_WK
+      system.tankAir_WK[top]! -= this.open_WK
+      system.tank!.matrix[top * layers + bottom]! += this.open_WK
       return
     }
     const conductance_WK = this.law === THROTTLED ? this.demand_WK : this.open_WK
     const from_C = this.law === THROTTLED ? this.setpoint_C : this.lowest_C
-    m[air * n + air]! += conductance_WK
+    system.air_WK += conductance_WK
     drive_W[air]! += conductance_WK * from_C
-    m[top * n + air]! -= conductance_WK
+    system.tankAir_WK[top]! -= conductance_WK
     drive_W[top]! -= conductance_WK * from_C
   }
 

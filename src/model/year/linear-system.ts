@@ -1,18 +1,15 @@
 /**
  * A small dense linear system M x = r, factored once and solved several times, without pivoting: the matrices of
- * the year are diagonally dominant with a positive diagonal. Zeros are skipped, so that the tree-like coupling of
- * room, store and plate costs little.
+ * the year are diagonally dominant with a positive diagonal.
  */
 export class LinearSystem {
   readonly size: number
   /** Row-major coefficients; `factor` overwrites them with L and U. */
   readonly matrix: Float64Array
-  readonly solution: Float64Array
 
   constructor(size: number) {
     this.size = size
     this.matrix = new Float64Array(size * size)
-    this.solution = new Float64Array(size)
   }
 
   /** LU factors in place (Doolittle), the reciprocal of each pivot on the diagonal. */
@@ -32,11 +29,10 @@ export class LinearSystem {
     }
   }
 
-  /** Solves for the right-hand side in `right`, which is left as it is; the answer is in `solution`. */
-  solve(right: Float64Array): void {
+  /** Writes the answer for the right-hand side in `right` into `x`; further entries of both are left alone. */
+  solve(right: Float64Array, x: Float64Array): void {
     const n = this.size
     const m = this.matrix
-    const x = this.solution
     for (let i = 0; i < n; i++) {
       let sum = right[i]!
       for (let j = 0; j < i; j++) sum -= m[i * n + j]! * x[j]!

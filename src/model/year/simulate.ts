@@ -19,7 +19,7 @@ const SHORTEST_WARM_UP_h = 24
 export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> = {}): YearResult {
   const chosen = { ...USUAL_YEAR, ...options }
   assertSound(inputs, chosen)
-  const kernel = new YearKernel(inputs, HOUR_S / chosen.stepsPerHour)
+  const kernel = new YearKernel(inputs, HOUR_S / chosen.stepsPerHour, !chosen.lean)
   const columns = emptyColumns(inputs.room.hours, chosen.lean)
   const [first, end] = chosen.span ?? [0, inputs.room.hours]
   warmUp(kernel, inputs, chosen, first)

@@ -1,25 +1,24 @@
 import type { StoreModel } from '#model/store/spec.ts'
-import type { LoopFlow } from '#model/year/loop-flow.ts'
 import type { Nodes } from '#model/year/nodes.ts'
-import type { PlateStep } from '#model/year/plate-step.ts'
+import type { PlateCourse } from '#model/year/plate-course.ts'
 
 /**
  * Flow through the layers of a tank: up with the panel's loop (drawn at the top, back at the bottom), down with the
  * delivery's (drawn at the bottom, back at the top); only the net of the two passes between layers. Conduction
  * between neighbours.
- * @param flow     the running loop, or null at rest
+ * @param m        the tank's block, layers × layers
+ * @param running  the plate with its loop, or null at rest
  * @param down_WK  ṁc of the delivery
  */
 export function addLayers(
   m: Float64Array,
   drive_W: Float64Array,
-  { top, bottom, count: n }: Nodes,
+  { top, bottom, layers: n }: Nodes,
   store: StoreModel,
-  flow: LoopFlow | null,
-  plate: PlateStep,
+  running: PlateCourse | null,
   down_WK: number,
 ): void {
-  const up_WK = flow === null ? 0 : flow.rate_WK
+  const up_WK = running === null ? 0 : running.flow.rate_WK
   const fromBelow_WK = Math.max(up_WK - down_WK, 0) + store.betweenLayers_WK
   const fromAbove_WK = Math.max(down_WK - up_WK, 0) + store.betweenLayers_WK
   // Σ of a layer's inflows equals Σ of its outflows: its diagonal takes all that leaves it.
@@ -33,9 +32,10 @@ export function addLayers(
   m[top * n + top]! += up_WK
   m[top * n + bottom]! -= down_WK
   m[bottom * n + bottom]! += down_WK
-  if (flow === null) return
-  m[bottom * n + top]! -= up_WK * (flow.backTop + flow.backPlate * plate.meanSlope)
-  drive_W[bottom]! += up_WK * (flow.backPlate * plate.meanOffset_C + flow.backConst_C)
+  if (running === null) return
+  const { flow, relaxation } = running
+  m[bottom * n + top]! -= up_WK * (flow.backTop + flow.backPlate * relaxation.meanSlope)
+  drive_W[bottom]! += up_WK * (flow.backPlate * relaxation.meanOffset_C + flow.backConst_C)
 }
 
 /** Mixes neighbours of which the upper has become colder (denser) than the lower; energy is kept. */

@@ -1,0 +1,155 @@
+import type { PanelTangent } from '#model/panel/hours.ts'
+import { panelTangent } from '#model/panel/tangent.ts'
+import { waterAfter_kgm2 } from '#model/panel/water.ts'
+import type { Books } from '#model/year/books.ts'
+import type { Plant, YearInputs } from '#model/year/inputs.ts'
+import { LoopFlow } from '#model/year/loop-flow.ts'
+import type { Nodes } from '#model/year/nodes.ts'
+import { PlateStep } from '#model/year/plate-step.ts'
+
+/** Parts of a step that a wet resting plate is stepped in. */
+const WET_PARTS = 4
+
+/** The plate, its water and the loop through a step: running between store and sky, or resting alone under the sky. */
+export class PlateCourse {
+  /** Plate temperature at the end of the last step, °C. */
+  temp_C = 0
+  /** Water or frost on the panel, kg/m². */
+  water_kgm2 = 0
+  /** Mean of the charged node over the step, °C, and its change in the last step, K/s. */
+  sinkMean_C = 0
+  sinkDrift_Ks = 0
+  /** Fluid into less out of the panel in the last running step, K: what the stop difference is read from. */
+  lastDrop_K = 0
+  /** Heat of the running loop into a mixed tank, slab or room air: charging_W − charging_WK · T_sink. */
+  charging_W = 0
+  charging_WK = 0
+  readonly flow: LoopFlow
+  readonly relaxation = new PlateStep()
+  private readonly tangent: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
+  private readonly inputs: YearInputs
+  private readonly plant: Plant
+  private readonly nodes: Nodes
+  private readonly shed_m2: number
+  private readonly step_s: number
+
+  constructor(inputs: YearInputs, plant: Plant, nodes: Nodes, step_s: number) {
+    this.inputs = inputs
+    this.plant = plant
+    this.nodes = nodes
+    this.step_s = step_s
+    this.flow = new LoopFlow(plant.loop, nodes.sinkShare)
+    this.shed_m2 = plant.loop.area_m2 * plant.fieldFactor_frac
+  }
+
+  /**
+   * The running plate: the loop's relations, and the tangent about its mean temperature and water in this step.
+   * @param temp_C   temperatures at the step's beginning
+   * @param started  the pump rested in the step before
+   * @returns whether the loop may run; false when pipes in slab or ceiling would carry something too cold
+   */
+  prepareRun(hour: number, temp_C: Float64Array, started: boolean): boolean {
+    const { flow, nodes, relaxation } = this
+    const sink_C = temp_C[nodes.sink]!
+    this.takeTangent(hour, this.temp_C, this.water_kgm2)
+    flow.set(this.tangent.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
+    relaxation.setLoop(flow)
+    this.prepareRelaxation(this.step_s)
+    const plate_C = relaxation.mean_C(sink_C)
+    if (!nodes.tank && this.supply_C(sink_C, plate_C) < this.lowestSupply_C(hour)) return false
+    if (started && nodes.tank) this.sinkDrift_Ks += this.chargingDrift_Ks(sink_C, plate_C)
+    this.refineTangent(hour, sink_C + 0.5 * this.step_s * this.sinkDrift_Ks, this.step_s)
+    this.setCharging()
+    return true
+  }
+
+  /** ṁc (T_back − T_top), with the plate's mean put in. */
+  private setCharging(): void {
+    const { flow, relaxation } = this
+    const fromTop = flow.rate_WK * (flow.backTop - 1)
+    const fromPlate = fromTop * flow.topPlate + flow.rate_WK * flow.backPlate
+    const constant_W = fromTop * flow.topConst_C + flow.rate_WK * flow.backConst_C
+    this.charging_W = constant_W + fromPlate * relaxation.meanOffset_C
+    this.charging_WK = -(fromTop * flow.topSink + fromPlate * relaxation.meanSlope)
+  }
+
+  /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */
+  finishRun(books: Books | null): void {
+    const { relaxation, flow, step_s, sinkMean_C } = this
+    const plate_C = relaxation.mean_C(sinkMean_C)
+    const top_C = flow.top_C(sinkMean_C, plate_C)
+    const into_C = flow.into_C(top_C)
+    const return_C = flow.return_C(into_C, plate_C)
+    this.lastDrop_K = into_C - return_C
+    if (books !== null) {
+      books.shed_J += step_s * (relaxation.shed_WK * plate_C - relaxation.rest_W)
+      books.taken_J += step_s * flow.exchange_WK * (into_C - plate_C)
+      books.pipes_J += step_s * flow.pipes_W(top_C, return_C)
+      books.pump_J += step_s * flow.pump_W
+      books.return_Cs += step_s * return_C
+      books.run_s += step_s
+    }
+    this.water_kgm2 = this.waterAfter(step_s)
+    this.temp_C = relaxation.end_C(sinkMean_C)
+  }
+
+  /**
+   * The resting plate is alone with sky and air, so it is stepped by itself; while it is wet in finer steps, since
+   * it dries off within minutes.
+   */
+  rest(hour: number, books: Books | null): void {
+    const { relaxation } = this
+    const parts = this.water_kgm2 > 0 ? WET_PARTS : 1
+    const part_s = this.step_s / parts
+    relaxation.setLoop(null)
+    for (let k = 0; k < parts; k++) {
+      this.takeTangent(hour, this.temp_C, this.water_kgm2)
+      this.prepareRelaxation(part_s)
+      this.refineTangent(hour, 0, part_s)
+      if (books !== null) {
+        books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
+      }
+      this.water_kgm2 = this.waterAfter(part_s)
+      this.temp_C = relaxation.end_C(0)
+    }
+  }
+
+  /** Takes the tangent again about the mean that was just found; twice where dew or drying change fast. */
+  private refineTangent(hour: number, sink_C: number, step_s: number): void {
+    const passes = this.water_kgm2 > 0 || this.tangent.water_kgm2s > 0 ? 2 : 1
+    for (let pass = 0; pass < passes; pass++) {
+      this.takeTangent(hour, this.relaxation.mean_C(sink_C), this.waterAfter(0.5 * step_s))
+      this.prepareRelaxation(step_s)
+    }
+  }
+
+  private takeTangent(hour: number, at_C: number, water_kgm2: number): void {
+    const { tangent, shed_m2 } = this
+    panelTangent(this.plant.panel, hour, at_C, water_kgm2, tangent)
+    this.relaxation.setTangent(shed_m2 * tangent.q_Wm2, shed_m2 * tangent.slope_Wm2K, at_C)
+  }
+
+  private prepareRelaxation(step_s: number): void {
+    this.relaxation.prepare(this.temp_C, this.nodes.plateCapacity_JK, step_s, this.sinkDrift_Ks)
+  }
+
+  /** How fast the loop alone changes a tank's top at the start of a run, K/s. */
+  private chargingDrift_Ks(sink_C: number, plate_C: number): number {
+    const { flow, nodes } = this
+    return (flow.rate_WK * (flow.back_C(sink_C, plate_C) - sink_C)) / nodes.capacity_JK[nodes.sink]!
+  }
+
+  /** What pipes in slab or ceiling would carry, and the coldest they may: indoor dew point + margin, °C. */
+  private supply_C(sink_C: number, plate_C: number): number {
+    return this.flow.back_C(this.flow.top_C(sink_C, plate_C), plate_C)
+  }
+  private lowestSupply_C(hour: number): number {
+    return this.inputs.room.indoorDewPoint_C[hour]! + this.plant.store.dewMargin_K
+  }
+
+  /** Water after some seconds at the tangent's rate, kg/m². */
+  private waterAfter(seconds_s: number): number {
+    const limit_kgm2 = this.plant.panel.waterLimit_kgm2
+    return waterAfter_kgm2(this.water_kgm2, this.tangent.water_kgm2s, seconds_s, this.temp_C, limit_kgm2)
+  }
+}
