@@ -41,6 +41,7 @@ export class Controls {
     this.pumping = this.mayPump(plant, nodes, temp_C, plate, hour, lowest_C)
   }
 
+  /** Beside plan, freezing and dew: a pump that warms the fluid by more than the panel cools it is not run. */
   private mayPump(
     plant: Plant,
     nodes: Nodes,
@@ -55,9 +56,10 @@ export class Controls {
     if (from_C <= plant.plan.lowestStore_C) return false
     if (!nodes.tank && (temp_C[nodes.air]! <= plant.plan.setpoint_C || from_C <= lowestSurface_C))
       return false
+    const pumpRise_K = plant.loop.pumpPower_W / plant.loop.capacityRate_WK
     return this.pumping
-      ? plate.lastDrop_K >= plant.plan.stopDifference_K
-      : from_C - plate.temp_C >= plant.plan.startDifference_K
+      ? plate.lastDrop_K >= Math.max(plant.plan.stopDifference_K, pumpRise_K)
+      : from_C - plate.temp_C >= Math.max(plant.plan.startDifference_K, pumpRise_K)
   }
 }
 
