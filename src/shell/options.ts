@@ -31,6 +31,12 @@ export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
     help: 'mapping file for that weather table (saved from the app or with weather --save-mapping)',
   },
   'accept-long-gaps': { type: 'boolean', help: 'go on although more than 48 h in a row are missing' },
+  latitude: { type: 'string', help: 'degrees, north positive, where the weather file does not say' },
+  longitude: { type: 'string', help: 'degrees, east positive, where the weather file does not say' },
+  altitude: { type: 'string', help: 'm above the sea, where the weather file does not say' },
+  'utc-offset': { type: 'string', help: 'local standard time minus UTC, h' },
+  'clock-offset': { type: 'string', help: 'the weather file’s clock minus UTC, h' },
+  stamp: { type: 'string', help: 'what a stamp means: ending, beginning, centred or instant' },
   scenario: { type: 'string', help: 'scenario file (.json); default: the defaults of every field' },
   set: {
     type: 'string',

@@ -2,7 +2,9 @@ import { existsSync, readFileSync, statSync } from 'node:fs'
 import { problemSentence, ProblemError, stop } from '#model/problem.ts'
 import { readMappingFile } from '#model/weather/mapping-file.ts'
 import { openWeather, type OpenedWeather } from '#model/weather/open.ts'
-import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
+import { STAMPS, type Stamp } from '#model/weather/mapping.ts'
+import type { OpenOptions, TimeChoices } from '#model/weather/options.ts'
+import { isWholeYear, type Site, type WeatherRecord } from '#model/weather/record.ts'
 import { textOf, type Options } from './options.ts'
 import { note } from './output.ts'
 import { sampleNames, sampleWeather } from './samples.ts'
@@ -28,11 +30,52 @@ export function openedFile(file: string, options: Options): OpenedWeather {
       { file },
     )
   }
-  const mappingFile = options.values['mapping'] as string | undefined
-  const mapping =
-    mappingFile === undefined ? {} : { mapping: readMappingFile(textOf(mappingFile), mappingFile) }
-  const acceptLongGaps = options.values['accept-long-gaps'] === true
-  return openWeather(readFileSync(file, 'utf8'), { file, acceptLongGaps, ...mapping })
+  return openWeather(readFileSync(file, 'utf8'), {
+    file,
+    acceptLongGaps: options.values['accept-long-gaps'] === true,
+    site: siteOf(options),
+    time: timeOf(options),
+    ...mappingOf(options),
+  })
+}
+
+function mappingOf(options: Options): Pick<OpenOptions, 'mapping'> {
+  const file = options.values['mapping']
+  return typeof file === 'string' ? { mapping: readMappingFile(textOf(file), file) } : {}
+}
+
+/** The place as given on the command line; what is not given is left to the file. */
+function siteOf(options: Options): Partial<Site> {
+  const latitude_deg = numberOption(options, 'latitude', -90, 90)
+  const longitude_deg = numberOption(options, 'longitude', -180, 180)
+  const altitude_m = numberOption(options, 'altitude', -430, 9000)
+  const utcOffset_h = numberOption(options, 'utc-offset', -12, 14)
+  const given = { latitude_deg, longitude_deg, altitude_m, utcOffset_h }
+  return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined))
+}
+
+function timeOf(options: Options): TimeChoices {
+  const clockOffset_h = numberOption(options, 'clock-offset', -12, 14)
+  const stamp = options.values['stamp']
+  if (stamp !== undefined && !STAMPS.some((known) => known === stamp)) {
+    throw stop('bad-stamp', `--stamp ${String(stamp)} is not known.`, `Use ${STAMPS.join(', ')}.`)
+  }
+  return {
+    ...(clockOffset_h === undefined ? {} : { clockOffset_h }),
+    ...(stamp === undefined ? {} : { stamp: stamp as Stamp }),
+  }
+}
+
+function numberOption(options: Options, name: string, min: number, max: number): number | undefined {
+  const given = options.values[name]
+  if (given === undefined) return undefined
+  const value = Number(given)
+  if (String(given).trim() !== '' && value >= min && value <= max) return value
+  throw stop(
+    'bad-number',
+    `--${name} ${String(given)} is not a number.`,
+    `Give a number from ${min} to ${max}.`,
+  )
 }
 
 /** The weather that --weather names. @throws ProblemError when there is none, or it can't be used */

@@ -5,11 +5,11 @@ import type { SunHours } from '#model/sun/hours.ts'
 export const CLOUD_SUN_DEG = 10
 
 export const CLOUD_NOTE =
-  'Worked out: 1 − global ÷ clear-sky global while the sun is above 10°, carried over the night by a straight line ' +
+  'Worked out: 1 − global ÷ clear-sky global while the sun is above 10°, carried over the night by a straight line between the two days’ means ' +
   '(Crawford & Duchon 1999; clear sky Ineichen & Perez 2002).'
 
 /**
- * Cloud fraction from the clear-sky index by day, interpolated across the hours with a low sun or none.
+ * Cloud fraction from the clear-sky index by day, carried across the hours with a low sun or none.
  * Source: Crawford & Duchon 1999, J. Appl. Meteorol. 38, 474: clf = 1 − s. 0 throughout where the sun never rises
  * high enough, which `null` says.
  */
@@ -29,29 +29,51 @@ export function deriveCloud(
     )
     return index === index ? Math.min(1, Math.max(0, 1 - index)) : NaN
   })
-  return interpolateNaN(cloud, cyclic)
+  return carryOverNight(cloud, cyclic)
 }
 
-/** Straight lines across the NaN stretches, level at the ends (or round the year); null when all are NaN. */
-export function interpolateNaN(values: Float64Array, cyclic: boolean): Float64Array | null {
+/**
+ * Fills the NaN stretches of cloud. A night is a straight line from the mean of the daylight before it to the mean of
+ * the daylight after it (round the year when `cyclic`): one hour of a low sun is too noisy an end to draw a line from.
+ * @returns null when all are NaN
+ */
+export function carryOverNight(values: Float64Array, cyclic: boolean): Float64Array | null {
+  const days = daylights(values)
+  const first = days[0]
+  const last = days.at(-1)
+  if (first === undefined || last === undefined) return null
   const n = values.length
-  const known: number[] = []
-  for (let i = 0; i < n; i += 1) if (values[i]! === values[i]!) known.push(i)
-  if (known.length === 0) return null
-  const first = known[0]!
-  const last = known.at(-1)!
   const result = values.slice()
-  const bridge = (from: number, to: number): void => {
-    const a = values[((from % n) + n) % n]!
-    const b = values[((to % n) + n) % n]!
-    for (let i = from + 1; i < to; i += 1)
-      result[((i % n) + n) % n] = a + ((b - a) * (i - from)) / (to - from)
+  const bridge = (before: Daylight, after: Daylight, until: number): void => {
+    const hours = until - before.end + 1
+    for (let i = before.end; i < until; i += 1) {
+      result[i % n] = before.mean + ((after.mean - before.mean) * (i - before.end + 1)) / hours
+    }
   }
-  for (let k = 1; k < known.length; k += 1) bridge(known[k - 1]!, known[k]!)
-  if (cyclic) bridge(last, first + n)
+  for (let k = 1; k < days.length; k += 1) bridge(days[k - 1]!, days[k]!, days[k]!.start)
+  if (cyclic) bridge(last, first, first.start + n)
   else {
-    result.fill(values[first]!, 0, first)
-    result.fill(values[last]!, last + 1)
+    result.fill(first.mean, 0, first.start)
+    result.fill(last.mean, last.end)
   }
   return result
+}
+
+/** A run of hours with a value, `start` ≤ i < `end`. */
+interface Daylight {
+  readonly start: number
+  readonly end: number
+  readonly mean: number
+}
+
+function daylights(values: Float64Array): Daylight[] {
+  const found: Daylight[] = []
+  for (let i = 0; i < values.length; i += 1) {
+    if (Number.isNaN(values[i]!)) continue
+    const start = i
+    let sum = 0
+    for (; i < values.length && !Number.isNaN(values[i]!); i += 1) sum += values[i]!
+    found.push({ start, end: i, mean: sum / (i - start) })
+  }
+  return found
 }
