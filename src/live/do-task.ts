@@ -1,28 +1,52 @@
+import { comparisonCases } from '#model/comparison/cases.ts'
+import { comparisonRun, type Comparison } from '#model/comparison/run.ts'
+import { mapTaskOf } from '#model/scenario/map-task.ts'
+import { designMap, type DesignMap } from '#model/sizing/design-map.ts'
 import type { Spine } from '#model/answer.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
-import type { LiveAnswer, RangeQuestion, TaskInput, TaskName, TaskOutput, Trial } from '#live/tasks.ts'
+import type {
+  ComparisonQuestion,
+  LiveAnswer,
+  MapQuestion,
+  RangeQuestion,
+  TaskInput,
+  TaskName,
+  TaskOutput,
+  Trial,
+} from '#live/tasks.ts'
 
 /** What a task works with, inside the worker. */
 export interface Hands {
   readonly spine: Spine
   readonly weather: WeatherRecord
-  readonly progress: (share: number) => void
+  /** `soFar`: what there is of the output already, where a page can show it as it grows. */
+  readonly progress: (share: number, soFar?: TaskOutput<TaskName>) => void
 }
 
-const TASKS: { readonly [K in TaskName]: (input: TaskInput<K>, hands: Hands) => TaskOutput<K> } = {
+type Doing<K extends TaskName> = (input: TaskInput<K>, hands: Hands) => TaskOutput<K> | Promise<TaskOutput<K>>
+
+/** What only one page needs is loaded when it is first asked for. */
+const TASKS: { readonly [K in TaskName]: Doing<K> } = {
   answer: (scenario, { spine, weather }) => forPage(spine.answer(scenario, weather)),
   trials: (scenarios, hands) => scenarios.map((scenario, i) => trial(scenario, i / scenarios.length, hands)),
+  compare: (question, hands) => sideBySide(question, hands),
+  map: (question, hands) => mapOf(question, hands),
   uncertainty: (question, hands) => rangeOf(question, hands),
+  bench: async (readings) => (await import('#live/bench-task.ts')).benchReport(readings),
+  asBuilt: async (question, { spine, weather }) =>
+    (await import('#live/as-built-task.ts')).asBuiltReport(question, spine, weather),
+  rehearsal: async (question, { weather }) =>
+    (await import('#live/as-built-task.ts')).rehearsalFile(question, weather),
 }
 
 /** Does the task a request names. */
 export function doTask<K extends TaskName>(
   request: { readonly name: K; readonly input: TaskInput<K> },
   hands: Hands,
-): TaskOutput<K> {
+): TaskOutput<K> | Promise<TaskOutput<K>> {
   return TASKS[request.name](request.input, hands)
 }
 
@@ -47,5 +71,24 @@ function rangeOf(
     const step = drawing.next()
     if (step.done) return step.value
     progress(step.value / draws)
+  }
+}
+
+function sideBySide({ base, axes }: ComparisonQuestion, { spine, progress }: Hands): Comparison {
+  const cases = comparisonCases(base, axes)
+  const answering = comparisonRun(cases, ({ scenario, weather }) => spine.answer(scenario, weather))
+  for (;;) {
+    const step = answering.next()
+    if (step.done) return step.value
+    progress(step.value.rows.length / cases.length, step.value)
+  }
+}
+
+function mapOf({ scenario, axes, held }: MapQuestion, { spine, weather, progress }: Hands): DesignMap {
+  const drawing = designMap(mapTaskOf(spine.prepare(scenario, weather), held), axes)
+  for (;;) {
+    const step = drawing.next()
+    if (step.done) return step.value
+    progress(step.value.share, step.value.map ?? undefined)
   }
 }

@@ -6,7 +6,7 @@ import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
 interface Waiting {
   readonly resolve: (output: never) => void
   readonly reject: (reason: ProblemError) => void
-  readonly onProgress: (share: number) => void
+  readonly onProgress: (share: number, soFar?: never) => void
 }
 
 /** Thrown to whoever waits when `stop()` ends the worker. */
@@ -28,7 +28,7 @@ export class Engine {
     name: K,
     input: TaskInput<K>,
     weather: WeatherRecord,
-    onProgress: (share: number) => void = () => {},
+    onProgress: (share: number, soFar?: TaskOutput<K>) => void = () => {},
   ): Promise<TaskOutput<K>> {
     const worker = this.#started()
     if (this.#weather !== weather) {
@@ -71,7 +71,7 @@ export class Engine {
   #hear(reply: Reply): void {
     const waiting = this.#waiting.get(reply.id)
     if (!waiting) return
-    if (reply.kind === 'progress') return waiting.onProgress(reply.share)
+    if (reply.kind === 'progress') return waiting.onProgress(reply.share, reply.soFar as never)
     this.#waiting.delete(reply.id)
     if (reply.kind === 'done') waiting.resolve(reply.output as never)
     else waiting.reject(new ProblemError(reply.problems))

@@ -9,6 +9,7 @@ import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
  * Starting again or stopping ends what was running at once.
  */
 export class LongRun<K extends TaskName> {
+  /** Whole once `running` is false, unless it was stopped; of some tasks what there is so far, until then. */
   result = $state.raw<TaskOutput<K> | null>(null)
   /** What the result answers: compare by identity with what is described now to see if it is out of date. */
   resultFor = $state.raw<TaskInput<K> | null>(null)
@@ -32,12 +33,16 @@ export class LongRun<K extends TaskName> {
     this.share = 0
     this.problems = []
     try {
-      const result = await this.#engine.run(this.#name, input, weather, (share) => {
-        if (turn === this.#turn) this.share = share
+      const take = (result: TaskOutput<K>) => {
+        this.result = result
+        this.resultFor = input
+      }
+      const result = await this.#engine.run(this.#name, input, weather, (share, soFar) => {
+        if (turn !== this.#turn) return
+        this.share = share
+        if (soFar !== undefined) take(soFar)
       })
-      if (turn !== this.#turn) return
-      this.result = result
-      this.resultFor = input
+      if (turn === this.#turn) take(result)
     } catch (reason) {
       if (turn === this.#turn && !(reason instanceof Stopped)) this.problems = problemsOf(reason)
     } finally {

@@ -10,5 +10,11 @@ export type Request =
 /** What a worker says back. `id` is the request's; a reply whose id nobody waits for is dropped. */
 export type Reply =
   | { readonly kind: 'done'; readonly id: number; readonly output: TaskOutput<TaskName> }
-  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  | {
+      readonly kind: 'progress'
+      readonly id: number
+      readonly share: number
+      /** What there is of the output already, of tasks that can show it as it grows. */
+      readonly soFar?: TaskOutput<TaskName>
+    }
   | { readonly kind: 'failed'; readonly id: number; readonly problems: readonly Problem[] }

@@ -1,6 +1,14 @@
+import type { ComparisonAxes } from '#model/comparison/cases.ts'
+import type { Comparison } from '#model/comparison/run.ts'
+import type { BenchReadings } from '#model/bench/reading.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import type { HeldDesign } from '#model/scenario/map-task.ts'
+import type { DesignMap } from '#model/sizing/design-map.ts'
+import type { MapAxes } from '#model/sizing/map-axes.ts'
 import type { SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
+import type { AsBuiltQuestion, AsBuiltReport, RehearsalQuestion } from '#live/as-built-task.ts'
+import type { BenchReport } from '#live/bench-task.ts'
 
 /** What crosses to the page: the answer without the panel's coefficient columns, which no page shows. */
 export type LiveAnswer = Omit<DesignAnswer, 'panel'>
@@ -20,12 +28,34 @@ export interface RangeQuestion {
   readonly draws: number
 }
 
+/** What to set side by side; every climate comes with its hours. */
+export interface ComparisonQuestion {
+  readonly base: Scenario
+  readonly axes: ComparisonAxes
+}
+
+/** A design map: the scenario around it, its axes, and what is held. */
+export interface MapQuestion {
+  readonly scenario: Scenario
+  readonly axes: MapAxes
+  readonly held: HeldDesign
+}
+
 /** Every task a worker can do: what it is given and what it gives back. `do-task.ts` does them. */
 interface Tasks {
   answer: { input: Scenario; output: LiveAnswer }
   /** What a few changed descriptions would need: behind "why it matters". */
   trials: { input: readonly Scenario[]; output: readonly Trial[] }
+  /** Rows come as they are answered. */
+  compare: { input: ComparisonQuestion; output: Comparison }
+  /** Coarse first, then finer. */
+  map: { input: MapQuestion; output: DesignMap }
   uncertainty: { input: RangeQuestion; output: UncertaintyResult }
+  /** Field notes of the coating bench. */
+  bench: { input: BenchReadings; output: BenchReport }
+  asBuilt: { input: AsBuiltQuestion; output: AsBuiltReport }
+  /** An invented logger file, as text. */
+  rehearsal: { input: RehearsalQuestion; output: string }
 }
 
 export type TaskName = keyof Tasks

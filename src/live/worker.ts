@@ -9,7 +9,7 @@ let weather: WeatherRecord | null = null
 
 const say = (reply: Reply) => postMessage(reply)
 
-onmessage = ({ data }: MessageEvent<Request>) => {
+onmessage = async ({ data }: MessageEvent<Request>) => {
   if (data.kind === 'weather') {
     weather = data.record
     return
@@ -17,7 +17,11 @@ onmessage = ({ data }: MessageEvent<Request>) => {
   const { id } = data
   try {
     if (!weather) throw new RangeError('worker: a task came before the weather')
-    const output = doTask(data, { spine, weather, progress: (share) => say({ kind: 'progress', id, share }) })
+    const output = await doTask(data, {
+      spine,
+      weather,
+      progress: (share, soFar) => say({ kind: 'progress', id, share, soFar }),
+    })
     say({ kind: 'done', id, output })
   } catch (reason) {
     say({ kind: 'failed', id, problems: problemsOf(reason) })
