@@ -38,6 +38,11 @@ export interface BoardCoating {
   readonly emittanceHalfWidth_frac: number
 }
 
+/** Wind at a board a metre above the ground over that of the weather record: common practice, no source. */
+export const WIND_AT_BOARD_FRAC = 0.5
+/** Half-widths of optics that were measured at home. */
+export const HOME_HALF_WIDTH = { reflectanceHalfWidth_frac: 0.03, emittanceHalfWidth_frac: 0.03 } as const
+
 /** What a contact probe would read on one sample. */
 export interface BoardPrediction {
   readonly coating: string

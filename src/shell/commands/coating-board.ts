@@ -1,5 +1,12 @@
 import { USUAL_BOARD, type BenchBoard } from '#model/bench/reading.ts'
-import { boardHourOf, predictBoard, type BoardCoating, type BoardHour } from '#model/bench/test-board.ts'
+import {
+  boardHourOf,
+  HOME_HALF_WIDTH,
+  predictBoard,
+  WIND_AT_BOARD_FRAC,
+  type BoardCoating,
+  type BoardHour,
+} from '#model/bench/test-board.ts'
 import { agedFilm } from '#model/coating/ageing.ts'
 import { KNOWN_COATINGS } from '#model/coating/library.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
@@ -7,11 +14,6 @@ import type { Options } from '../options.ts'
 import type { Table } from '../output.ts'
 import { weatherOf } from '../weather-source.ts'
 import { numberOption } from './number-option.ts'
-
-/** Wind at a board a metre above the ground over that of the weather record: common practice, no source. */
-const WIND_AT_BOARD_FRAC = 0.5
-/** Half-widths of optics that were measured at home. */
-const HOME_HALF_WIDTH = { reflectanceHalfWidth_frac: 0.03, emittanceHalfWidth_frac: 0.03 }
 
 /** What the scenario's coating and those of the literature would read, bare and under the scenario's film. */
 export function boardTable(options: Options): Table {
