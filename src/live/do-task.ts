@@ -40,11 +40,6 @@ const TASKS: { readonly [K in TaskName]: Doing<K> } = {
     (await import('#live/as-built-task.ts')).asBuiltReport(question, spine, weather),
   rehearsal: async (question, { weather }) =>
     (await import('#live/as-built-task.ts')).rehearsalFile(question, weather),
-  bench: async (readings) => (await import('#live/bench-task.ts')).benchReport(readings),
-  asBuilt: async (question, { spine, weather }) =>
-    (await import('#live/as-built-task.ts')).asBuiltReport(question, spine, weather),
-  rehearsal: async (question, { weather }) =>
-    (await import('#live/as-built-task.ts')).rehearsalFile(question, weather),
 }
 
 /** Does the task a request names. */

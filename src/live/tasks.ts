@@ -1,15 +1,12 @@
 import type { ComparisonAxes } from '#model/comparison/cases.ts'
 import type { Comparison } from '#model/comparison/run.ts'
 import type { BenchReadings } from '#model/bench/reading.ts'
-import type { BenchReadings } from '#model/bench/reading.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { HeldDesign } from '#model/scenario/map-task.ts'
 import type { DesignMap } from '#model/sizing/design-map.ts'
 import type { MapAxes } from '#model/sizing/map-axes.ts'
 import type { SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
-import type { AsBuiltQuestion, AsBuiltReport, RehearsalQuestion } from '#live/as-built-task.ts'
-import type { BenchReport } from '#live/bench-task.ts'
 import type { AsBuiltQuestion, AsBuiltReport, RehearsalQuestion } from '#live/as-built-task.ts'
 import type { BenchReport } from '#live/bench-task.ts'
 
@@ -54,11 +51,6 @@ interface Tasks {
   /** Coarse first, then finer. */
   map: { input: MapQuestion; output: DesignMap }
   uncertainty: { input: RangeQuestion; output: UncertaintyResult }
-  /** Field notes of the coating bench. */
-  bench: { input: BenchReadings; output: BenchReport }
-  asBuilt: { input: AsBuiltQuestion; output: AsBuiltReport }
-  /** An invented logger file, as text. */
-  rehearsal: { input: RehearsalQuestion; output: string }
   /** Field notes of the coating bench. */
   bench: { input: BenchReadings; output: BenchReport }
   asBuilt: { input: AsBuiltQuestion; output: AsBuiltReport }
