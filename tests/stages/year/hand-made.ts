@@ -144,6 +144,7 @@ export function bareLoop(area_m2: number, capacityRate_WK: number, fluidToPlate_
     headerInnerDiameter_m: 0.02,
     riserVelocity_ms: 0,
     riserReynolds: 0,
+    flowSpread_frac: 0,
     headerLoss_Pa: 0,
     riserLoss_Pa: 0,
     pipeLoss_Pa: 0,

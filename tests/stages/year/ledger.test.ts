@@ -7,7 +7,7 @@ import type { YearInputs } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
 import { simulateYear } from '#model/year/simulate.ts'
 import { sampleNames, sampleWeather } from '../../../src/shell/samples.ts'
-import { randomScenario } from '../scenario/random-scenario.ts'
+import { between, randomScenario } from '../scenario/random-scenario.ts'
 
 /*
  * Label: conservation. Source: the first law, asked for by the project's design (closure ≤ 1e-9 of throughput over
@@ -27,9 +27,9 @@ const climates = sampleNames().map((name) => ({ name, weather: sampleWeather(nam
 const design = fc.record({
   scenario: randomScenario,
   climate: fc.nat(climates.length - 1),
-  area_m2: fc.double({ min: 0.3, max: 60, noNaN: true }),
-  storeVolume_m3: fc.double({ min: 0.01, max: 10, noNaN: true }),
-  flow_kgsm2: fc.double({ min: 0.001, max: 0.05, noNaN: true }),
+  area_m2: between(0.3, 60),
+  storeVolume_m3: between(0.01, 10),
+  flow_kgsm2: between(0.001, 0.05),
 })
 
 test(`${SCENARIOS} random scenarios × sample climates: the year's ledger closes to 1e-9 of its throughput, nothing is NaN, every temperature lies between the coldest and the hottest of what drives it`, () => {
