@@ -13,6 +13,9 @@ const AIR_ms = 8
 /** Fan pressure a small fan can hardly reach, Pa (common practice, no source). */
 const FAN_Pa = 400
 
+/** A pump that takes more than this per m² of panel eats a tenth or more of what a good night gives, W/m² (40–100 W/m²: references of the evidence table). */
+const HUNGRY_Wm2 = 6
+
 /** Sentences worth showing about a worked-out loop. */
 export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperties): string[] {
   const remarks = spec.fluid === 'air' ? airRemarks(duty) : waterRemarks(duty)
@@ -29,6 +32,10 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
   if (flowRegime(tubeReynolds(pipe)) === 'transitional')
     remarks.push(
       `Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
+    )
+  if (duty.pumpPower_W > HUNGRY_Wm2 * duty.area_m2)
+    remarks.push(
+      `The ${spec.fluid === 'air' ? 'fan' : 'pump'} needs ${whole(duty.pumpPower_W)} W, and all of it warms the loop: a panel sheds 40–100 W/m² on a good night. Use wider or shorter tubes, or less flow.`,
     )
   if (duty.flowSpread_frac > UNEVEN_frac * (1 + 1e-6)) remarks.push(unevenRemark(spec, duty))
   return remarks

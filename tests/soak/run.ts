@@ -1,0 +1,45 @@
+/**
+ * `npm run -s soak [-- N [seed]]`: seeded random scenarios in the sample climates. Each must simulate a year without
+ * NaN or runaway and with closed books; some are sized, repeated with a fresh spine, or asked whether more area or a
+ * better coating ever hurts. Closes with `N scenarios, K failures`.
+ */
+import fc from 'fast-check'
+import { Spine } from '#model/answer.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
+import { randomScenario } from '../stages/scenario/random-scenario.ts'
+import { complaints, type Complaint } from './complaints.ts'
+
+const USUAL_SCENARIOS = 5000
+const USUAL_SEED = 20261125
+/** Worst things shown one by one; the rest is only counted. */
+const SHOWN = 20
+
+const count = Number(process.argv[2] ?? USUAL_SCENARIOS)
+const seed = Number(process.argv[3] ?? USUAL_SEED)
+if (!Number.isInteger(count) || count < 1 || !Number.isInteger(seed)) {
+  console.error('Usage: npm run -s soak -- [number of scenarios] [seed], both whole numbers.')
+  process.exit(2)
+}
+
+const climates = sampleNames().map((name) => ({ name, weather: sampleWeather(name) }))
+const scenarios: readonly Scenario[] = fc.sample(randomScenario, { numRuns: count, seed })
+const spine = new Spine()
+const found: Complaint[] = []
+let failures = 0
+const started = Date.now()
+scenarios.forEach((scenario, i) => {
+  const climate = climates[i % climates.length]!
+  const heard = complaints(spine, scenario, climate, i)
+  if (heard.length > 0) failures++
+  found.push(...heard)
+  if ((i + 1) % 250 === 0) {
+    const minutes = (Date.now() - started) / 60_000
+    console.error(`${i + 1} of ${count}, ${failures} failures, ${minutes.toFixed(1)} min`)
+  }
+})
+for (const { index, climate, what } of found.slice(0, SHOWN))
+  console.log(`scenario ${index} in ${climate}: ${what}`)
+if (found.length > SHOWN) console.log(`… and ${found.length - SHOWN} more`)
+console.log(`${count} scenarios, ${failures} failures`)
+process.exitCode = failures > 0 ? 1 : 0
