@@ -1,0 +1,64 @@
+import type { WeatherRecord } from '#model/weather/record.ts'
+
+const HOUR_MS = 3_600_000
+
+/** Mean and number of the hours that fell into one cell; the mean is NaN where there was none. */
+export interface Means {
+  readonly mean: Float64Array
+  readonly count: Float64Array
+}
+
+/** Local standard time of an hour of a record: month 0…11, hour of the day 0…23. */
+export function localTime(
+  weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>,
+  hour: number,
+): { readonly month: number; readonly hourOfDay: number } {
+  const wall = new Date(weather.start_utcMs + (weather.site.utcOffset_h + hour) * HOUR_MS)
+  return { month: wall.getUTCMonth(), hourOfDay: wall.getUTCHours() }
+}
+
+/**
+ * Means of a series by month and hour of the day, index month × 24 + hour; hours that are NaN are left out.
+ * @param values one a record hour
+ * @throws RangeError when the lengths differ
+ */
+export function meansByMonthAndHour(
+  weather: Pick<WeatherRecord, 'start_utcMs' | 'site' | 'hours'>,
+  values: Float64Array,
+): Means {
+  return means(weather, values, 288, ({ month, hourOfDay }) => month * 24 + hourOfDay)
+}
+
+/**
+ * Means of a series by month, January first, over the hours chosen.
+ * @param chosen 1 for the hours that count; all when left out
+ * @throws RangeError when the lengths differ
+ */
+export function meansByMonth(
+  weather: Pick<WeatherRecord, 'start_utcMs' | 'site' | 'hours'>,
+  values: Float64Array,
+  chosen?: Uint8Array,
+): Means {
+  return means(weather, values, 12, ({ month }) => month, chosen)
+}
+
+function means(
+  weather: Pick<WeatherRecord, 'start_utcMs' | 'site' | 'hours'>,
+  values: Float64Array,
+  cells: number,
+  cellOf: (time: ReturnType<typeof localTime>) => number,
+  chosen?: Uint8Array,
+): Means {
+  if (values.length !== weather.hours) {
+    throw new RangeError(`means: ${values.length} values for ${weather.hours} hours`)
+  }
+  const mean = new Float64Array(cells)
+  const count = new Float64Array(cells)
+  values.forEach((value, hour) => {
+    if (Number.isNaN(value) || chosen?.[hour] === 0) return
+    const cell = cellOf(localTime(weather, hour))
+    mean[cell]! += value
+    count[cell]! += 1
+  })
+  return { mean: mean.map((sum, cell) => sum / count[cell]!), count }
+}
