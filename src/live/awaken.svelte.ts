@@ -14,25 +14,28 @@ const AUTOSAVE_AFTER_MS = 300
  */
 export function awaken(bench: Workbench): () => void {
   bench.units.recall()
-  const openHash = () => open(bench, () => readLinkHash(location.hash))
-  const fromLink = location.hash.length > 1 && openHash()
   const kept = readKept(AUTOSAVE)
-  if (!fromLink && kept !== null) open(bench, () => readPlacedText(kept))
-  if (!bench.climate.record && !bench.climate.loading) void bench.climate.choose(bench.climate.id)
+  if (kept !== null) open(bench, () => readPlacedText(kept))
+  const openHash = () => openLink(bench)
+  openHash()
   void bench.climate.recallOwn()
 
   const stopEffects = $effect.root(() => {
     $effect(() => {
-      const { scenario } = bench.design
-      const { record } = bench.climate
-      if (record) untrack(() => bench.run.ask(scenario, record))
+      const { climate } = bench.design
+      untrack(() => void bench.climate.load(climate))
+    })
+    $effect(() => {
+      const { scenario, climate } = bench.design
+      const { id, record, loading } = bench.climate
+      if (record && !loading && id === climate) untrack(() => bench.run.ask(scenario, record))
     })
     $effect(() => {
       if (!bench.climate.record || bench.run.updating) return bench.range.leave()
       return bench.range.followSoon(bench.run.answer, bench.climate.record)
     })
     $effect(() => {
-      const text = placedText(bench.placed)
+      const text = placedText(bench.design.placed)
       const timer = setTimeout(() => (bench.autosaved = writeKept(AUTOSAVE, text)), AUTOSAVE_AFTER_MS)
       return () => clearTimeout(timer)
     })
@@ -43,6 +46,15 @@ export function awaken(bench: Workbench): () => void {
     stopEffects()
     removeEventListener('hashchange', openHash)
   }
+}
+
+/**
+ * Opens what a link carries; what was open is one undo away. The carried part is then taken off the address:
+ * from here on the autosave holds the design, and a reload must not bring back the link's.
+ */
+function openLink(bench: Workbench): void {
+  if (open(bench, () => readLinkHash(location.hash)))
+    history.replaceState(history.state, '', location.pathname)
 }
 
 /** Puts a design in place if there is one to read; what is wrong with it is shown, what is open stays. */

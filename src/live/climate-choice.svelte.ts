@@ -4,14 +4,14 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 import { keepOwnWeather, ownWeather } from '#live/own-weather.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
-import { OPENING_CLIMATE } from '#live/worked-example.ts'
 
 /** Id of the weather the user brought, beside those of the samples. */
 export const OWN_CLIMATE = 'own'
 
-/** The climate the design stands in: a sample, fetched when chosen, or a record the user brought. */
+/** The weather of the climate the design stands in: a sample, fetched when chosen, or the user's own record. */
 export class ClimateChoice {
-  id = $state(OPENING_CLIMATE)
+  /** What `record` is, or will be once it is loaded. */
+  id = $state('')
   record = $state.raw<WeatherRecord | null>(null)
   problems = $state.raw<readonly Problem[]>([])
   loading = $state(false)
@@ -20,8 +20,8 @@ export class ClimateChoice {
   /** Records read so far; nothing on screen follows it. */
   readonly #read: Record<string, WeatherRecord | undefined> = {}
 
-  /** Takes a sample's id or `OWN_CLIMATE`; the last choice wins when several are under way. */
-  async choose(id: string): Promise<void> {
+  /** Loads a sample by id, or `OWN_CLIMATE`; the last one wins when several are under way. */
+  async load(id: string): Promise<void> {
     this.id = id
     this.loading = true
     this.problems = []
@@ -44,11 +44,11 @@ export class ClimateChoice {
     return record
   }
 
-  /** Puts the user's own record in place and keeps it in this browser. */
-  async useOwn(record: WeatherRecord): Promise<void> {
+  /** Takes the user's own record and keeps it in this browser. */
+  async takeOwn(record: WeatherRecord): Promise<void> {
     this.#read[OWN_CLIMATE] = record
     this.ownName = record.site.name
-    await this.choose(OWN_CLIMATE)
+    if (this.id === OWN_CLIMATE) await this.load(OWN_CLIMATE)
     await keepOwnWeather(record)
   }
 

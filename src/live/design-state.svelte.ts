@@ -1,4 +1,5 @@
 import type { GroupName, Scenario } from '#model/scenario/fields.ts'
+import type { PlacedDesign } from '#live/design-link.ts'
 
 /** Edits of the same field closer together than this are one step back for undo. */
 const SAME_GESTURE_MS = 900
@@ -6,13 +7,25 @@ const MOST_STEPS = 200
 
 /** The description being worked on, with its way back and forth. Scenarios are replaced, never changed. */
 export class DesignState {
-  scenario: Scenario = $state.raw() as Scenario
-  #past = $state.raw<readonly Scenario[]>([])
-  #future = $state.raw<readonly Scenario[]>([])
+  #now: PlacedDesign = $state.raw() as PlacedDesign
+  #past = $state.raw<readonly PlacedDesign[]>([])
+  #future = $state.raw<readonly PlacedDesign[]>([])
   #lastEdit = { key: '', at_ms: -Infinity }
 
-  constructor(initial: Scenario) {
-    this.scenario = initial
+  constructor(initial: PlacedDesign) {
+    this.#now = initial
+  }
+
+  get scenario(): Scenario {
+    return this.#now.scenario
+  }
+  /** Id of the climate the design stands in, as in `ClimateChoice`. */
+  get climate(): string {
+    return this.#now.climate
+  }
+  /** Both together: what a link, a file and the autosave carry. */
+  get placed(): PlacedDesign {
+    return this.#now
   }
 
   get canUndo(): boolean {
@@ -32,36 +45,47 @@ export class DesignState {
     this.#lastEdit = { key, at_ms: now }
     if (!sameGesture) this.#remember()
     this.#future = []
-    this.scenario = { ...this.scenario, [group]: { ...groupNow, [field]: value } }
+    const scenario = { ...this.scenario, [group]: { ...groupNow, [field]: value } }
+    this.#now = { ...this.#now, scenario }
   }
 
   /** Puts a whole other scenario in place (a preset, a file, an adopted point); one step back. */
   replace(scenario: Scenario): void {
+    this.place({ scenario, climate: this.climate })
+  }
+
+  /** Moves the design to another climate; one step back. */
+  setClimate(climate: string): void {
+    if (climate !== this.climate) this.place({ scenario: this.scenario, climate })
+  }
+
+  /** Opens a design in its climate; one step back. */
+  place(placed: PlacedDesign): void {
     this.#remember()
     this.#future = []
     this.#lastEdit = { key: '', at_ms: -Infinity }
-    this.scenario = scenario
+    this.#now = placed
   }
 
   undo(): void {
     const before = this.#past.at(-1)
     if (!before) return
     this.#past = this.#past.slice(0, -1)
-    this.#future = [this.scenario, ...this.#future]
+    this.#future = [this.#now, ...this.#future]
     this.#lastEdit = { key: '', at_ms: -Infinity }
-    this.scenario = before
+    this.#now = before
   }
 
   redo(): void {
     const after = this.#future[0]
     if (!after) return
     this.#future = this.#future.slice(1)
-    this.#past = [...this.#past, this.scenario]
+    this.#past = [...this.#past, this.#now]
     this.#lastEdit = { key: '', at_ms: -Infinity }
-    this.scenario = after
+    this.#now = after
   }
 
   #remember(): void {
-    this.#past = [...this.#past, this.scenario].slice(-MOST_STEPS)
+    this.#past = [...this.#past, this.#now].slice(-MOST_STEPS)
   }
 }

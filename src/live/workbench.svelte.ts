@@ -1,6 +1,7 @@
 import { createContext } from 'svelte'
 import type { Problem } from '#model/problem.ts'
-import { ClimateChoice } from '#live/climate-choice.svelte.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import { ClimateChoice, OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'
 import { KeptDesigns } from '#live/kept-designs.svelte.ts'
@@ -24,16 +25,21 @@ export class Workbench {
   /** What was wrong with a link, a file or a kept design that was asked for. */
   openProblems = $state.raw<readonly Problem[]>([])
 
-  get placed(): PlacedDesign {
-    return { scenario: this.design.scenario, climate: this.climate.id }
+  /** True while what is shown is not yet the answer to what is described. */
+  get busy(): boolean {
+    return this.run.updating || this.climate.loading
   }
 
-  /** Opens a design in its climate; the one before is one undo away. */
+  /** Opens a design in its climate (the present one where it names none); the one before is one undo away. */
   place({ scenario, climate }: PlacedDesign): void {
     this.openProblems = []
-    this.design.replace(scenario)
-    if (climate !== '' && (climate !== this.climate.id || !this.climate.record))
-      void this.climate.choose(climate)
+    this.design.place({ scenario, climate: climate || this.design.climate })
+  }
+
+  /** Moves the design into weather the user brought, and keeps that in this browser. */
+  async useOwnWeather(record: WeatherRecord): Promise<void> {
+    await this.climate.takeOwn(record)
+    this.design.setClimate(OWN_CLIMATE)
   }
 }
 

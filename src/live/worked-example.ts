@@ -1,12 +1,13 @@
-import type { Scenario } from '#model/scenario/fields.ts'
 import { defaultScenario } from '#model/scenario/schema.ts'
+import type { PlacedDesign } from '#live/design-link.ts'
 
 /** The climate the page opens in: warm summers, clear nights between spells of cloud. */
-export const OPENING_CLIMATE = 'continental'
+const OPENING_CLIMATE = 'continental'
 
 /** What the page opens with: the default workshop, named so that nobody takes it for a real one. */
-export function workedExample(): Scenario {
+export function workedExample(): PlacedDesign {
   const scenario = defaultScenario()
   const note = 'Invented to show how the page works. Change anything: the answer follows.'
-  return { ...scenario, job: { name: 'Worked example: an invented workshop', note } }
+  const job = { name: 'Worked example: an invented workshop', note }
+  return { scenario: { ...scenario, job }, climate: OPENING_CLIMATE }
 }

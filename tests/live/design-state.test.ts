@@ -4,7 +4,7 @@ import { defaultScenario } from '#model/scenario/schema.ts'
 
 test('one drag is one step back; other fields and later drags are steps of their own', () => {
   const clock = vi.spyOn(performance, 'now')
-  const design = new DesignState(defaultScenario())
+  const design = new DesignState({ scenario: defaultScenario(), climate: 'continental' })
   const at = (now: number) => clock.mockReturnValue(now)
   at(0)
   design.setAt('room.length_m', 6)
@@ -27,9 +27,19 @@ test('one drag is one step back; other fields and later drags are steps of their
 })
 
 test('a new change after undo ends what could be redone', () => {
-  const design = new DesignState(defaultScenario())
+  const design = new DesignState({ scenario: defaultScenario(), climate: 'continental' })
   design.setAt('room.length_m', 6)
   design.undo()
   design.setAt('room.width_m', 3)
   expect(design.canRedo).toBe(false)
+})
+
+test('undo brings back the climate as well as the fields', () => {
+  const design = new DesignState({ scenario: defaultScenario(), climate: 'continental' })
+  design.setClimate('hot-desert')
+  design.setAt('room.length_m', 6)
+  design.undo()
+  expect(design.climate).toBe('hot-desert')
+  design.undo()
+  expect(design.climate).toBe('continental')
 })
