@@ -1,6 +1,6 @@
 import { filmPart } from '#model/panel/film-tangent.ts'
 import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
-import { barePart } from '#model/panel/tangent.ts'
+import { bareTangent } from '#model/panel/tangent.ts'
 
 /** The search ends with a step smaller than this, which is still taken, K: what is left is its square. */
 const LAST_STEP_K = 0.03
@@ -41,9 +41,11 @@ export function settleEquilibrium(panel: PanelHours, hour: number, scratch: Pane
 
 /** Dry heat and slope into `out`; returns the temperature of the exposed face, °C. */
 function dryFace_C(panel: PanelHours, hour: number, plate_C: number, out: PanelTangent): number {
+  if (panel.gap === null) {
+    bareTangent(panel, hour, plate_C, 0, 0, out)
+    return plate_C
+  }
   out.q_Wm2 = panel.backLoss_Wm2K * (plate_C - panel.air_C[hour]!)
   out.slope_Wm2K = panel.backLoss_Wm2K
-  if (panel.gap !== null) return filmPart(panel, hour, plate_C, false, 1, 0, out)
-  barePart(panel, hour, plate_C, false, 1, 0, out)
-  return plate_C
+  return filmPart(panel, hour, plate_C, false, 1, 0, out)
 }

@@ -19,39 +19,57 @@ export function panelTangent(
   water_kgm2: number,
   out: PanelTangent,
 ): void {
+  const wet = wetness_frac(water_kgm2)
+  const limit_kgm2s = wet > 0 ? evaporationLimit_kgm2s(water_kgm2) : 0
+  if (panel.gap === null) return bareTangent(panel, hour, plate_C, wet, limit_kgm2s, out)
   const back = panel.backLoss_Wm2K
   out.q_Wm2 = back * (plate_C - panel.air_C[hour]!)
   out.slope_Wm2K = back
   out.water_kgm2s = 0
-  const wet = wetness_frac(water_kgm2)
-  const part = panel.gap === null ? barePart : filmPart
-  if (wet < 1) part(panel, hour, plate_C, false, 1 - wet, 0, out)
-  if (wet > 0) part(panel, hour, plate_C, true, wet, evaporationLimit_kgm2s(water_kgm2), out)
+  if (wet < 1) filmPart(panel, hour, plate_C, false, 1 - wet, 0, out)
+  if (wet > 0) filmPart(panel, hour, plate_C, true, wet, limit_kgm2s, out)
 }
 
-/** Adds the dry or wet share of a bare plate, weighted. */
-export function barePart(
+/**
+ * The same of a bare plate. Its dry and wet share have one temperature, so convection, saturation and vapour are
+ * found once for both: dew gathers on the whole face, water dries from the wet share (half wet: 88 to 50 ns).
+ * @param wet          wet share, 0…1
+ * @param limit_kgm2s  fastest evaporation from it
+ */
+export function bareTangent(
   panel: PanelHours,
   hour: number,
   plate_C: number,
-  isWet: boolean,
-  weight: number,
+  wet: number,
   limit_kgm2s: number,
   out: PanelTangent,
 ): void {
-  const emission = (isWet ? panel.wetExchange : panel.dryExchange).plateEmission
-  const gain = (isWet ? panel.wetGain : panel.dryGain).plate_Wm2[hour]!
   const y = plate_C - panel.air_C[hour]!
   const root = faceRoot(panel, y)
   const h = faceConvection_Wm2K(panel, hour, y, root)
   const rise = faceConvectionRise_Wm2K2(panel, hour, y, root)
-  out.q_Wm2 += weight * (valueAt(emission, plate_C) - gain + h * y)
-  out.slope_Wm2K += weight * (slopeAt(emission, plate_C) + h + y * rise)
+  const back = panel.backLoss_Wm2K
+  let q_Wm2 = (back + h) * y
+  let slope_Wm2K = back + h + y * rise
+  if (wet < 1) {
+    const { plateEmission } = panel.dryExchange
+    q_Wm2 += (1 - wet) * (valueAt(plateEmission, plate_C) - panel.dryGain.plate_Wm2[hour]!)
+    slope_Wm2K += (1 - wet) * slopeAt(plateEmission, plate_C)
+  }
+  if (wet > 0) {
+    const { plateEmission } = panel.wetExchange
+    q_Wm2 += wet * (valueAt(plateEmission, plate_C) - panel.wetGain.plate_Wm2[hour]!)
+    slope_Wm2K += wet * slopeAt(plateEmission, plate_C)
+  }
   const excess_Pa = saturationFast_Pa(plate_C) - panel.vapour_Pa[hour]!
-  if (!isWet && excess_Pa >= 0) return
-  const evaporation = faceEvaporation_kgm2s(panel, hour, h, excess_Pa, limit_kgm2s)
-  out.q_Wm2 += weight * changeHeat_Jkg(plate_C) * evaporation
-  out.slope_Wm2K +=
-    weight * vapourSlope_Wm2K(panel, hour, plate_C, h, rise, excess_Pa, evaporation, limit_kgm2s)
-  out.water_kgm2s -= weight * evaporation
+  const share = excess_Pa < 0 ? 1 : wet
+  let evaporation = 0
+  if (share > 0) {
+    evaporation = faceEvaporation_kgm2s(panel, hour, h, excess_Pa, limit_kgm2s)
+    q_Wm2 += share * changeHeat_Jkg(plate_C) * evaporation
+    slope_Wm2K += share * vapourSlope_Wm2K(panel, hour, plate_C, h, rise, excess_Pa, evaporation, limit_kgm2s)
+  }
+  out.q_Wm2 = q_Wm2
+  out.slope_Wm2K = slope_Wm2K
+  out.water_kgm2s = -share * evaporation
 }
