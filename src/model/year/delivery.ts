@@ -68,7 +68,10 @@ export class Delivery {
   private lawAt(air_C: number, store_C: number): number {
     const reachable_W = this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
-    if (reachable_W <= 0 || demanded_W <= 0) return CLOSED
+    if (demanded_W <= 0) return CLOSED
+    // A store too small for what a law asked of it unseen was warmed past the room by that: it is asked with the store in it.
+    const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
+    if (reachable_W <= 0) return unseen ? OPEN_TO_STORE : CLOSED
     if (demanded_W < reachable_W) return THROTTLED
     return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
   }

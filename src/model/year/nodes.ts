@@ -20,8 +20,13 @@ export interface Nodes {
   readonly plateCapacity_JK: number
 }
 
+/** A tank of no size still has the fluid in its pipe ends: no layer holds less than a tenth of a litre of water, J/K. */
+const LEAST_LAYER_JK = 400
+
 export function nodesOf({ room, plant }: YearInputs): Nodes {
-  const tankLayers = plant?.store.layerCapacity_JK ?? []
+  const tankLayers = (plant?.store.layerCapacity_JK ?? []).map((layer_JK) =>
+    Math.max(layer_JK, LEAST_LAYER_JK),
+  )
   const layers = tankLayers.length
   const air = layers + 2
   const tank = layers > 0

@@ -133,10 +133,11 @@ export class PlateCourse {
     this.relaxation.prepare(this.temp_C, this.nodes.plateCapacity_JK, step_s, this.sinkDrift_Ks)
   }
 
-  /** How fast the loop alone changes a tank's top at the start of a run, K/s. */
+  /** How fast the loop alone changes a tank's top at the start of a run, K/s; by the middle of a step it is no further than the fluid that comes back. */
   private chargingDrift_Ks(sink_C: number, plate_C: number): number {
-    const { flow, nodes } = this
-    return (flow.rate_WK * (flow.back_C(sink_C, plate_C) - sink_C)) / nodes.capacity_JK[nodes.sink]!
+    const { flow, nodes, step_s } = this
+    const renewed_1s = Math.min(flow.rate_WK / nodes.capacity_JK[nodes.sink]!, 2 / step_s)
+    return renewed_1s * (flow.back_C(sink_C, plate_C) - sink_C)
   }
 
   /** What pipes in slab or ceiling would carry, and the coldest they may: indoor dew point + margin, °C. */
