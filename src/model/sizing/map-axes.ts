@@ -21,10 +21,15 @@ const NICE_STEPS = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10]
  * Axes around a design.
  * @param area_m2  area in the middle, > 0
  * @param other    store volume (m³) or flow (kg/s m²) in the middle, > 0
- * @param most_m2  largest area there is room for
+ * @param room     largest area there is room for, and the least and most that store or flow may be
  * @throws RangeError unless all are above 0
  */
-export function mapAxes(kind: MapKind, area_m2: number, other: number, most_m2: number): MapAxes {
+export function mapAxes(
+  kind: MapKind,
+  area_m2: number,
+  other: number,
+  { most_m2, least, most }: { most_m2: number; least: number; most: number },
+): MapAxes {
   for (const [name, value] of [
     ['area', area_m2],
     [kind, other],
@@ -38,7 +43,8 @@ export function mapAxes(kind: MapKind, area_m2: number, other: number, most_m2: 
   const others = Array.from({ length: count }, (_, i) =>
     tidy(other * 2 ** (i / STEPS_A_DOUBLING - DOUBLINGS)),
   )
-  return { kind, area_m2: within.length === AREA_STEPS ? areas : [...within, most_m2], other: others }
+  const allowed = others.filter((value) => value >= least && value <= most)
+  return { kind, area_m2: within.length === AREA_STEPS ? areas : [...within, most_m2], other: allowed }
 }
 
 /** The smallest pleasant number not below `least`. */

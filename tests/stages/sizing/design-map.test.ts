@@ -26,7 +26,10 @@ function madeTask(seen: Candidate[]): MapTask {
   }
 }
 
-function whole(task: MapTask, axes = mapAxes('store', 11.2, 0.9, 60)) {
+/** Room for so much area, and any store or flow. */
+const room = (most_m2: number) => ({ most_m2, least: 0, most: 1000 })
+
+function whole(task: MapTask, axes = mapAxes('store', 11.2, 0.9, room(60))) {
   const running = designMap(task, axes)
   const levels: { share: number; map: DesignMap }[] = []
   for (;;) {
@@ -38,7 +41,7 @@ function whole(task: MapTask, axes = mapAxes('store', 11.2, 0.9, 60)) {
 
 describe('axes of the design map', () => {
   it('run to about twice the area in equal pleasant steps, and from a quarter to four times the store', () => {
-    const { area_m2, other } = mapAxes('store', 11.2, 0.9, 60)
+    const { area_m2, other } = mapAxes('store', 11.2, 0.9, room(60))
     expect(area_m2).toHaveLength(17)
     expect(area_m2[0]).toBe(1.5)
     expect(area_m2.at(-1)).toBe(25.5)
@@ -47,14 +50,19 @@ describe('axes of the design map', () => {
     expect(other.at(-1)).toBe(3.6)
   })
   it('end at the largest area there is room for', () => {
-    expect(mapAxes('store', 60, 4, 60).area_m2.at(-1)).toBe(60)
-    expect(mapAxes('flow', 3, 0.01, 2.5).area_m2.at(-1)).toBe(2.5)
+    expect(mapAxes('store', 60, 4, room(60)).area_m2.at(-1)).toBe(60)
+    expect(mapAxes('flow', 3, 0.01, room(2.5)).area_m2.at(-1)).toBe(2.5)
     for (const most of [0.5, 1, 7.3, 60, 999])
       for (const area of [0.06, 0.7, 5, 59])
-        for (const [i, mark] of mapAxes('store', area, 1, most).area_m2.entries()) {
+        for (const [i, mark] of mapAxes('store', area, 1, room(most)).area_m2.entries()) {
           expect(mark).toBeLessThanOrEqual(most)
-          if (i > 0) expect(mark).toBeGreaterThan(mapAxes('store', area, 1, most).area_m2[i - 1]!)
+          if (i > 0) expect(mark).toBeGreaterThan(mapAxes('store', area, 1, room(most)).area_m2[i - 1]!)
         }
+  })
+  it('stay within what a field accepts', () => {
+    const { other } = mapAxes('flow', 10, 0.04, { most_m2: 60, least: 0.0005, most: 0.1 })
+    expect(other.at(-1)).toBe(0.08)
+    expect(other[0]).toBe(0.01)
   })
   it('find the place of a value and the value of a place, in proportion or in ratios', () => {
     const axis = [1, 2, 4, 8]
@@ -67,8 +75,8 @@ describe('axes of the design map', () => {
     expect(valueOn(axis, 99, false)).toBe(8)
   })
   it('refuse a map around nothing', () => {
-    expect(() => mapAxes('store', 0, 1, 60)).toThrow(RangeError)
-    expect(() => mapAxes('store', 10, 0, 60)).toThrow(RangeError)
+    expect(() => mapAxes('store', 0, 1, room(60))).toThrow(RangeError)
+    expect(() => mapAxes('store', 10, 0, room(60))).toThrow(RangeError)
   })
 })
 
@@ -103,12 +111,12 @@ describe('design map', () => {
   })
   it('varies the flow at a held tank, or the tank at a held flow', () => {
     const held = { flow_kgsm2: 0.01, storeVolume_m3: 0.9 }
-    expect(candidateAt(held, mapAxes('flow', 10, 0.01, 60), 8, 0.02)).toEqual({
+    expect(candidateAt(held, mapAxes('flow', 10, 0.01, room(60)), 8, 0.02)).toEqual({
       area_m2: 8,
       storeVolume_m3: 0.9,
       flow_kgsm2: 0.02,
     })
-    expect(candidateAt(held, mapAxes('store', 10, 0.9, 60), 8, 0.5)).toEqual({
+    expect(candidateAt(held, mapAxes('store', 10, 0.9, room(60)), 8, 0.5)).toEqual({
       area_m2: 8,
       storeVolume_m3: 0.5,
       flow_kgsm2: 0.01,

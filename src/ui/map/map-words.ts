@@ -1,0 +1,91 @@
+import type { Scenario } from '#model/scenario/fields.ts'
+import type { DesignMap } from '#model/sizing/design-map.ts'
+import type { MapKind } from '#model/sizing/map-axes.ts'
+import type { UnitSystem } from '#model/units/convert.ts'
+import type { TableOf } from '#ui/chart/DataTable.svelte'
+import { shownQuantity, type ShownQuantity } from '#ui/words/quantity.ts'
+
+/** A crossing of the map. */
+export interface Mark {
+  readonly column: number
+  readonly row: number
+}
+
+/** What the rising axis shows. */
+export function otherQuantity(kind: MapKind, system: UnitSystem): ShownQuantity {
+  return shownQuantity(kind === 'store' ? 'm3' : 'kgsm2', system)
+}
+
+export function otherName(kind: MapKind): string {
+  return kind === 'store' ? 'store volume' : 'flow per panel area'
+}
+
+/** `10.5 m² with 0.9 m³: hottest hour 27.6 °C, 35 h above the limit, meets the target.` */
+export function markWords(
+  map: DesignMap,
+  { column, row }: Mark,
+  price: string | null,
+  system: UnitSystem,
+): string {
+  const { axes } = map
+  const i = row * axes.area_m2.length + column
+  const area = shownQuantity('m2', system).text(axes.area_m2[column]!)
+  const other = otherQuantity(axes.kind, system).text(axes.other[row]!)
+  const place = axes.kind === 'store' ? `${area} with ${other}` : `${area} at ${other}`
+  if (Number.isNaN(map.measure[i]!)) return `${place}: not simulated yet.`
+  const peak = shownQuantity('C', system).text(map.peak_C[i]!)
+  const met = map.measure[i]! <= 0 ? 'meets the target' : 'misses the target'
+  const cost = price === null ? '' : `, price ${price}`
+  return `${place}: ${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}.`
+}
+
+/** `No more than 40 h above 26 °C`: what the thick line stands for. */
+export function targetWords({ target }: Scenario, system: UnitSystem): string {
+  const limit = shownQuantity('C', system).text(target.limit_C)
+  switch (target.kind) {
+    case 'peak':
+      return `never above ${limit}`
+    case 'hours':
+      return `no more than ${target.allowedHours_h} h above ${limit}`
+    case 'degreeHours':
+      return `no more than ${shownQuantity('Kh', system).text(target.allowedDegreeHours_Kh)} above ${limit}`
+    case 'adaptive':
+      return `no more than ${target.allowedHours_h} h above the adaptive limit`
+  }
+}
+
+/** Every simulated design of the map, area after area. */
+export function mapTable(map: DesignMap, system: UnitSystem, price: ((i: number) => string) | null): TableOf {
+  const { axes } = map
+  const area = shownQuantity('m2', system)
+  const other = otherQuantity(axes.kind, system)
+  const t = shownQuantity('C', system)
+  const columns = axes.area_m2.length
+  const rows = axes.other.flatMap((value, row) =>
+    axes.area_m2.flatMap((area_m2, column) => {
+      const i = row * columns + column
+      if (Number.isNaN(map.measure[i]!)) return []
+      const cells = [
+        area.bare(area_m2),
+        other.bare(value),
+        map.hours_h[i]!.toFixed(0),
+        t.fixed(map.peak_C[i]!, 1),
+        map.measure[i]! <= 0 ? 'yes' : 'no',
+      ]
+      return [price === null ? cells : [...cells, price(i)]]
+    }),
+  )
+  const name = axes.kind === 'store' ? 'Store' : 'Flow'
+  const heads = [
+    `Area, ${area.symbol}`,
+    `${name}, ${other.symbol}`,
+    'Above the limit, h',
+    `Hottest, ${t.symbol}`,
+    'Meets it',
+  ]
+  return {
+    caption: 'Every simulated design of the map',
+    columns: price === null ? heads : [...heads, 'Price'],
+    rows,
+  }
+}
