@@ -44,12 +44,12 @@ export class ClimateChoice {
     return record
   }
 
-  /** Takes the user's own record and keeps it in this browser. */
-  async takeOwn(record: WeatherRecord): Promise<void> {
+  /** Takes the user's own record and keeps it in this browser; false when the browser does not keep it. */
+  async takeOwn(record: WeatherRecord): Promise<boolean> {
     this.#read[OWN_CLIMATE] = record
     this.ownName = record.site.name
     if (this.id === OWN_CLIMATE) await this.load(OWN_CLIMATE)
-    await keepOwnWeather(record)
+    return keepOwnWeather(record)
   }
 
   /** Looks whether an earlier visit left a record of the user's own. */

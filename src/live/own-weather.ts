@@ -15,7 +15,10 @@ export async function ownWeather(): Promise<WeatherRecord> {
   )
 }
 
-/** Keeps it for the next visit; a browser that refuses is no error, the record still works now. */
-export async function keepOwnWeather(record: WeatherRecord): Promise<void> {
-  await set(KEY, record).catch(() => undefined)
+/** Keeps it for the next visit; false when the browser refuses, which is no error: the record still works now. */
+export async function keepOwnWeather(record: WeatherRecord): Promise<boolean> {
+  return set(KEY, record).then(
+    () => true,
+    () => false,
+  )
 }

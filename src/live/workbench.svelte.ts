@@ -36,10 +36,11 @@ export class Workbench {
     this.design.place({ scenario, climate: climate || this.design.climate })
   }
 
-  /** Moves the design into weather the user brought, and keeps that in this browser. */
-  async useOwnWeather(record: WeatherRecord): Promise<void> {
-    await this.climate.takeOwn(record)
+  /** Moves the design into weather the user brought, and keeps that in this browser; false when it is not kept. */
+  async useOwnWeather(record: WeatherRecord): Promise<boolean> {
+    const kept = await this.climate.takeOwn(record)
     this.design.setClimate(OWN_CLIMATE)
+    return kept
   }
 }
 
