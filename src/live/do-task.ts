@@ -38,6 +38,8 @@ const TASKS: { readonly [K in TaskName]: Doing<K> } = {
   bench: async (readings) => (await import('#live/bench-task.ts')).benchReport(readings),
   asBuilt: async (question, { spine, weather }) =>
     (await import('#live/as-built-task.ts')).asBuiltReport(question, spine, weather),
+  sheetRanges: async (question, { spine, weather, progress }) =>
+    (await import('#live/sheet-task.ts')).sheetRanges(question, spine, weather, progress),
   rehearsal: async (question, { weather }) =>
     (await import('#live/as-built-task.ts')).rehearsalFile(question, weather),
 }

@@ -9,6 +9,8 @@ import type { MapAxes } from '#model/sizing/map-axes.ts'
 import type { SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
 import type { AsBuiltQuestion, AsBuiltReport, RehearsalQuestion } from '#live/as-built-task.ts'
 import type { BenchReport } from '#live/bench-task.ts'
+import type { SheetRangeQuestion } from '#live/sheet-task.ts'
+import type { DesignRanges } from '#model/sheet/ranges.ts'
 
 /** What crosses to the page: the answer without the panel's coefficient columns, which no page shows. */
 export type LiveAnswer = Omit<DesignAnswer, 'panel'>
@@ -54,6 +56,8 @@ interface Tasks {
   /** Field notes of the coating bench. */
   bench: { input: BenchReadings; output: BenchReport }
   asBuilt: { input: AsBuiltQuestion; output: AsBuiltReport }
+  /** The months of the builder's sheet. */
+  sheetRanges: { input: SheetRangeQuestion; output: DesignRanges }
   /** An invented logger file, as text. */
   rehearsal: { input: RehearsalQuestion; output: string }
 }

@@ -1,0 +1,44 @@
+import type { Figure, Wording } from '#model/sheet/words.ts'
+import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
+import type { UnitSystem } from '#model/units/convert.ts'
+import { formatNumber } from '#model/units/format.ts'
+import { flowText, shownQuantity } from '#ui/words/quantity.ts'
+
+/** Water at 4 °C: what heads are told in, kg/m³. */
+const HEAD_WATER_kgm3 = 1000
+/** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
+const INCH_WATER_Pa = 249.082
+
+/** A number of the sheet with its unit, held together by a no-break space. */
+export function figureText(figure: Figure, system: UnitSystem): string {
+  return bareText(figure, system).replaceAll(' ', '\u00a0')
+}
+
+function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem): string {
+  switch (unit) {
+    case 'liquidFlow':
+      return flowText(value, 'water', system)
+    case 'airFlow':
+      return flowText(value, 'air', system)
+    case 'head':
+      return headText(value, digits, system)
+    case 'fanPressure':
+      return system === 'us'
+        ? `${formatNumber(value / INCH_WATER_Pa, digits)} in water`
+        : `${formatNumber(value, digits)} Pa`
+    default:
+      return shownQuantity(unit, system, largest).text(value, digits)
+  }
+}
+
+/** `1870 Pa (0.19 m)`: the pressure, and the column of water that pump curves are drawn in. */
+function headText(pressure_Pa: number, digits: number, system: UnitSystem): string {
+  const head_m = pressure_Pa / (HEAD_WATER_kgm3 * GRAVITY_MS2)
+  const column = shownQuantity('m', system).text(head_m, 2)
+  return system === 'us' ? `${column} water` : `${formatNumber(pressure_Pa, digits)} Pa (${column})`
+}
+
+/** A line of the sheet as text. */
+export function wordingText(wording: Wording, system: UnitSystem): string {
+  return wording.map((part) => (typeof part === 'string' ? part : figureText(part, system))).join('')
+}

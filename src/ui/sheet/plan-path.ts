@@ -1,0 +1,27 @@
+import type { LayoutDrawing, Point } from '#model/sheet/layout-drawing.ts'
+
+/** `M0 1L2 3` in metres. */
+export function pathOf(points: readonly Point[]): string {
+  return points.map(([x_m, y_m], i) => `${i === 0 ? 'M' : 'L'}${round(x_m)} ${round(y_m)}`).join('')
+}
+
+/** Size of a letter and of a thin line, m: the same on paper whatever the size of the field. */
+export function inkOf({ width_m, height_m }: LayoutDrawing): { letter_m: number; line_m: number } {
+  const across_m = Math.max(width_m, 1.15 * height_m)
+  return { letter_m: across_m / 30, line_m: across_m / 420 }
+}
+
+/** The middle of the last stretch but one of a run, and its way: where an arrow stands. */
+export function arrowOf(points: readonly Point[], size_m: number): string {
+  const [from, to] = [points[0]!, points[1]!]
+  const length_m = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
+  const [dx, dy] = [(to[0] - from[0]) / length_m, (to[1] - from[1]) / length_m]
+  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]
+  const corner = (along: number, aside: number): Point => [
+    x + size_m * (along * dx - aside * dy),
+    y + size_m * (along * dy + aside * dx),
+  ]
+  return `${pathOf([corner(-0.5, 0.45), corner(0.6, 0), corner(-0.5, -0.45)])}Z`
+}
+
+const round = (value: number): number => Math.round(value * 1000) / 1000
