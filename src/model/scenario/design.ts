@@ -7,7 +7,7 @@ import type { Candidate, SizingTask } from '#model/sizing/size.ts'
 import type { SizingResult } from '#model/sizing/result.ts'
 import { storeModel } from '#model/store/model.ts'
 import type { StoreModel } from '#model/store/spec.ts'
-import type { YearInputs } from '#model/year/inputs.ts'
+import { USUAL_YEAR, type YearInputs } from '#model/year/inputs.ts'
 import { simulateYear } from '#model/year/simulate.ts'
 
 /** A chosen design, ready to be simulated. */
@@ -36,14 +36,15 @@ export function designOf(prepared: Prepared, candidate: Candidate, making: LoopM
   return { candidate, loop, store, inputs: { room, plant, nightVentStop_C } }
 }
 
-/** The task that sizing works on. */
-export function taskOf(prepared: Prepared): SizingTask {
+/** The task that sizing works on, its years simulated in so many steps an hour (≥ 4). */
+export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.stepsPerHour): SizingTask {
   const { scenario, yardstick, doNothing, room } = prepared
   const { store, target } = scenario
   const hasTank = store.kind === 'mixed' || store.kind === 'layered'
   return {
     yardstick,
-    room_C: (candidate) => simulateYear(designOf(prepared, candidate).inputs, { lean: true }).room_C,
+    room_C: (candidate) =>
+      simulateYear(designOf(prepared, candidate).inputs, { lean: true, stepsPerHour }).room_C,
     doNothing_C: doNothing.room_C,
     maxArea_m2: target.maxArea_m2,
     guess_m2: FIRST_AREA_PER_FLOOR * room.floor_m2,
