@@ -3,6 +3,7 @@ import type { LiveAnswer } from '#live/tasks.ts'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'
+import { nightBoxes } from '#ui/chart/night-boxes.ts'
 import { dayLabel, hourLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 
@@ -84,7 +85,7 @@ export function weekConfig(
             label: (item) => `${item.dataset.label}: ${item.parsed.y?.toFixed(1)} ${temperature.symbol}`,
           },
         },
-        annotation: { annotations: nights(answer, start_h, ink) },
+        annotation: { annotations: nightBoxes(answer.sun.altitude_deg, start_h, start_h + WEEK_H, ink) },
       },
     },
   } as ChartConfiguration
@@ -96,31 +97,6 @@ function points(values: Float64Array, start_h: number, temperature: ShownQuantit
     out.push({ x: h + 0.5, y: temperature.toShown(values[h]!) })
   }
   return out
-}
-
-function nights(answer: LiveAnswer, start_h: number, ink: Ink): Record<string, object> {
-  const boxes: Record<string, object> = {}
-  let from: number | null = null
-  for (let h = start_h; h <= start_h + WEEK_H; h++) {
-    const dark = h < start_h + WEEK_H && (answer.sun.altitude_deg[h] ?? 1) < 0
-    if (dark && from === null) from = h
-    if (!dark && from !== null) {
-      boxes[`night${from}`] = box(from, h, ink)
-      from = null
-    }
-  }
-  return boxes
-}
-
-function box(xMin: number, xMax: number, ink: Ink): object {
-  return {
-    type: 'box',
-    xMin,
-    xMax,
-    backgroundColor: ink.night,
-    borderWidth: 0,
-    drawTime: 'beforeDatasetsDraw',
-  }
 }
 
 /** The limit as a line of its own, so that the legend names it; nothing where it moves with the weather. */
