@@ -1,0 +1,189 @@
+import { dayProfile, number, onOff } from '#model/scenario/field.ts'
+
+/** Gains of the invented demo workshop: one person with tools in the morning and afternoon. */
+const WORKSHOP_DAY_W = [
+  20, 20, 20, 20, 20, 20, 40, 120, 160, 160, 160, 120, 80, 120, 160, 160, 120, 60, 40, 20, 20, 20, 20, 20,
+]
+
+export const ROOM_FIELDS = {
+  length_m: number(
+    'm',
+    { min: 1, max: 50, default: 5, usual: [2, 15], step: 0.1 },
+    'Length',
+    'Along the front.',
+  ),
+  width_m: number('m', { min: 1, max: 50, default: 4, usual: [2, 12], step: 0.1 }, 'Width', 'Front to back.'),
+  height_m: number(
+    'm',
+    { min: 1.5, max: 12, default: 2.4, usual: [2, 4], step: 0.1 },
+    'Height',
+    'Inside, floor to ceiling.',
+  ),
+  azimuth_deg: number(
+    'deg',
+    { min: 0, max: 360, default: 180, usual: [0, 360], step: 5 },
+    'Front faces',
+    'Clockwise from north: 180 is south.',
+  ),
+  roofU_Wm2K: number(
+    'Wm2K',
+    { min: 0.05, max: 8, default: 0.35, usual: [0.1, 4], step: 0.05 },
+    'Roof U-value',
+    'Heat per m² and kelvin: bare steel sheet 7, 100 mm wool 0.35.',
+    'Often the cheapest panel of all: better roof insulation can halve the area.',
+  ),
+  wallU_Wm2K: number(
+    'Wm2K',
+    { min: 0.05, max: 6, default: 0.45, usual: [0.1, 3], step: 0.05 },
+    'Wall U-value',
+    'Single skin of boards 3, 80 mm wool 0.45.',
+  ),
+  roofReflectance_frac: number(
+    'frac',
+    { min: 0.02, max: 0.98, default: 0.3, usual: [0.05, 0.9], step: 0.05 },
+    'Roof reflectance',
+    'Solar: dark sheet 0.1, weathered metal 0.3, white paint 0.8.',
+    'A white roof is a baseline you can buy with a brush.',
+  ),
+  roofEmittance_frac: number(
+    'frac',
+    { min: 0.05, max: 0.98, default: 0.9, usual: [0.2, 0.95], step: 0.05 },
+    'Roof emittance',
+    'Thermal: paint 0.9, bare galvanised 0.25.',
+  ),
+  wallReflectance_frac: number(
+    'frac',
+    { min: 0.02, max: 0.98, default: 0.4, usual: [0.1, 0.9], step: 0.05 },
+    'Wall reflectance',
+    'Solar.',
+  ),
+  windowFront_m2: number(
+    'm2',
+    { min: 0, max: 100, default: 1.2, usual: [0, 6], step: 0.1 },
+    'Window, front',
+    'Glass area.',
+  ),
+  windowRight_m2: number(
+    'm2',
+    { min: 0, max: 100, default: 0, usual: [0, 6], step: 0.1 },
+    'Window, right',
+    'Seen from outside, facing the front.',
+  ),
+  windowBack_m2: number(
+    'm2',
+    { min: 0, max: 100, default: 0.6, usual: [0, 6], step: 0.1 },
+    'Window, back',
+    'Glass area.',
+  ),
+  windowLeft_m2: number(
+    'm2',
+    { min: 0, max: 100, default: 0, usual: [0, 6], step: 0.1 },
+    'Window, left',
+    'Seen from outside, facing the front.',
+  ),
+  windowU_Wm2K: number(
+    'Wm2K',
+    { min: 0.4, max: 7, default: 2.8, usual: [0.8, 6], step: 0.1 },
+    'Window U-value',
+    'Single 5.7, double 2.8, coated double 1.2.',
+  ),
+  windowGain_frac: number(
+    'frac',
+    { min: 0, max: 0.95, default: 0.7, usual: [0.2, 0.87], step: 0.01 },
+    'Window solar gain',
+    'Share of sunshine that gets in through the bare window.',
+  ),
+  shading_frac: number(
+    'frac',
+    { min: 0, max: 1, default: 0.5, usual: [0, 1], step: 0.05 },
+    'Left by shading',
+    'Share of sunshine that blinds, eaves or trees let through.',
+    'Sunshine through glass is the load that grows fastest.',
+  ),
+  airChange_1h: number(
+    '1h',
+    { min: 0.01, max: 20, default: 0.6, usual: [0.1, 4], step: 0.05 },
+    'Air changes',
+    'Per hour, shut, without wind: tight 0.2, average 0.5, loose shed 1–3.',
+  ),
+  airChangeWind_1hms: number(
+    '1hms',
+    { min: 0, max: 2, default: 0.08, usual: [0, 0.5], step: 0.01 },
+    'Air changes per m/s',
+    'Added per m/s of wind.',
+  ),
+  nightAirChange_1h: number(
+    '1h',
+    { min: 0, max: 40, default: 6, usual: [0, 15], step: 0.5 },
+    'Night opening',
+    'Air changes per hour with windows open at night.',
+  ),
+  nightVent: onOff(
+    false,
+    'Open windows at night',
+    'Also open the windows on nights when outside is cooler.',
+    'Free cooling where nights are cool; it brings in humid air.',
+  ),
+  gains_W: dayProfile(
+    'W',
+    { min: 0, max: 20000, default: WORKSHOP_DAY_W },
+    'Heat inside',
+    'People, tools, lights, goods: W in each hour of the day. A person at light work gives about 75 W of dry heat.',
+  ),
+  moisture_kgh: number(
+    'kgh',
+    { min: 0, max: 20, default: 0.05, usual: [0, 1], step: 0.01 },
+    'Moisture inside',
+    'Water given off: about 0.05 kg/h per person at rest.',
+  ),
+  contents_Jm2K: number(
+    'Jm2K',
+    { min: 2000, max: 500000, default: 15000, usual: [5000, 300000], step: 1000 },
+    'Contents',
+    'Heat capacity of air, furniture and goods per m² of floor.',
+  ),
+  fabric_Jm2K: number(
+    'Jm2K',
+    { min: 1000, max: 400000, default: 17000, usual: [5000, 90000], step: 1000 },
+    'Wall and roof mass',
+    'Daily heat capacity inside the insulation, per m²: boards 16 000, 100 mm concrete inside 86 000, concrete outside only 5 000.',
+    'Where the mass sits matters more than how much.',
+  ),
+  slabThickness_m: number(
+    'm',
+    { min: 0.01, max: 0.6, default: 0.1, usual: [0.02, 0.3], step: 0.01 },
+    'Floor slab',
+    'Thickness.',
+  ),
+  slabConductivity_WmK: number(
+    'WmK',
+    { min: 0.05, max: 5, default: 1.35, usual: [0.1, 2.5], step: 0.05 },
+    'Slab conductivity',
+    'Concrete 1.35–2, timber 0.13.',
+  ),
+  slabDensity_kgm3: number(
+    'kgm3',
+    { min: 100, max: 4000, default: 2000, usual: [400, 2400], step: 50 },
+    'Slab density',
+    'Concrete 2000–2400, timber 500.',
+  ),
+  slabSpecificHeat_JkgK: number(
+    'JkgK',
+    { min: 400, max: 4500, default: 1000, usual: [800, 2500], step: 50 },
+    'Slab specific heat',
+    'Concrete 1000, timber 1600.',
+  ),
+  slabInsulation_m2KW: number(
+    'm2KW',
+    { min: 0, max: 10, default: 0, usual: [0, 5], step: 0.1 },
+    'Under-slab insulation',
+    'Resistance under the slab.',
+    'In summer the ground is a free heat sink: insulation keeps it away.',
+  ),
+  groundConductivity_WmK: number(
+    'WmK',
+    { min: 0.2, max: 5, default: 1.5, usual: [0.5, 3.5], step: 0.1 },
+    'Ground conductivity',
+    'Clay 1.5, sand or gravel 2, rock 3.5.',
+  ),
+} as const
