@@ -49,6 +49,9 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
   const flow_m3s = loop.pipeVelocity_ms * Math.PI * (bore_m / 2) ** 2
   return [
     ...rows,
+    ...(sizing.kind === 'met'
+      ? [{ label: 'Needed at least', value: shownQuantity('m2', system).text(sizing.area_m2) }]
+      : []),
     {
       label: 'Panels',
       value: `${loop.modules} of ${m.bare(scenario.panel.moduleLength_m)} × ${m.text(scenario.panel.moduleWidth_m)}`,
