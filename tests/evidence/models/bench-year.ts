@@ -147,7 +147,6 @@ export function plainLoop(area_m2: number, rate_WK: number, fluidToPlate_Wm2K: n
     riserReynolds: 1000,
     headerLoss_Pa: 0,
     flowSpread_frac: 0,
-    flowSpread_frac: 0,
     riserLoss_Pa: 0,
     pipeLoss_Pa: 0,
     liftLoss_Pa: 0,
