@@ -47,7 +47,13 @@ function twinInputs({ room, plant, nightVentStop_C }: YearInputs): Float64Array 
   const nodes = nodesOf({ room, plant, nightVentStop_C })
   const scalars = [
     [room.hours, WARM_UP_h, STEP_S],
-    [nodes.plateCapacity_JK, loop.area_m2, plant.fieldFactor_frac, panel.backLoss_Wm2K, panel.waterLimit_kgm2],
+    [
+      nodes.plateCapacity_JK,
+      loop.area_m2,
+      plant.fieldFactor_frac,
+      panel.backLoss_Wm2K,
+      panel.waterLimit_kgm2,
+    ],
     [panel.cold.span_K, panel.hot.span_K, STILL_SPAN_K],
     [loop.capacityRate_WK, loop.fluidToPlate_Wm2K, loop.pipeGain_WK, loop.pumpPower_W],
     [nodes.capacity_JK[0]!, store.layerLoss_WK[0]!, Number(store.lossTo === 'outside')],
