@@ -8,7 +8,7 @@ const TOLERANCE = 0.003
 const SHAPES: Readonly<Record<string, (area: number, root: number) => number>> = {
   'straight line': (area, root) => root - area,
   hyperbola: (area, root) => root / area - 1,
-  'knee with a long flat tail': (area, root) => Math.exp(-area) - Math.exp(-root),
+  'knee with a long flat tail': (area, root) => Math.exp(-area / 10) - Math.exp(-root / 10),
   'cube root': (area, root) => Math.cbrt(root - area),
   step: (area, root) => (area < root ? 1 : -1),
 }

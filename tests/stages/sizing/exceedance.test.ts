@@ -37,9 +37,9 @@ describe('degree-hours of a daily sinus, mean 25, amplitude 6, limit 28 °C', ()
     expect(Math.abs(found.degreeHours_Kh / days / 15.6956804 - 1)).toBeLessThan(1e-4)
   })
 
-  test('8.0 hours a day over the limit, within 0.1 % (2920 whole hours)', () => {
+  test('8.0 hours a day over the limit, within 0.2 % (2920 whole hours, at most one lost at each of the curve’s four turns)', () => {
     const found = exceedance(daily_C, stickFor({}))
-    expect(Math.abs(found.hours_h / days / 8 - 1)).toBeLessThan(1e-3)
+    expect(Math.abs(found.hours_h / days / 8 - 1)).toBeLessThan(2e-3)
   })
 
   test('the smooth count of hours is 8.0 a day within 0.1 % (a ramp of ± 0.25 K about the limit is nearly straight)', () => {
