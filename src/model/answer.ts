@@ -114,10 +114,8 @@ export class Spine {
   /** Sizes (or judges the user's own area), then simulates the chosen design through the year. */
   answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
     const prepared = this.prepare(scenario, record)
-    const sized = sizingOf(prepared)
-    const design = designOf(prepared, builtCandidate(scenario, sized), 'built')
-    const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
-    const sizing = sized.kind === 'floor' ? this.explained(prepared, sized, design, year, record) : sized
+    const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
+    const sizing = built.kind === 'floor' ? this.explained(prepared, built, design, year, record) : built
     return answerOf(prepared, sizing, design, year)
   }
 
@@ -174,6 +172,28 @@ export class Spine {
 export function sizingOf(prepared: Prepared): SizingResult {
   const { target } = prepared.scenario
   return target.autoArea ? sizePanels(taskOf(prepared)) : judgeOwnArea(taskOf(prepared), target.area_m2)
+}
+
+interface Built {
+  /** Judged as built. */
+  readonly sizing: SizingResult
+  readonly design: Design
+  readonly year: YearResult
+}
+
+/** The sized design as it is built, of whole modules and standard bores; one module more where these miss the target. */
+function builtOf(prepared: Prepared, sized: SizingResult): Built {
+  const built = builtWith(prepared, sized)
+  const missed = built.sizing.withPanels.measure > Math.max(0, sized.withPanels.measure)
+  return sized.kind === 'met' && missed
+    ? builtWith(prepared, { ...sized, modules: sized.modules + 1 })
+    : built
+}
+
+function builtWith(prepared: Prepared, sized: SizingResult): Built {
+  const design = designOf(prepared, builtCandidate(prepared.scenario, sized), 'built')
+  const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
+  return { sizing: { ...sized, withPanels: exceedance(year.room_C, prepared.yardstick) }, design, year }
 }
 
 function sunOnPanel(weather: WeatherRecord, sun: SunHours, spec: PanelSpec): PlaneIrradiance {
