@@ -85,7 +85,7 @@ export function layoutDrawing(plant: Plant): LayoutDrawing {
       })),
       ...rowEnds.map((end) => ({
         kind: 'return' as const,
-        points: [[end.right_m, end.top_m], [returnX_m, end.top_m], ...homeward(returnX_m, out_m)] as Point[],
+        points: [[end.right_m, end.top_m], ...homeward(rows.length, returnX_m, end.top_m, out_m)] as Point[],
       })),
     ],
     caps: rowEnds.flatMap((end): Point[] => [
@@ -96,11 +96,17 @@ export function layoutDrawing(plant: Plant): LayoutDrawing {
   }
 }
 
-/** The return goes up to above the top row first, then home: with the supply from below, all ways are equally long. */
-function homeward(returnX_m: number, out_m: number): Point[] {
+/** Several rows: the return goes up past the top row first, so that with the supply from below all ways are equally long. */
+function homeward(rows: number, returnX_m: number, from_m: number, out_m: number): Point[] {
+  if (rows === 1)
+    return [
+      [returnX_m, from_m],
+      [returnX_m, out_m],
+    ]
   const over_m = SIDE_m * 0.4
   const homeX_m = returnX_m + SIDE_m * 0.35
   return [
+    [returnX_m, from_m],
     [returnX_m, over_m],
     [homeX_m, over_m],
     [homeX_m, out_m],

@@ -74,7 +74,7 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       figure(amounts.header_m, 'm'),
-      words`header ${names.pipe}, ${short(loop.headerInnerDiameter_m)} inside or the next wider`,
+      words`header ${names.pipe}, ${short(loop.headerInnerDiameter_m)} inside or the next wider, of anything that suits the ${names.passage}s’ joints`,
     ),
     part(count(amounts.unions), words`unions between headers of neighbouring modules`),
     part(count(amounts.caps), words`header end caps (the corners not fed or drained)`),
@@ -86,15 +86,12 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
       figure(amounts.pipe_m, 'm'),
       words`${names.pipe} insulation ${short(loopSpec.pipeInsulation_m)}, vapour-tight, sun-proof outdoors`,
     ),
-    part(
-      count(1),
-      words`${names.mover}: ${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}, about ${figure(loop.pumpPower_W, 'W', 2)}`,
-    ),
+    part(count(1), moverWords(plant)),
   ]
   if (!wet) return [...parts, part(count(1), words`filter before the fan, and a drain at the low point`)]
   parts.push(
-    part(count(rows), words`shut-off and balancing valves, one a row`),
-    part(count(rows), words`air vents at the rows’ high corners`),
+    part(count(rows), words`shut-off and balancing valve for each row`),
+    part(count(rows), words`air vent at the high corner of each row`),
     part(
       count(1),
       words`set: strainer, flow meter, two pressure gauges, drain valve at the low point, filling hose (air gap)`,
@@ -108,6 +105,16 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
       ),
     )
   return parts
+}
+
+/** The smallest pumps and fans that are sold draw about this much, W (common practice, no source). */
+export const SMALLEST_MOVER_W = 5
+
+function moverWords(plant: Plant): Wording {
+  const { loop } = plant.answer
+  const duty = words`${plant.names.mover}: ${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}, about ${figure(loop.pumpPower_W, 'W', 2)}`
+  if (loop.pumpPower_W >= SMALLEST_MOVER_W) return duty
+  return words`${duty}: the smallest that is sold will do, throttled to the flow; it will draw a few watts`
 }
 
 /** The loop's flow in the unit its pump or fan is bought by. */

@@ -130,7 +130,7 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
   const { answer, names, layout, loopSpec } = plant
   const { loop } = answer
   return [
-    line('Fluid', words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'm3')} in panels and pipes`),
+    line('Fluid', words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes`),
     line('Flow', words`${flowFigure(plant)} in all; ${flowFigure(plant, 1 / layout.modules)} a panel`),
     line(
       'Headers',
@@ -192,7 +192,10 @@ export function storeLines({ answer, tank }: Plant): SheetLine[] {
       'Insulation',
       words`${short(store.insulation_m)} all round, ${figure(store.insulationConductivity_WmK, 'WmK')}`,
     ),
-    line('Weight full', words`${figure(load.full_kg, 'kg')}; on the floor ${figure(load.load_kgm2, 'kgm2')}`),
+    line(
+      'Weight full',
+      words`${figure(load.full_kg, 'kg')}, ${figure(answer.store.waterMass_kg, 'kg')} of it water; on the floor ${figure(load.load_kgm2, 'kgm2')}`,
+    ),
     line(
       'Connections',
       'to the panel from the top, back at the bottom; to the room from the bottom, back at the top',

@@ -2,9 +2,10 @@ import type { Unit } from '#model/units/suffix.ts'
 
 /**
  * Units of the sheet beyond the suffixes of `units/suffix.ts`, for what is bought by a unit of its own: volume flow
- * (value in m³/s) of a liquid or of air, and the head of a pump or fan (value in Pa).
+ * (value in m³/s) of a liquid or of air, the head of a pump or fan (value in Pa), what small vessels and pipes hold
+ * (value in m³).
  */
-export const TRADE_UNITS = ['liquidFlow', 'airFlow', 'head', 'fanPressure'] as const
+export const TRADE_UNITS = ['liquidFlow', 'airFlow', 'head', 'fanPressure', 'content'] as const
 export type TradeUnit = (typeof TRADE_UNITS)[number]
 
 /** One number of the sheet, unrounded, SI; the page rounds it and turns it into the reader's units. */

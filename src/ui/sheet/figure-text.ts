@@ -6,6 +6,7 @@ import { flowText, shownQuantity } from '#ui/words/quantity.ts'
 
 /** Water at 4 °C: what heads are told in, kg/m³. */
 const HEAD_WATER_kgm3 = 1000
+const LITRES_m3 = 1000
 /** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
 const INCH_WATER_Pa = 249.082
 
@@ -22,6 +23,10 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
       return flowText(value, 'air', system)
     case 'head':
       return headText(value, digits, system)
+    case 'content':
+      return system === 'us'
+        ? shownQuantity('m3', system).text(value, digits)
+        : `${formatNumber(value * LITRES_m3, digits)} L`
     case 'fanPressure':
       return system === 'us'
         ? `${formatNumber(value / INCH_WATER_Pa, digits)} in water`

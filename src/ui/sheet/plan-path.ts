@@ -11,9 +11,11 @@ export function inkOf({ width_m, height_m }: LayoutDrawing): { letter_m: number;
   return { letter_m: across_m / 30, line_m: across_m / 420 }
 }
 
-/** The middle of the last stretch but one of a run, and its way: where an arrow stands. */
+/** An arrow in the middle of the longest stretch of a run, pointing the way it flows. */
 export function arrowOf(points: readonly Point[], size_m: number): string {
-  const [from, to] = [points[0]!, points[1]!]
+  const lengths_m = points.slice(1).map((to, i) => Math.hypot(to[0] - points[i]![0], to[1] - points[i]![1]))
+  const longest = lengths_m.indexOf(Math.max(...lengths_m))
+  const [from, to] = [points[longest]!, points[longest + 1]!]
   const length_m = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
   const [dx, dy] = [(to[0] - from[0]) / length_m, (to[1] - from[1]) / length_m]
   const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]
