@@ -32,7 +32,12 @@ export class WeatherDesk {
   /** True when the mapping came from an earlier correction of the same layout. */
   remembered = $state(false)
 
+  #past = $state.raw<readonly Said[]>([])
   #opening: Opening | null = null
+
+  get canGoBack(): boolean {
+    return this.#past.length > 0
+  }
 
   /** Opens a file, with the mapping corrected earlier when its layout is a known one. */
   async open(file: File): Promise<void> {
@@ -47,6 +52,7 @@ export class WeatherDesk {
     if (mapping !== null && again === null) return
     this.#show(file, again ?? first, again === null || mapping === null ? NOTHING : { ...NOTHING, mapping })
     this.remembered = again !== null
+    this.#past = []
   }
 
   /** Takes a column for something else. Another column taken for the same is set aside: a quantity has one column. */
@@ -82,6 +88,17 @@ export class WeatherDesk {
     return this.#again({ ...this.said, acceptLongGaps })
   }
 
+  /** Takes the last correction back. */
+  async goBack(): Promise<void> {
+    const said = this.#past.at(-1)
+    if (!said) return
+    const past = this.#past.slice(0, -1)
+    if (said.mapping) rememberMapping(said.mapping)
+    else if (this.opened?.mapping) forgetMapping(this.opened.mapping)
+    await this.#again(said)
+    this.#past = past
+  }
+
   /** Back to what the file itself says; the remembered mapping of its layout is forgotten. */
   async startOver(): Promise<void> {
     if (this.opened?.mapping) forgetMapping(this.opened.mapping)
@@ -114,7 +131,9 @@ export class WeatherDesk {
     const { file } = this
     if (!file) return
     const result = await this.#read(file, said)
-    if (result) this.#show(file, result, said)
+    if (!result) return
+    this.#past = [...this.#past, this.said]
+    this.#show(file, result, said)
   }
 
   #show(file: File, { opened, head }: OpenedFile, said: Said): void {

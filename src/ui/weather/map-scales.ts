@@ -86,7 +86,7 @@ export interface MapStep {
   readonly colour: Colour
 }
 
-/** Steps of a round width that cover the values, at most eight, each darker than the one before. */
+/** Steps of a round width that cover the values, at most fourteen, each darker than the one before. */
 export function mapSteps(
   values: ArrayLike<number>,
   { toShown, toSi }: ShownQuantity,
@@ -100,7 +100,7 @@ export function mapSteps(
     if (shown > high) high = shown
   }
   if (!(high > low)) return [{ from: toSi(low), to: toSi(high), colour: kind.pale }]
-  const width = roundWidth((high - low) / 7)
+  const width = roundWidth((high - low) / 12)
   const first = Math.floor(low / width)
   const count = Math.floor(high / width) - first + 1
   return Array.from({ length: count }, (_, step) => ({
