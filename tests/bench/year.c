@@ -165,7 +165,8 @@ static void prepareRun(int h, int started) {
   prepare(c.step_s);
   if (started) {
     const double back = backTop * store + backPlate * meanPlate(store) + backConst;
-    sinkDrift += c.rate * (back - store) / c.tankCapacity;
+    const double renewed = c.rate / c.tankCapacity < 2 / c.step_s ? c.rate / c.tankCapacity : 2 / c.step_s;
+    sinkDrift += renewed * (back - store);
   }
   refine(h, store + 0.5 * c.step_s * sinkDrift, c.step_s);
 }

@@ -1,5 +1,5 @@
 import { filmPart } from '#model/panel/film-tangent.ts'
-import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
+import type { PanelHours, PanelPoint } from '#model/panel/hours.ts'
 import { bareTangent } from '#model/panel/tangent.ts'
 
 /** The search ends with a step smaller than this, which is still taken, K: what is left is its square. */
@@ -14,11 +14,11 @@ const USUAL_FILM_SLOPE = 0.3
 
 /**
  * Finds and writes one hour's equilibrium: plate temperature, slope, face temperature and its slope. The hour's
- * other columns must stand, but for its vapour pressure, which must still be zero: at equilibrium no dew counts.
+ * other columns must stand, but for its vapour pressure, which must still be zero: at equilibrium no dew counts. `scratch` is dry.
  * Starts from the hour before, moved along with the air. Heat leaving rises with temperature, so Newton's rule
  * with its step held is safe.
  */
-export function settleEquilibrium(panel: PanelHours, hour: number, scratch: PanelTangent): void {
+export function settleEquilibrium(panel: PanelHours, hour: number, scratch: PanelPoint): void {
   const before = hour - 1
   const shift = hour === 0 ? 0 : panel.air_C[hour]! - panel.air_C[before]!
   let plate = hour === 0 ? panel.air_C[0]! : panel.equilibrium_C[before]! + shift
@@ -40,9 +40,10 @@ export function settleEquilibrium(panel: PanelHours, hour: number, scratch: Pane
 }
 
 /** Dry heat and slope into `out`; returns the temperature of the exposed face, °C. */
-function dryFace_C(panel: PanelHours, hour: number, plate_C: number, out: PanelTangent): number {
+function dryFace_C(panel: PanelHours, hour: number, plate_C: number, out: PanelPoint): number {
   if (panel.gap === null) {
-    bareTangent(panel, hour, plate_C, 0, 0, out)
+    out.plate_C = plate_C
+    bareTangent(panel, hour, out)
     return plate_C
   }
   out.q_Wm2 = panel.backLoss_Wm2K * (plate_C - panel.air_C[hour]!)

@@ -81,3 +81,13 @@ export interface PanelTangent {
   /** Water gained by the exposed surface (positive: dew or frost), kg/m² s. */
   water_kgm2s: number
 }
+
+/**
+ * Where a tangent is wanted, and the tangent there. The hour loop's form: numbers handed to a call that is not
+ * inlined are boxed, fields of an object are not.
+ */
+export interface PanelPoint extends PanelTangent {
+  plate_C: number
+  /** Water or frost on the exposed face, kg/m². */
+  water_kgm2: number
+}

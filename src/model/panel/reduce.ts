@@ -2,7 +2,7 @@ import { convectionFit, emptyCurve, fitConvection, type ConvectionFit } from '#m
 import type { Exchange } from '#model/panel/exchange.ts'
 import { settleEquilibrium } from '#model/panel/equilibrium.ts'
 import { emptyPanelHour, massTransfer, readPanelHour, type PanelHour } from '#model/panel/hour-inputs.ts'
-import type { Gain, PanelHours, PanelTangent } from '#model/panel/hours.ts'
+import type { Gain, PanelHours, PanelPoint } from '#model/panel/hours.ts'
 import { gapOnset_K, panelSetting, type PanelSetting } from '#model/panel/setting.ts'
 import type { PanelSpec } from '#model/panel/spec.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
@@ -29,7 +29,7 @@ export function reducePanelHours(
   const fit = convectionFit(setting)
   const panel = emptyPanelHours(setting, hours)
   const input = emptyPanelHour()
-  const scratch: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
+  const scratch: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   for (let hour = 0; hour < hours; hour++) {
     readPanelHour(setting, weather, sky, sun, hour, input)
     writeHour(setting, fit, input, panel, hour)

@@ -1,5 +1,5 @@
-import type { PanelTangent } from '#model/panel/hours.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
+import type { PanelPoint } from '#model/panel/hours.ts'
+import { tangentAt } from '#model/panel/tangent.ts'
 import { waterAfter_kgm2 } from '#model/panel/water.ts'
 import type { Books } from '#model/year/books.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
@@ -25,12 +25,11 @@ export class PlateCourse {
   charging_W = 0
   charging_WK = 0
   readonly flow: LoopFlow
-  readonly relaxation = new PlateStep()
-  private readonly tangent: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
+  readonly relaxation: PlateStep
+  private readonly point: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   private readonly inputs: YearInputs
   private readonly plant: Plant
   private readonly nodes: Nodes
-  private readonly shed_m2: number
   private readonly step_s: number
 
   constructor(inputs: YearInputs, plant: Plant, nodes: Nodes, step_s: number) {
@@ -39,7 +38,7 @@ export class PlateCourse {
     this.nodes = nodes
     this.step_s = step_s
     this.flow = new LoopFlow(plant.loop, nodes.sinkShare)
-    this.shed_m2 = plant.loop.area_m2 * plant.fieldFactor_frac
+    this.relaxation = new PlateStep(nodes.plateCapacity_JK, plant.loop.area_m2 * plant.fieldFactor_frac)
   }
 
   /**
@@ -51,14 +50,16 @@ export class PlateCourse {
   prepareRun(hour: number, temp_C: Float64Array, started: boolean): boolean {
     const { flow, nodes, relaxation } = this
     const sink_C = temp_C[nodes.sink]!
-    this.takeTangent(hour, this.temp_C, this.water_kgm2)
-    flow.set(this.tangent.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
+    relaxation.step_s = this.step_s
+    this.beginAtPlate(hour)
+    flow.set(this.point.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
     relaxation.setLoop(flow)
-    this.prepareRelaxation(this.step_s)
+    relaxation.prepare()
     const plate_C = relaxation.mean_C(sink_C)
     if (!nodes.tank && this.supply_C(sink_C, plate_C) < this.lowestSupply_C(hour)) return false
     if (started && nodes.tank) this.sinkDrift_Ks += this.chargingDrift_Ks(sink_C, plate_C)
-    this.refineTangent(hour, sink_C + 0.5 * this.step_s * this.sinkDrift_Ks, this.step_s)
+    relaxation.drift_Ks = this.sinkDrift_Ks
+    this.refine(hour, sink_C + 0.5 * this.step_s * this.sinkDrift_Ks)
     this.setCharging()
     return true
   }
@@ -102,10 +103,11 @@ export class PlateCourse {
     const parts = this.water_kgm2 > 0 ? WET_PARTS : 1
     const part_s = this.step_s / parts
     relaxation.setLoop(null)
+    relaxation.step_s = part_s
     for (let k = 0; k < parts; k++) {
-      this.takeTangent(hour, this.temp_C, this.water_kgm2)
-      this.prepareRelaxation(part_s)
-      this.refineTangent(hour, 0, part_s)
+      this.beginAtPlate(hour)
+      relaxation.prepare()
+      this.refine(hour, 0)
       if (books !== null) {
         books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
       }
@@ -114,23 +116,27 @@ export class PlateCourse {
     }
   }
 
+  /** The tangent at the plate's temperature and water as they are. */
+  private beginAtPlate(hour: number): void {
+    const { point, relaxation } = this
+    relaxation.start_C = point.plate_C = this.temp_C
+    relaxation.drift_Ks = this.sinkDrift_Ks
+    point.water_kgm2 = this.water_kgm2
+    tangentAt(this.plant.panel, hour, point)
+    relaxation.setTangent(point)
+  }
+
   /** Takes the tangent again about the mean that was just found; twice where dew or drying change fast. */
-  private refineTangent(hour: number, sink_C: number, step_s: number): void {
-    const passes = this.water_kgm2 > 0 || this.tangent.water_kgm2s > 0 ? 2 : 1
+  private refine(hour: number, sink_C: number): void {
+    const { point, relaxation } = this
+    const passes = this.water_kgm2 > 0 || point.water_kgm2s > 0 ? 2 : 1
     for (let pass = 0; pass < passes; pass++) {
-      this.takeTangent(hour, this.relaxation.mean_C(sink_C), this.waterAfter(0.5 * step_s))
-      this.prepareRelaxation(step_s)
+      point.plate_C = relaxation.mean_C(sink_C)
+      point.water_kgm2 = this.waterAfter(0.5 * relaxation.step_s)
+      tangentAt(this.plant.panel, hour, point)
+      relaxation.setTangent(point)
+      relaxation.prepare()
     }
-  }
-
-  private takeTangent(hour: number, at_C: number, water_kgm2: number): void {
-    const { tangent, shed_m2 } = this
-    panelTangent(this.plant.panel, hour, at_C, water_kgm2, tangent)
-    this.relaxation.setTangent(shed_m2 * tangent.q_Wm2, shed_m2 * tangent.slope_Wm2K, at_C)
-  }
-
-  private prepareRelaxation(step_s: number): void {
-    this.relaxation.prepare(this.temp_C, this.nodes.plateCapacity_JK, step_s, this.sinkDrift_Ks)
   }
 
   /** How fast the loop alone changes a tank's top at the start of a run, K/s; by the middle of a step it is no further than the fluid that comes back. */
@@ -151,6 +157,6 @@ export class PlateCourse {
   /** Water after some seconds at the tangent's rate, kg/m². */
   private waterAfter(seconds_s: number): number {
     const limit_kgm2 = this.plant.panel.waterLimit_kgm2
-    return waterAfter_kgm2(this.water_kgm2, this.tangent.water_kgm2s, seconds_s, this.temp_C, limit_kgm2)
+    return waterAfter_kgm2(this.water_kgm2, this.point.water_kgm2s, seconds_s, this.temp_C, limit_kgm2)
   }
 }

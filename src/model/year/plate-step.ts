@@ -1,3 +1,4 @@
+import type { PanelPoint } from '#model/panel/hours.ts'
 import type { LoopFlow } from '#model/year/loop-flow.ts'
 
 /** Below this many time constants in a step the exponential is taken as its series. */
@@ -16,7 +17,11 @@ const SHORT_RAMP = 1e-2
  * H T − r is the panel's tangent (heat shed); u, v, k are the loop's affine relations (all 0 at rest).
  */
 export class PlateStep {
+  /** Plate temperature at the step's beginning, °C. */
   start_C = 0
+  step_s = 0
+  /** How fast the sink's temperature changes, K/s. */
+  drift_Ks = 0
   /** Heat shed: H T − r. */
   shed_WK = 0
   rest_W = 0
@@ -29,6 +34,14 @@ export class PlateStep {
   meanOffset_C = 0
   private endWeight_K_W = 0
   private endRamp_C = 0
+  private readonly capacity_JK: number
+  private readonly shed_m2: number
+
+  /** @param shed_m2  area that sheds heat: of all panels, times their field factor */
+  constructor(capacity_JK: number, shed_m2: number) {
+    this.capacity_JK = capacity_JK
+    this.shed_m2 = shed_m2
+  }
 
   /** Sets the loop's part: running with `flow`, or at rest with null. */
   setLoop(flow: LoopFlow | null): void {
@@ -42,23 +55,20 @@ export class PlateStep {
     this.fromPlate_WK = flow.exchange_WK - toInlet * flow.topPlate
   }
 
-  /** Sets the tangent H T − r from heat and slope (already times area) at one plate temperature. */
-  setTangent(heat_W: number, slope_WK: number, at_C: number): void {
-    this.shed_WK = slope_WK
-    this.rest_W = slope_WK * at_C - heat_W
+  /** Sets the tangent H T − r from the panel's at a point, times the area that sheds. */
+  setTangent(point: PanelPoint): void {
+    this.shed_WK = this.shed_m2 * point.slope_Wm2K
+    this.rest_W = this.shed_WK * point.plate_C - this.shed_m2 * point.q_Wm2
   }
 
-  /**
-   * Works out the weights for one step of `step_s` from `start_C` with capacity `capacity_JK`.
-   * @param drift_Ks  how fast the sink's temperature changes, K/s
-   */
-  prepare(start_C: number, capacity_JK: number, step_s: number, drift_Ks: number): void {
+  /** Works out the weights for one step of `step_s` from `start_C`, with the sink drifting by `drift_Ks`. */
+  prepare(): void {
+    const { start_C, capacity_JK, step_s, drift_Ks } = this
     const back_WK = this.shed_WK + this.fromPlate_WK
     const z = (back_WK * step_s) / capacity_JK
     const end = z > SHORT_STEP ? (1 - Math.exp(-z)) / z : 1 - z / 2
     const mean = z > SHORT_STEP ? (1 - end) / z : 0.5 - z / 6
     const perWatt = (mean * step_s) / capacity_JK
-    this.start_C = start_C
     this.meanSlope = perWatt * this.fromSink_WK
     this.meanOffset_C = start_C + perWatt * (this.fromConst_W + this.rest_W - back_WK * start_C)
     this.endWeight_K_W = (end * step_s) / capacity_JK
