@@ -1,4 +1,4 @@
-import { hasTank, sameBesidesDesign } from '#model/scenario/map-task.ts'
+import { hasTank, sameBesidesDesign } from '#model/scenario/map-design.ts'
 import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
 import { mapAxes, type MapKind } from '#model/sizing/map-axes.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
@@ -14,6 +14,8 @@ const LEAST_STORE_m3 = 0.02
 /** The design map around an answer. Adopting one of its points leaves it true; changing the room does not. */
 export class MapRun {
   readonly run = new LongRun('map')
+  /** The kind asked for last. */
+  wanted: MapKind = $state('store')
   #weather: WeatherRecord | null = $state.raw(null)
 
   /** Draws a map around an answer, afresh. */

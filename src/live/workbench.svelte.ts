@@ -5,6 +5,8 @@ import { ClimateChoice, OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'
 import { KeptDesigns } from '#live/kept-designs.svelte.ts'
+import { CompareRun } from '#live/compare-run.svelte.ts'
+import { MapRun } from '#live/map-run.svelte.ts'
 import { LiveRun } from '#live/live-run.svelte.ts'
 import { AreaRangeRun } from '#live/area-range.svelte.ts'
 import { workedExample } from '#live/worked-example.ts'
@@ -16,6 +18,8 @@ export class Workbench {
   readonly climate = new ClimateChoice()
   readonly run = new LiveRun()
   readonly range = new AreaRangeRun()
+  readonly maps = new MapRun()
+  readonly comparing = new CompareRun()
   readonly units = new UnitChoice()
   readonly kept = new KeptDesigns()
   /** False until the page listens: controls stay disabled so that no click is lost. */

@@ -1,14 +1,9 @@
 import { designOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+import type { HeldDesign } from '#model/scenario/map-design.ts'
 import type { Prepared } from '#model/scenario/prepared.ts'
 import type { MapTask } from '#model/sizing/design-map.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
-import type { MapKind } from '#model/sizing/map-axes.ts'
-import type { Candidate } from '#model/sizing/size.ts'
 import { simulateYear } from '#model/year/simulate.ts'
-
-/** What is held while the map varies the rest: flow and tank of the design it is drawn around. */
-export type HeldDesign = Pick<MapTask, 'flow_kgsm2' | 'storeVolume_m3'>
 
 /** The task the design map works on. */
 export function mapTaskOf(prepared: Prepared, held: HeldDesign): MapTask {
@@ -19,44 +14,4 @@ export function mapTaskOf(prepared: Prepared, held: HeldDesign): MapTask {
       return { ...exceedance(year.room_C, prepared.yardstick), electric_J: year.ledger.pumpHeat_J }
     },
   }
-}
-
-/** The tank of the scenario can be chosen: slab and building have none. */
-export function hasTank({ store }: Scenario): boolean {
-  return store.kind === 'mixed' || store.kind === 'layered'
-}
-
-/** The scenario with a point of the map as the user's own design. */
-export function withCandidate(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {
-  const { area_m2 } = candidate
-  return withHeld({ ...scenario, target: { ...scenario.target, autoArea: false, area_m2 } }, kind, candidate)
-}
-
-/** The scenario sized with the store or flow of a point: its area is then found to the target exactly. */
-export function sizedWith(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {
-  return withHeld({ ...scenario, target: { ...scenario.target, autoArea: true } }, kind, candidate)
-}
-
-function withHeld(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {
-  const { loop } = scenario
-  const store = hasTank(scenario)
-    ? { ...scenario.store, autoVolume: false, volume_m3: candidate.storeVolume_m3 }
-    : scenario.store
-  return kind === 'store'
-    ? { ...scenario, store }
-    : { ...scenario, store, loop: { ...loop, autoFlow: false, flow_kgsm2: candidate.flow_kgsm2 } }
-}
-
-/** True when two scenarios differ in nothing but words, prices, and the area, tank and flow chosen in them. */
-export function sameBesidesDesign(a: Scenario, b: Scenario): boolean {
-  return undesigned(a) === undesigned(b)
-}
-
-function undesigned({ job: _job, prices: _prices, ...rest }: Scenario): string {
-  return JSON.stringify({
-    ...rest,
-    target: { ...rest.target, autoArea: true, area_m2: 0 },
-    store: { ...rest.store, autoVolume: true, volume_m3: 0 },
-    loop: { ...rest.loop, autoFlow: true, flow_kgsm2: 0 },
-  })
 }

@@ -6,8 +6,10 @@ const DARK = [74, 92, 158]
 const STEPS = 15
 /** Designs that miss the target are hatched with this over the shade. */
 const MISSED = [150, 66, 22]
+/** Pixels from one line of the hatching to the next. */
+const HATCH = 13
 /** Pixels from one mark of the grid to the next. */
-export const PIXELS = 12
+export const PIXELS = 24
 
 /** Shades every point of the map between its marks; what misses the target is hatched. */
 export function paintMap(
@@ -27,7 +29,7 @@ export function paintMap(
       if (Number.isNaN(value)) continue
       const step = Math.round(share(value) * STEPS) / STEPS
       const missed = read(map.measure, x, y) > 0
-      image.data.set([...colourOf(step, missed && (px + py) % 6 < 1), 255], (py * width + px) * 4)
+      image.data.set([...colourOf(step, missed && (px + py) % HATCH < 2), 255], (py * width + px) * 4)
     }
   }
   context.putImageData(image, 0, 0)

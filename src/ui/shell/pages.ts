@@ -7,6 +7,11 @@ export const PAGES = [
     about: 'Reflectance and emittance of your own coating, from field readings',
   },
   { path: 'weather', label: 'Weather', about: 'Open a weather file, judge it, and look at the climate' },
+  {
+    path: 'compare',
+    label: 'Compare',
+    about: 'Climates, running plans, coatings, covers and baselines side by side',
+  },
   { path: 'map', label: 'Map', about: 'Area against store or flow: what meets the target, what is cheapest' },
   { path: 'sheet', label: 'Builder’s sheet', about: 'Two or three pages to build from, ready to print' },
   { path: 'batch', label: 'Batch', about: 'What to weigh and measure of your recipe for the panel area' },

@@ -1,0 +1,62 @@
+import { COATING_IDS, COVER_KINDS, PLAN_KINDS } from '#model/comparison/cases.ts'
+import { KNOWN_COATINGS } from '#model/coating/library.ts'
+import { FIELDS } from '#model/scenario/fields.ts'
+import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
+import { OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
+import type { Ticked } from '#live/compare-run.svelte.ts'
+import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
+
+export interface Choice {
+  readonly id: string
+  readonly label: string
+}
+
+/** One list of boxes to tick. */
+export interface ChoiceList {
+  readonly axis: keyof Ticked
+  readonly title: string
+  readonly choices: readonly Choice[]
+  /** False where nothing ticked is a choice too (the building as described is always there). */
+  readonly needed: boolean
+}
+
+/** Name of a climate in lists and tables. */
+export function climateName(id: string, ownName: string | null): string {
+  if (id === OWN_CLIMATE) return `Your file: ${ownName ?? 'weather'}`
+  const type = SAMPLE_CLIMATES.find((sample) => sample.id === id)?.type ?? id
+  return type[0]!.toUpperCase() + type.slice(1)
+}
+
+export const planName = (id: string): string => FIELDS.plan.kind.optionLabels[id as never] ?? id
+export const coverName = (id: string): string => FIELDS.cover.kind.optionLabels[id as never] ?? id
+export const coatingName = (id: string): string =>
+  KNOWN_COATINGS.find((coating) => coating.id === id)?.name ?? 'Your coating'
+
+const listed = (ids: readonly string[], label: (id: string) => string): Choice[] =>
+  ids.map((id) => ({ id, label: label(id) }))
+
+/** Everything that can be set side by side. */
+export function choiceLists(ownClimate: string | null): readonly ChoiceList[] {
+  const samples = SAMPLE_CLIMATES.map(({ id }) => id)
+  const climates = ownClimate === null ? samples : [OWN_CLIMATE, ...samples]
+  return [
+    {
+      axis: 'climates',
+      title: 'Climates',
+      choices: listed(climates, (id) => climateName(id, ownClimate)),
+      needed: true,
+    },
+    { axis: 'plans', title: 'Running plans', choices: listed(PLAN_KINDS, planName), needed: true },
+    { axis: 'coatings', title: 'Coatings', choices: listed(COATING_IDS, coatingName), needed: true },
+    { axis: 'covers', title: 'Covers', choices: listed(COVER_KINDS, coverName), needed: true },
+    {
+      axis: 'cuts',
+      title: 'Beside the building as described',
+      choices: listed(
+        LOAD_CUTS.map(({ name }) => name),
+        (name) => name,
+      ),
+      needed: false,
+    },
+  ]
+}

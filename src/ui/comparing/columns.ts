@@ -1,0 +1,95 @@
+import { AS_DESCRIBED, type ComparisonRow } from '#model/comparison/cases.ts'
+import type { UnitSystem } from '#model/units/convert.ts'
+import { coatingName, coverName, planName } from '#ui/comparing/choices.ts'
+import { shownQuantity } from '#ui/words/quantity.ts'
+
+/** A column of numbers in the table of the comparison. */
+export interface NumberColumn {
+  readonly id: string
+  readonly title: string
+  /** As shown, for bars, chart and sorting; null where there is none. */
+  readonly value: (row: ComparisonRow) => number | null
+  readonly text: (row: ComparisonRow) => string
+}
+
+/** A column of words: one part of what is compared. */
+export interface WordColumn {
+  readonly id: 'climate' | 'plan' | 'coating' | 'cover' | 'building'
+  readonly title: string
+  readonly text: (row: ComparisonRow) => string
+}
+
+const WORD_COLUMNS: readonly WordColumn[] = [
+  { id: 'climate', title: 'Climate', text: (row) => row.climate },
+  { id: 'plan', title: 'Running plan', text: (row) => planName(row.plan) },
+  { id: 'coating', title: 'Coating', text: (row) => coatingName(row.coating) },
+  { id: 'cover', title: 'Cover', text: (row) => coverName(row.cover) },
+  {
+    id: 'building',
+    title: 'Building',
+    text: (row) => (row.building === AS_DESCRIBED ? 'As described' : row.building),
+  },
+]
+
+/** The parts in which the rows differ; the climate when they differ in none. */
+export function wordColumns(rows: readonly ComparisonRow[]): readonly WordColumn[] {
+  const differing = WORD_COLUMNS.filter(({ id }) => new Set(rows.map((row) => row[id])).size > 1)
+  return differing.length > 0 ? differing : WORD_COLUMNS.slice(0, 1)
+}
+
+export function rowName(row: ComparisonRow, columns: readonly WordColumn[]): string {
+  return columns.map((column) => column.text(row)).join(', ')
+}
+
+/** Every number that is set side by side. */
+export function numberColumns(system: UnitSystem): readonly NumberColumn[] {
+  const quantity = (
+    id: string,
+    title: string,
+    unit: string,
+    si: (row: ComparisonRow) => number | null,
+    digits = 3,
+  ): NumberColumn => {
+    const shown = shownQuantity(unit, system)
+    const fixed = unit === 'C'
+    return {
+      id,
+      title: shown.symbol === '' ? title : `${title}, ${shown.symbol}`,
+      value: (row) => (si(row) === null ? null : shown.toShown(si(row)!)),
+      text: (row) =>
+        si(row) === null ? 'out of reach' : fixed ? shown.fixed(si(row)!, 1) : shown.bare(si(row)!, digits),
+    }
+  }
+  return [
+    quantity('area', 'Panel area', 'm2', (row) => row.area_m2),
+    quantity('store', 'Store', 'm3', (row) => row.storeVolume_m3, 2),
+    quantity('pump', 'Pump runs', 'h', (row) => row.pumpRun_h, 4),
+    quantity('electric', 'Electricity', 'J', (row) => row.electric_J, 2),
+    quantity('heat', 'Heat to the sky', 'J', (row) => row.panelHeat_J),
+    quantity('peak', 'Hottest hour', 'C', (row) => row.peak_C),
+    quantity('hours', 'Above the limit', 'h', (row) => row.hoursOver_h, 4),
+    quantity('peakAlone', 'Hottest without panels', 'C', (row) => row.doNothingPeak_C),
+    quantity('hoursAlone', 'Above it without panels', 'h', (row) => row.doNothingHoursOver_h, 4),
+  ]
+}
+
+export interface Sorting {
+  readonly id: string
+  readonly falling: boolean
+}
+
+/** Rows in the order of a column; those without a number last, the order of the list within equals. */
+export function sorted(
+  rows: readonly ComparisonRow[],
+  { id, falling }: Sorting,
+  words: readonly WordColumn[],
+  numbers: readonly NumberColumn[],
+): readonly ComparisonRow[] {
+  const sign = falling ? -1 : 1
+  const word = words.find((column) => column.id === id)
+  if (word) return rows.toSorted((a, b) => sign * word.text(a).localeCompare(word.text(b)))
+  const number = numbers.find((column) => column.id === id)
+  if (!number) return rows
+  const value = (row: ComparisonRow) => number.value(row) ?? (falling ? -Infinity : Infinity)
+  return rows.toSorted((a, b) => (value(a) === value(b) ? 0 : sign * (value(a) - value(b))))
+}
