@@ -91,7 +91,7 @@ describe('the as-built check', () => {
   test('works in US units', async () => {
     const { page, context } = await stage.open('asbuilt/')
     await rehearse(page, 'dirty')
-    await page.click('label:has-text("US"):has(input[name=units])')
+    await page.check('input[name=units][value=us]')
     await expect.poll(() => page.locator('[data-out=agreement]').innerText()).toContain('°F')
     await context.close()
   })

@@ -68,7 +68,7 @@ describe('the batch', () => {
   test('in US units masses are in pounds and volumes in gallons', async () => {
     const { page, context } = await stage.open('batch/')
     await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
-    await page.click('label:has-text("US"):has(input[name=units])')
+    await page.check('input[name=units][value=us]')
     await expect.poll(() => page.locator(cell('Barium sulfate')).nth(1).innerText()).toMatch(/ lb$/)
     expect(await page.locator(cell('Acetone')).nth(2).innerText()).toMatch(/ gal$/)
     await context.close()

@@ -118,7 +118,7 @@ describe('the coating bench', () => {
     await expect.poll(() => board.innerText()).not.toContain('night')
     await page.getByLabel('Hour', { exact: true }).fill('2')
     await expect.poll(() => board.innerText()).toMatch(/^night/)
-    await page.click('label:has-text("US"):has(input[name=units])')
+    await page.check('input[name=units][value=us]')
     await expect.poll(() => infrared.innerText()).toContain('°F')
     await expect.poll(() => board.innerText()).toContain('°F')
     expect(await axeViolations(page)).toEqual([])

@@ -39,7 +39,10 @@ export function verdict(fault: Fault, belief: Readonly<Record<Fault, number>>): 
 }
 
 /** What was fitted, in words; only what departs. */
-export function departureRows(departure: Departure): readonly (readonly [label: string, value: string])[] {
+export function departureRows(
+  departure: Departure,
+  flux: ShownQuantity,
+): readonly (readonly [label: string, value: string])[] {
   const { windLog, flowLog, soil_frac, veil_frac, shade_frac, sky_Wm2 } = departure
   const times = (log: number) => `${formatNumber(Math.exp(log), 2)} times the designed`
   const rows: (readonly [string, string, boolean])[] = [
@@ -48,7 +51,7 @@ export function departureRows(departure: Departure): readonly (readonly [label: 
     ['Sunshine kept out or reflected, lost to dirt', formatNumber(soil_frac, 2), soil_frac !== 0],
     ['Infrared radiation lost', PERCENT.text(veil_frac, 2), veil_frac !== 0],
     ['Sky hidden', PERCENT.text(shade_frac, 2), shade_frac !== 0],
-    ['Sky radiation against the formula', `${formatNumber(sky_Wm2, 2)} W/m²`, sky_Wm2 !== 0],
+    ['Sky radiation against the formula', flux.text(sky_Wm2, 2), sky_Wm2 !== 0],
   ]
   return rows.filter(([, , departs]) => departs).map(([label, value]) => [label, value] as const)
 }

@@ -25,7 +25,7 @@ export function jarConfig({ lines }: BatchQuantities, ink: Ink): ChartConfigurat
       ...base,
       indexAxis: 'y',
       scales: {
-        x: quantityAxis(ink, 'mL in one jar (filled: stays in the film; outline: dries out)', { min: 0 }),
+        x: quantityAxis(ink, 'mL in one jar', { min: 0 }),
         y: { ticks: { color: ink.text, autoSkip: false }, grid: { display: false } },
       },
       plugins: { ...base.plugins, legend: { display: false } },
