@@ -39,7 +39,7 @@ export function parseScenario(value: unknown, file?: string): ParsedScenario {
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return refused(
       'scenario-version',
-      `The version ${JSON.stringify(version)} is not a number Duskbank knows.`,
+      `The version ${shown(version)} is not a number Duskbank knows.`,
       'Save the scenario again from the app.',
       file,
     )
@@ -112,8 +112,16 @@ function readField(
 
 /** The value that was refused, short enough to print. */
 function sentenceStart(given: unknown): string {
-  const shown = typeof given === 'number' ? String(given) : (JSON.stringify(given) ?? String(given))
-  return `${shown.length > 40 ? `${shown.slice(0, 40)}…` : shown}:`
+  const text = shown(given)
+  return `${text.length > 40 ? `${text.slice(0, 40)}…` : text}:`
+}
+
+/** Any value in a few words, whatever it is. */
+function shown(given: unknown): string {
+  if (typeof given === 'string') return JSON.stringify(given)
+  if (Array.isArray(given)) return `a list of ${given.length}`
+  if (typeof given === 'object' && given !== null) return 'an object'
+  return typeof given === 'function' ? 'a function' : String(given)
 }
 
 function problem(code: string, field: string, message: string, file?: string): Problem {
