@@ -22,6 +22,9 @@ export function openedFile(file: string, options: Options): OpenedWeather {
       { file },
     )
   }
+  if (!statSync(file).isFile()) {
+    throw stop('weather-no-file', 'This is not a file.', 'Name the weather file inside it.', { file })
+  }
   if (statSync(file).size > LARGEST_FILE_B) {
     throw stop(
       'weather-too-large',
