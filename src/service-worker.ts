@@ -15,7 +15,7 @@ worker.addEventListener('install', (event) => {
   event.waitUntil(
     caches
       .open(store)
-      .then((cache) => cache.addAll(everything))
+      .then(async (cache) => cache.addAll([...everything, ...(await chunksOfWorkers())]))
       .then(() => worker.skipWaiting()),
   )
 })
@@ -34,6 +34,29 @@ worker.addEventListener('fetch', (event) => {
   if (event.request.method !== 'GET' || !url.href.startsWith(root.href)) return
   event.respondWith(fromStoreOrNet(event.request))
 })
+
+/** A script's mention of another beside it, e.g. `"./chunks/x.js"`. */
+const MENTION = /["'`](\.\.?\/[\w./-]+\.js)["'`]/g
+
+/**
+ * Scripts that workers load in turn: SvelteKit's list names the workers but not these, so they are followed
+ * from script to script.
+ */
+async function chunksOfWorkers(): Promise<string[]> {
+  const workers = build.filter((path) => path.includes('/workers/'))
+  const seen = new Set(workers.map((path) => new URL(path, worker.location.href).href))
+  const queue = [...seen]
+  for (let script = queue.pop(); script !== undefined; script = queue.pop()) {
+    const text = await (await fetch(script)).text()
+    for (const [, mention] of text.matchAll(MENTION)) {
+      const { href } = new URL(mention!, script)
+      if (!href.includes('/workers/') || seen.has(href)) continue
+      seen.add(href)
+      queue.push(href)
+    }
+  }
+  return [...seen].slice(workers.length)
+}
 
 /** What was stored at install wins (its name changes with every version); the net only for what was not. */
 async function fromStoreOrNet(request: Request): Promise<Response> {
