@@ -80,17 +80,15 @@ interface Fit {
   readonly header: (rule: PipeRule, design_m: number, spread_frac: (bore_m: number) => number) => number
 }
 
-/** Headers wider than this are not chosen, m: 54 mm tube for water, 400 mm duct for air (common practice, no source). */
-const WIDEST_WATER_m = 0.0516
-const WIDEST_AIR_m = 0.4
+/** Headers are not made wider than this many design bores for evenness (common practice, no source). */
+const WIDEST_HEADER_bores = 2.5
 
-/** The first standard bore at or above the design bore that feeds the row evenly; the widest there is when none does. */
+/** The first standard bore at or above the design bore that feeds the row evenly; the widest worth having when none does. */
 function evenBore_m(rule: PipeRule, design_m: number, spread_frac: (bore_m: number) => number): number {
-  const widest_m = rule.pipes === AIR_RULE.pipes ? WIDEST_AIR_m : WIDEST_WATER_m
   const least_m = standardBore_m(rule, design_m)
   const wider = rule.pipes
     .map((pipe) => pipe.bore_m)
-    .filter((bore_m) => bore_m >= least_m && bore_m <= widest_m)
+    .filter((bore_m) => bore_m >= least_m && bore_m <= WIDEST_HEADER_bores * design_m)
   return wider.find((bore_m) => spread_frac(bore_m) <= UNEVEN_frac) ?? wider.at(-1) ?? least_m
 }
 
