@@ -31,7 +31,10 @@ function rangeAssumptions({ answer }: Plant, range: UncertaintyResult | null): W
   if (range === null) return []
   const most_m2 = figure(answer.scenario.target.maxArea_m2, 'm2')
   const high = range.high_m2 === null ? words`more than ${most_m2}` : words`${figure(range.high_m2, 'm2', 2)}`
-  const low = range.low_m2 === null ? words`more than ${most_m2}` : words`${figure(range.low_m2, 'm2', 2)}`
+  const area =
+    range.low_m2 === null
+      ? words`In nine of ten draws over the uncertain inputs no area up to ${most_m2} meets the target.`
+      : words`In eight of ten draws over the uncertain inputs the area that meets the target lies between ${figure(range.low_m2, 'm2', 2)} and ${high}.`
   const drivers = range.drivers
     .slice(0, NAMED)
     .map(
@@ -39,9 +42,7 @@ function rangeAssumptions({ answer }: Plant, range: UncertaintyResult | null): W
         words`${label.toLowerCase()} (${valueOf(field, low)} to ${valueOf(field, high)})`,
     )
   const named = drivers.flatMap((driver, i) => (i === 0 ? driver : [', ', ...driver]))
-  return [
-    words`In eight of ten draws over the uncertain inputs the area that meets the target lies between ${low} and ${high}. What moves it most: ${named}.`,
-  ]
+  return [words`${area} What moves it most: ${named}.`]
 }
 
 function valueOf(path: string, value: number): Wording {
@@ -56,6 +57,6 @@ function plantAssumptions({ loopSpec, answer, names }: Plant): Wording[] {
     words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between store and room, ${figure(store.deliveryPower_W, 'W')} while it runs; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
   ]
   if (loopSpec.fluid === 'glycol')
-    lines.push(words`No heat exchanger between loop and tank is reckoned with: one costs some kelvin.`)
+    lines.push(words`No heat exchanger between loop and tank is reckoned with: one costs some degrees.`)
   return lines
 }

@@ -60,7 +60,7 @@ function wind({ loopSpec }: Plant): Caution {
   const pull_kg = upliftOfModule_kg(area_m2, GUST_ms)
   return caution(
     'Wind',
-    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² = ${figure(gustPressure_Pa(GUST_ms), 'Pa')}; at a roof edge (coefficient −1.8) it lifts each module with the pull of ${figure(pull_kg, 'kg', 2)}, or ${figure(pull_kg / ANCHORS_PER_MODULE, 'kg', 2)} at each of its ${count(ANCHORS_PER_MODULE)} fixings, far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners.`,
+    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² (Pa, V in m/s) = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with the pull of ${figure(pull_kg, 'kg', 2)}, or ${figure(pull_kg / ANCHORS_PER_MODULE, 'kg', 2)} at each of its ${count(ANCHORS_PER_MODULE)} fixings, far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners.`,
   )
 }
 
@@ -87,9 +87,11 @@ function tankCaution({ tank }: Plant): Caution {
 
 function freezing({ answer }: Plant): Caution {
   const { freezeRisk_h } = answer.year
+  const { freezeLimit_C, freeze } = answer.scenario.plan
+  const when = freeze === 'glycol' ? 'all through the year' : 'while the loop was in season'
   const risk =
     freezeRisk_h > 0
-      ? words`In the simulated year the frost guard was needed in ${figure(freezeRisk_h, 'h')}. `
+      ? words`In the simulated year the plate was below ${figure(freezeLimit_C, 'C')} in ${figure(freezeRisk_h, 'h')}, counted ${when}. `
       : words``
   return caution(
     'Freezing',

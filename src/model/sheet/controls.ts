@@ -68,15 +68,17 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
   ]
 }
 
-function frost({ answer, names }: Plant): Wording {
+function frost({ answer, names, fluid, loopSpec, tank }: Plant): Wording {
   const { freeze, freezeLimit_C } = answer.scenario.plan
   const limit: Figure = figure(freezeLimit_C, 'C')
   if (names.mover === 'fan')
     return words`no frost guard needed in an air loop; keep condensate from freezing in the ducts`
   if (freeze === 'drainBack')
-    return words`below ${limit} on the plate (S1) the pump stops and the panel drains back to the tank by its own slope`
+    return words`below ${limit} on the plate (S1) the pump stops and the panel drains back to ${tank === null ? 'its vessel' : 'the tank'} by its own slope`
+  if (freeze === 'glycol' && loopSpec.fluid !== 'glycol')
+    return words`glycol is the plan, but the loop holds water: change one of them before building`
   if (freeze === 'glycol')
-    return words`the mix must stay liquid below ${limit} on the plate (S1); test it every autumn`
+    return words`the mix begins to freeze at ${figure(fluid.freezing_C, 'C')}; watch the plate (S1) below ${limit} and test the mix every autumn`
   return words`pump stops below ${limit} on the plate (S1); drain the panel before the first frost and leave it empty all winter`
 }
 

@@ -4,6 +4,13 @@ import { rowsOf } from '#model/sheet/plant.ts'
 /** A point of the plan, m; x along the headers, y down the slope (drawing's way: down the page). */
 export type Point = readonly [x_m: number, y_m: number]
 
+/** A pipe run; `main` carries all the flow, the others that of one row. */
+export interface Run {
+  readonly kind: 'supply' | 'return'
+  readonly main: boolean
+  readonly points: readonly Point[]
+}
+
 /** The panel field seen from above: to scale, but for the gaps between rows. */
 export interface LayoutDrawing {
   readonly width_m: number
@@ -19,7 +26,7 @@ export interface LayoutDrawing {
     readonly to: Point
   }[]
   /** Pipe runs between field and store, with their way of flow. */
-  readonly pipes: readonly { readonly kind: 'supply' | 'return'; readonly points: readonly Point[] }[]
+  readonly pipes: readonly Run[]
   /** Closed ends of headers. */
   readonly caps: readonly Point[]
   /** High points where air gathers. */
@@ -46,14 +53,12 @@ export function layoutDrawing(plant: Plant): LayoutDrawing {
   const placed = rows.flatMap((modules, row) =>
     Array.from({ length: modules }, (_, i) => ({ x_m: SIDE_m + i * width_m, y_m: SIDE_m + row * pitch_m })),
   )
-  const rowEnds = rows.map((modules, row) => ({
+  const rowEnds = rows.map((modules, row): RowEnds => ({
     left_m: SIDE_m,
     right_m: SIDE_m + modules * width_m,
     top_m: SIDE_m + row * pitch_m,
     bottom_m: SIDE_m + row * pitch_m + length_m,
   }))
-  const supplyX_m = SIDE_m * 0.5
-  const returnX_m = right_m + SIDE_m * 0.5
   const out_m = bottom_m + SIDE_m
   return {
     width_m: right_m + SIDE_m,
@@ -74,20 +79,7 @@ export function layoutDrawing(plant: Plant): LayoutDrawing {
         to: [end.right_m, end.top_m] as Point,
       },
     ]),
-    pipes: [
-      ...rowEnds.map((end) => ({
-        kind: 'supply' as const,
-        points: [
-          [supplyX_m, out_m],
-          [supplyX_m, end.bottom_m],
-          [end.left_m, end.bottom_m],
-        ] as Point[],
-      })),
-      ...rowEnds.map((end) => ({
-        kind: 'return' as const,
-        points: [[end.right_m, end.top_m], ...homeward(rows.length, returnX_m, end.top_m, out_m)] as Point[],
-      })),
-    ],
+    pipes: [...supplyRuns(rowEnds, out_m), ...returnRuns(rowEnds, right_m, out_m)],
     caps: rowEnds.flatMap((end): Point[] => [
       [end.right_m, end.bottom_m],
       [end.left_m, end.top_m],
@@ -96,20 +88,63 @@ export function layoutDrawing(plant: Plant): LayoutDrawing {
   }
 }
 
-/** Several rows: the return goes up past the top row first, so that with the supply from below all ways are equally long. */
-function homeward(rows: number, returnX_m: number, from_m: number, out_m: number): Point[] {
-  if (rows === 1)
-    return [
-      [returnX_m, from_m],
-      [returnX_m, out_m],
-    ]
-  const over_m = SIDE_m * 0.4
-  const homeX_m = returnX_m + SIDE_m * 0.35
+interface RowEnds {
+  readonly left_m: number
+  readonly right_m: number
+  readonly top_m: number
+  readonly bottom_m: number
+}
+
+/** From the store up the left side, with a branch to the lower left corner of each row. */
+function supplyRuns(rows: readonly RowEnds[], out_m: number): Run[] {
+  const x_m = SIDE_m * 0.5
+  const main: Point[] = [
+    [x_m, out_m],
+    [x_m, rows[0]!.bottom_m],
+  ]
   return [
-    [returnX_m, from_m],
-    [returnX_m, over_m],
-    [homeX_m, over_m],
-    [homeX_m, out_m],
+    { kind: 'supply', main: true, points: main },
+    ...rows.map(({ left_m, bottom_m }): Run => ({
+      kind: 'supply',
+      main: false,
+      points: [
+        [x_m, bottom_m],
+        [left_m, bottom_m],
+      ],
+    })),
+  ]
+}
+
+/**
+ * From the upper right corner of each row to the store. Several rows: up past the top row first, so that with the supply
+ * from below all ways are equally long.
+ */
+function returnRuns(rows: readonly RowEnds[], right_m: number, out_m: number): Run[] {
+  const x_m = right_m + SIDE_m * 0.4
+  const home_m = right_m + SIDE_m * 0.8
+  const over_m = SIDE_m * 0.4
+  const main: Point[] =
+    rows.length === 1
+      ? [
+          [x_m, rows[0]!.top_m],
+          [x_m, out_m],
+        ]
+      : [
+          [x_m, rows.at(-1)!.top_m],
+          [x_m, over_m],
+          [home_m, over_m],
+          [home_m, out_m],
+        ]
+  return [
+    { kind: 'return', main: true, points: main },
+    ...rows.map((row): Run => ({
+      kind: 'return',
+      main: false,
+      points: [
+        [row.right_m, row.top_m],
+        [x_m, row.top_m],
+      ],
+    })),
   ]
 }
 

@@ -20,7 +20,7 @@ export function partsList(plant: Plant, amounts: Quantities): Part[] {
     ...loopParts(plant, amounts),
     ...storeParts(plant, amounts),
     ...controlParts(plant),
-  ]
+  ].filter(({ quantity }) => quantity.value > 0)
 }
 
 function panelParts(plant: Plant, amounts: Quantities): Part[] {
@@ -97,6 +97,13 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
       words`set: strainer, flow meter, two pressure gauges, drain valve at the low point, filling hose (air gap)`,
     ),
   )
+  if (plant.tank === null && answer.scenario.plan.freeze === 'drainBack')
+    parts.push(
+      part(
+        count(1),
+        words`drain-back vessel below the panels, for ${figure(amounts.loopVolume_m3, 'content', 2)} and more`,
+      ),
+    )
   if (loopSpec.fluid === 'glycol')
     parts.push(
       part(
@@ -166,7 +173,7 @@ function controlParts({ names, answer }: Plant): Part[] {
       count(1),
       words`controller with difference, low limit and season gate for the ${names.mover}${humidity}`,
     ),
-    part(count(THERMOMETERS), words`temperature sensors (S1–S5, S7), 0.2 K or better, paired`),
+    part(count(THERMOMETERS), words`temperature sensors (S1–S5, S7), good to ${figure(0.2, 'K')}, paired`),
     part(count(1), words`residual-current protected supply with isolator, drip loops, splash-proof boxes`),
   ]
 }

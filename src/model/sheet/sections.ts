@@ -76,7 +76,7 @@ export function panelLines(plant: Plant): SheetLine[] {
   const lines = [
     line('Panels', words`${count(layout.modules)} of ${size}`),
     line('Area', words`${figure(answer.area_m2, 'm2')}`),
-    line('Rows', words`${count(rows.length)}, of ${rows.join(' + ')} modules`),
+    line('Rows', rows.length === 1 ? 'one' : words`${count(rows.length)}, of ${rows.join(' + ')} modules`),
     line(
       'Tilt',
       words`${figure(panel.tilt_deg, 'deg')} from flat${panel.tilt_deg > 0 ? words`, facing ${figure(panel.azimuth_deg, 'deg')} (${COMPASS[Math.round(panel.azimuth_deg / 45) % 8]!})` : words``}`,
@@ -130,7 +130,12 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
   const { answer, names, layout, loopSpec } = plant
   const { loop } = answer
   return [
-    line('Fluid', words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes`),
+    line(
+      'Fluid',
+      loopSpec.fluid === 'air'
+        ? names.fluid
+        : words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes`,
+    ),
     line('Flow', words`${flowFigure(plant)} in all; ${flowFigure(plant, 1 / layout.modules)} a panel`),
     line(
       'Headers',
@@ -161,7 +166,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 function pressureWords(plant: Plant): Wording {
   const { loop } = plant.answer
   const lift = loop.liftLoss_Pa > 0 ? words`, lift ${headFigure(plant, loop.liftLoss_Pa)}` : words``
-  return words`${headFigure(plant, loop.pressureDrop_Pa)}: pipes ${headFigure(plant, loop.pipeLoss_Pa)}, headers ${headFigure(plant, loop.headerLoss_Pa)}, ${plant.names.passage}s ${headFigure(plant, loop.riserLoss_Pa)}${lift}`
+  return words`${headFigure(plant, loop.pressureDrop_Pa)}: ${plant.names.pipe}s ${headFigure(plant, loop.pipeLoss_Pa)}, headers ${headFigure(plant, loop.headerLoss_Pa)}, ${plant.names.passage}s ${headFigure(plant, loop.riserLoss_Pa)}${lift}`
 }
 
 export function storeLines({ answer, tank }: Plant): SheetLine[] {

@@ -3,9 +3,9 @@ import type { Unit } from '#model/units/suffix.ts'
 /**
  * Units of the sheet beyond the suffixes of `units/suffix.ts`, for what is bought by a unit of its own: volume flow
  * (value in m³/s) of a liquid or of air, the head of a pump or fan (value in Pa), what small vessels and pipes hold
- * (value in m³).
+ * (value in m³), and the load of wind on an area (value in Pa).
  */
-export const TRADE_UNITS = ['liquidFlow', 'airFlow', 'head', 'fanPressure', 'content'] as const
+export const TRADE_UNITS = ['liquidFlow', 'airFlow', 'head', 'fanPressure', 'content', 'load'] as const
 export type TradeUnit = (typeof TRADE_UNITS)[number]
 
 /** One number of the sheet, unrounded, SI; the page rounds it and turns it into the reader's units. */

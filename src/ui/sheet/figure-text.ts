@@ -6,6 +6,8 @@ import { flowText, shownQuantity } from '#ui/words/quantity.ts'
 
 /** Water at 4 °C: what heads are told in, kg/m³. */
 const HEAD_WATER_kgm3 = 1000
+/** Pound-force on a square foot, Pa: NIST SP 811, appendix B.8. */
+const POUND_FOOT2_Pa = 47.88026
 const LITRES_m3 = 1000
 /** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
 const INCH_WATER_Pa = 249.082
@@ -27,6 +29,10 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
       return system === 'us'
         ? shownQuantity('m3', system).text(value, digits)
         : `${formatNumber(value * LITRES_m3, digits)} L`
+    case 'load':
+      return system === 'us'
+        ? `${formatNumber(value / POUND_FOOT2_Pa, digits)} lb/ft²`
+        : `${formatNumber(value, digits)} Pa`
     case 'fanPressure':
       return system === 'us'
         ? `${formatNumber(value / INCH_WATER_Pa, digits)} in water`
@@ -36,10 +42,14 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
   }
 }
 
+/** Less than this is not told as a column of water, Pa. */
+const NO_COLUMN_Pa = 100
+
 /** `1870 Pa (0.19 m)`: the pressure, and the column of water that pump curves are drawn in. */
 function headText(pressure_Pa: number, digits: number, system: UnitSystem): string {
   const head_m = pressure_Pa / (HEAD_WATER_kgm3 * GRAVITY_MS2)
   const column = shownQuantity('m', system).text(head_m, 2)
+  if (system === 'si' && pressure_Pa < NO_COLUMN_Pa) return `${formatNumber(pressure_Pa, digits)} Pa`
   return system === 'us' ? `${column} water` : `${formatNumber(pressure_Pa, digits)} Pa (${column})`
 }
 
