@@ -51,6 +51,8 @@ const REFERENCE_AREA_m2 = 12
 /** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
 const VENT_BELOW_SETPOINT_K = 4
 
+/** A load cut that lowers the peak by less is not worth naming, K. */
+const WORTH_NAMING_K = 0.05
 /** One seed for all, so that the same scenario always gives the same range. */
 const UNCERTAINTY_SEED = 20_261
 /** Tank per m² of panel in the draws where the answer itself has no panels, m³/m² (common practice, no source). */
@@ -115,8 +117,9 @@ export class Spine {
   answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
     const prepared = this.prepare(scenario, record)
     const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
-    const sizing = built.kind === 'floor' ? this.explained(prepared, built, design, year, record) : built
-    return answerOf(prepared, sizing, design, year)
+    const limit = built.kind === 'notNeeded' ? null : limitOf(year, design.inputs, prepared.yardstick)
+    const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []
+    return answerOf(prepared, { ...built, limit, loadCuts }, design, year)
   }
 
   /**
@@ -145,14 +148,13 @@ export class Spine {
     return spreadOf(areas_m2, inputs, values)
   }
 
-  /** Adds what sets the floor, and the load cuts that would help, best first. */
-  private explained(
+  /** The load cuts that would help at the largest area, best first. */
+  private loadCuts(
     prepared: Prepared,
     sizing: SizingResult,
     design: Design,
-    year: YearResult,
     record: WeatherRecord,
-  ): SizingResult {
+  ): LoadCut[] {
     const cuts = LOAD_CUTS.map((option): LoadCut => {
       const changed = this.prepare(option.apply(prepared.scenario), record)
       const inputs = designOf(changed, design.candidate, 'built').inputs
@@ -161,10 +163,9 @@ export class Spine {
       const peakDrop_K = sizing.withPanels.peak_C - found.peak_C
       return { name: option.name, peakDrop_K, area_m2: enough ? design.candidate.area_m2 : null }
     })
-    const loadCuts = cuts
-      .filter((cut) => cut.peakDrop_K > 0.05)
+    return cuts
+      .filter((cut) => cut.peakDrop_K > WORTH_NAMING_K)
       .toSorted((a, b) => b.peakDrop_K - a.peakDrop_K)
-    return { ...sizing, limit: limitOf(year, design.inputs, prepared.yardstick), loadCuts }
   }
 }
 

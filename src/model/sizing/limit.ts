@@ -11,7 +11,7 @@ const SPENT_K = 2
 const MAIN_SHARE = 0.4
 
 /**
- * Names what keeps the room from its target at the largest area: looks at the hours around the worst one and asks,
+ * Names what keeps the room from being cooler in its worst hours (and so, at the largest area, from its target): looks at the hours around the worst one and asks,
  * in this order, whether the dew point held the delivery, the store stood at its lowest, the delivery was at full
  * stretch with a cold store, the room's mass is too small, sun or air change make most of the load; else the sky.
  */

@@ -12,7 +12,7 @@ export interface Exceedance {
   readonly measure: number
 }
 
-/** Why no area is enough. */
+/** What keeps the room from being cooler in its worst hours; where no area is enough, why. */
 export interface Limit {
   readonly cause: 'dewPoint' | 'sunGain' | 'airChange' | 'littleMass' | 'delivery' | 'sky' | 'lowestStore'
   readonly sentence: string
