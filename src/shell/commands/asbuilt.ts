@@ -52,7 +52,7 @@ export const asbuilt: Command = {
 function summary(result: AsBuiltResult) {
   const { departure, belief } = result
   return {
-    judged_hours: result.hours.length,
+    judged_h: result.hours.length,
     fault: result.fault,
     beliefNone_frac: belief.none,
     beliefLowFlow_frac: belief.lowFlow,
@@ -69,7 +69,7 @@ function summary(result: AsBuiltResult) {
     soil_frac: departure.soil_frac,
     veil_frac: departure.veil_frac,
     shade_frac: departure.shade_frac,
-    shadeFrom_hour: result.shadeFrom,
+    shadeFrom_h: result.shadeFrom,
     inspect: result.inspections.map((inspection) => inspection.code),
   }
 }

@@ -1,0 +1,158 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { ROOMS } from '../../eslint.config.js'
+import { importsOf, ROOT, sourceFiles, targetOf } from './source-files.ts'
+
+/* The house: one-way flow through the rooms of src/model, in the order that the lint rules hold as well. */
+
+/** At the door of the model: what every room may use. */
+const DOOR = ['src/model/problem.ts']
+/** The spine and its memory, above all rooms. */
+const SPINE = ['src/model/answer.ts', 'src/model/memory.ts', ...DOOR]
+/** Packages that rooms of the model may use. */
+const PACKAGES = ['suncalc', 'valibot', 'papaparse', 'ml-levenberg-marquardt', 'ml-matrix', 'date-fns']
+/** The package an import comes from. */
+const packageOf = (specifier: string): string =>
+  specifier
+    .split('/')
+    .slice(0, specifier.startsWith('@') ? 2 : 1)
+    .join('/')
+
+const model = sourceFiles('src/model', ['.ts']).filter((file) => !file.path.endsWith('.d.ts'))
+const roomOf = (path: string): string => path.split('/')[2]!
+
+/** Code without comments and quoted text. */
+function withoutWords(text: string): string {
+  return text
+    .replace(/\/\*[^]*?\*\/|(?<!:)\/\/.*$/gm, '')
+    .replace(/'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`/g, "''")
+}
+
+describe('src/model', () => {
+  test('every file stands in a room that has its place in the order, or is the spine', () => {
+    const homeless = model.filter(({ path }) => !SPINE.includes(path) && !ROOMS.includes(roomOf(path)))
+    expect(homeless.map((file) => file.path)).toEqual([])
+  })
+
+  test('the reader of imports sees the imports there are', () => {
+    const spine = model.find((file) => file.path === 'src/model/answer.ts')!
+    expect(importsOf(spine.text).length).toBe(spine.text.match(/^\} from |^import .* from /gm)!.length)
+    expect(
+      importsOf("import a from 'x'\nexport { b } from \"./y.ts\"\nconst c = await import('z')\nimport 'w'"),
+    ).toEqual(['x', './y.ts', 'z', 'w'])
+  })
+
+  test('a room imports only rooms before it, itself, and the problems at the door', () => {
+    const wrong: string[] = []
+    for (const { path, text } of model) {
+      if (SPINE.includes(path)) continue
+      const own = ROOMS.indexOf(roomOf(path))
+      for (const specifier of importsOf(text)) {
+        const target = targetOf(path, specifier)
+        if (target === null || DOOR.includes(target)) continue
+        if (
+          !target.startsWith('src/model/') ||
+          ROOMS.indexOf(roomOf(target)) > own ||
+          ROOMS.indexOf(roomOf(target)) < 0
+        )
+          wrong.push(`${path} → ${specifier}`)
+      }
+    }
+    expect(wrong).toEqual([])
+  })
+
+  test('is pure: no Svelte, no Node, no DOM, no clock, no locale, no random, no printing', () => {
+    const impure =
+      /\b(Date\.now|new Date\(\)|Math\.random|console\.|document\.|window\.|localStorage|fetch\(|performance\.|toLocale\w*|Intl\.|setTimeout|process\.)/
+    const wrong = model.flatMap(({ path, text }) => {
+      const code = withoutWords(text)
+      const packages = importsOf(text).filter(
+        (one) => targetOf(path, one) === null && !PACKAGES.includes(packageOf(one)),
+      )
+      return [
+        ...packages.map((one) => `${path} → ${one}`),
+        ...(impure.exec(code)?.[0] ? [`${path}: ${impure.exec(code)![0]}`] : []),
+      ]
+    })
+    expect(wrong).toEqual([])
+  })
+
+  test('files are named with their .ts ending, and rooms are not reached by ../', () => {
+    const wrong = model.flatMap(({ path, text }) =>
+      importsOf(text)
+        .filter((one) => targetOf(path, one) !== null)
+        .filter((one) => !one.endsWith('.ts') || one.startsWith('..'))
+        .map((one) => `${path} → ${one}`),
+    )
+    expect(wrong).toEqual([])
+  })
+})
+
+describe('the whole of src', () => {
+  const all = sourceFiles('src', ['.ts', '.svelte'])
+
+  test('the flow is one way: model ← live ← ui ← routes; shell uses only the model', () => {
+    const allowed: Readonly<Record<string, readonly string[]>> = {
+      model: ['model'],
+      live: ['model', 'live'],
+      ui: ['model', 'live', 'ui'],
+      shell: ['model', 'shell'],
+    }
+    const wrong = all.flatMap(({ path, text }) => {
+      const may = allowed[path.split('/')[1]!]
+      if (may === undefined) return []
+      return importsOf(text)
+        .map((one) => targetOf(path, one))
+        .filter((target): target is string => target?.startsWith('src/') === true)
+        .filter((target) => !may.includes(target.split('/')[1]!))
+        .map((target) => `${path} → ${target}`)
+    })
+    expect(wrong).toEqual([])
+  })
+
+  test('no file imports itself by a way round', () => {
+    // A type alone is gone once the code runs, but a circle of types still makes two files one subject.
+    const graph = new Map(
+      all.map(({ path, text }) => [
+        path,
+        importsOf(text)
+          .map((one) => targetOf(path, one))
+          .filter((to) => to !== null),
+      ]),
+    )
+    const done = new Set<string>()
+    const circles: string[] = []
+    const visit = (path: string, way: readonly string[]): void => {
+      if (way.includes(path)) circles.push([...way.slice(way.indexOf(path)), path].join(' → '))
+      if (done.has(path) || way.includes(path)) return
+      for (const next of graph.get(path) ?? []) visit(next, [...way, path])
+      done.add(path)
+    }
+    for (const path of graph.keys()) visit(path, [])
+    expect(circles).toEqual([])
+  })
+
+  test('no file is called utils, helpers, common, misc or core', () => {
+    const vague = [...sourceFiles('src', ['.ts', '.svelte', '.md'])]
+      .concat(sourceFiles('tests', ['.ts']))
+      .filter(({ path }) => /\/(utils?|helpers?|common|misc|core)(\/|\.)/i.test(path))
+    expect(vague.map((file) => file.path)).toEqual([])
+  })
+
+  test('every package that is imported is declared as a dependency', () => {
+    const { dependencies } = JSON.parse(readFileSync(`${ROOT}package.json`, 'utf8')) as {
+      dependencies: Record<string, string>
+    }
+    const known = ['$app', '$env', '$lib', '$service-worker', 'virtual:']
+    const missing = new Set(
+      all.flatMap(({ path, text }) =>
+        importsOf(text)
+          .filter((one) => targetOf(path, one) === null && !one.startsWith('node:') && !one.startsWith('#'))
+          .filter((one) => !known.some((start) => one.startsWith(start)))
+          .map(packageOf)
+          .filter((name) => !Object.hasOwn(dependencies, name)),
+      ),
+    )
+    expect([...missing]).toEqual([])
+  })
+})
