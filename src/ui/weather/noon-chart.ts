@@ -40,7 +40,12 @@ export function noonConfig(profile: NoonProfile, flux: ShownQuantity, ink: Ink):
       ...base,
       parsing: false,
       scales: {
-        x: { type: 'linear', min: -REACH_H, max: REACH_H, ...quantityAxis(ink, 'hours from solar noon') },
+        x: {
+          type: 'linear',
+          min: -REACH_H,
+          max: REACH_H,
+          ...quantityAxis(ink, 'hours from solar noon', { ticks: { stepSize: 3, color: ink.soft } }),
+        },
         y: quantityAxis(ink, `mean, ${flux.symbol}`, { beginAtZero: true }),
       },
       plugins: {
