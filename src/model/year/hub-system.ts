@@ -47,11 +47,16 @@ export class HubSystem {
     this.slabShare = this.airSlab_WK / this.slab_WK
     let air_WK = this.air_WK - this.airFabric_WK * this.fabricShare - this.airSlab_WK * this.slabShare
     if (tank !== null) {
-      tank.factor()
-      tank.solve(this.tankAir_WK, tankShare)
+      if (tank.size === 1) tankShare[0] = this.tankAir_WK[0]! / tank.matrix[0]!
+      else this.followAir(tank)
       for (let i = 0; i < tankShare.length; i++) air_WK -= airTank_WK[i]! * tankShare[i]!
     }
     this.perAir_K_W = 1 / air_WK
+  }
+
+  private followAir(tank: LinearSystem): void {
+    tank.factor()
+    tank.solve(this.tankAir_WK, this.tankShare)
   }
 
   /** Solves for the right-hand side in `right`, which is left as it is; the answer is in `solution`. */
@@ -60,7 +65,8 @@ export class HubSystem {
     const { air, fabric, slab } = this.nodes
     let toAir_W = right[air]! + this.fabricShare * right[fabric]! + this.slabShare * right[slab]!
     if (tank !== null) {
-      tank.solve(right, x)
+      if (tank.size === 1) x[0] = right[0]! / tank.matrix[0]!
+      else tank.solve(right, x)
       for (let i = 0; i < tankShare.length; i++) toAir_W -= airTank_WK[i]! * x[i]!
     }
     const air_C = toAir_W * this.perAir_K_W
