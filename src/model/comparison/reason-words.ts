@@ -1,57 +1,56 @@
 import type { CoverPart, CoverReasons } from '#model/comparison/cover-reasons.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
-import { displayUnit, toDisplay } from '#model/units/convert.ts'
+import { displayUnit, toDisplay, type UnitSystem } from '#model/units/convert.ts'
 import { formatNumber, formatQuantity } from '#model/units/format.ts'
 
 const J_PER_KWH = 3.6e6
-/** A part that moves less than this share of the heat is not worth a clause. */
-const WORTH_A_CLAUSE = 0.005
+/** A part that moves less than this share of the heat is not worth a sentence. */
+const WORTH_SAYING = 0.005
 /** Differences of heat below this share count as none. */
 const EVEN_SHARE = 0.02
 
-/** Why one cover sheds more than the other in one design, from its own hours. */
-export function reasonWords(reasons: CoverReasons, system: UnitSystem): string {
+/** Why one cover sheds more than the other in one design, from its own hours; what weighs most first. */
+export function reasonSentences(reasons: CoverReasons, system: UnitSystem): readonly string[] {
   const { bare_Jm2, film_Jm2, parts } = reasons
   const difference_Jm2 = bare_Jm2 - film_Jm2
   const scale = Math.max(Math.abs(bare_Jm2), Math.abs(film_Jm2))
-  const heats = `${heat(bare_Jm2, system)} bare, ${heat(film_Jm2, system)} under film, a year`
-  const head =
+  const heats = `${heat(bare_Jm2, system)} bare, ${heat(film_Jm2, system)} under film, in the pump hours of a year`
+  const sides =
     Math.abs(difference_Jm2) < EVEN_SHARE * scale
-      ? 'At the same plate temperatures both shed nearly the same'
+      ? 'bare and film shed nearly the same'
       : difference_Jm2 > 0
-        ? 'At the same plate temperatures a bare panel sheds more here than one under film'
-        : 'At the same plate temperatures a panel under film sheds more here than a bare one'
-  const clauses = parts
-    .filter((part) => Math.abs(part.bareAhead_Jm2) > WORTH_A_CLAUSE * scale)
-    .toSorted((a, b) => Math.sign(difference_Jm2 || 1) * (b.bareAhead_Jm2 - a.bareAhead_Jm2))
-    .map((part) => clause(part, reasons, system))
-  return clauses.length === 0 ? `${head} (${heats}).` : `${head} (${heats}): ${clauses.join('; ')}.`
+        ? 'bare takes more heat than film here'
+        : 'film takes more heat than bare here'
+  const told = parts
+    .filter((part) => Math.abs(part.bareAhead_Jm2) > WORTH_SAYING * scale)
+    .toSorted((a, b) => Math.abs(b.bareAhead_Jm2) - Math.abs(a.bareAhead_Jm2))
+    .map((part) => sentence(part, reasons, system))
+  return [
+    `At the same plate temperatures ${sides} (${heats})${told.length > 0 ? ', because:' : '.'}`,
+    ...told,
+  ]
 }
 
-function clause(part: CoverPart, { run_h }: CoverReasons, system: UnitSystem): string {
-  const share = `${Math.round((part.run_h / run_h) * 100)} % of its pump hours`
-  const size = heat(Math.abs(part.bareAhead_Jm2), system)
+function sentence(part: CoverPart, { run_h }: CoverReasons, system: UnitSystem): string {
+  const share = `In ${Math.round((part.run_h / run_h) * 100)} % of the pump hours`
   const bareAhead = part.bareAhead_Jm2 > 0
-  const ahead = `${bareAhead ? 'bare' : 'film'} is ahead by ${size}`
+  const ahead = `${bareAhead ? 'bare' : 'film'} is ahead by ${heat(Math.abs(part.bareAhead_Jm2), system)}`
   const difference = formatQuantity(Math.abs(part.plateAboveAir_K), 'K', system)
   switch (part.cause) {
     case 'wetFilm':
-      return `in ${share} dew or frost covers the film and shuts it to the infrared, and ${ahead}`
+      return `${share} dew or frost covers the film and shuts it to the infrared: ${ahead}.`
     case 'warmPlate':
-      return `in ${share} the plate is warmer than the air, by ${difference} on average, and ${ahead}${
-        bareAhead ? ', since wind takes heat from it and nothing stands before the sky' : ''
-      }`
+      return bareAhead
+        ? `${share} the plate is warmer than the air, by ${difference} on average, so that wind helps: ${ahead}.`
+        : `${share} the plate is warmer than the air, by ${difference} on average, and still ${ahead}.`
     case 'coldPlate':
-      return `in ${share} it is colder than the air, by ${difference} on average, and ${ahead}${
-        bareAhead
-          ? ': what the film keeps from the sky is more than the wind it keeps off'
-          : ', since it keeps the warm wind off'
-      }`
+      return bareAhead
+        ? `${share} it is colder than the air, by ${difference} on average, but the film keeps more sky from it than wind: ${ahead}.`
+        : `${share} it is colder than the air, by ${difference} on average, and the film keeps the warm wind off: ${ahead}.`
   }
 }
 
-/** Heat per area a year: `37 kWh/m²`, or per ft². */
+/** Heat per area: `37 kWh/m²`, or per ft². */
 function heat(value_Jm2: number, system: UnitSystem): string {
   const unit = displayUnit('m2', system)
-  return `${formatNumber(value_Jm2 / J_PER_KWH / toDisplay(1, unit), 3)} kWh/${unit.symbol}`
+  return `${formatNumber(value_Jm2 / J_PER_KWH / toDisplay(1, unit), 2)} kWh/${unit.symbol}`
 }

@@ -1,4 +1,5 @@
-import { reasonWords } from '#model/comparison/reason-words.ts'
+import type { ComparisonRow } from '#model/comparison/cases.ts'
+import { reasonSentences } from '#model/comparison/reason-words.ts'
 import { sizedArea_m2, type CoverVerdict, type Verdict } from '#model/comparison/verdicts.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import { formatQuantity } from '#model/units/format.ts'
@@ -11,20 +12,28 @@ export function planSentence(verdict: Verdict, system: UnitSystem): string {
 /** Which cover, then why: both worked out, neither canned. */
 export function coverSentences(verdict: CoverVerdict, system: UnitSystem): readonly string[] {
   const head = compared(verdict, 'bare', 'film', system)
-  return verdict.reasons === null ? [head] : [head, reasonWords(verdict.reasons, system)]
+  return verdict.reasons === null ? [head] : [head, ...reasonSentences(verdict.reasons, system)]
+}
+
+/** The room left alone: what every change is measured against. */
+export function doNothingSentence(described: ComparisonRow, system: UnitSystem): string {
+  return `Do nothing: the hottest hour reaches ${temperature(described.doNothingPeak_C, system)}, and ${whole(described.doNothingHoursOver_h)} h lie above the limit.`
 }
 
 /** What a change of the building does without any panel, and to the panel still needed. */
 export function cutSentence(verdict: Verdict, system: UnitSystem): string {
   const { first: changed, second: described } = verdict
-  const drop_K = described.doNothingPeak_C - changed.doNothingPeak_C
-  const peaks = `${temperature(described.doNothingPeak_C, system)} to ${temperature(changed.doNothingPeak_C, system)}`
-  const hours = `hours above the limit from ${whole(described.doNothingHoursOver_h)} to ${whole(changed.doNothingHoursOver_h)}`
-  const alone =
-    Math.abs(drop_K) < 0.05
-      ? `By itself it leaves the hottest hour at ${temperature(changed.doNothingPeak_C, system)}, ${hours}`
-      : `By itself it takes the hottest hour from ${peaks}, ${hours}`
-  return `${changed.building}. ${alone}; ${stillNeeded(verdict, system)}.`
+  const peaks = [described, changed].map((row) => temperature(row.doNothingPeak_C, system))
+  const hours = [described, changed].map((row) => whole(row.doNothingHoursOver_h))
+  const peak =
+    peaks[0] === peaks[1]
+      ? `leaves the hottest hour at ${peaks[0]}`
+      : `takes the hottest hour from ${peaks.join(' to ')}`
+  const over =
+    hours[0] === hours[1]
+      ? `${hours[0]} h above the limit as before`
+      : `hours above the limit from ${hours.join(' to ')}`
+  return `${changed.building}: by itself it ${peak}, ${over}; ${stillNeeded(verdict, system)}.`
 }
 
 function stillNeeded(verdict: Verdict, system: UnitSystem): string {

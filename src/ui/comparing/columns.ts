@@ -51,25 +51,26 @@ export function numberColumns(system: UnitSystem): readonly NumberColumn[] {
     digits = 3,
   ): NumberColumn => {
     const shown = shownQuantity(unit, system)
-    const fixed = unit === 'C'
+    const decimals = unit === 'C' ? 1 : unit === 'h' ? 0 : null
+    const text = (value: number) =>
+      decimals === null ? shown.bare(value, digits) : shown.fixed(value, decimals)
     return {
       id,
       title: shown.symbol === '' ? title : `${title}, ${shown.symbol}`,
       value: (row) => (si(row) === null ? null : shown.toShown(si(row)!)),
-      text: (row) =>
-        si(row) === null ? 'out of reach' : fixed ? shown.fixed(si(row)!, 1) : shown.bare(si(row)!, digits),
+      text: (row) => (si(row) === null ? 'out of reach' : text(si(row)!)),
     }
   }
   return [
     quantity('area', 'Panel area', 'm2', (row) => row.area_m2),
     quantity('store', 'Store', 'm3', (row) => row.storeVolume_m3, 2),
-    quantity('pump', 'Pump runs', 'h', (row) => row.pumpRun_h, 4),
+    quantity('pump', 'Pump runs', 'h', (row) => row.pumpRun_h),
     quantity('electric', 'Electricity', 'J', (row) => row.electric_J, 2),
     quantity('heat', 'Heat to the sky', 'J', (row) => row.panelHeat_J),
     quantity('peak', 'Hottest hour', 'C', (row) => row.peak_C),
-    quantity('hours', 'Above the limit', 'h', (row) => row.hoursOver_h, 4),
+    quantity('hours', 'Above the limit', 'h', (row) => row.hoursOver_h),
     quantity('peakAlone', 'Hottest without panels', 'C', (row) => row.doNothingPeak_C),
-    quantity('hoursAlone', 'Above it without panels', 'h', (row) => row.doNothingHoursOver_h, 4),
+    quantity('hoursAlone', 'Above it without panels', 'h', (row) => row.doNothingHoursOver_h),
   ]
 }
 

@@ -1,6 +1,11 @@
 import { AS_DESCRIBED, type ComparisonRow } from '#model/comparison/cases.ts'
 import type { Comparison } from '#model/comparison/run.ts'
-import { cutSentence, coverSentences, planSentence } from '#model/comparison/verdict-words.ts'
+import {
+  coverSentences,
+  cutSentence,
+  doNothingSentence,
+  planSentence,
+} from '#model/comparison/verdict-words.ts'
 import { cutOrNot, filmOrBare, nightOrAllDay, sameBut } from '#model/comparison/verdicts.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import { rowName, wordColumns, type WordColumn } from '#ui/comparing/columns.ts'
@@ -51,12 +56,18 @@ export function coverVerdicts({ rows, coverPairs }: Comparison, system: UnitSyst
 function cutVerdicts(rows: readonly ComparisonRow[], system: UnitSystem): VerdictWords[] {
   const columns = common(rows, 'building')
   return rows
-    .filter(({ building }) => building !== AS_DESCRIBED)
-    .flatMap((changed) => {
-      const described = rows.find((row) => row.building === AS_DESCRIBED && sameBut('building', row, changed))
-      if (!described) return []
+    .filter(({ building }) => building === AS_DESCRIBED)
+    .flatMap((described) => {
+      const changes = rows.filter((row) => row !== described && sameBut('building', row, described))
+      if (changes.length === 0) return []
+      const least = (row: ComparisonRow) => row.area_m2 ?? Infinity
+      const ordered = changes.toSorted((a, b) => (least(a) === least(b) ? 0 : least(a) - least(b)))
+      const sentences = ordered.map((row) => cutSentence(cutOrNot(row, described), system))
       return [
-        { about: rowName(changed, columns), sentences: [cutSentence(cutOrNot(changed, described), system)] },
+        {
+          about: rowName(described, columns),
+          sentences: [doNothingSentence(described, system), ...sentences],
+        },
       ]
     })
 }
