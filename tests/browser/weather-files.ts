@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { readSampleCsv } from '#model/climate/sample-format.ts'
 import { openWeather } from '#model/weather/open.ts'
 import { splitLine } from '#model/weather/table/split.ts'
@@ -71,17 +71,24 @@ export function strippedFile(name: string): {
   }
 }
 
-/** A year of one-minute rows, about 60 MB: four sines and a sun, no more. */
-export function minuteYear(): PickedFile {
-  const pieces = [
-    'time,air temperature (C),relative humidity (%),wind speed (m/s),global irradiance (W/m2),pressure (hPa),panel (C),tank (C)\n',
-  ]
+/** Writes an invented year of one-minute rows, about 60 MB; gives its size in bytes. */
+export function writeMinuteYear(path: string): number {
+  const header =
+    'time,air temperature (C),relative humidity (%),wind speed (m/s),global irradiance (W/m2),pressure (hPa)'
+  const lines = [`${header},panel (C),tank (C),remark`]
   for (let minute = 0; minute < 525_600; minute += 1) {
     const stamp = new Date(Date.UTC(2019, 0, 1, 0, minute)).toISOString().slice(0, 19)
     const sun = Math.max(0, Math.sin(((minute % 1440) / 1440 - 0.25) * 2 * Math.PI))
-    pieces.push(
-      `${stamp},${(15 + 8 * sun + (minute % 7) / 10).toFixed(3)},${(60 - 20 * sun).toFixed(3)},${(2 + (minute % 11) / 10).toFixed(3)},${(800 * sun).toFixed(3)},${(1013 + (minute % 13) / 10).toFixed(4)},${(14 + 9 * sun + (minute % 5) / 10).toFixed(12)},${(16 + (minute % 3) / 10).toFixed(12)},invented row\n`,
-    )
+    const numbers = [
+      15 + 8 * sun,
+      60 - 20 * sun,
+      2 + (minute % 11) / 10,
+      800 * sun,
+      1013 + (minute % 13) / 10,
+    ]
+    const others = [14 + 9 * sun, 16 + (minute % 3) / 10].map((value) => value.toFixed(14))
+    lines.push([stamp, ...numbers.map((value) => value.toFixed(4)), ...others, 'an invented row'].join(','))
   }
-  return picked('minutes.csv', pieces.join(''))
+  writeFileSync(path, lines.join('\n'))
+  return statSync(path).size
 }
