@@ -30,10 +30,35 @@ export interface Problem {
 export class ProblemError extends Error {
   readonly problems: readonly Problem[]
   constructor(problems: readonly Problem[]) {
-    super(problems.map(problemSentence).join(' '))
+    const told = fewAndShort(problems)
+    super(told.map(problemSentence).join(' '))
     this.name = 'ProblemError'
-    this.problems = problems
+    this.problems = told
   }
+}
+
+const MOST_TOLD = 40
+const LONGEST_TEXT = 400
+
+/** Problems fit to be shown whatever a file held: the first few, their texts cut to a readable length. */
+export function fewAndShort(problems: readonly Problem[]): readonly Problem[] {
+  const told = problems.slice(0, MOST_TOLD).map(shortened)
+  const rest = problems.slice(MOST_TOLD)
+  if (rest.length === 0) return told
+  const severity = rest.some((problem) => problem.severity === 'error') ? 'error' : 'warning'
+  const message = '… and more like these.'
+  return [...told, { code: 'more-problems', severity, message, remedy: '', place: {} }]
+}
+
+function shortened(problem: Problem): Problem {
+  const { file, column, field, ...line } = problem.place
+  const names = Object.entries({ file, column, field }).filter(([, text]) => text !== undefined)
+  const place = { ...line, ...Object.fromEntries(names.map(([name, text]) => [name, cut(text!, 100)])) }
+  return { ...problem, message: cut(problem.message, LONGEST_TEXT), place }
+}
+
+function cut(text: string, most: number): string {
+  return text.length <= most ? text : `${text.slice(0, most)}…`
 }
 
 /** One line for a terminal or a message box: place, what was wrong, what to do. */

@@ -18,16 +18,16 @@ function shown(value: Cell): string {
   return quoted(String(value))
 }
 
-/** Text cells are quoted where they must be, and never start as a spreadsheet formula would. */
+/** Text cells are quoted where they must be, and never start as a spreadsheet formula would, wide signs included. */
 function quoted(text: string): string {
-  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text
+  const safe = /^\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r\n]/.test(text) ? `'${text}` : text
   return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
 }
 
 function toCsv(table: Table): string {
   const names = Object.keys(table)
   const rows = Math.max(0, ...names.map((name) => table[name]!.length))
-  const lines = [names.join(',')]
+  const lines = [names.map(quoted).join(',')]
   for (let i = 0; i < rows; i++) lines.push(names.map((name) => shown(table[name]![i] ?? null)).join(','))
   return `${lines.join('\n')}\n`
 }

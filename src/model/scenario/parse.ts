@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { ProblemError, stop, type Problem } from '#model/problem.ts'
+import { fewAndShort, ProblemError, stop, type Problem } from '#model/problem.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import {
@@ -55,6 +55,9 @@ export function parseScenario(value: unknown, file?: string): ParsedScenario {
   return readGroups(value as Record<string, unknown>, file)
 }
 
+/** No file of ours has so many faults: whatever follows is not looked at. */
+const ENOUGH_PROBLEMS = 200
+
 function refused(code: string, message: string, remedy: string, file?: string): ParsedScenario {
   const place = file === undefined ? {} : { file }
   return { scenario: null, problems: [{ code, severity: 'error', message, remedy, place }] }
@@ -64,6 +67,7 @@ function readGroups(value: Record<string, unknown>, file?: string): ParsedScenar
   const problems: Problem[] = []
   const result = mutable(defaultScenario())
   for (const group of Object.keys(value)) {
+    if (problems.length > ENOUGH_PROBLEMS) break
     if (group === FILE_MARK) continue
     if (!(GROUPS as string[]).includes(group)) {
       problems.push(unknown(group, file, GROUPS))
@@ -74,10 +78,12 @@ function readGroups(value: Record<string, unknown>, file?: string): ParsedScenar
       problems.push(problem('scenario-group', group, 'must be a group of fields.', file))
       continue
     }
-    for (const [name, given] of Object.entries(fields))
+    for (const [name, given] of Object.entries(fields)) {
       readField(result, `${group}.${name}`, given, problems, file)
+      if (problems.length > ENOUGH_PROBLEMS) break
+    }
   }
-  if (problems.length > 0) return { scenario: null, problems }
+  if (problems.length > 0) return { scenario: null, problems: fewAndShort(problems) }
   const scenario = result as unknown as Scenario
   const crossed = crossFieldProblems(scenario, file)
   const fatal = crossed.some((found) => found.severity === 'error')

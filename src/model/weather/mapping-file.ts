@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { ProblemError, type Problem } from '#model/problem.ts'
+import { fewAndShort, ProblemError, type Problem } from '#model/problem.ts'
 import { isQuantity, isUnitOf } from '#model/weather/column/quantity.ts'
 import { STAMPS, type TableMapping } from '#model/weather/mapping.ts'
 
@@ -85,7 +85,7 @@ export function readMapping(
     const field = v.getDotPath(issue) ?? ''
     return { ...wrong(file, `${issue.message}.`), place: { file, ...(field === '' ? {} : { field }) } }
   })
-  return { mapping: null, problems }
+  return { mapping: null, problems: fewAndShort(problems) }
 }
 
 /** The same, for a caller that wants the mapping or nothing. @throws ProblemError with every wrong field */
