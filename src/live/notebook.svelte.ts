@@ -38,7 +38,9 @@ export class Notebook<T> {
   /** Takes up what an earlier visit left; call once in the browser. */
   recall(): void {
     const text = readKept(this.#name)
-    if (text !== null) this.open(text, 'the work kept in this browser')
+    if (text === null) return
+    this.open(text, 'the work kept in this browser')
+    this.#past = []
   }
 
   change(next: T): void {

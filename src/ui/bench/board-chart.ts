@@ -23,7 +23,8 @@ export function boardConfig(
   return {
     type: 'line',
     data: {
-      labels: bare.map(({ coating }) => coating),
+      // In lines, so that a phone has room for the points.
+      labels: bare.map(({ coating }) => coating.split(/, | (?=white|coating|\()/)),
       datasets: lights.map((light) => ({
         label: LIGHT_WORDS[light],
         data: bare.map(({ by }) => temperature.toShown(by[light]!.surface_C)),

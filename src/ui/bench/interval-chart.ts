@@ -25,7 +25,8 @@ export function intervalConfig(samples: readonly SampleEstimate[], ink: Ink): Ch
   return {
     type: 'bar',
     data: {
-      labels: rows.map(({ label }) => label),
+      // Two lines each, so that a phone has room for the bars.
+      labels: rows.map(({ label }) => label.split(': ')),
       datasets: [
         {
           type: 'line',
