@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { BrowserContext, Page } from 'playwright-core'
@@ -109,10 +109,10 @@ describe('the weather page', () => {
     await page.click('a:has-text("See the answer")')
     await settled(page)
     expect(await page.inputValue('#climate')).toBe('own')
-    // Cloud and the split of sunshine are worked out, not read: a few per cent of area.
+    // Cloud and the split of sunshine are worked out here, not read: a few per cent, or one module more or less.
     const own_m2 = parseFloat(await page.locator('section[aria-label="Answer"] .big').innerText())
     console.log(`area in the sample ${area_m2} m², in the re-saved file ${own_m2} m²`)
-    expect(Math.abs(own_m2 - area_m2) / area_m2).toBeLessThan(0.3)
+    expect(Math.abs(own_m2 - area_m2) / area_m2).toBeLessThan(0.15)
     await page.reload()
     await settled(page)
     expect(await page.inputValue('#climate'), 'kept for the next visit').toBe('own')
@@ -210,6 +210,33 @@ describe('the weather page', () => {
     }
     expect(await page.locator('[data-open-file]').innerText()).toContain('good.csv')
     expect(complaints).toEqual([])
+    await context.close()
+  })
+
+  test('200 MB are refused at once, with what to do', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'duskbank-large-'))
+    const file = join(folder, 'large.csv')
+    writeFileSync(file, 'time,temp\n')
+    truncateSync(file, 200e6)
+    const { page, context } = await stage.open('weather/')
+    await page.waitForSelector(`${PICKER}:enabled`)
+    await page.setInputFiles(PICKER, file)
+    await page.waitForSelector('[role=alert]', { timeout: 20_000 })
+    rmSync(folder, { recursive: true })
+    expect(await page.locator('[role=alert]').innerText()).toMatch(/large\.csv.*200 MB.*one year/s)
+    await context.close()
+  })
+
+  test('a file can be dropped', async () => {
+    const { page, context } = await stage.open('weather/')
+    await page.waitForSelector(`${PICKER}:enabled`)
+    const carried = await page.evaluateHandle((text) => {
+      const transfer = new DataTransfer()
+      transfer.items.add(new File([text], 'dropped.csv'))
+      return transfer
+    }, resavedSample())
+    await page.dispatchEvent('[aria-label="Open a weather file"]', 'drop', { dataTransfer: carried })
+    await page.waitForSelector('[data-open-file]:has-text("dropped.csv")')
     await context.close()
   })
 
