@@ -15,7 +15,7 @@ import { between, randomScenario } from '../scenario/random-scenario.ts'
  * far below any flow that could have been forgotten.
  */
 const CLOSURE = 1e-9
-const SCENARIOS = 40
+const SCENARIOS = 30
 const SEED = 20_261
 /** Overshoot of a two-stage step and of a tangent about a plate that passes its dew point, K. */
 const OVERSHOOT_K = 2
