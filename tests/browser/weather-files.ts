@@ -52,6 +52,11 @@ export const DATA_FILES = [
   'alpine-winter-47N-9E.txt',
 ].filter((name) => existsSync(new URL(name, DATA)))
 
+/** Latitude, longitude and height of the one file that names no place, from the list of the data's sources. */
+export const PLACES: Readonly<Record<string, readonly [number, number, number]>> = {
+  'alpine-winter-47N-9E.txt': [47.05, 8.72, 1200],
+}
+
 export const dataFile = (name: string): PickedFile => picked(name, readFileSync(new URL(name, DATA)))
 
 /** A data file without its header, and what its known layout says of it. */

@@ -75,9 +75,17 @@ export function readWords({ column, inside }: PreviewColumn): string {
   return `${values.join(' · ')} ${insideUnit(column.quantity)}`
 }
 
-/** The rows of the mapping table: one a column, with its first values. */
+/** Rows shown of the beginning of a file: a night and a day of an hourly one, so that sunshine is not all zeros. */
+const SHOWN_ROWS = [0, 9, 13]
+
+/** The rows of the mapping table: one a column, with a few of its first values. */
 export function columnsOf(head: string, mapping: TableMapping): readonly PreviewColumn[] {
-  return previewRows(head, mapping, 3)
+  const few = <T>(values: readonly T[]): T[] => values.filter((_, row) => SHOWN_ROWS.includes(row))
+  return previewRows(head, mapping, SHOWN_ROWS.at(-1)! + 1).map(({ column, printed, inside }) => ({
+    column,
+    printed: few(printed),
+    inside: inside && few(inside),
+  }))
 }
 
 export const STAMP_WORDS: Readonly<Record<Stamp, string>> = {
