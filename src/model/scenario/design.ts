@@ -5,6 +5,7 @@ import type { Scenario } from '#model/scenario/fields.ts'
 import { loopSpecOf, planSpecOf, storeSpecOf } from '#model/scenario/to-specs.ts'
 import type { Candidate, SizingTask } from '#model/sizing/size.ts'
 import type { SizingResult } from '#model/sizing/result.ts'
+import { seasonAtRisk } from '#model/sizing/season.ts'
 import { storeModel } from '#model/store/model.ts'
 import type { StoreModel } from '#model/store/spec.ts'
 import { USUAL_YEAR, type YearInputs } from '#model/year/inputs.ts'
@@ -41,10 +42,20 @@ export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.ste
   const { scenario, yardstick, doNothing, room } = prepared
   const { store, target } = scenario
   const hasTank = store.kind === 'mixed' || store.kind === 'layered'
+  const search = { lean: true, books: false, stepsPerHour }
   return {
     yardstick,
-    room_C: (candidate) =>
-      simulateYear(designOf(prepared, candidate).inputs, { lean: true, stepsPerHour }).room_C,
+    room_C: (candidate) => simulateYear(designOf(prepared, candidate).inputs, search).room_C,
+    season: seasonAtRisk(doNothing.room_C, yardstick),
+    seasonRoom_C: (candidate, season) => {
+      const { inputs } = designOf(prepared, candidate)
+      const room_C = doNothing.room_C.slice()
+      for (const span of season.spells) {
+        const part = simulateYear(inputs, { ...search, span, settled: doNothing })
+        part.room_C.forEach((value, h) => (room_C[h] = Number.isNaN(value) ? room_C[h]! : value))
+      }
+      return room_C
+    },
     doNothing_C: doNothing.room_C,
     maxArea_m2: target.maxArea_m2,
     guess_m2: FIRST_AREA_PER_FLOOR * room.floor_m2,

@@ -1,6 +1,7 @@
 import { smallestArea, type Trial } from '#model/sizing/area-search.ts'
 import { exceedance, type Yardstick } from '#model/sizing/exceedance.ts'
 import type { Exceedance, SizingResult } from '#model/sizing/result.ts'
+import { seasonDecides, type Season } from '#model/sizing/season.ts'
 
 /** One candidate: what a search changes. */
 export interface Candidate {
@@ -12,8 +13,11 @@ export interface Candidate {
 /** What sizing needs of the stages before it. */
 export interface SizingTask {
   readonly yardstick: Yardstick
-  /** Operative temperature of the room each hour with a candidate, °C. */
+  /** Operative temperature of the room each hour of the year with a candidate, °C. */
   readonly room_C: (candidate: Candidate) => Float64Array
+  /** The part of the year that decides, or null for all of it; and the same simulated there only, from `doNothing_C` elsewhere. */
+  readonly season: Season | null
+  readonly seasonRoom_C: (candidate: Candidate, season: Season) => Float64Array
   readonly doNothing_C: Float64Array
   readonly maxArea_m2: number
   readonly guess_m2: number
@@ -91,10 +95,19 @@ export class Runs {
     const known = this.done.get(key)
     if (known !== undefined) return known.result
     const storeVolume_m3 = this.volume_m3(area_m2, ratio_m3m2)
-    const room_C = this.task.room_C({ area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2 })
-    const found = exceedance(room_C, this.task.yardstick)
+    const found = this.judge({ area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2 })
     this.done.set(key, { area_m2, ratio_m3m2, result: found })
     return found
+  }
+
+  /** From the season alone where that is enough, else from the whole year. */
+  private judge(candidate: Candidate): Exceedance {
+    const { season, yardstick } = this.task
+    if (season !== null) {
+      const found = exceedance(this.task.seasonRoom_C(candidate, season), yardstick)
+      if (seasonDecides(season, yardstick, found)) return found
+    }
+    return exceedance(this.task.room_C(candidate), yardstick)
   }
 }
 

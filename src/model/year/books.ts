@@ -92,3 +92,20 @@ export class Books {
     }
   }
 }
+
+/** The ledger of a run that kept no books. */
+export const UNKEPT: Ledger = {
+  envelope_J: NaN,
+  gains_J: NaN,
+  ground_J: NaN,
+  nightVent_J: NaN,
+  panelOut_J: NaN,
+  pipes_J: NaN,
+  pumpHeat_J: NaN,
+  storeGain_J: NaN,
+  storeGainFromOutside_J: NaN,
+  delivered_J: NaN,
+  stored_J: NaN,
+  residual_J: NaN,
+  throughput_J: NaN,
+}

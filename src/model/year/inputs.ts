@@ -4,6 +4,7 @@ import type { RoomModel } from '#model/room/spec.ts'
 import type { StoreModel } from '#model/store/spec.ts'
 import type { PlanHours } from '#model/year/plan-hours.ts'
 import type { PlanSpec } from '#model/year/plan.ts'
+import type { YearResult } from '#model/year/result.ts'
 
 /** The panels, their loop and store, as one design; absent when the room is left alone. */
 export interface Plant {
@@ -28,10 +29,24 @@ export interface YearOptions {
   readonly stepsPerHour: number
   /** Hours run before the record's first hour, taken from its end (whole years) or its beginning. */
   readonly warmUp_h: number
-  /** First and one past the last hour to simulate; the rest of the columns stays NaN. */
+  /**
+   * First and one past the last hour to simulate; the rest of the columns stays NaN. The second may pass the
+   * record's end: the run goes on at its beginning.
+   */
   readonly span: readonly [number, number] | null
+  /** A year of the same room: its masses at the warm-up's beginning are the start, instead of a guess. */
+  readonly settled: YearResult | null
   /** Only the room's temperature is kept (for the search). */
   readonly lean: boolean
+  /** Keep the ledger; without it the run is faster and the ledger all NaN. */
+  readonly books: boolean
 }
 
-export const USUAL_YEAR: YearOptions = { stepsPerHour: 4, warmUp_h: 21 * 24, span: null, lean: false }
+export const USUAL_YEAR: YearOptions = {
+  stepsPerHour: 4,
+  warmUp_h: 21 * 24,
+  span: null,
+  settled: null,
+  lean: false,
+  books: true,
+}

@@ -1,4 +1,4 @@
-import { Books } from '#model/year/books.ts'
+import { Books, UNKEPT } from '#model/year/books.ts'
 import { YearKernel } from '#model/year/kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
@@ -12,21 +12,22 @@ const SHORTEST_WARM_UP_h = 24
  * @param inputs  room model, and panel hours, loop, store and plan of one design (or null: the room left alone);
  *   all hourly arrays must have `room.hours` entries
  * @param options `stepsPerHour` ≥ 4; `warmUp_h` hours from the record's end are run first, so that a whole year
- *   begins where it ends; `span` limits the hours kept (with the warm-up taken from just before it)
+ *   begins where it ends; `span` limits the hours kept (with the warm-up taken from just before it); see `YearOptions`
  * @returns hourly means (panelReturn_C is NaN while the pump rests; columns are NaN outside `span`)
  * @throws RangeError when arrays do not match or steps are too coarse
  */
 export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> = {}): YearResult {
   const chosen = { ...USUAL_YEAR, ...options }
   assertSound(inputs, chosen)
-  const kernel = new YearKernel(inputs, HOUR_S / chosen.stepsPerHour, !chosen.lean)
+  const kernel = new YearKernel(inputs, HOUR_S / chosen.stepsPerHour, chosen.books || !chosen.lean)
   const columns = emptyColumns(inputs.room.hours, chosen.lean)
   const [first, end] = chosen.span ?? [0, inputs.room.hours]
   warmUp(kernel, inputs, chosen, first)
   kernel.books = new Books()
   const before_J = kernel.stored_J()
   const held = { freezeRisk_h: 0, dewHeld_h: 0 }
-  for (let hour = first; hour < end; hour++) {
+  for (let run = first; run < end; run++) {
+    const hour = run % inputs.room.hours
     kernel.hour(hour)
     columns.room_C[hour] = kernel.books.room_C(inputs.room, HOUR_S)
     if (!chosen.lean) recordHour(kernel, columns, held, hour)
@@ -35,7 +36,7 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
     hours: inputs.room.hours,
     ...columns,
     ...held,
-    ledger: kernel.books.ledger(before_J, kernel.stored_J()),
+    ledger: chosen.books ? kernel.books.ledger(before_J, kernel.stored_J()) : UNKEPT,
   }
 }
 
@@ -63,7 +64,15 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
   if (room.slabLoss_WK > 0) {
     kernel.temp_C[kernel.nodes.slab] = room.slabDrive_W[wrapped(start, room.hours)]! / room.slabLoss_WK
   }
+  if (options.settled !== null) settle(kernel, options.settled, wrapped(start - 1, room.hours))
   for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
+}
+
+/** Puts the masses where another run of the room had them at an hour's end, the tank at the room's air. */
+function settle({ temp_C, nodes }: YearKernel, { air_C, fabric_C, slab_C }: YearResult, hour: number): void {
+  temp_C.fill(air_C[hour]!)
+  temp_C[nodes.fabric] = fabric_C[hour]!
+  temp_C[nodes.slab] = slab_C[hour]!
 }
 
 const wrapped = (hour: number, hours: number): number => ((hour % hours) + hours) % hours
