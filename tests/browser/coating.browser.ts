@@ -71,7 +71,7 @@ describe('the coating bench', () => {
         .first()
         .innerText()
     ).slice(0, 5)
-    await page.click(`${row('Pot B')} button:has-text("Use this coating")`)
+    await page.click('button:has-text("Use Pot B in the design")')
     await page.click('nav a:has-text("Design")')
     await page.click('details[data-part=panel] > summary')
     const box = page.locator('[data-field="coating.solarReflectance_frac"] input[type=number]')
