@@ -37,11 +37,13 @@ export function sameBesidesDesign(a: Scenario, b: Scenario): boolean {
   return undesigned(a) === undesigned(b)
 }
 
-function undesigned({ job: _job, prices: _prices, ...rest }: Scenario): string {
+function undesigned(scenario: Scenario): string {
   return JSON.stringify({
-    ...rest,
-    target: { ...rest.target, autoArea: true, area_m2: 0 },
-    store: { ...rest.store, autoVolume: true, volume_m3: 0 },
-    loop: { ...rest.loop, autoFlow: true, flow_kgsm2: 0 },
+    ...scenario,
+    job: null,
+    prices: null,
+    target: { ...scenario.target, autoArea: true, area_m2: 0 },
+    store: { ...scenario.store, autoVolume: true, volume_m3: 0 },
+    loop: { ...scenario.loop, autoFlow: true, flow_kgsm2: 0 },
   })
 }
