@@ -2,9 +2,12 @@ import { stressedLongwave } from '#model/climate/stressed-longwave.ts'
 import { hotSpellWeights } from '#model/climate/hot-spells.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 
-/** How a year is made harder. */
+/** Cooler hot spells than this are no longer the same climate, K. */
+const COOLEST_K = -5
+
+/** How a year is made harder (or, with cooler spells, milder). */
 export interface WeatherStress {
-  /** Added to the hottest spells, K, ≥ 0. */
+  /** Added to the hottest spells, K; negative for a mild year, not below −5. */
   readonly hotSpell_K: number
   /** Added to every dew point, K, ≥ 0; never above the air. */
   readonly moreHumid_K: number
@@ -13,11 +16,11 @@ export interface WeatherStress {
 }
 
 /**
- * The same weather made harder: hotter spells, damper air, less (or more) wind. Dew points stay as they are
+ * The same weather made harder: hotter (or cooler) spells, damper air, less (or more) wind. Dew points stay as they are
  * under hotter spells, so relative humidity falls; sunshine, cloud and pressure are left alone. A measured
  * longwave column is scaled by the change of the modelled one and the change is noted.
  * @returns the record itself when nothing is changed
- * @throws RangeError when a stress is negative or not a number
+ * @throws RangeError when a stress is out of its range or not a number
  */
 export function stressWeather(record: WeatherRecord, stress: WeatherStress): WeatherRecord {
   checkStress(stress)
@@ -25,9 +28,7 @@ export function stressWeather(record: WeatherRecord, stress: WeatherStress): Wea
   if (hotSpell_K === 0 && moreHumid_K === 0 && windFactor_frac === 1) return record
   const weight = hotSpellWeights(record.airTemp_C)
   const airTemp_C = record.airTemp_C.map((air_C, hour) => air_C + hotSpell_K * weight[hour]!)
-  const dewPoint_C = record.dewPoint_C.map((dew_C, hour) =>
-    Math.max(dew_C, Math.min(dew_C + moreHumid_K, airTemp_C[hour]!)),
-  )
+  const dewPoint_C = record.dewPoint_C.map((dew_C, hour) => Math.min(dew_C + moreHumid_K, airTemp_C[hour]!))
   const harder: WeatherRecord = {
     ...record,
     airTemp_C,
@@ -41,7 +42,7 @@ export function stressWeather(record: WeatherRecord, stress: WeatherStress): Wea
 /** What was changed, in one sentence for people. */
 export function stressNote({ hotSpell_K, moreHumid_K, windFactor_frac }: WeatherStress): string {
   const changes = [
-    hotSpell_K === 0 ? '' : `hottest spells + ${hotSpell_K} K`,
+    hotSpell_K === 0 ? '' : `hottest spells ${hotSpell_K > 0 ? '+' : '−'} ${Math.abs(hotSpell_K)} K`,
     moreHumid_K === 0 ? '' : `dew points + ${moreHumid_K} K, never above the air`,
     windFactor_frac === 1 ? '' : `wind × ${windFactor_frac}`,
   ].filter((change) => change !== '')
@@ -50,8 +51,9 @@ export function stressNote({ hotSpell_K, moreHumid_K, windFactor_frac }: Weather
 
 function checkStress(stress: WeatherStress): void {
   for (const [name, value] of Object.entries(stress)) {
-    if (!(Number.isFinite(value) && value >= 0)) {
-      throw new RangeError(`stressWeather: ${name} is ${value}, must be a number ≥ 0`)
+    const least = name === 'hotSpell_K' ? COOLEST_K : 0
+    if (!(Number.isFinite(value) && value >= least)) {
+      throw new RangeError(`stressWeather: ${name} is ${value}, must be a number ≥ ${least}`)
     }
   }
 }

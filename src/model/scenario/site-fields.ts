@@ -29,9 +29,9 @@ export const SITE_FIELDS = {
   ),
   hotSpell_K: number(
     'K',
-    { min: 0, max: 10, default: 0, usual: [0, 6], step: 0.5 },
+    { min: -3, max: 10, default: 0, usual: [-2, 6], step: 0.5 },
     'Hotter spells',
-    'Adds this much to the hottest spells of the year: a stress test.',
+    'Adds this much to the hottest spells of the year: a stress test. Below 0 for a mild year.',
     'A design that only holds a typical year may fail in a hot one.',
   ),
   moreHumid_K: number(

@@ -80,9 +80,10 @@ export const SPREADS: readonly Spread[] = [
   },
   {
     field: 'site.hotSpell_K',
-    label: 'A hotter year',
-    plus: [0, 1.5],
-    reason: 'Typical years leave out the hottest spells.',
+    label: 'A hotter or milder year',
+    plus: [-1, 1.5],
+    reason:
+      'Years differ by about a kelvin in their hottest spells, and typical years leave out the hottest: common practice, no source.',
   },
 ]
 

@@ -119,7 +119,7 @@ test('weights need no whole year: a one-day and a constant record get through wi
 })
 
 test.each([
-  ['hotSpell_K', -1],
+  ['hotSpell_K', -6],
   ['moreHumid_K', NaN],
   ['windFactor_frac', -0.5],
   ['hotSpell_K', Infinity],
