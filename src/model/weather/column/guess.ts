@@ -4,7 +4,7 @@ import { findMissingValues } from '#model/weather/column/missing-values.ts'
 import { isPlausible, plausibleUnit } from '#model/weather/column/plausible.ts'
 import { guessByPhysics, type Guessed } from '#model/weather/column/physics-guess.ts'
 import { profileOf, type Profile } from '#model/weather/column/profile.ts'
-import { isUnitOf, tellsTime, type Quantity } from '#model/weather/column/quantity.ts'
+import { isUnitOf, QUANTITIES, tellsTime, type Quantity } from '#model/weather/column/quantity.ts'
 import { sampleTable } from '#model/weather/column/sample.ts'
 import type { TimeColumn } from '#model/weather/column/time-column.ts'
 import { findTimeColumns } from '#model/weather/column/time-columns.ts'
@@ -130,7 +130,7 @@ function sayGuesses(columns: readonly ColumnMapping[], problems: ProblemList): v
   if (doubtful.length === 0) return
   const list = doubtful.map(
     ({ header, quantity, unit, confidence }) =>
-      `${header} → ${quantity} (${unit}, ${Math.round(confidence * 100)} %)`,
+      `${header} is ${QUANTITIES[quantity].label.toLowerCase()} (${tellsTime(quantity) ? '' : `${unit}, `}${Math.round(confidence * 100)} %)`,
   )
   problems.warn(
     'weather-columns-guessed',
