@@ -90,6 +90,18 @@ describe('the weather page', () => {
     })
   }
 
+  test('is as accessible in the dark, in US units', async () => {
+    const { page, context, complaints } = await stage.open('weather/', { colorScheme: 'dark' })
+    await pick(page, picked('neu.csv', resavedSample()))
+    await place(page, sample.site.latitude_deg, sample.site.longitude_deg + 20, 300)
+    await page.waitForSelector('[data-clock]:not([data-clock=agrees])')
+    await page.check('input[name=units][value=us]')
+    await page.waitForSelector('td:has-text("°F")')
+    expect(await axeViolations(page)).toEqual([])
+    expect(complaints).toEqual([])
+    await context.close()
+  })
+
   test('a sample re-saved with other headers, semicolons and decimal commas is used and gives the sample’s answer', async () => {
     const { page, context } = await stage.open(`#climate=${sampleName}`)
     await settled(page)
