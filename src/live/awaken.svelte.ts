@@ -14,8 +14,8 @@ const AUTOSAVE_AFTER_MS = 300
  */
 export function awaken(bench: Workbench): () => void {
   bench.units.recall()
-  const kept = readKept(AUTOSAVE)
-  if (kept !== null) open(bench, () => readPlacedText(kept))
+  if (!takeKeptDesign(bench)) bench.keeping.setAside(AUTOSAVE)
+  const stopListening = bench.keeping.listen()
   const openHash = () => openLink(bench)
   openHash()
   void bench.climate.recallOwn()
@@ -40,10 +40,17 @@ export function awaken(bench: Workbench): () => void {
       return () => clearTimeout(timer)
     })
   })
+  /** The last change of all may be younger than the autosave's pause. What another tab kept since stays. */
+  const leave = () => {
+    if (!bench.keeping.elsewhere) writeKept(AUTOSAVE, placedText(bench.design.placed))
+  }
+  addEventListener('pagehide', leave)
   addEventListener('hashchange', openHash)
   bench.ready = true
   return () => {
     stopEffects()
+    stopListening()
+    removeEventListener('pagehide', leave)
     removeEventListener('hashchange', openHash)
   }
 }
@@ -55,6 +62,12 @@ export function awaken(bench: Workbench): () => void {
 function openLink(bench: Workbench): void {
   if (open(bench, () => readLinkHash(location.hash)))
     history.replaceState(history.state, '', location.pathname)
+}
+
+/** Opens the design the browser keeps, if it keeps one; false when that cannot be read. */
+export function takeKeptDesign(bench: Workbench): boolean {
+  const kept = readKept(AUTOSAVE)
+  return kept === null || open(bench, () => readPlacedText(kept))
 }
 
 /** Puts a design in place if there is one to read; what is wrong with it is shown, what is open stays. */

@@ -1,5 +1,5 @@
-import { withField, differences, requireScenario } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { withField, differences, FILE_MARK, requireScenario } from '#model/scenario/parse.ts'
+import { defaultScenario, SCENARIO_VERSION } from '#model/scenario/schema.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { stop } from '#model/problem.ts'
 
@@ -36,9 +36,9 @@ export function readLinkHash(hash: string): PlacedDesign | null {
   return { scenario: requireScenario(scenario).scenario, climate }
 }
 
-/** Text for the autosave and for named designs. */
+/** Text for the autosave and for named designs: every field, so that a later default changes nothing in it. */
 export function placedText({ scenario, climate }: PlacedDesign): string {
-  return JSON.stringify({ climate, scenario: differences(scenario) })
+  return JSON.stringify({ climate, scenario: { [FILE_MARK]: SCENARIO_VERSION, ...scenario } })
 }
 
 /** Reads what `placedText` wrote. @throws ProblemError when it is damaged */

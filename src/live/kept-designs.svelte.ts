@@ -19,7 +19,10 @@ export class KeptDesigns {
   async refresh(): Promise<void> {
     await this.#trying(async () => {
       const found = await entries<string, KeptDesign>(this.#db())
-      this.list = found.map(([, kept]) => kept).sort((a, b) => b.savedAt_ms - a.savedAt_ms)
+      this.list = found
+        .map(([, kept]) => kept)
+        .filter(isKept)
+        .sort((a, b) => b.savedAt_ms - a.savedAt_ms)
     })
   }
 
@@ -69,4 +72,11 @@ export class KeptDesigns {
   #db(): UseStore {
     return (this.#store ??= createStore('duskbank-designs', 'designs'))
   }
+}
+
+/** What something else may have left under our names is passed over. */
+function isKept(value: unknown): value is KeptDesign {
+  if (typeof value !== 'object' || value === null) return false
+  const { name, savedAt_ms, text } = value as Partial<KeptDesign>
+  return typeof name === 'string' && Number.isFinite(savedAt_ms) && typeof text === 'string'
 }

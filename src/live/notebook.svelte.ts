@@ -1,5 +1,5 @@
 import type { Problem } from '#model/problem.ts'
-import { readKept, writeKept } from '#live/kept-text.ts'
+import { readKept, setAside, writeKept } from '#live/kept-text.ts'
 import { problemsOf } from '#live/problems-of.ts'
 
 /** How a page's own work is written to a file and read back. */
@@ -40,6 +40,7 @@ export class Notebook<T> {
     const text = readKept(this.#name)
     if (text === null) return
     this.open(text, 'the work kept in this browser')
+    if (this.problems.length > 0) setAside(this.#name)
     this.#past = []
   }
 

@@ -4,6 +4,7 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 import { ClimateChoice, OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'
+import { Keeping } from '#live/keeping.svelte.ts'
 import { KeptDesigns } from '#live/kept-designs.svelte.ts'
 import { CompareRun } from '#live/compare-run.svelte.ts'
 import { MapRun } from '#live/map-run.svelte.ts'
@@ -22,6 +23,7 @@ export class Workbench {
   readonly comparing = new CompareRun()
   readonly units = new UnitChoice()
   readonly kept = new KeptDesigns()
+  readonly keeping = new Keeping()
   /** False until the page listens: controls stay disabled so that no click is lost. */
   ready = $state(false)
   /** False when the browser refuses to keep the design for the next visit. */

