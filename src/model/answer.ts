@@ -16,6 +16,7 @@ import { roomModel } from '#model/room/model.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { builtCandidate, designOf, taskOf, type Design } from '#model/scenario/design.ts'
+import { drawnScenarios, spreadOfAreas } from '#model/scenario/draws.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
 import { hottestWeekStart_h, monthSummaries } from '#model/scenario/months.ts'
@@ -28,15 +29,12 @@ import {
   skyOptionsOf,
   targetSpecOf,
 } from '#model/scenario/to-specs.ts'
-import { drawnScenario, uncertainInputs } from '#model/scenario/uncertain-inputs.ts'
 import { yardstickOf } from '#model/scenario/yardstick-of.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
 import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { limitOf } from '#model/sizing/limit.ts'
-import { latinHypercube, seededUniform } from '#model/sizing/latin-hypercube.ts'
 import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
 import { areaOnly, judgeOwnArea, sizePanels } from '#model/sizing/size.ts'
-import { spreadOf } from '#model/sizing/spread.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import type { PlaneIrradiance, SunHours } from '#model/sun/hours.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
@@ -53,8 +51,6 @@ const VENT_BELOW_SETPOINT_K = 4
 
 /** A load cut that lowers the peak by less is not worth naming, K. */
 const WORTH_NAMING_K = 0.05
-/** One seed for all, so that the same scenario always gives the same range. */
-const UNCERTAINTY_SEED = 20_261
 /** Tank per m² of panel in the draws where the answer itself has no panels, m³/m² (common practice, no source). */
 const USUAL_STORE_m3m2 = 0.08
 
@@ -133,19 +129,27 @@ export class Spine {
     sizing: SizingResult,
     draws: number,
   ): Generator<number, UncertaintyResult> {
-    const inputs = uncertainInputs(scenario)
-    const points = latinHypercube(draws, inputs.length, seededUniform(UNCERTAINTY_SEED))
-    const values: number[][] = []
-    const areas_m2: (number | null)[] = []
+    const areas_m2 = yield* this.drawnAreas_m2(scenario, record, sizing, draws, 0, draws)
+    return spreadOfAreas(scenario, areas_m2)
+  }
+
+  /** The areas of draws `from` to `to` (not included), m²: spines share draws out, `spreadOfAreas` joins them. */
+  *drawnAreas_m2(
+    scenario: Scenario,
+    record: WeatherRecord,
+    sizing: SizingResult,
+    draws: number,
+    from: number,
+    to: number,
+  ): Generator<number, (number | null)[]> {
     const ratio_m3m2 = sizing.area_m2 > 0 ? sizing.storeVolume_m3 / sizing.area_m2 : 0
-    for (let i = 0; i < draws; i++) {
-      const drawn = inputs.map(({ low, high }, k) => low + (high - low) * points[i * inputs.length + k]!)
-      const prepared = this.prepare(drawnScenario(scenario, inputs, drawn), record)
-      values.push(drawn)
-      areas_m2.push(areaOnly(taskOf(prepared), ratio_m3m2 || USUAL_STORE_m3m2, sizing.area_m2))
-      yield i + 1
+    const areas_m2: (number | null)[] = []
+    for (const drawn of drawnScenarios(scenario, draws).slice(from, to)) {
+      const task = taskOf(this.prepare(drawn, record))
+      areas_m2.push(areaOnly(task, ratio_m3m2 || USUAL_STORE_m3m2, sizing.area_m2))
+      yield areas_m2.length
     }
-    return spreadOf(areas_m2, inputs, values)
+    return areas_m2
   }
 
   /** The load cuts that would help at the largest area, best first. */

@@ -1,0 +1,26 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { designMap, growth, memory, sizing, uncertainty } from './design-lines.ts'
+import { makeCase } from './made.ts'
+import { printTable } from './table.ts'
+import { againstC, againstOdex, reduction } from './year-lines.ts'
+
+/** The bench: `npm run -s bench`. All times are CPU times, so that other work on the machine does not count. */
+const made = makeCase()
+const folder = mkdtempSync(join(tmpdir(), 'duskbank-bench-'))
+try {
+  const rows = [
+    ...againstC(made, folder),
+    againstOdex(made),
+    reduction(made),
+    sizing(made),
+    uncertainty(made),
+    designMap(made),
+    ...growth(made),
+    ...memory(made),
+  ]
+  printTable(rows, [])
+} finally {
+  rmSync(folder, { recursive: true, force: true })
+}
