@@ -1,15 +1,11 @@
+import { AGEING_RANGES, type AgeingRange } from '#model/coating/ageing-ranges.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { fieldAt } from '#model/scenario/schema.ts'
 import type { UncertainInput } from '#model/sizing/spread.ts'
 
-/** How far each named input may be off, and why. `times`: relative to the scenario's value; `plus`: in its unit. */
-interface Spread {
-  readonly field: string
-  readonly label: string
-  readonly times?: readonly [number, number]
-  readonly plus?: readonly [number, number]
+/** How far each named input may be off, and why; `between`: whatever the scenario says. Ageing gives its own. */
+interface Spread extends AgeingRange {
   readonly between?: readonly [number, number]
-  readonly reason: string
 }
 
 /** Draws of a range when nobody says otherwise: page and command line give the same numbers. */
@@ -46,8 +42,10 @@ export const SPREADS: readonly Spread[] = [
     field: 'coating.solarReflectance_frac',
     label: 'Solar reflectance',
     plus: [-0.04, 0.02],
-    reason: 'A light meter gives ± 0.05; dirt only lowers it.',
+    reason: 'A light meter gives ± 0.05; yellowing only lowers it.',
   },
+  AGEING_RANGES.dirt,
+  AGEING_RANGES.filmLife,
   {
     field: 'room.airChange_1h',
     label: 'Air leaks',
