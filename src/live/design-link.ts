@@ -43,16 +43,15 @@ export function placedText({ scenario, climate }: PlacedDesign): string {
 
 /** Reads what `placedText` wrote. @throws ProblemError when it is damaged */
 export function readPlacedText(text: string): PlacedDesign {
-  let value: { climate?: unknown; scenario?: unknown }
+  const damaged = () =>
+    stop('kept-design-damaged', 'The kept design cannot be read.', 'Start from a preset or open a file.')
+  let value: { climate?: unknown; scenario?: unknown } | null
   try {
     value = JSON.parse(text) as typeof value
   } catch {
-    throw stop(
-      'kept-design-damaged',
-      'The kept design cannot be read.',
-      'Start from a preset or open a file.',
-    )
+    throw damaged()
   }
-  const climate = typeof value?.climate === 'string' ? value.climate : ''
-  return { scenario: requireScenario(value?.scenario ?? {}).scenario, climate }
+  if (value?.scenario === undefined) throw damaged()
+  const climate = typeof value.climate === 'string' ? value.climate : ''
+  return { scenario: requireScenario(value.scenario).scenario, climate }
 }
