@@ -27,6 +27,7 @@ export const ROOMS = [
 /** What the physics may never touch. */
 const OUTSIDE = ['svelte', 'svelte/*', '$app/*', '$env/*', 'node:*', '#live/*', '#ui/*', '../*']
 
+/** @type {import('eslint').Linter.Config[]} */
 const roomRules = ROOMS.map((room, index) => ({
   files: [`src/model/${room}/**/*.ts`],
   rules: {
