@@ -119,9 +119,8 @@ export class Spine {
   }
 
   /**
-   * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop.
-   * @param answer  the answer the draws are made around: its tank ratio, flow and area are the starting point
-   * @returns an iterator of draws done, whose return value is the spread
+   * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop: an iterator
+   * of draws done, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
    */
   *uncertainty(
     scenario: Scenario,

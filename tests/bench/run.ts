@@ -1,12 +1,13 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { inBrowser } from './browser-lines.ts'
 import { designMap, growth, memory, sizing, uncertainty } from './design-lines.ts'
 import { makeCase } from './made.ts'
 import { printTable } from './table.ts'
 import { againstC, againstOdex, reduction } from './year-lines.ts'
 
-/** The bench: `npm run -s bench`. All times are CPU times, so that other work on the machine does not count. */
+/** The bench: `npm run -s bench`. Times are CPU times but for the page's, so that other work on the machine does not count. */
 const made = makeCase()
 const folder = mkdtempSync(join(tmpdir(), 'duskbank-bench-'))
 try {
@@ -19,6 +20,7 @@ try {
     designMap(made),
     ...growth(made),
     ...memory(made),
+    ...(await inBrowser()),
   ]
   printTable(rows, [])
 } finally {
