@@ -15,9 +15,16 @@ worker.addEventListener('install', (event) => {
   event.waitUntil(
     caches
       .open(store)
-      .then(async (cache) => cache.addAll([...everything, ...(await chunksOfWorkers())]))
-      .then(() => worker.skipWaiting()),
+      .then(async (cache) => cache.addAll([...everything, ...(await chunksOfWorkers())].map(fresh))),
   )
+})
+
+/** Past the browser's own cache: a page of an older version must not get among the newer ones. */
+const fresh = (path: string) => new Request(path, { cache: 'reload' })
+
+/** A newer version waits until every tab of the older is closed, or until the user has it take over. */
+worker.addEventListener('message', ({ data }) => {
+  if (data === 'take over') void worker.skipWaiting()
 })
 
 worker.addEventListener('activate', (event) => {

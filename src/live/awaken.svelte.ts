@@ -16,6 +16,7 @@ export function awaken(bench: Workbench): () => void {
   bench.units.recall()
   if (!takeKeptDesign(bench)) bench.keeping.setAside(AUTOSAVE)
   const stopListening = bench.keeping.listen()
+  bench.newVersion.watch()
   const openHash = () => openLink(bench)
   openHash()
   void bench.climate.recallOwn()

@@ -11,6 +11,7 @@ import { MapRun } from '#live/map-run.svelte.ts'
 import { LiveRun } from '#live/live-run.svelte.ts'
 import { AreaRangeRun } from '#live/area-range.svelte.ts'
 import { workedExample } from '#live/worked-example.ts'
+import { NewVersion } from '#live/new-version.svelte.ts'
 import { UnitChoice } from '#live/unit-choice.svelte.ts'
 
 /** Everything the pages share: the description, the climate, the running answer and the choice of units. */
@@ -24,6 +25,7 @@ export class Workbench {
   readonly units = new UnitChoice()
   readonly kept = new KeptDesigns()
   readonly keeping = new Keeping()
+  readonly newVersion = new NewVersion()
   /** False until the page listens: controls stay disabled so that no click is lost. */
   ready = $state(false)
   /** False when the browser refuses to keep the design for the next visit. */
