@@ -41,7 +41,7 @@ export class YearKernel {
   private readonly drive_W: Float64Array
   private readonly inertia_WK: Float64Array
   private readonly loss_WK: Float64Array
-  private readonly step_s: number
+  private step_s: number
   private readonly tankOutside: boolean
 
   /** @param keepsBooks  false: only the room's temperatures are summed (for the search) */
@@ -51,17 +51,18 @@ export class YearKernel {
     this.step_s = step_s
     this.keepsBooks = keepsBooks
     this.nodes = nodesOf(inputs)
-    const { count, capacity_JK, tank } = this.nodes
+    const { count, tank } = this.nodes
     this.temp_C = new Float64Array(count)
     this.base_C = new Float64Array(count)
     this.right = new Float64Array(count)
     this.drive_W = new Float64Array(count)
-    this.inertia_WK = capacity_JK.map((capacity) => capacity / (GAMMA * step_s))
+    this.inertia_WK = new Float64Array(count)
     this.loss_WK = Float64Array.from(plant?.store.layerLoss_WK ?? [])
     this.system = new HubSystem(this.nodes, room.airFabric_WK, room.airSlab_WK)
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
     this.delivery = plant !== null && tank ? new Delivery(plant.store, plant.plan) : null
     this.tankOutside = plant?.store.lossTo === 'outside'
+    this.setStep(step_s)
   }
 
   /** Mean plate temperature at the end of the last step, °C. */
@@ -94,11 +95,34 @@ export class YearKernel {
     if (this.keepsBooks) books.closeHour(this.inputs.room, hour, HOUR_S, this.tankOutside)
   }
 
-  /** One step inside hour `hour`. */
+  /**
+   * One step inside hour `hour`, with the controls held through it. When windows have just been opened or shut the
+   * room's air leaps, and the step is taken in halves.
+   */
   step(hour: number): void {
-    const { controls, nodes, temp_C, base_C, plate, delivery, system } = this
+    const { controls } = this
     const rested = !controls.pumping
-    controls.decide(this.inputs, nodes, temp_C, plate, hour)
+    const vented = controls.venting
+    controls.decide(this.inputs, this.nodes, this.temp_C, this.plate, hour)
+    if (controls.venting === vented) return this.advance(hour, rested)
+    const whole_s = this.step_s
+    this.setStep(whole_s / 2)
+    this.advance(hour, rested)
+    this.advance(hour, false)
+    this.setStep(whole_s)
+  }
+
+  private setStep(step_s: number): void {
+    this.step_s = step_s
+    if (this.plate !== null) this.plate.step_s = step_s
+    for (let i = 0; i < this.nodes.count; i++) {
+      this.inertia_WK[i] = this.nodes.capacity_JK[i]! / (GAMMA * step_s)
+    }
+  }
+
+  /** Room, store and plate over `step_s`. */
+  private advance(hour: number, rested: boolean): void {
+    const { controls, nodes, temp_C, base_C, plate, delivery, system } = this
     if (plate !== null) {
       if (controls.pumping) controls.pumping = plate.prepareRun(hour, temp_C, rested)
       delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering)

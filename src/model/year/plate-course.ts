@@ -30,7 +30,7 @@ export class PlateCourse {
   private readonly inputs: YearInputs
   private readonly plant: Plant
   private readonly nodes: Nodes
-  private readonly step_s: number
+  step_s: number
 
   constructor(inputs: YearInputs, plant: Plant, nodes: Nodes, step_s: number) {
     this.inputs = inputs
