@@ -1,14 +1,15 @@
 import type { PanelPoint } from '#model/panel/hours.ts'
 import { tangentAt } from '#model/panel/tangent.ts'
-import { waterAfter_kgm2 } from '#model/panel/water.ts'
+import { FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panel/water.ts'
 import type { Books } from '#model/year/books.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
 import { LoopFlow } from '#model/year/loop-flow.ts'
 import type { Nodes } from '#model/year/nodes.ts'
 import { PlateStep } from '#model/year/plate-step.ts'
 
-/** Parts of a step that a wet resting plate is stepped in. */
+/** Parts of a step that a drying plate at rest is stepped in, and the water under which it counts as drying, kg/m². */
 const WET_PARTS = 4
+const DRYING_KGM2 = 2 * FULL_COVER_KGM2
 
 /** The plate, its water and the loop through a step: running between store and sky, or resting alone under the sky. */
 export class PlateCourse {
@@ -31,6 +32,8 @@ export class PlateCourse {
   private readonly plant: Plant
   private readonly nodes: Nodes
   step_s: number
+  /** Hour in which the plate last rested, so that its tangent is this hour's. */
+  private restHour = -1
 
   constructor(inputs: YearInputs, plant: Plant, nodes: Nodes, step_s: number) {
     this.inputs = inputs
@@ -50,6 +53,7 @@ export class PlateCourse {
   prepareRun(hour: number, temp_C: Float64Array, started: boolean): boolean {
     const { flow, nodes, relaxation } = this
     const sink_C = temp_C[nodes.sink]!
+    this.restHour = -1
     relaxation.step_s = this.step_s
     this.beginAtPlate(hour)
     flow.set(this.point.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
@@ -95,17 +99,18 @@ export class PlateCourse {
   }
 
   /**
-   * The resting plate is alone with sky and air, so it is stepped by itself; while it is wet in finer steps, since
-   * it dries off within minutes.
+   * The resting plate is alone with sky and air, so it is stepped by itself; while it dries off in finer steps, since
+   * that takes minutes. A dry plate that rested in the same hour goes on with the tangent it has.
    */
   rest(hour: number, books: Books | null): void {
     const { relaxation } = this
-    const parts = this.water_kgm2 > 0 ? WET_PARTS : 1
+    const parts = this.water_kgm2 > 0 && this.water_kgm2 < DRYING_KGM2 ? WET_PARTS : 1
     const part_s = this.step_s / parts
     relaxation.setLoop(null)
     relaxation.step_s = part_s
     for (let k = 0; k < parts; k++) {
-      this.beginAtPlate(hour)
+      if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
+      else this.beginAtPlate(hour)
       relaxation.prepare()
       this.refine(hour, 0)
       if (books !== null) {
@@ -114,6 +119,7 @@ export class PlateCourse {
       this.water_kgm2 = this.waterAfter(part_s)
       this.temp_C = relaxation.end_C(0)
     }
+    this.restHour = hour
   }
 
   /** The tangent at the plate's temperature and water as they are. */
