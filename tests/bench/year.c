@@ -170,19 +170,22 @@ static void prepareRun(int h, int started) {
   }
   refine(h, store + 0.5 * c.step_s * sinkDrift, c.step_s);
 }
+static int restHour = -1;
 static void restPlate(int h) {
-  const int parts = water > 0 ? 4 : 1;
+  const int parts = water > 0 && water < 0.04 ? 4 : 1;
   const double part = c.step_s / parts;
   fromSink = fromConst = fromPlate = 0;
   for (int k = 0; k < parts; k++) {
-    takeTangent(h, plate, water);
+    if (h != restHour || water != 0) takeTangent(h, plate, water);
     prepare(part);
     refine(h, 0, part);
     water = waterAfter(part);
     plate = endPlate(0);
   }
+  restHour = h;
 }
 static void finishRun(int h) {
+  restHour = -1;
   const double mean = meanPlate(sinkMean), g = exchange / c.rate;
   const double into = (1 - pipeShare) * sinkMean + pipeShare * w.outdoor[h];
   lastDrop = into - ((1 - g) * into + g * mean);
