@@ -9,6 +9,12 @@ interface Waiting {
   readonly onProgress: (share: number, soFar?: never) => void
 }
 
+/**
+ * Seconds awake without a word after which a worker counts as dead: a browser short of memory may end one without
+ * telling. The longest task says how far it is every few seconds.
+ */
+const SILENCE_S = 120
+
 /** Thrown to whoever waits when `stop()` ends the worker. */
 export class Stopped extends Error {
   override readonly name = 'Stopped'
@@ -22,6 +28,8 @@ export class Engine {
   #worker: Worker | null = null
   #weather: WeatherRecord | null = null
   #nextId = 1
+  #silent_s = 0
+  #watch: ReturnType<typeof setInterval> | undefined
   readonly #waiting = new Map<number, Waiting>()
 
   run<K extends TaskName>(
@@ -37,6 +45,7 @@ export class Engine {
     }
     const id = this.#nextId++
     return new Promise<TaskOutput<K>>((resolve, reject) => {
+      this.#watchOver()
       this.#waiting.set(id, { resolve: resolve as (output: never) => void, reject, onProgress })
       this.#post(worker, { kind: 'task', id, name, input } as Request)
     })
@@ -60,6 +69,9 @@ export class Engine {
       event.preventDefault()
       if (this.#worker === worker) this.#crashed(event.message)
     }
+    worker.addEventListener('messageerror', () => {
+      if (this.#worker === worker) this.#crashed('its answer was damaged')
+    })
     this.#worker = worker
     return worker
   }
@@ -68,7 +80,23 @@ export class Engine {
     worker.postMessage(request)
   }
 
+  /** Counts ticks, not the clock: a machine that sleeps for a day has not waited a day. */
+  #watchOver(): void {
+    this.#silent_s = 0
+    this.#watch ??= setInterval(() => {
+      if (this.#waiting.size === 0) return this.#rest()
+      this.#silent_s += 1
+      if (this.#silent_s > SILENCE_S) this.#crashed(`no word for ${SILENCE_S} s`)
+    }, 1000)
+  }
+
+  #rest(): void {
+    clearInterval(this.#watch)
+    this.#watch = undefined
+  }
+
   #hear(reply: Reply): void {
+    this.#silent_s = 0
     const waiting = this.#waiting.get(reply.id)
     if (!waiting) return
     if (reply.kind === 'progress') return waiting.onProgress(reply.share, reply.soFar as never)
