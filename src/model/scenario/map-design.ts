@@ -32,7 +32,15 @@ function withHeld(scenario: Scenario, kind: MapKind, candidate: Candidate): Scen
     : { ...scenario, store, loop: { ...loop, autoFlow: false, flow_kgsm2: candidate.flow_kgsm2 } }
 }
 
-/** True when two scenarios differ in nothing but words, prices, and the area, tank and flow chosen in them. */
+/** The pump's energy counts only where it has a price; without one the map need not keep books of it. */
+export function energyPriced({ prices }: Scenario): boolean {
+  return prices.energy_perkWh > 0
+}
+
+/**
+ * True when two scenarios differ in nothing but words, prices, and the area, tank and flow chosen in them. A first
+ * price for energy is a difference: the pump's energy has then to be worked out.
+ */
 export function sameBesidesDesign(a: Scenario, b: Scenario): boolean {
   return undesigned(a) === undesigned(b)
 }
@@ -41,7 +49,7 @@ function undesigned(scenario: Scenario): string {
   return JSON.stringify({
     ...scenario,
     job: null,
-    prices: null,
+    prices: energyPriced(scenario),
     target: { ...scenario.target, autoArea: true, area_m2: 0 },
     store: { ...scenario.store, autoVolume: true, volume_m3: 0 },
     loop: { ...scenario.loop, autoFlow: true, flow_kgsm2: 0 },

@@ -95,20 +95,20 @@ export class Runs {
     const known = this.done.get(key)
     if (known !== undefined) return known.result
     const storeVolume_m3 = this.volume_m3(area_m2, ratio_m3m2)
-    const found = this.judge({ area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2 })
+    const found = judged(this.task, { area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2 })
     this.done.set(key, { area_m2, ratio_m3m2, result: found })
     return found
   }
+}
 
-  /** From the season alone where that is enough, else from the whole year. */
-  private judge(candidate: Candidate): Exceedance {
-    const { season, yardstick } = this.task
-    if (season !== null) {
-      const found = exceedance(this.task.seasonRoom_C(candidate, season), yardstick)
-      if (seasonDecides(season, yardstick, found)) return found
-    }
-    return exceedance(this.task.room_C(candidate), yardstick)
+/** How a candidate does: from the season alone where that is enough, else from the whole year. */
+export function judged(task: SizingTask, candidate: Candidate): Exceedance {
+  const { season, yardstick } = task
+  if (season !== null) {
+    const found = exceedance(task.seasonRoom_C(candidate, season), yardstick)
+    if (seasonDecides(season, yardstick, found)) return found
   }
+  return exceedance(task.room_C(candidate), yardstick)
 }
 
 function storeKnee(
