@@ -1,7 +1,7 @@
 import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
 import { sizingOf } from '#model/answer.ts'
-import { designOf, taskOf } from '#model/scenario/design.ts'
+import { taskOf } from '#model/scenario/design.ts'
 import { mapTaskOf } from '#model/scenario/map-task.ts'
 import { areaOnly } from '#model/sizing/size.ts'
 import { simulateYear } from '#model/year/simulate.ts'
