@@ -6,13 +6,14 @@ import { defaultScenario } from '#model/scenario/schema.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 
 /** A worker that notes what it is told and answers only when the test says so. */
-class FakeWorker {
+class FakeWorker extends EventTarget {
   static started: FakeWorker[] = []
   onmessage: ((event: { data: Reply }) => void) | null = null
   onerror: ((event: { message: string; preventDefault: () => void }) => void) | null = null
   readonly told: Request[] = []
   ended = false
   constructor() {
+    super()
     FakeWorker.started.push(this)
   }
   postMessage(request: Request): void {

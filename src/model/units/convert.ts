@@ -90,15 +90,5 @@ export function fromDisplay(shown: number, display: DisplayUnit): number {
   return (shown - display.offset) / display.factor
 }
 
-/** °C from K. */
-export function celsiusFromKelvin(temp_K: number): number {
-  return temp_K - KELVIN_OFFSET
-}
-
-/** K from °C. */
-export function kelvinFromCelsius(temp_C: number): number {
-  return temp_C + KELVIN_OFFSET
-}
-
 /** 0 °C in K, exact by definition of the Celsius scale. */
 export const KELVIN_OFFSET = 273.15

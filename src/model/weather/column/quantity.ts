@@ -71,12 +71,3 @@ export function isQuantity(word: unknown): word is Quantity {
 export function isUnitOf(quantity: Quantity, unit: unknown): unit is Unit {
   return (QUANTITIES[quantity].units as readonly unknown[]).includes(unit)
 }
-
-/** The quantities of irradiance, all W/m² inside. */
-export const IRRADIANCES = [
-  'globalHorizontal',
-  'directNormal',
-  'diffuseHorizontal',
-  'directHorizontal',
-  'skyLongwave',
-] as const satisfies readonly Quantity[]
