@@ -2,7 +2,7 @@ import * as v from 'valibot'
 import type { DayProfileField, Field, NumberField } from '#model/scenario/field.ts'
 import { FIELDS, type GroupName, type Scenario } from '#model/scenario/fields.ts'
 
-/** Version of the scenario file this build writes; older ones are brought up by `versions.ts`. */
+/** Version of the scenario file this build writes. The first: there is nothing older to bring up. */
 export const SCENARIO_VERSION = 1
 
 /** The valibot schema of one field, with sentences for people. */
