@@ -43,7 +43,8 @@ function withArea(scenario: Scenario, area_m2: number): Scenario {
   return { ...scenario, target: { ...scenario.target, autoArea: false, area_m2 } }
 }
 
-function yearComplaints({ year, sizing, doNothing, loop, area_m2 }: DesignAnswer): string[] {
+function yearComplaints(answer: DesignAnswer): string[] {
+  const { year, sizing, doNothing } = answer
   const heard: string[] = []
   const closure = Math.abs(year.ledger.residual_J) / year.ledger.throughput_J
   if (!(closure <= CLOSURE)) heard.push(`books open by ${closure.toExponential(1)} of throughput`)
@@ -60,7 +61,7 @@ function yearComplaints({ year, sizing, doNothing, loop, area_m2 }: DesignAnswer
   ] as const
   for (const name of columns) if (year[name].some(Number.isNaN)) heard.push(`NaN in ${name}`)
   const limit_C = Math.max(hottest(doNothing.room_C), hottest(doNothing.slab_C), hottest(doNothing.fabric_C))
-  const sane = loop.pumpPower_W < PUMP_Wm2 * area_m2
+  const sane = sanePump(answer)
   for (const name of ['room_C', 'store_C'] as const) {
     const top_C = hottest(year[name])
     if (sane && top_C > limit_C + RISE_K)
@@ -75,6 +76,7 @@ function yearComplaints({ year, sizing, doNothing, loop, area_m2 }: DesignAnswer
 
 /** A pump that takes more than this heats the loop faster than the sky cools it (the app warns): not judged, W/m². */
 const PUMP_Wm2 = 20
+const sanePump = ({ loop, area_m2 }: DesignAnswer): boolean => loop.pumpPower_W < PUMP_Wm2 * area_m2
 /** Pump and fan may warm room and store a little above the room left alone, K. */
 const RISE_K = 12
 
@@ -89,9 +91,10 @@ function comparedComplaints(
   weather: WeatherRecord,
 ): string[] {
   const peak_C = answer.sizing.withPanels.peak_C
-  const larger = spine.answer(withArea(scenario, answer.area_m2 * 1.5), weather).sizing.withPanels.peak_C
+  const grown = spine.answer(withArea(scenario, answer.area_m2 * 1.5), weather)
+  const larger = grown.sizing.withPanels.peak_C
   const heard =
-    larger > peak_C + SWITCHING_K
+    sanePump(grown) && larger > peak_C + SWITCHING_K
       ? [`half as much area again: peak ${peak_C.toFixed(2)} → ${larger.toFixed(2)} °C`]
       : []
   const better: Scenario = {

@@ -79,6 +79,15 @@ const RULES: readonly Rule[] = [
     remedy: 'Choose the glycol mix as the fluid, or another protection.',
   },
   {
+    code: 'no-hour-counts',
+    field: 'target.occupiedUntil_h',
+    severity: 'error',
+    broken: ({ target }) => countsNoHour(target.occupiedFrom_h, target.occupiedUntil_h),
+    message: ({ target }) =>
+      `No full hour lies between ${target.occupiedFrom_h} and ${target.occupiedUntil_h}: the target would judge nothing.`,
+    remedy: 'Count at least one hour, or make both the same for all day.',
+  },
+  {
     code: 'air-into-tank',
     field: 'loop.fluid',
     severity: 'error',
@@ -87,6 +96,12 @@ const RULES: readonly Rule[] = [
     remedy: 'Choose “the building itself” as the store, or water as the fluid.',
   },
 ]
+
+/** Hours are judged by their beginning, 0…23. */
+function countsNoHour(from_h: number, until_h: number): boolean {
+  if (from_h === until_h) return false
+  return from_h < until_h ? Math.ceil(from_h) >= until_h || from_h > 23 : from_h > 23 && until_h <= 0
+}
 
 /** Contradictions (errors) and odd pairs (warnings) between fields. */
 export function crossFieldProblems(scenario: Scenario, file?: string): Problem[] {

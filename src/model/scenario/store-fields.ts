@@ -16,7 +16,7 @@ export const STORE_FIELDS = {
   autoVolume: onOff(true, 'Choose the volume', 'At the knee where more tank hardly saves panel.'),
   volume_m3: number(
     'm3',
-    { min: 0.001, max: 200, default: 1, usual: [0.1, 10], step: 0.1 },
+    { min: 0.02, max: 200, default: 1, usual: [0.1, 10], step: 0.1 },
     'Tank volume',
     '1 m³ of water holds 1.16 kWh per kelvin and weighs a tonne.',
     'Too small and it is warm by noon; too large and it never gets cold.',

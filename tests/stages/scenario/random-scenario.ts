@@ -84,6 +84,11 @@ function agreeing(s: Scenario): Scenario {
       lowestStore_C: Math.min(s.plan.lowestStore_C, s.plan.setpoint_C - 0.5),
       freeze: s.plan.freeze === 'glycol' && fluid !== 'glycol' ? 'stop' : s.plan.freeze,
     },
+    target: {
+      ...s.target,
+      occupiedFrom_h: Math.min(23, Math.floor(s.target.occupiedFrom_h)),
+      occupiedUntil_h: Math.ceil(s.target.occupiedUntil_h),
+    },
     room: {
       ...s.room,
       windowFront_m2: windowed(s.room.windowFront_m2, s.room.length_m),
