@@ -25,6 +25,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 240_000,
           fileParallelism: false,
+          // A page on a shared machine can be starved past its patience; a true fault fails every time.
+          retry: 2,
         },
       },
     ],

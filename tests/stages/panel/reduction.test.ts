@@ -113,25 +113,6 @@ describe.each(PANELS)('reduction against the full balance: %s', (_name, spec) =>
   })
 })
 
-describe('speed', () => {
-  // The clock is not the model's: only the tests'. A loaded machine can be several times slower than an idle one, so
-  // the gate is loose and the figure is printed.
-  test.each([
-    ['bare', BARE],
-    ['film', { ...BARE, film: FILM }],
-  ])('a year is reduced in milliseconds: %s', (name, spec) => {
-    const { plane } = reduced(spec)
-    let best_ms = Infinity
-    for (let i = 0; i < 15; i++) {
-      const start = performance.now()
-      reducePanelHours(weather, plane, sky, spec)
-      best_ms = Math.min(best_ms, performance.now() - start)
-    }
-    console.log(`reducing a year, ${name}: ${best_ms.toFixed(1)} ms at best of 15`)
-    expect(best_ms).toBeLessThan(60)
-  })
-})
-
 test('lengths that differ are refused', () => {
   const { plane } = reduced(BARE)
   const short = { ...plane, total_Wm2: plane.total_Wm2.subarray(1) }
