@@ -8,7 +8,7 @@ import { panelTangent } from '#model/panel/tangent.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
 import { inventedWeather } from '../invented-weather.ts'
-import { BARE, FILM, PANELS } from './cases.ts'
+import { BARE, PANELS } from './cases.ts'
 
 const { weather, sun } = inventedWeather(8760)
 const sky = skyHours(weather, {
