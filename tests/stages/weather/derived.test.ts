@@ -1,7 +1,8 @@
 import psychrolib from 'psychrolib'
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { deriveCloud } from '#model/weather/derive/cloud.ts'
 import { deriveDewPoint } from '#model/weather/derive/humidity.ts'
+import { hiddenSun } from '#model/weather/derive/hidden-sun.ts'
 import { deriveRadiation } from '#model/weather/derive/radiation.ts'
 import { sunHours } from '#model/sun/position.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
@@ -70,6 +71,43 @@ test('direct or diffuse or global is worked out from the other two by their clos
   const diffuse = deriveRadiation({ globalHorizontal: g, directNormal: b }, sun)!
   expect(rms(diffuse.diffuse, d, high)).toBeLessThan(1)
   expect(deriveRadiation({ airTemp: g }, sun)).toBeNull()
+})
+
+describe('a hill before the sun', () => {
+  const sun = sunOf(sample)
+  const { altitude_m } = sample.site
+  const open = sample.globalHorizontal_Wm2
+  const behind = (i: number): boolean => sun.azimuth_deg[i]! < 135 && sun.altitude_deg[i]! < 25
+  /** Behind it only the sky's own light arrives. */
+  const shaded = open.map((g, i) => (behind(i) ? Math.min(g, sample.diffuseHorizontal_Wm2[i]!) : g))
+
+  test('is found where it stands and nowhere else, and not in the open record', () => {
+    expect(hiddenSun(open, sun, altitude_m, 10).every((hidden) => hidden === 0)).toBe(true)
+    const hidden = hiddenSun(shaded, sun, altitude_m, 10)
+    const looked = (i: number): boolean => behind(i) && sun.altitude_deg[i]! >= 10
+    let found = 0
+    let all = 0
+    hidden.forEach((value, i) => {
+      if (!looked(i)) expect(value).toBe(0)
+      else {
+        found += value
+        all += 1
+      }
+    })
+    expect(all).toBeGreaterThan(300)
+    expect(found / all).toBeGreaterThan(0.8)
+  })
+
+  test('is not read as cloud: the cloud is as in the open within 0.1 rms, by day and night', () => {
+    const inTheOpen = deriveCloud(open, sun, altitude_m, true)!
+    expect(rms(deriveCloud(shaded, sun, altitude_m, true)!, inTheOpen)).toBeLessThan(0.1)
+  })
+
+  test('a sun that is always hidden leaves the record as it stands: dark days are cloud', () => {
+    const dark = open.map((g) => 0.1 * g)
+    const cloud = deriveCloud(dark, sun, altitude_m, true)!
+    expect(Math.min(...cloud)).toBeGreaterThan(0.8)
+  })
 })
 
 describeWithData('derived columns against columns the data sets have', () => {

@@ -1,17 +1,18 @@
 import { clearSkyIndex_frac } from '#model/sun/clear-sky.ts'
 import type { SunHours } from '#model/sun/hours.ts'
+import { hiddenSun } from '#model/weather/derive/hidden-sun.ts'
 
 /** The sun must stand this high for global radiation to tell cloud from haze, degrees (common practice, no source). */
 export const CLOUD_SUN_DEG = 10
 
 export const CLOUD_NOTE =
-  'Worked out: 1 − global ÷ clear-sky global while the sun is above 10°, carried over the night by a straight line between the two days’ means ' +
+  'Worked out: 1 − global ÷ clear-sky global while the sun is above 10° and no hill or tree hides it, carried over the night by a straight line between the two days’ means ' +
   '(Crawford & Duchon 1999; clear sky Ineichen & Perez 2002).'
 
 /**
- * Cloud fraction from the clear-sky index by day, carried across the hours with a low sun or none.
- * Source: Crawford & Duchon 1999, J. Appl. Meteorol. 38, 474: clf = 1 − s. 0 throughout where the sun never rises
- * high enough, which `null` says.
+ * Cloud fraction from the clear-sky index by day, carried across the hours with a low or hidden sun or none.
+ * Source: Crawford & Duchon 1999, J. Appl. Meteorol. 38, 474: clf = 1 − s. The record in which the sun is always
+ * hidden is read as it stands. `null` where the sun never rises high enough.
  */
 export function deriveCloud(
   global: Float64Array,
@@ -29,7 +30,9 @@ export function deriveCloud(
     )
     return index === index ? Math.min(1, Math.max(0, 1 - index)) : NaN
   })
-  return carryOverNight(cloud, cyclic)
+  const hidden = hiddenSun(global, sun, altitude_m, CLOUD_SUN_DEG)
+  const seen = cloud.map((value, i) => (hidden[i] === 1 ? NaN : value))
+  return carryOverNight(seen, cyclic) ?? carryOverNight(cloud, cyclic)
 }
 
 /**
