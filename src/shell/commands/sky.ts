@@ -1,5 +1,6 @@
 import { Spine } from '#model/answer.ts'
-import { skyErrors, type SkyErrors } from '#model/sky/errors.ts'
+import { skyOptionsOf } from '#model/scenario/to-specs.ts'
+import { judgeSky, type SkyErrors, type SkyJudgement } from '#model/sky/errors.ts'
 import { stampsOf } from '../stamps.ts'
 import { emit, note, renderTable } from '../output.ts'
 import { weatherOf } from '../weather-source.ts'
@@ -12,6 +13,13 @@ function line(label: string, { hours, bias_Wm2, rmse_Wm2 }: SkyErrors): string {
   return hours === 0
     ? `${label}: no hours`
     : `${label}: ${hours} h, bias ${bias_Wm2.toFixed(1)} W/m², RMSE ${rmse_Wm2.toFixed(1)} W/m²`
+}
+
+function sayJudgement({ model, formula }: SkyJudgement): void {
+  note('model − measured:')
+  for (const [label, found] of Object.entries(model)) note(`  ${line(label, found)}`)
+  note('clear-sky formula without cloud − measured:')
+  for (const [label, found] of Object.entries(formula)) note(`  ${line(label, found)}`)
 }
 
 export const sky: Command = {
@@ -42,11 +50,8 @@ export const sky: Command = {
       skyTemp_C: total_Wm2.map((flux) => (flux / SIGMA) ** 0.25 - 273.15),
       ...(measured_Wm2 === undefined ? {} : { measured_Wm2 }),
     }
-    if (measured_Wm2 !== undefined && !useMeasured) {
-      const errors = skyErrors(weather, prepared.sun, total_Wm2, measured_Wm2)
-      note('model − measured:')
-      for (const [label, found] of Object.entries(errors)) note(`  ${line(label, found)}`)
-    }
+    const judgement = useMeasured ? null : judgeSky(weather, prepared.sun, skyOptionsOf(scenario))
+    if (judgement !== null) sayJudgement(judgement)
     emit(renderTable(table, options.format), options.out)
   },
 }
