@@ -1,5 +1,8 @@
 /** A weather record from measured hours: dew point and cloud are worked out by the project's own derivations. */
 import { sunHours } from '#model/sun/position.ts'
+import { blackbody_Wm2 } from '#model/air/blackbody.ts'
+import { clearByLongwave } from '#model/sky/clear-by-longwave.ts'
+import type { SkyOptions } from '#model/sky/hours.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import { deriveCloud } from '#model/weather/derive/cloud.ts'
 import { deriveDewPoint } from '#model/weather/derive/humidity.ts'
@@ -13,6 +16,8 @@ export interface SkyErrors {
 }
 export interface SkyJudgement {
   readonly clearNight: SkyErrors
+  /** The clear-sky formula without cloud, over nights that the measured longwave itself calls clear. */
+  readonly formulaClearNight: SkyErrors
   readonly allNight: SkyErrors
   readonly clearDay: SkyErrors
   readonly allDay: SkyErrors
@@ -20,6 +25,13 @@ export interface SkyJudgement {
 
 /** Cloud under which an hour counts as clear. */
 const CLEAR_frac = 0.1
+
+const OPTIONS: SkyOptions = {
+  model: 'matsunobuCoimbra2024',
+  altitudeTerm: false,
+  useMeasured: false,
+  deficitFactor_frac: 1,
+}
 
 /** Model less measured longwave of every hour that has all its readings, the measured column being withheld. */
 export function judgeSky(measured: MeasuredHours): SkyJudgement {
@@ -42,18 +54,16 @@ export function judgeSky(measured: MeasuredHours): SkyJudgement {
     origins: { cloud_frac: { kind: 'derived', note: '', filledHours: 0 } },
     basis: 'measured',
   }
-  const model = skyHours(record, {
-    model: 'matsunobuCoimbra2024',
-    altitudeTerm: false,
-    useMeasured: false,
-    deficitFactor_frac: 1,
-  })
-  const errors = (wanted: (h: number) => boolean) => errorsOf(model.total_Wm2, measured.longwave_Wm2, wanted)
+  const longwave = skyHours(record, OPTIONS).total_Wm2
+  const formula = skyHours({ ...record, cloud_frac: new Float64Array(hours) }, OPTIONS).total_Wm2
+  const proven = clearByLongwave(measured.longwave_Wm2, formula, record.airTemp_C.map(blackbody_Wm2))
+  const errors = (wanted: (h: number) => boolean) => errorsOf(longwave, measured.longwave_Wm2, wanted)
   const night = (h: number) => sun.altitude_deg[h]! < -1
   const day = (h: number) => sun.altitude_deg[h]! > 10
   const clear = (h: number) => cloud_frac[h]! < CLEAR_frac
   return {
     clearNight: errors((h) => night(h) && clear(h)),
+    formulaClearNight: errorsOf(formula, measured.longwave_Wm2, (h) => night(h) && proven[h] === 1),
     allNight: errors(night),
     clearDay: errors((h) => day(h) && clear(h)),
     allDay: errors(day),
