@@ -172,11 +172,12 @@ static void prepareRun(int h, int started) {
 }
 static int restHour = -1;
 static void restPlate(int h) {
-  const int parts = water > 0 && water < 0.04 ? 4 : 1;
-  const double part = c.step_s / parts;
   fromSink = fromConst = fromPlate = 0;
+  if (h != restHour || water != 0) takeTangent(h, plate, water);
+  const int parts = water < 2 * c.fullCover && -waterRate * c.step_s > 0.05 * c.fullCover ? 4 : 1;
+  const double part = c.step_s / parts;
   for (int k = 0; k < parts; k++) {
-    if (h != restHour || water != 0) takeTangent(h, plate, water);
+    if (k > 0) takeTangent(h, plate, water);
     prepare(part);
     refine(h, 0, part);
     water = waterAfter(part);

@@ -109,9 +109,13 @@ export function standardPressure_Pa(altitude_m: number): number {
   return SEA_LEVEL_PRESSURE_PA * (1 - 2.25577e-5 * altitude_m) ** 5.2559
 }
 
+/** Heat of evaporation at 0 °C, J/kg, and its fall with temperature, J/kg K. */
+export const EVAPORATION_HEAT_JKG = 2.501e6
+export const EVAPORATION_HEAT_FALL_JKGK = 2361
+
 /** Heat of evaporation of water at a temperature, J/kg. Linear in °C; ASHRAE Fundamentals ch. 1 (2501 − 2.361 t kJ/kg). */
 export function evaporationHeat_Jkg(temp_C: number): number {
-  return 2.501e6 - 2361 * temp_C
+  return EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * temp_C
 }
 
 /** Heat of sublimation of ice, J/kg, near 0 °C: 2501 + 333.6 kJ/kg. */

@@ -1,6 +1,7 @@
 import { convectionFit, emptyCurve, fitConvection, type ConvectionFit } from '#model/panel/convection-fit.ts'
 import type { Exchange } from '#model/panel/exchange.ts'
 import { settleEquilibrium } from '#model/panel/equilibrium.ts'
+import { Face } from '#model/panel/face.ts'
 import { emptyPanelHour, massTransfer, readPanelHour, type PanelHour } from '#model/panel/hour-inputs.ts'
 import type { Gain, PanelHours, PanelPoint } from '#model/panel/hours.ts'
 import { gapOnset_K, panelSetting, type PanelSetting } from '#model/panel/setting.ts'
@@ -29,11 +30,12 @@ export function reducePanelHours(
   const fit = convectionFit(setting)
   const panel = emptyPanelHours(setting, hours)
   const input = emptyPanelHour()
+  const face = new Face()
   const scratch: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   for (let hour = 0; hour < hours; hour++) {
     readPanelHour(setting, weather, sky, sun, hour, input)
     writeHour(setting, fit, input, panel, hour)
-    settleEquilibrium(panel, hour, scratch)
+    settleEquilibrium(panel, hour, face, scratch)
     panel.vapour_Pa[hour] = input.vapour_Pa
   }
   return panel

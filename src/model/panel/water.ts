@@ -18,7 +18,7 @@ export function wetness_frac(water_kgm2: number): number {
 }
 
 /** A face freezes and melts in patches over this much either side of 0 °C, K (common practice, no source). */
-const PATCHY_K = 0.5
+export const PATCHY_K = 0.5
 
 /** Heat of the change of state at a face, J/kg: sublimation when frozen, evaporation when not. */
 export function changeHeat_Jkg(face_C: number): number {

@@ -1,6 +1,5 @@
 import type { StoreModel } from '#model/store/spec.ts'
 import type { HubSystem } from '#model/year/hub-system.ts'
-import type { Nodes } from '#model/year/nodes.ts'
 import type { PlanSpec } from '#model/year/plan.ts'
 
 const CLOSED = 0
@@ -29,12 +28,16 @@ export class Delivery {
   private readonly setpoint_C: number
   private readonly margin_K: number
   private readonly power_W: number
+  /** The coldest layer, the last; the top is layer 0. */
+  private readonly bottom: number
   private law = CLOSED
   private lowest_C = 0
   private enabled = false
   /** Share of full output in the step before, 0…1: what its fan or pump runs at in this one. */
   private share = 0
   private latestShare = 0
+  /** Heat from room to tank in the stage last entered, W. */
+  delivered_W = 0
 
   constructor(store: StoreModel, plan: PlanSpec) {
     this.open_WK = store.delivery_WK
@@ -42,6 +45,7 @@ export class Delivery {
     this.setpoint_C = plan.setpoint_C
     this.margin_K = store.dewMargin_K
     this.power_W = store.deliveryPower_W
+    this.bottom = store.layerCapacity_JK.length - 1
   }
 
   /** The indoor dew point is what holds the delivery back. */
@@ -57,9 +61,9 @@ export class Delivery {
     if (!enabled) this.law = CLOSED
   }
 
-  /** Takes the law that holds at these temperatures; true when it is another one. */
-  changeLaw(air_C: number, store_C: number): boolean {
-    const law = this.enabled ? this.lawAt(air_C, store_C) : CLOSED
+  /** Takes the law that holds at the system's solution; true when it is another one. */
+  changeLaw(system: HubSystem): boolean {
+    const law = this.enabled ? this.lawAt(system.air_C, system.tank_C[this.bottom]!) : CLOSED
     const changed = law !== this.law
     this.law = law
     return changed
@@ -77,22 +81,23 @@ export class Delivery {
   }
 
   /** Adds the present law to the system: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
-  add(system: HubSystem, drive_W: Float64Array, { top, bottom, air, layers }: Nodes): void {
-    drive_W[air]! += this.fan_W()
+  add(system: HubSystem): void {
+    const { bottom } = this
+    system.airDrive_W += this.fan_W()
     if (this.law === CLOSED) return
     if (this.law === OPEN_TO_STORE) {
       system.air_WK += this.open_WK
       system.airTank_WK[bottom]! -= this.open_WK
-      system.tankAir_WK[top]! -= this.open_WK
-      system.tank!.matrix[top * layers + bottom]! += this.open_WK
+      system.tankAir_WK[0]! -= this.open_WK
+      system.tank!.matrix[bottom]! += this.open_WK
       return
     }
     const conductance_WK = this.law === THROTTLED ? this.demand_WK : this.open_WK
     const from_C = this.law === THROTTLED ? this.setpoint_C : this.lowest_C
     system.air_WK += conductance_WK
-    drive_W[air]! += conductance_WK * from_C
-    system.tankAir_WK[top]! -= conductance_WK
-    drive_W[top]! -= conductance_WK * from_C
+    system.airDrive_W += conductance_WK * from_C
+    system.tankAir_WK[0]! -= conductance_WK
+    system.tankDrive_W[0]! -= conductance_WK * from_C
   }
 
   /** Fan and pump of the delivery, W, all of it heat to the room. */
@@ -106,15 +111,17 @@ export class Delivery {
     return this.open_WK * (this.law === THROTTLED ? Math.max(this.share, LEAST_FLOW) : 1)
   }
 
-  /** Heat from room to tank under the present law, W; remembers the share of full output. */
-  enter(air_C: number, store_C: number): number {
-    const delivered_W = this.delivered_W(air_C, store_C)
+  /** Notes the heat from room to tank under the present law at the system's solution, and the share of full output. */
+  enter(system: HubSystem): void {
+    const { air_C } = system
+    const store_C = system.tank_C[this.bottom]!
+    const delivered_W = this.under(air_C, store_C)
     const full_W = this.open_WK * Math.max(DIFFERENCE_FLOOR_K, air_C - store_C)
+    this.delivered_W = delivered_W
     this.latestShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
-    return delivered_W
   }
 
-  private delivered_W(air_C: number, store_C: number): number {
+  private under(air_C: number, store_C: number): number {
     switch (this.law) {
       case THROTTLED:
         return this.demand_WK * (air_C - this.setpoint_C)

@@ -1,19 +1,14 @@
 import { Books } from '#model/year/books.ts'
 import { Controls } from '#model/year/controls.ts'
 import { Delivery } from '#model/year/delivery.ts'
-import { HubSystem } from '#model/year/hub-system.ts'
+import { GAMMA, HubSystem } from '#model/year/hub-system.ts'
 import type { YearInputs } from '#model/year/inputs.ts'
 import { nodesOf, type Nodes } from '#model/year/nodes.ts'
 import { PlateCourse } from '#model/year/plate-course.ts'
 import { addLayers, turnOver } from '#model/year/tank-layers.ts'
 
-/**
- * γ of the two-stage, stiffly accurate, L-stable implicit Runge–Kutta method of order 2.
- * Source: Alexander 1977, SIAM J. Numer. Anal. 14, 1006–1021 (γ = 1 − 1/√2).
- */
-export const GAMMA = 1 - Math.SQRT1_2
-/** The second stage begins this much farther along than the first ended. */
-const ONWARD = (1 - GAMMA) / GAMMA
+/** Shares of the step that its two stages count for. */
+const FIRST_WEIGHT = 1 - GAMMA
 /** Laws of the delivery tried in one stage before the last is kept; the books balance whichever it is. */
 const LAW_TRIES = 4
 const HOUR_S = 3600
@@ -36,10 +31,6 @@ export class YearKernel {
   private readonly inputs: YearInputs
   private readonly keepsBooks: boolean
   private readonly system: HubSystem
-  private readonly base_C: Float64Array
-  private readonly right: Float64Array
-  private readonly drive_W: Float64Array
-  private readonly inertia_WK: Float64Array
   private readonly loss_WK: Float64Array
   private step_s: number
   private readonly tankOutside: boolean
@@ -53,10 +44,6 @@ export class YearKernel {
     this.nodes = nodesOf(inputs)
     const { count, tank } = this.nodes
     this.temp_C = new Float64Array(count)
-    this.base_C = new Float64Array(count)
-    this.right = new Float64Array(count)
-    this.drive_W = new Float64Array(count)
-    this.inertia_WK = new Float64Array(count)
     this.loss_WK = Float64Array.from(plant?.store.layerLoss_WK ?? [])
     this.system = new HubSystem(this.nodes, room.airFabric_WK, room.airSlab_WK)
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
@@ -115,43 +102,37 @@ export class YearKernel {
   private setStep(step_s: number): void {
     this.step_s = step_s
     if (this.plate !== null) this.plate.step_s = step_s
-    for (let i = 0; i < this.nodes.count; i++) {
-      this.inertia_WK[i] = this.nodes.capacity_JK[i]! / (GAMMA * step_s)
-    }
+    this.system.setStep(step_s)
   }
 
   /** Room, store and plate over `step_s`. */
   private advance(hour: number, rested: boolean): void {
-    const { controls, nodes, temp_C, base_C, plate, delivery, system } = this
+    const { controls, nodes, temp_C, plate, delivery, system } = this
     if (plate !== null) {
       if (controls.pumping) controls.pumping = plate.prepareRun(hour, temp_C, rested)
       delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering)
       plate.sinkMean_C = 0
     }
     this.assemble(hour)
-    for (let i = 0; i < nodes.count; i++) base_C[i] = temp_C[i]!
-    this.stage(hour, 1 - GAMMA)
-    for (let i = 0; i < nodes.count; i++) {
-      base_C[i] = temp_C[i]! + ONWARD * (system.solution[i]! - temp_C[i]!)
-    }
+    system.begin(temp_C)
+    this.stage(hour, FIRST_WEIGHT)
+    system.carryOn(temp_C)
     this.stage(hour, GAMMA)
     if (plate !== null) {
-      plate.sinkDrift_Ks = (system.solution[nodes.sink]! - temp_C[nodes.sink]!) / this.step_s
+      plate.sinkDrift_Ks = (system.sink_C - temp_C[nodes.sink]!) / this.step_s
       if (controls.pumping) plate.finishRun(this.keepsBooks ? this.books : null)
       else plate.rest(hour, this.keepsBooks ? this.books : null)
     }
-    for (let i = 0; i < nodes.count; i++) temp_C[i] = system.solution[i]!
+    system.end(temp_C)
     if (nodes.layers > 1) turnOver(nodes, temp_C)
   }
 
-  /** Solves one implicit stage from `base_C`, looking for the law of delivery that holds at its solution. */
+  /** Solves one implicit stage, looking for the law of delivery that holds at its solution. */
   private stage(hour: number, weight: number): void {
-    const { system, nodes, right, base_C, drive_W, inertia_WK, delivery } = this
+    const { system, delivery } = this
     for (let attempt = 0; ; attempt++) {
-      for (let i = 0; i < nodes.count; i++) right[i] = inertia_WK[i]! * base_C[i]! + drive_W[i]!
-      system.solve(right)
-      if (delivery === null || attempt === LAW_TRIES) break
-      if (!delivery.changeLaw(system.solution[nodes.air]!, system.solution[nodes.bottom]!)) break
+      system.solve()
+      if (delivery === null || attempt === LAW_TRIES || !delivery.changeLaw(system)) break
       this.assemble(hour)
     }
     this.enterStage(hour, weight)
@@ -166,75 +147,78 @@ export class YearKernel {
   }
 
   private setRoom(hour: number): void {
-    const { system, drive_W, inertia_WK } = this
+    const { system } = this
     const { room } = this.inputs
-    const { slab, fabric, air } = this.nodes
     const vent_WK = this.controls.venting ? room.nightVent_WK : 0
-    system.air_WK = inertia_WK[air]! + room.airFabric_WK + room.airSlab_WK + room.airLoss_WK[hour]! + vent_WK
-    system.fabric_WK = inertia_WK[fabric]! + room.airFabric_WK + room.fabricLoss_WK[hour]!
-    system.slab_WK = inertia_WK[slab]! + room.airSlab_WK + room.slabLoss_WK
-    drive_W[air] = room.airDrive_W[hour]! + vent_WK * room.outdoor_C[hour]!
-    drive_W[fabric] = room.fabricDrive_W[hour]!
-    drive_W[slab] = room.slabDrive_W[hour]!
+    system.air_WK =
+      system.airInertia_WK + room.airFabric_WK + room.airSlab_WK + room.airLoss_WK[hour]! + vent_WK
+    system.fabric_WK = system.fabricInertia_WK + room.airFabric_WK + room.fabricLoss_WK[hour]!
+    system.slab_WK = system.slabInertia_WK + room.airSlab_WK + room.slabLoss_WK
+    system.airDrive_W = room.airDrive_W[hour]! + vent_WK * room.outdoor_C[hour]!
+    system.fabricDrive_W = room.fabricDrive_W[hour]!
+    system.slabDrive_W = room.slabDrive_W[hour]!
   }
 
   /** Loss, charging and delivery of the tank. */
   private setTank(hour: number, delivery: Delivery): void {
-    const { nodes, drive_W, system, inertia_WK, loss_WK, plate } = this
+    const { nodes, system, loss_WK, plate } = this
     const { layers, sink } = nodes
+    const { tankInertia_WK, tankDrive_W } = system
     const m = system.tank!.matrix
     if (layers > 1) m.fill(0)
     const outdoor_C = this.inputs.room.outdoor_C[hour]!
     for (let i = 0; i < layers; i++) {
-      m[i * layers + i] = inertia_WK[i]! + loss_WK[i]!
-      drive_W[i] = this.tankOutside ? loss_WK[i]! * outdoor_C : 0
+      m[i * layers + i] = tankInertia_WK[i]! + loss_WK[i]!
+      tankDrive_W[i] = this.tankOutside ? loss_WK[i]! * outdoor_C : 0
       system.airTank_WK[i] = system.tankAir_WK[i] = this.tankOutside ? 0 : -loss_WK[i]!
       if (!this.tankOutside) system.air_WK += loss_WK[i]!
     }
     const running = this.controls.pumping ? plate : null
     if (layers > 1) {
-      addLayers(m, drive_W, nodes, this.inputs.plant!.store, running, delivery.flow_WK())
+      addLayers(m, tankDrive_W, nodes, this.inputs.plant!.store, running, delivery.flow_WK())
     } else if (running !== null) {
       m[sink]! += running.charging_WK
-      drive_W[sink]! += running.charging_W
+      tankDrive_W[sink]! += running.charging_W
     }
-    delivery.add(system, drive_W, nodes)
+    delivery.add(system)
   }
 
   /** The loop through pipes in the slab or the room's ceiling. */
   private chargeMass(plate: PlateCourse): void {
-    const { system, nodes, drive_W } = this
-    if (nodes.sink === nodes.air) system.air_WK += plate.charging_WK
-    else system.slab_WK += plate.charging_WK
-    drive_W[nodes.sink]! += plate.charging_W
+    const { system, nodes } = this
+    if (nodes.sink === nodes.air) {
+      system.air_WK += plate.charging_WK
+      system.airDrive_W += plate.charging_W
+    } else {
+      system.slab_WK += plate.charging_WK
+      system.slabDrive_W += plate.charging_W
+    }
   }
 
   /** Enters what room, tank and delivery did in one stage of this weight. */
   private enterStage(hour: number, weight: number): void {
-    const { books, nodes, delivery, plate } = this
-    const x = this.system.solution
+    const { books, delivery, plate, system } = this
     const weight_s = weight * this.step_s
-    const air_C = x[nodes.air]!
-    books.air_Cs += weight_s * air_C
-    books.fabric_Cs += weight_s * x[nodes.fabric]!
-    books.slab_Cs += weight_s * x[nodes.slab]!
-    if (plate !== null) plate.sinkMean_C += weight * x[nodes.sink]!
-    const delivered_W = delivery === null ? 0 : delivery.enter(air_C, x[nodes.bottom]!)
-    if (this.keepsBooks) this.enterFlows(hour, weight_s, air_C, delivered_W)
+    books.air_Cs += weight_s * system.air_C
+    books.fabric_Cs += weight_s * system.fabric_C
+    books.slab_Cs += weight_s * system.slab_C
+    if (plate !== null) plate.sinkMean_C += weight * system.sink_C
+    if (delivery !== null) delivery.enter(system)
+    if (this.keepsBooks) this.enterFlows(hour, weight_s)
   }
 
-  private enterFlows(hour: number, weight_s: number, air_C: number, delivered_W: number): void {
-    const { books, nodes, delivery, loss_WK } = this
-    const x = this.system.solution
+  private enterFlows(hour: number, weight_s: number): void {
+    const { books, nodes, delivery, loss_WK, system } = this
     if (this.controls.venting) {
       books.vented_s += weight_s
-      books.ventedAir_Cs += weight_s * air_C
+      books.ventedAir_Cs += weight_s * system.air_C
     }
     if (delivery === null) return
-    const around_C = this.tankOutside ? this.inputs.room.outdoor_C[hour]! : air_C
-    for (let i = nodes.top; i <= nodes.bottom; i++)
-      books.gain_J += weight_s * loss_WK[i]! * (around_C - x[i]!)
+    const around_C = this.tankOutside ? this.inputs.room.outdoor_C[hour]! : system.air_C
+    for (let i = 0; i < nodes.layers; i++) {
+      books.gain_J += weight_s * loss_WK[i]! * (around_C - system.tank_C[i]!)
+    }
     books.fan_J += weight_s * delivery.fan_W()
-    books.delivered_J += weight_s * delivered_W
+    books.delivered_J += weight_s * delivery.delivered_W
   }
 }

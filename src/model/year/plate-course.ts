@@ -1,3 +1,4 @@
+import { Face } from '#model/panel/face.ts'
 import type { PanelPoint } from '#model/panel/hours.ts'
 import { tangentAt } from '#model/panel/tangent.ts'
 import { FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panel/water.ts'
@@ -7,9 +8,13 @@ import { LoopFlow } from '#model/year/loop-flow.ts'
 import type { Nodes } from '#model/year/nodes.ts'
 import { PlateStep } from '#model/year/plate-step.ts'
 
-/** Parts of a step that a drying plate at rest is stepped in, and the water under which it counts as drying, kg/m². */
-const WET_PARTS = 4
-const DRYING_KGM2 = 2 * FULL_COVER_KGM2
+/**
+ * Parts of a step that a plate drying off at rest is stepped in: when it will bare more than this share of itself in
+ * the step, down to what counts as little water, kg/m².
+ */
+const DRYING_PARTS = 4
+const BARED_SHARE = 0.05
+const LITTLE_WATER_KGM2 = 2 * FULL_COVER_KGM2
 
 /** The plate, its water and the loop through a step: running between store and sky, or resting alone under the sky. */
 export class PlateCourse {
@@ -27,6 +32,7 @@ export class PlateCourse {
   charging_WK = 0
   readonly flow: LoopFlow
   readonly relaxation: PlateStep
+  private readonly face = new Face()
   private readonly point: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   private readonly inputs: YearInputs
   private readonly plant: Plant
@@ -63,7 +69,7 @@ export class PlateCourse {
     if (!nodes.tank && this.supply_C(sink_C, plate_C) < this.lowestSupply_C(hour)) return false
     if (started && nodes.tank) this.sinkDrift_Ks += this.chargingDrift_Ks(sink_C, plate_C)
     relaxation.drift_Ks = this.sinkDrift_Ks
-    this.refine(hour, sink_C + 0.5 * this.step_s * this.sinkDrift_Ks)
+    this.refine(sink_C + 0.5 * this.step_s * this.sinkDrift_Ks)
     this.setCharging()
     return true
   }
@@ -104,15 +110,16 @@ export class PlateCourse {
    */
   rest(hour: number, books: Books | null): void {
     const { relaxation } = this
-    const parts = this.water_kgm2 > 0 && this.water_kgm2 < DRYING_KGM2 ? WET_PARTS : 1
-    const part_s = this.step_s / parts
     relaxation.setLoop(null)
+    if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
+    else this.beginAtPlate(hour)
+    const parts = this.isDryingFast() ? DRYING_PARTS : 1
+    const part_s = this.step_s / parts
     relaxation.step_s = part_s
     for (let k = 0; k < parts; k++) {
-      if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
-      else this.beginAtPlate(hour)
+      if (k > 0) this.beginAtPlate(hour)
       relaxation.prepare()
-      this.refine(hour, 0)
+      this.refine(0)
       if (books !== null) {
         books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
       }
@@ -122,24 +129,31 @@ export class PlateCourse {
     this.restHour = hour
   }
 
+  /** At the tangent just taken. */
+  private isDryingFast(): boolean {
+    const dried_kgm2 = -this.point.water_kgm2s * this.step_s
+    return this.water_kgm2 < LITTLE_WATER_KGM2 && dried_kgm2 > BARED_SHARE * FULL_COVER_KGM2
+  }
+
   /** The tangent at the plate's temperature and water as they are. */
   private beginAtPlate(hour: number): void {
     const { point, relaxation } = this
     relaxation.start_C = point.plate_C = this.temp_C
     relaxation.drift_Ks = this.sinkDrift_Ks
     point.water_kgm2 = this.water_kgm2
-    tangentAt(this.plant.panel, hour, point)
+    if (this.face.hour !== hour) this.face.set(this.plant.panel, hour)
+    tangentAt(this.face, point)
     relaxation.setTangent(point)
   }
 
   /** Takes the tangent again about the mean that was just found; twice where dew or drying change fast. */
-  private refine(hour: number, sink_C: number): void {
+  private refine(sink_C: number): void {
     const { point, relaxation } = this
     const passes = this.water_kgm2 > 0 || point.water_kgm2s > 0 ? 2 : 1
     for (let pass = 0; pass < passes; pass++) {
       point.plate_C = relaxation.mean_C(sink_C)
       point.water_kgm2 = this.waterAfter(0.5 * relaxation.step_s)
-      tangentAt(this.plant.panel, hour, point)
+      tangentAt(this.face, point)
       relaxation.setTangent(point)
       relaxation.prepare()
     }

@@ -10,9 +10,9 @@ import {
   saturationPressure_Pa,
   standardPressure_Pa,
 } from '#model/air/moist-air.ts'
-import { saturationFast_Pa } from '#model/air/saturation-table.ts'
 import type { Check } from '../check.ts'
 import { planckShare } from '../models/planck.ts'
+import { faceSaturation_Pa } from '../../stages/panel/face-saturation.ts'
 
 psychrolib.SetUnitSystem(psychrolib.SI)
 const satVapPres = (t: number) => psychrolib.GetSatVapPres(t)
@@ -57,7 +57,7 @@ export const airChecks: readonly Check[] = [
     source: 'psychrolib',
     got: () =>
       worst(
-        (t) => saturationFast_Pa(t + 0.0512),
+        (t) => faceSaturation_Pa(t + 0.0512),
         (t) => satVapPres(t + 0.0512),
         -40,
         90,
