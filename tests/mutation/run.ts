@@ -1,0 +1,83 @@
+/**
+ * `npm run -s mutation`: changes the code of sky, panel and year in one place at a time and asks whether the room's own
+ * tests notice. Prints every change they did not notice, a score by file and by room, and one closing line; fails
+ * under 80 % in any room. Words after the command choose rooms or files (`npm run -s mutation -- sky
+ * src/model/year/delivery.ts`); `--cores=1` runs one change at a time instead of two.
+ */
+import { Stryker } from '@stryker-mutator/core'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, relative, resolve } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { leftOut, pct, scoreOf, survived, words, type Mutant } from './score.ts'
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url))
+const ROOMS = ['sky', 'panel', 'year'] as const
+/** Changes that each room's tests must notice, %. */
+const REACH_pct = 80
+
+/** Mutants of a room, or of some files of it, under the room's own tests. */
+async function mutate(room: string, files: readonly string[], cores: number): Promise<readonly Mutant[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'duskbank-mutation-'))
+  process.env.MUTATED_ROOM = room
+  try {
+    return await new Stryker({
+      mutate: [...files],
+      testRunner: 'vitest',
+      vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
+      coverageAnalysis: 'perTest',
+      ignoreStatic: false,
+      plugins: ['@stryker-mutator/vitest-runner', './tests/mutation/error-words.js'],
+      ignorers: ['error-words'],
+      // What the tests of these rooms never open is not copied; the tsconfig that SvelteKit writes is.
+      ignorePatterns: ['build', 'static', 'src/ui', 'src/routes', '!.svelte-kit', '.svelte-kit/output'],
+      concurrency: cores,
+      tempDirName: folder,
+      cleanTempDir: 'always',
+      reporters: ['dots'],
+      warnings: { slow: false },
+      logLevel: 'warn' as never,
+      allowConsoleColors: false,
+    }).runMutationTest()
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+const fileOf = ({ fileName }: Mutant): string => relative(ROOT, resolve(ROOT, fileName))
+
+const placeOf = (mutant: Mutant): string =>
+  `${fileOf(mutant)}:${mutant.location.start.line}:${mutant.location.start.column + 1}`
+
+function report(room: string, mutants: readonly Mutant[], seconds: number): void {
+  for (const mutant of mutants.filter(survived)) {
+    const how = mutant.status === 'NoCoverage' ? 'not run' : 'survived'
+    const change = (mutant.replacement ?? '').replace(/\s+/g, ' ').slice(0, 80)
+    console.log(`${how.padEnd(8)} ${placeOf(mutant)}  ${mutant.mutatorName} → ${change}`)
+  }
+  for (const file of [...new Set(mutants.map(fileOf))].sort()) {
+    const score = scoreOf(mutants.filter((mutant) => fileOf(mutant) === file))
+    if (score.mutants > 0) console.log(`  ${file}: ${words(score)}`)
+  }
+  const of = (status: Mutant['status']) => mutants.filter((mutant) => mutant.status === status).length
+  console.log(
+    `${room}: ${words(scoreOf(mutants))} (${of('Timeout')} by never ending, ${of('RuntimeError')} by a test file that no longer loads; ` +
+      `${mutants.filter(leftOut).length} in the words of an error left out; ${Math.round(seconds)} s)\n`,
+  )
+}
+
+const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'))
+const cores = Number(/--cores=(\d+)/.exec(process.argv.join(' '))?.[1] ?? 2)
+const all: Mutant[] = []
+let short = false
+for (const room of ROOMS) {
+  const files = asked.filter((word) => word.startsWith(`src/model/${room}/`))
+  if (asked.length > 0 && files.length === 0 && !asked.includes(room)) continue
+  const begin = Date.now()
+  const mutants = await mutate(room, files.length > 0 ? files : [`src/model/${room}/**/*.ts`], cores)
+  report(room, mutants, (Date.now() - begin) / 1000)
+  all.push(...mutants)
+  if (!(pct(scoreOf(mutants)) >= REACH_pct)) short = true
+}
+console.log(words(scoreOf(all)))
+process.exitCode = short ? 1 : 0
