@@ -31,6 +31,7 @@ type Doing<K extends TaskName> = (input: TaskInput<K>, hands: Hands) => TaskOutp
 /** What only one page needs is loaded when it is first asked for. */
 const TASKS: { readonly [K in TaskName]: Doing<K> } = {
   answer: (scenario, { spine, weather }) => forPage(spine.answer(scenario, weather)),
+  about: ({ scenario, before }, { spine, weather }) => spine.about(scenario, weather, before),
   trials: (scenarios, hands) => scenarios.map((scenario, i) => trial(scenario, i / scenarios.length, hands)),
   compare: (question, hands) => sideBySide(question, hands),
   map: (question, hands) => mapOf(question, hands),

@@ -19,15 +19,22 @@ export interface Listener<K extends TaskName> {
  * asked. An answer in weather that has changed since is stale and dropped.
  */
 export class LatestWins<K extends TaskName> {
-  readonly #engine = new Engine()
+  readonly #engine: Engine
   readonly #name: K
   readonly #listener: Listener<K>
   #busy = false
   #next: Question<K> | null = null
 
-  constructor(name: K, listener: Listener<K>) {
+  /** @param engine  shared by queues whose questions build on one another */
+  constructor(name: K, listener: Listener<K>, engine = new Engine()) {
+    this.#engine = engine
     this.#name = name
     this.#listener = listener
+  }
+
+  /** True while a question waits for its answer. */
+  get busy(): boolean {
+    return this.#busy
   }
 
   ask(question: Question<K>): void {

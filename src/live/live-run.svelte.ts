@@ -1,51 +1,90 @@
 import type { Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import { LatestWins } from '#live/latest-wins.ts'
+import type { AboutArea } from '#model/sizing/about.ts'
+import { Engine } from '#live/engine.ts'
+import { LatestWins, type Question } from '#live/latest-wins.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
 
+/** About the area of a description, under a hand that still moves a slider. */
+export interface FollowingArea extends AboutArea {
+  /** False once the description has moved on. */
+  readonly newest: boolean
+}
+
+/** A hand that has not moved a slider for so long is taken to rest. */
+const RESTED_MS = 60
+
 /**
- * The answer that follows the description. Sizing takes some years of simulation; so that the charts move with
- * a slider, a second worker meanwhile judges the design already found under the changed description.
+ * The answer that follows the description. Sizing takes some years of simulation; so that the figure moves with a slider,
+ * a second worker finds about the area of each description. Once the hand rests it judges that design, for the charts,
+ * while the first one sizes.
  */
 export class LiveRun {
   /** The sized answer: stays on screen, marked `updating`, until the next one is there. */
   answer = $state.raw<LiveAnswer | null>(null)
-  /** The year of the last design under the newest description, while its sizing is under way. */
+  /** About the area, while the sizing is under way. */
+  following = $state.raw<FollowingArea | null>(null)
+  /** The year of a design under the newest description, while its sizing is under way. */
   #preview = $state.raw<LiveAnswer | null>(null)
   problems = $state.raw<readonly Problem[]>([])
   /** True while `answer` is not yet the answer to what is described. */
   updating = $state(false)
 
-  #asked: Scenario | null = null
-  /** The weather the judging worker has its stages ready for. */
+  #asked: Question<'answer'> | null = null
+  /** The weather `answer` was found in. */
+  #answeredIn: WeatherRecord | null = null
+  /** The weather the second worker has its stages ready for. */
   #warmIn: WeatherRecord | null = null
 
   readonly #sizing = new LatestWins('answer', {
     take: (answer, question, newest) => {
       this.answer = answer
       this.problems = []
-      this.#warmUp(question.input, question.weather)
-      if (newest && question.input === this.#asked) this.#preview = null
+      this.#answeredIn = question.weather
+      this.#warmUp(question)
+      if (newest && question.input === this.#asked?.input) this.#stopFollowing()
     },
     fail: (reason, newest) => {
       if (newest) this.problems = problemsOf(reason)
     },
     rest: () => {
+      if (this.#about.busy || this.#resting !== undefined) return
       this.updating = false
-      this.#preview = null
+      this.#stopFollowing()
     },
   })
 
-  readonly #judging = new LatestWins('answer', {
-    take: (answer) => {
-      if (this.updating) this.#preview = answer
+  readonly #second = new Engine()
+  #resting: ReturnType<typeof setTimeout> | undefined
+
+  readonly #about: LatestWins<'about'> = new LatestWins(
+    'about',
+    {
+      take: (area, { input }) => {
+        this.following = { ...area, newest: input.scenario === this.#asked?.input }
+      },
+      // What is wrong is said by the sizing, which is asked the same.
+      fail: () => {},
+      rest: () => {
+        this.#resting = setTimeout(() => this.#settle(), RESTED_MS)
+      },
     },
-    // What is wrong is said by the sizing, which is asked the same.
-    fail: () => {},
-    rest: () => {},
-  })
+    this.#second,
+  )
+
+  readonly #judging = new LatestWins(
+    'answer',
+    {
+      take: (answer) => {
+        if (this.updating) this.#preview = answer
+      },
+      fail: () => {},
+      rest: () => {},
+    },
+    this.#second,
+  )
 
   /** What the charts of the year show: always the newest description there is a year for. */
   get shown(): LiveAnswer | null {
@@ -53,31 +92,52 @@ export class LiveRun {
   }
 
   ask(scenario: Scenario, weather: WeatherRecord): void {
-    this.#asked = scenario
+    clearTimeout(this.#resting)
+    this.#resting = undefined
+    this.#asked = { input: scenario, weather }
     this.updating = true
-    this.#sizing.ask({ input: scenario, weather })
-    this.#judge(scenario, weather)
+    if (this.following) this.following = { ...this.following, newest: false }
+    const before = this.answer?.sizing
+    if (scenario.target.autoArea && before && before.kind !== 'own' && weather === this.#answeredIn) {
+      this.#about.ask({ input: { scenario, before }, weather })
+    } else this.#sizing.ask(this.#asked)
   }
 
-  /** Lets the judging worker do its slow first run before the first slider is touched. */
-  #warmUp(scenario: Scenario, weather: WeatherRecord): void {
-    if (this.#warmIn !== weather) this.#judge(scenario, weather)
+  /** The whole answer to the description the hand came to rest at, and meanwhile its year with about the area. */
+  #settle(): void {
+    this.#resting = undefined
+    if (!this.#asked) return
+    const { input, weather } = this.#asked
+    if (this.answer && this.following?.newest) {
+      this.#judge(withDesignHeld(input, this.following, this.answer), weather)
+    }
+    this.#sizing.ask(this.#asked)
   }
 
-  #judge(scenario: Scenario, weather: WeatherRecord): void {
-    const held = this.answer && withDesignHeld(scenario, this.answer)
-    if (!held) return
+  #stopFollowing(): void {
+    this.following = null
+    this.#preview = null
+  }
+
+  /** Lets the second worker do its slow first run before the first slider is touched. */
+  #warmUp({ input, weather }: Question<'answer'>): void {
+    if (this.#warmIn === weather || !this.answer) return
     this.#warmIn = weather
+    this.#judge(withDesignHeld(input, this.answer.sizing, this.answer), weather)
+  }
+
+  #judge(held: Scenario, weather: WeatherRecord): void {
     this.#judging.ask({ input: held, weather })
   }
 }
 
-/** The description with the area and tank of an answer in place of those to be chosen; null when none are. */
-function withDesignHeld(scenario: Scenario, { area_m2, storeVolume_m3 }: LiveAnswer): Scenario | null {
-  if (!scenario.target.autoArea) return null
+/** The description with an area, and the tank in proportion to an answer's, in place of those to be chosen. */
+function withDesignHeld(scenario: Scenario, { area_m2 }: { area_m2: number }, near: LiveAnswer): Scenario {
+  const { storeVolume_m3, area_m2: near_m2 } = near.sizing
+  const volume_m3 = near_m2 > 0 ? (storeVolume_m3 / near_m2) * area_m2 : storeVolume_m3
   const store =
-    scenario.store.autoVolume && storeVolume_m3 > 0
-      ? { ...scenario.store, autoVolume: false, volume_m3: storeVolume_m3 }
+    scenario.store.autoVolume && volume_m3 > 0
+      ? { ...scenario.store, autoVolume: false, volume_m3 }
       : scenario.store
   return { ...scenario, store, target: { ...scenario.target, autoArea: false, area_m2 } }
 }

@@ -4,6 +4,7 @@ import type { BenchReadings } from '#model/bench/reading.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { HeldDesign } from '#model/scenario/map-design.ts'
+import type { AboutArea } from '#model/sizing/about.ts'
 import type { DesignMap } from '#model/sizing/design-map.ts'
 import type { MapAxes } from '#model/sizing/map-axes.ts'
 import type { SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
@@ -21,6 +22,12 @@ export interface Trial {
   readonly area_m2: number
   readonly peak_C: number
   readonly hours_h: number
+}
+
+/** A changed description, and the sizing of one near it. */
+export interface AboutQuestion {
+  readonly scenario: Scenario
+  readonly before: SizingResult
 }
 
 /** An answer to draw the range around. */
@@ -46,6 +53,7 @@ export interface MapQuestion {
 /** Every task a worker can do: what it is given and what it gives back. `do-task.ts` does them. */
 interface Tasks {
   answer: { input: Scenario; output: LiveAnswer }
+  about: { input: AboutQuestion; output: AboutArea }
   /** What a few changed descriptions would need: behind "why it matters". */
   trials: { input: readonly Scenario[]; output: readonly Trial[] }
   /** Rows come as they are answered. */

@@ -15,7 +15,8 @@ import type { Problem } from '#model/problem.ts'
 import { roomModel } from '#model/room/model.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import { builtCandidate, designOf, taskOf, type Design } from '#model/scenario/design.ts'
+import { builtOf } from '#model/scenario/built.ts'
+import { designOf, taskOf, type Design } from '#model/scenario/design.ts'
 import { drawnScenarios, spreadOfAreas } from '#model/scenario/draws.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
@@ -30,11 +31,12 @@ import {
   targetSpecOf,
 } from '#model/scenario/to-specs.ts'
 import { yardstickOf } from '#model/scenario/yardstick-of.ts'
+import { aboutArea, type AboutArea } from '#model/sizing/about.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
 import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { limitOf } from '#model/sizing/limit.ts'
 import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
-import { areaOnly, judgeOwnArea, sizePanels } from '#model/sizing/size.ts'
+import { areaOnly, judgeOwnArea, sizePanels, type AreaAlone } from '#model/sizing/size.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import type { PlaneIrradiance, SunHours } from '#model/sun/hours.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
@@ -87,7 +89,9 @@ export class Spine {
     const target = targetSpecOf(scenario)
     const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
     const { weather, sun, sky, panel } = this.panelOf(scenario, record)
-    const room = memory.recall('room', [sky, sun, roomSpec], () => roomModel(weather, sun, sky, roomSpec))
+    const room = memory.recall('room', [sky, sun, roomSpec], () =>
+      roomModel(weather, sun, sky, roomSpec, memory.keep),
+    )
     const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
     const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>
       simulateYear({ room, plant: null, nightVentStop_C }),
@@ -118,6 +122,12 @@ export class Spine {
     return answerOf(prepared, { ...built, limit, loadCuts }, design, year)
   }
 
+  /** About the area alone, from an answer to a description near this one: what can follow a hand on a slider. */
+  about(scenario: Scenario, record: WeatherRecord, before: SizingResult): AboutArea {
+    const task = taskOf(this.prepare(scenario, record))
+    return aboutArea(task, areaAlone(before, task.guess_m2))
+  }
+
   /**
    * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop: an iterator
    * of draws done, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
@@ -141,11 +151,10 @@ export class Spine {
     from: number,
     to: number,
   ): Generator<number, (number | null)[]> {
-    const ratio_m3m2 = sizing.area_m2 > 0 ? sizing.storeVolume_m3 / sizing.area_m2 : 0
     const areas_m2: (number | null)[] = []
     for (const drawn of drawnScenarios(scenario, draws).slice(from, to)) {
       const task = taskOf(this.prepare(drawn, record))
-      areas_m2.push(areaOnly(task, ratio_m3m2 || USUAL_STORE_m3m2, sizing.area_m2))
+      areas_m2.push(areaOnly(task, areaAlone(sizing, task.guess_m2)))
       yield areas_m2.length
     }
     return areas_m2
@@ -172,32 +181,16 @@ export class Spine {
   }
 }
 
+/** What a search for the area alone takes from an answer; its guess is a task's where the answer has no panels. */
+function areaAlone({ area_m2, storeVolume_m3, slope }: SizingResult, guess_m2: number): AreaAlone {
+  const ratio_m3m2 = area_m2 > 0 ? storeVolume_m3 / area_m2 : 0
+  return { guess_m2: area_m2 || guess_m2, ratio_m3m2: ratio_m3m2 || USUAL_STORE_m3m2, slope }
+}
+
 /** The sizing alone. */
 export function sizingOf(prepared: Prepared): SizingResult {
   const { target } = prepared.scenario
   return target.autoArea ? sizePanels(taskOf(prepared)) : judgeOwnArea(taskOf(prepared), target.area_m2)
-}
-
-interface Built {
-  /** Judged as built. */
-  readonly sizing: SizingResult
-  readonly design: Design
-  readonly year: YearResult
-}
-
-/** The sized design as it is built, of whole modules and standard bores; one module more where these miss the target. */
-function builtOf(prepared: Prepared, sized: SizingResult): Built {
-  const built = builtWith(prepared, sized)
-  const missed = built.sizing.withPanels.measure > Math.max(0, sized.withPanels.measure)
-  return sized.kind === 'met' && missed
-    ? builtWith(prepared, { ...sized, modules: sized.modules + 1 })
-    : built
-}
-
-function builtWith(prepared: Prepared, sized: SizingResult): Built {
-  const design = designOf(prepared, builtCandidate(prepared.scenario, sized), 'built')
-  const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
-  return { sizing: { ...sized, withPanels: exceedance(year.room_C, prepared.yardstick) }, design, year }
 }
 
 function sunOnPanel(weather: WeatherRecord, sun: SunHours, spec: PanelSpec): PlaneIrradiance {

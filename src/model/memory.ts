@@ -11,6 +11,10 @@ export class Memory {
     this.capacity = capacity
   }
 
+  /** `recall`, to be handed on. */
+  readonly keep = <T>(stage: string, key: readonly unknown[], make: () => T): T =>
+    this.recall(stage, key, make)
+
   /** The stage's remembered value for this key, or the one `make` makes. */
   recall<T>(stage: string, key: readonly unknown[], make: () => T): T {
     const entries = this.kept.get(stage) ?? []

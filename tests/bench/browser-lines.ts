@@ -6,9 +6,12 @@ const MOVES = 40
 const FRAME_MS = 50
 
 interface Drag {
-  readonly answers_ms: number[]
+  readonly waits_ms: number[]
   readonly longTasks_ms: number[]
 }
+
+/** What a drag waits for before its next move: the area that follows it, or the whole answer with tank, modules and year. */
+type Awaited = 'area' | 'answer'
 
 /** The page in a headless Chromium: start, and a scripted drag. Wall-clock, so other work on the machine counts. */
 export async function inBrowser(): Promise<Row[]> {
@@ -19,6 +22,7 @@ export async function inBrowser(): Promise<Row[]> {
   if (stage === null) return []
   const starts: { paint_ms: number; answer_ms: number; bytes: number }[] = []
   const drags: Drag[] = []
+  const slowDrags: Drag[] = []
   try {
     for (let run = 0; run < RUNS; run++) {
       const { page, context } = await stage.open()
@@ -28,28 +32,29 @@ export async function inBrowser(): Promise<Row[]> {
       starts.push(await page.evaluate(startOfPage))
       await page.click('details[data-part=room] > summary')
       await page.waitForSelector('[data-field="room.roofU_Wm2K"] input[type=range]')
-      drags.push(await page.evaluate(dragRoof, MOVES))
+      drags.push(await page.evaluate(dragRoof, { moves: MOVES, awaited: 'area' }))
+      slowDrags.push(await page.evaluate(dragRoof, { moves: MOVES, awaited: 'answer' }))
       await context.close()
     }
   } finally {
     await stage.close()
   }
-  const late_ms = drags.map(
-    ({ answers_ms }) => answers_ms.toSorted((a, b) => a - b)[Math.floor(0.95 * MOVES)]!,
-  )
-  const long_ms = drags.map(({ longTasks_ms }) => Math.max(0, ...longTasks_ms))
+  const late_ms = (of: readonly Drag[]): number[] =>
+    of.map(({ waits_ms }) => waits_ms.toSorted((a, b) => a - b)[Math.floor(0.95 * MOVES)]!)
+  const long_ms = [...drags, ...slowDrags].map(({ longTasks_ms }) => Math.max(0, ...longTasks_ms))
   const within = (ms: number): boolean => ms <= FRAME_MS
   const told = { reach: '', met: null }
   return [
     {
-      name: 'slider to answer, 95th percentile',
+      name: 'slider to area, 95th percentile',
       reach: '≤ 50',
       unit: 'ms',
-      values: late_ms,
+      values: late_ms(drags),
       met: within,
       found:
-        'an answer is a sizing, and a change of the room also builds the room and its year without panels; wall-clock, so a busy machine shows.',
+        'a change of the room builds the room and its year without panels, then two or three seasons; wall-clock, so a busy machine shows.',
     },
+    { name: 'slider to whole answer, 95th percentile', unit: 'ms', values: late_ms(slowDrags), ...told },
     { name: 'longest task on the page’s thread', reach: '≤ 50', unit: 'ms', values: long_ms, met: within },
     { name: 'first paint', unit: 'ms', values: starts.map((start) => start.paint_ms), ...told },
     { name: 'first answer', unit: 'ms', values: starts.map((start) => start.answer_ms), ...told },
@@ -66,23 +71,26 @@ function startOfPage(): { paint_ms: number; answer_ms: number; bytes: number } {
   }
 }
 
-/** Moves the roof's slider so many times, each as soon as the answer to the one before stands. */
-async function dragRoof(moves: number): Promise<Drag> {
+/** Moves the roof's slider so many times, each as soon as what it awaits of the one before stands. */
+async function dragRoof({ moves, awaited }: { moves: number; awaited: Awaited }): Promise<Drag> {
   const longTasks_ms: number[] = []
   new PerformanceObserver((list) => {
     for (const task of list.getEntries()) longTasks_ms.push(task.duration)
   }).observe({ entryTypes: ['longtask'] })
   const slider = document.querySelector<HTMLInputElement>('[data-field="room.roofU_Wm2K"] input[type=range]')!
-  const answer = document.querySelector('section[aria-label="Answer"]')!
+  const answer = document.querySelector<HTMLElement>('section[aria-label="Answer"]')!
   const frame = (): Promise<unknown> => new Promise((resolve) => requestAnimationFrame(resolve))
-  const answers_ms: number[] = []
+  const stands = (): boolean =>
+    answer.getAttribute('aria-busy') === 'false' ||
+    (awaited === 'area' && answer.dataset['following'] === 'newest')
+  const waits_ms: number[] = []
   for (let i = 0; i < moves; i++) {
     const start = performance.now()
     slider.value = String(0.35 - (i % 10) * 0.02)
     slider.dispatchEvent(new Event('input', { bubbles: true }))
     await frame()
-    while (answer.getAttribute('aria-busy') !== 'false') await frame()
-    answers_ms.push(performance.now() - start)
+    while (!stands()) await frame()
+    waits_ms.push(performance.now() - start)
   }
-  return { answers_ms, longTasks_ms }
+  return { waits_ms, longTasks_ms }
 }

@@ -122,7 +122,7 @@ export function memory({ prepared, record }: Made): Row[] {
   for (let i = 0; i < answers; i++) {
     if (i === answers / 10) before_MB = used_MB()
     const short = { ...task, room_C: () => task.doNothing_C, season: null }
-    areaOnly(short, 0.08, 1 + (i % 50))
+    areaOnly(short, { ratio_m3m2: 0.08, guess_m2: 1 + (i % 50), slope: null })
   }
   const bytes = Object.values(record).reduce(
     (sum, part) => sum + (part instanceof Float64Array ? part.byteLength : 0),

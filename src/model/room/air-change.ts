@@ -16,6 +16,9 @@ export interface AirChange {
   readonly dewPoint_C: Float64Array
 }
 
+/** What of a room's description its air change depends on, beside its volume. */
+type Leaks = Pick<RoomSpec, 'airChange_1h' | 'airChangeWind_1hms' | 'moisture_kgh'>
+
 /** Wetter than this a room drips by itself: the dew point is held here, °C. */
 const WETTEST_C = 50
 
@@ -23,7 +26,7 @@ const WETTEST_C = 50
  * Air change n = n₀ + n_w v and what it carries. Moisture is steady in each hour: w_in = w_out + G/(ρ V n). Windows
  * opened at night are left out: they would only dry the air of a room that gives off moisture.
  */
-export function airChange(spec: RoomSpec, volume_m3: number, weather: WeatherRecord): AirChange {
+export function airChange(spec: Leaks, volume_m3: number, weather: WeatherRecord): AirChange {
   const conductance_WK = new Float64Array(weather.hours)
   const indoor_C = new Float64Array(weather.hours)
   for (let h = 0; h < weather.hours; h++) {

@@ -15,12 +15,24 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 /** Reflectance of the ground before the walls (ISO 52016-1 and common practice: 0.2). */
 const GROUND_ALBEDO_frac = 0.2
 
+/** Gives a part of the room that was worked out before from the same key, or makes it. */
+export type Recall = <T>(part: string, key: readonly unknown[], make: () => T) => T
+
+const afresh: Recall = (_part, _key, make) => make()
+
 /**
  * The room as three nodes with hourly drives. Works for records of any length ≥ 1 h.
  * `sunAndGains` holds what came through glass and what is given off inside; sunshine on walls and roof is in the
- * fabric's drive. Throws RangeError for a spec or lengths out of range, a Problem for a window larger than its wall.
+ * fabric's drive. Sunshine on its planes and its air change do not change with most of the description: `recall` may
+ * keep them. Throws RangeError for a spec or lengths out of range, a Problem for a window larger than its wall.
  */
-export function roomModel(weather: WeatherRecord, sun: SunHours, sky: SkyHours, spec: RoomSpec): RoomModel {
+export function roomModel(
+  weather: WeatherRecord,
+  sun: SunHours,
+  sky: SkyHours,
+  spec: RoomSpec,
+  recall: Recall = afresh,
+): RoomModel {
   checkRoomSpec(spec)
   if (sun.hours !== weather.hours || sky.hours !== weather.hours || weather.hours < 1)
     throw new RangeError(
@@ -28,14 +40,20 @@ export function roomModel(weather: WeatherRecord, sun: SunHours, sky: SkyHours, 
     )
   const geometry = roomGeometry(spec)
   const onPlane = (tilt_deg: number, azimuth_deg: number) =>
-    planeIrradiance(sun, weather, tilt_deg, azimuth_deg, GROUND_ALBEDO_frac)
+    recall(`sun on ${tilt_deg} ${azimuth_deg}`, [weather, sun], () =>
+      planeIrradiance(sun, weather, tilt_deg, azimuth_deg, GROUND_ALBEDO_frac),
+    )
   const facades = geometry.facades.map((facade) => onPlane(90, facade.azimuth_deg))
   const shell = envelope(spec, geometry, weather, sky, {
     roof_Wm2: onPlane(0, 0).total_Wm2,
     facades_Wm2: facades.map((plane) => plane.total_Wm2),
   })
   const slab = slabNode(spec, geometry, weather)
-  const air = airChange(spec, geometry.volume_m3, weather)
+  const { airChange_1h, airChangeWind_1hms, moisture_kgh } = spec
+  const leaks = { airChange_1h, airChangeWind_1hms, moisture_kgh }
+  const air = recall('air change', [weather, leaks, geometry.volume_m3], () =>
+    airChange(leaks, geometry.volume_m3, weather),
+  )
   const sun_W = windowSun_W(spec, geometry, facades)
   const gains_W = gainHours_W(spec.gains_W, weather)
   const shared = shareGains(sun_W, gains_W, geometry.floor_m2 / (geometry.floor_m2 + shell.fabric_m2))

@@ -14,27 +14,41 @@ export interface AreaSearch {
 const AREA_TOLERANCE = 0.003
 const SMALLEST_AREA_m2 = 0.05
 const MOST_TRIALS = 24
+/** A bracket is opened by this factor, or by where the slope says the zero is, a little beyond it. */
+const OPENING = 1.6
+const BEYOND = 1.15
+const WIDEST_OPENING = 4
+/** Trials aim this much of the tolerance past the expected zero, so that both ends of the bracket close on it. */
+const AIM = 0.2
+
+/** What is known before a search begins. */
+export interface AreaSearchStart {
+  readonly guess_m2: number
+  readonly max_m2: number
+  /** The share of itself that the area is found to. */
+  readonly tolerance?: number
+  /** Change of the measure with the logarithm of the area near the guess, if known (< 0). */
+  readonly slope?: number | null
+}
 
 /**
- * Smallest area at which a continuous measure falls to zero: bracketed by doubling or halving from a first guess,
- * then closed by the Illinois form of false position, on the logarithm of the area.
+ * Smallest area at which a continuous measure falls to zero: bracketed from a first guess, then closed by the
+ * Illinois form of false position, on the logarithm of the area.
  * @param measureAt  distance from the target at an area, m² (≤ 0 when met); not met at 0
  * Source: Dowell & Jarratt 1971, BIT 11, 168–174 (Illinois method).
  */
-export function smallestArea(
-  measureAt: (area_m2: number) => number,
-  guess_m2: number,
-  max_m2: number,
-): AreaSearch {
+export function smallestArea(measureAt: (area_m2: number) => number, start: AreaSearchStart): AreaSearch {
+  const { max_m2, tolerance = AREA_TOLERANCE } = start
   const trials: Trial[] = []
-  const tryArea = (area_m2: number): number => {
-    const measure = measureAt(area_m2)
-    trials.push({ area_m2, measure })
-    return measure
+  const tryArea = (area_m2: number): Trial => {
+    const trial = { area_m2, measure: measureAt(area_m2) }
+    trials.push(trial)
+    return trial
   }
-  const bracket = bracketArea(tryArea, Math.min(Math.max(guess_m2, SMALLEST_AREA_m2), max_m2), max_m2)
+  const guess_m2 = Math.min(Math.max(start.guess_m2, SMALLEST_AREA_m2), max_m2)
+  const bracket = bracketArea(tryArea, guess_m2, max_m2, start.slope ?? null)
   if (bracket === null) return { area_m2: null, trials }
-  const area_m2 = closeBracket(tryArea, bracket, () => trials.length >= MOST_TRIALS)
+  const area_m2 = closeBracket(tryArea, bracket, tolerance, () => trials.length >= MOST_TRIALS)
   return { area_m2, trials }
 }
 
@@ -44,31 +58,42 @@ interface Bracket {
   high: Trial
 }
 
-function bracketArea(tryArea: (area_m2: number) => number, guess_m2: number, max_m2: number): Bracket | null {
-  let area_m2 = guess_m2
-  let measure = tryArea(area_m2)
-  if (measure > 0) {
-    while (measure > 0) {
-      if (area_m2 >= max_m2) return null
-      const low = { area_m2, measure }
-      area_m2 = Math.min(area_m2 * 1.6, max_m2)
-      measure = tryArea(area_m2)
-      if (measure <= 0) return { low, high: { area_m2, measure } }
+function bracketArea(
+  tryArea: (area_m2: number) => Trial,
+  guess_m2: number,
+  max_m2: number,
+  slope: number | null,
+): Bracket | null {
+  let here = tryArea(guess_m2)
+  let factor = slope === null ? OPENING : openingBy(here.measure, slope)
+  if (here.measure > 0) {
+    while (here.area_m2 < max_m2) {
+      const low = here
+      here = tryArea(Math.min(low.area_m2 * factor, max_m2))
+      if (here.measure <= 0) return { low, high: here }
+      factor = OPENING
     }
+    return null
   }
-  let high = { area_m2, measure }
-  while (area_m2 > SMALLEST_AREA_m2) {
-    area_m2 /= 1.6
-    measure = tryArea(area_m2)
-    if (measure > 0) return { low: { area_m2, measure }, high }
-    high = { area_m2, measure }
+  while (here.area_m2 > SMALLEST_AREA_m2) {
+    const high = here
+    here = tryArea(high.area_m2 / factor)
+    if (here.measure > 0) return { low: here, high }
+    factor = OPENING
   }
-  return { low: { area_m2: area_m2 / 2, measure: 1 }, high }
+  return { low: { area_m2: here.area_m2 / 2, measure: 1 }, high: here }
+}
+
+/** Factor from an area to a little beyond the zero that a slope promises. */
+function openingBy(measure: number, slope: number): number {
+  const way = Math.abs(measure / slope)
+  return Math.min(WIDEST_OPENING, Math.exp(BEYOND * way + AREA_TOLERANCE))
 }
 
 function closeBracket(
-  tryArea: (area_m2: number) => number,
+  tryArea: (area_m2: number) => Trial,
   { low, high }: Bracket,
+  tolerance: number,
   spent: () => boolean,
 ): number {
   let lowMeasure = low.measure
@@ -76,11 +101,12 @@ function closeBracket(
   let low_m2 = low.area_m2
   let high_m2 = high.area_m2
   let lastSide = 0
-  while (high_m2 - low_m2 > AREA_TOLERANCE * high_m2 && !spent()) {
-    const share = lowMeasure / (lowMeasure - highMeasure)
-    const inside = Math.min(0.95, Math.max(0.05, share))
-    const area_m2 = low_m2 * (high_m2 / low_m2) ** inside
-    const measure = tryArea(area_m2)
+  while (high_m2 - low_m2 > tolerance * high_m2 && !spent()) {
+    const width = Math.log(high_m2 / low_m2)
+    const zero = (width * lowMeasure) / (lowMeasure - highMeasure)
+    const aimed = zero + (zero > width / 2 ? -AIM : AIM) * tolerance
+    const inside = Math.min(0.95, Math.max(0.05, aimed / width))
+    const { area_m2, measure } = tryArea(low_m2 * Math.exp(width * inside))
     if (measure > 0) {
       low_m2 = area_m2
       lowMeasure = measure

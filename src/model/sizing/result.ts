@@ -55,6 +55,8 @@ export interface SizingResult {
     readonly heat_frac: number
     readonly pump_W: number
   }[]
+  /** Change of the measure with the logarithm of the area near the answer; null where it is not known. */
+  readonly slope: number | null
   readonly yearRuns: number
 }
 

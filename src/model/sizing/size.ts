@@ -1,4 +1,4 @@
-import { smallestArea, type Trial } from '#model/sizing/area-search.ts'
+import { smallestArea, type AreaSearch, type AreaSearchStart, type Trial } from '#model/sizing/area-search.ts'
 import { exceedance, type Yardstick } from '#model/sizing/exceedance.ts'
 import type { Exceedance, SizingResult } from '#model/sizing/result.ts'
 import { seasonDecides, type Season } from '#model/sizing/season.ts'
@@ -33,6 +33,8 @@ export interface SizingTask {
 /** Tank per m² of panel that the search begins with, and those the knee is looked for among, m³/m² (common practice, no source). */
 const FIRST_STORE_m3m2 = 0.08
 const STORE_LADDER_m3m2 = [0.03, 0.05, 0.08, 0.12, 0.18, 0.27]
+/** The knee is looked for at an area found to this share of itself. */
+const REFERENCE_TOLERANCE = 0.03
 /** The knee: the smallest tank that gets this share of what the best of the ladder gets. */
 const KNEE_SHARE = 0.97
 
@@ -41,18 +43,23 @@ export function sizePanels(task: SizingTask): SizingResult {
   const doNothing = exceedance(task.doNothing_C, task.yardstick)
   const runs = new Runs(task)
   if (doNothing.measure <= 0) return result(task, runs, 'notNeeded', 0, FIRST_STORE_m3m2, doNothing, [])
-  const first = searchArea(task, runs, FIRST_STORE_m3m2, task.guess_m2)
+  const start = { guess_m2: task.guess_m2, max_m2: task.maxArea_m2 }
+  const first = searchArea(runs, FIRST_STORE_m3m2, { ...start, tolerance: REFERENCE_TOLERANCE })
   const reference_m2 = first.area_m2 ?? task.maxArea_m2
   const knee = storeKnee(task, runs, reference_m2, doNothing)
-  if (knee.ratio_m3m2 === FIRST_STORE_m3m2) {
-    return first.area_m2 === null
-      ? result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
-      : result(task, runs, 'met', first.area_m2, knee.ratio_m3m2, doNothing, knee.rows)
-  }
-  const final = searchArea(task, runs, knee.ratio_m3m2, reference_m2)
-  return final.area_m2 === null
+  const slope = slopeNearZero(first.trials)
+  const { area_m2 } = searchArea(runs, knee.ratio_m3m2, { ...start, guess_m2: reference_m2, slope })
+  return area_m2 === null
     ? result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
-    : result(task, runs, 'met', final.area_m2, knee.ratio_m3m2, doNothing, knee.rows)
+    : result(task, runs, 'met', area_m2, knee.ratio_m3m2, doNothing, knee.rows)
+}
+
+/** Change of the measure with the logarithm of the area between the two trials nearest to zero; null where it does not fall. */
+export function slopeNearZero(trials: readonly Trial[]): number | null {
+  const [a, b] = trials.toSorted((one, other) => Math.abs(one.measure) - Math.abs(other.measure))
+  if (a === undefined || b === undefined) return null
+  const slope = (b.measure - a.measure) / Math.log(b.area_m2 / a.area_m2)
+  return slope < 0 ? slope : null
 }
 
 /** What a design of the user's own area does: not sized, only judged. */
@@ -61,20 +68,23 @@ export function judgeOwnArea(task: SizingTask, area_m2: number): SizingResult {
   return result(task, new Runs(task), 'own', area_m2, FIRST_STORE_m3m2, doNothing, [])
 }
 
+/** What a search for the area alone starts from: another answer's area, tank and slope. */
+export interface AreaAlone {
+  readonly ratio_m3m2: number
+  readonly guess_m2: number
+  readonly slope: number | null
+}
+
 /** The area alone, for a tank in a known proportion (or fixed): what the uncertainty run repeats. */
-export function areaOnly(task: SizingTask, ratio_m3m2: number, guess_m2: number): number | null {
+export function areaOnly(task: SizingTask, { ratio_m3m2, guess_m2, slope }: AreaAlone): number | null {
   const doNothing = exceedance(task.doNothing_C, task.yardstick)
-  return doNothing.measure <= 0 ? 0 : searchArea(task, new Runs(task), ratio_m3m2, guess_m2).area_m2
+  if (doNothing.measure <= 0) return 0
+  return searchArea(new Runs(task), ratio_m3m2, { guess_m2, max_m2: task.maxArea_m2, slope }).area_m2
 }
 
 /** Searches the area, with the tank in proportion to it (or fixed). */
-function searchArea(
-  task: SizingTask,
-  runs: Runs,
-  ratio_m3m2: number,
-  guess_m2: number,
-): { area_m2: number | null; trials: readonly Trial[] } {
-  return smallestArea((area_m2) => runs.at(area_m2, ratio_m3m2).measure, guess_m2, task.maxArea_m2)
+function searchArea(runs: Runs, ratio_m3m2: number, start: AreaSearchStart): AreaSearch {
+  return smallestArea((area_m2) => runs.at(area_m2, ratio_m3m2).measure, start)
 }
 
 /** Years already simulated in one sizing. */
@@ -160,6 +170,7 @@ function result(
     },
     storeKnee: storeRows,
     flowKnee: task.flowRows,
+    slope: slopeNearZero(onCurve.map((run) => ({ area_m2: run.area_m2, measure: run.result.measure }))),
     yearRuns: runs.done.size,
   }
 }

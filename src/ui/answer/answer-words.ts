@@ -1,3 +1,4 @@
+import type { AboutArea } from '#model/sizing/about.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
 import { flowText, shownQuantity } from '#ui/words/quantity.ts'
@@ -15,6 +16,19 @@ export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
       return { kicker: 'Your own panel area', big: area }
     case 'met':
       return { kicker: 'Panel area for the target', big: area }
+    case 'notNeeded':
+      return { kicker: 'The room meets the target by itself', big: 'No panels' }
+    case 'floor':
+      return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
+  }
+}
+
+/** The same while a slider moves: about the area, before modules and tank are chosen anew. */
+export function followingHeadline({ kind, area_m2 }: AboutArea, system: UnitSystem = 'si') {
+  const area = shownQuantity('m2', system).text(area_m2)
+  switch (kind) {
+    case 'met':
+      return { kicker: 'Area needed, about', big: `≈ ${area}` }
     case 'notNeeded':
       return { kicker: 'The room meets the target by itself', big: 'No panels' }
     case 'floor':

@@ -18,7 +18,7 @@ describe.each(Object.entries(SHAPES))('%s', (_, shape) => {
     const areas = fc.double({ min: 0.1, max: 50, noNaN: true })
     fc.assert(
       fc.property(areas, areas, (root, guess) => {
-        const found = smallestArea((area) => shape(area, root), guess, 60)
+        const found = smallestArea((area) => shape(area, root), { guess_m2: guess, max_m2: 60 })
         expect(found.trials.length).toBeLessThanOrEqual(24)
         expect(shape(found.area_m2!, root)).toBeLessThanOrEqual(0)
         expect(1 - root / found.area_m2!).toBeLessThanOrEqual(TOLERANCE + 1e-9)
@@ -29,29 +29,29 @@ describe.each(Object.entries(SHAPES))('%s', (_, shape) => {
 })
 
 test('out of reach at the largest area: null, and the largest area was tried', () => {
-  const found = smallestArea(() => 1, 5, 60)
+  const found = smallestArea(() => 1, { guess_m2: 5, max_m2: 60 })
   expect(found.area_m2).toBeNull()
   expect(found.trials.at(-1)!.area_m2).toBe(60)
 })
 
 test('met only at the very largest area: that area, within the tolerance', () => {
-  const found = smallestArea((area) => (area >= 60 ? 0 : 1), 5, 60)
+  const found = smallestArea((area) => (area >= 60 ? 0 : 1), { guess_m2: 5, max_m2: 60 })
   expect(found.area_m2).toBe(60)
 })
 
 test('met by next to nothing: an area under 0.1 m², never 0', () => {
-  const found = smallestArea(() => -1, 5, 60)
+  const found = smallestArea(() => -1, { guess_m2: 5, max_m2: 60 })
   expect(found.area_m2!).toBeGreaterThan(0)
   expect(found.area_m2!).toBeLessThan(0.1)
 })
 
 test('a guess beyond the largest area is brought inside it', () => {
-  const found = smallestArea((area) => 10 - area, 500, 20)
+  const found = smallestArea((area) => 10 - area, { guess_m2: 500, max_m2: 20 })
   expect(Math.max(...found.trials.map((trial) => trial.area_m2))).toBe(20)
   expect(found.area_m2!).toBeGreaterThanOrEqual(10)
 })
 
 test('an exact hit ends the search', () => {
-  const found = smallestArea((area) => (area >= 8 ? 0 : 1), 8, 60)
+  const found = smallestArea((area) => (area >= 8 ? 0 : 1), { guess_m2: 8, max_m2: 60 })
   expect(found.area_m2! / 8 - 1).toBeLessThanOrEqual(TOLERANCE)
 })

@@ -14,7 +14,7 @@ import { sampleWeather } from '../../../src/shell/samples.ts'
  * side, so two searches may differ by that; an ordering may be broken by no more than it.
  */
 const SEARCH = 1.004
-const STORE_m3m2 = 0.08
+const START = { ratio_m3m2: 0.08, guess_m2: 8, slope: null }
 const AREAS_m2 = [1, 2, 4, 8, 16, 32, 60]
 
 const climates = ['continental', 'semi-arid-south', 'mediterranean-coast'] as const
@@ -25,9 +25,7 @@ function scenarioWith(settings: Readonly<Record<string, string>>): Scenario {
   return Object.entries(settings).reduce((s, [field, text]) => withField(s, field, text), defaultScenario())
 }
 function areaFor(climate: string, settings: Readonly<Record<string, string>>): number {
-  return (
-    areaOnly(taskOf(spine.prepare(scenarioWith(settings), weathers[climate]!)), STORE_m3m2, 8) ?? Infinity
-  )
+  return areaOnly(taskOf(spine.prepare(scenarioWith(settings), weathers[climate]!)), START) ?? Infinity
 }
 
 describe.each(climates)('%s', (climate) => {
@@ -44,7 +42,7 @@ describe.each(climates)('%s', (climate) => {
     const settings = { 'target.kind': kind, 'target.limit_C': '27' }
     const prepared = spine.prepare(scenarioWith(settings), weathers[climate]!)
     const measures = AREAS_m2.map((area_m2) => {
-      const candidate = { area_m2, storeVolume_m3: STORE_m3m2 * area_m2, flow_kgsm2: prepared.flow_kgsm2 }
+      const candidate = { area_m2, storeVolume_m3: START.ratio_m3m2 * area_m2, flow_kgsm2: prepared.flow_kgsm2 }
       const { room_C } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
       return exceedance(room_C, prepared.yardstick).measure
     })
