@@ -7,8 +7,7 @@ export const CONVECTIVE_SUN_frac = 0.1
 
 /** Internal gains of each hour, W, from the 24 h profile by local standard time. */
 export function gainHours_W(profile_W: readonly number[], weather: WeatherRecord): Float64Array {
-  return Float64Array.from(
-    { length: weather.hours },
+  return new Float64Array(weather.hours).map(
     (_, h) => profile_W[Math.floor(localHour(weather, h) + 0.5) % 24]!,
   )
 }

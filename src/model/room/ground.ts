@@ -87,7 +87,7 @@ const LAG_h = YEAR_HOURS / 12
 export function groundTemp_C(floor: GroundFloor, weather: WeatherRecord): Float64Array {
   const swing = annualSwing(weather)
   const damping = outdoorSwing_WK(floor) / (slabOnGroundU_Wm2K(floor) * floor.area_m2)
-  return Float64Array.from({ length: weather.hours }, (_, h) => {
+  return new Float64Array(weather.hours).map((_, h) => {
     const angle = OMEGA_1h * (h + 0.5 - LAG_h)
     return swing.mean_C + damping * (swing.cosine_K * Math.cos(angle) + swing.sine_K * Math.sin(angle))
   })

@@ -74,7 +74,7 @@ export function roomModel(
     fabricDrive_W: shell.drive_W.map((drive_W, h) => drive_W + shared.fabric_W[h]!),
     slabDrive_W: slab.drive_W.map((drive_W, h) => drive_W + shared.slab_W[h]!),
     nightVent_WK: nightVent_WK(spec, geometry.volume_m3, weather),
-    night: Uint8Array.from(sun.altitude_deg, (altitude_deg) => (altitude_deg < SUNSET_deg ? 1 : 0)),
+    night: new Uint8Array(sun.hours).map((_, h) => (sun.altitude_deg[h]! < SUNSET_deg ? 1 : 0)),
     outdoor_C: weather.airTemp_C,
     indoorDewPoint_C: air.dewPoint_C,
     operativeWeights: operativeWeights(shell, slab, geometry.floor_m2),
