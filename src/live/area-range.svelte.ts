@@ -1,6 +1,6 @@
 import { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import { LongRun } from '#live/long-run.svelte.ts'
+import { RangeRun } from '#live/range-run.svelte.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
 
 /** The 10 and 90 % areas; `high_m2` is null where some draws have no area that is enough. */
@@ -15,7 +15,7 @@ const QUIET_MS = 700
 
 /** The range around the area. It begins by itself once the answer rests, and ends as soon as that changes. */
 export class AreaRangeRun {
-  readonly run = new LongRun('uncertainty')
+  readonly run = new RangeRun()
 
   /** Starts after a pause; what it returns calls that off. */
   followSoon(answer: LiveAnswer | null, weather: WeatherRecord): () => void {

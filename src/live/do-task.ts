@@ -6,12 +6,11 @@ import type { Spine } from '#model/answer.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
 import type {
   ComparisonQuestion,
+  DrawsQuestion,
   LiveAnswer,
   MapQuestion,
-  RangeQuestion,
   TaskInput,
   TaskName,
   TaskOutput,
@@ -35,7 +34,7 @@ const TASKS: { readonly [K in TaskName]: Doing<K> } = {
   trials: (scenarios, hands) => scenarios.map((scenario, i) => trial(scenario, i / scenarios.length, hands)),
   compare: (question, hands) => sideBySide(question, hands),
   map: (question, hands) => mapOf(question, hands),
-  uncertainty: (question, hands) => rangeOf(question, hands),
+  draws: (question, hands) => areasOf(question, hands),
   bench: async (readings) => (await import('#live/bench-task.ts')).benchReport(readings),
   asBuilt: async (question, { spine, weather }) =>
     (await import('#live/as-built-task.ts')).asBuiltReport(question, spine, weather),
@@ -65,15 +64,15 @@ function trial(scenario: Scenario, share: number, { spine, weather, progress }: 
   return { kind, area_m2, peak_C: withPanels.peak_C, hours_h: withPanels.hours_h }
 }
 
-function rangeOf(
-  { scenario, sizing, draws }: RangeQuestion,
+function areasOf(
+  { scenario, sizing, draws, from, to }: DrawsQuestion,
   { spine, weather, progress }: Hands,
-): UncertaintyResult {
-  const drawing = spine.uncertainty(scenario, weather, sizing, draws)
+): (number | null)[] {
+  const drawing = spine.drawnAreas_m2(scenario, weather, sizing, draws, from, to)
   for (;;) {
     const step = drawing.next()
     if (step.done) return step.value
-    progress(step.value / draws)
+    progress(step.value / (to - from))
   }
 }
 

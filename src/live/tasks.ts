@@ -7,7 +7,7 @@ import type { HeldDesign } from '#model/scenario/map-design.ts'
 import type { AboutArea } from '#model/sizing/about.ts'
 import type { DesignMap } from '#model/sizing/design-map.ts'
 import type { MapAxes } from '#model/sizing/map-axes.ts'
-import type { SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
+import type { SizingResult } from '#model/sizing/result.ts'
 import type { AsBuiltQuestion, AsBuiltReport, RehearsalQuestion } from '#live/as-built-task.ts'
 import type { BenchReport } from '#live/bench-task.ts'
 import type { SheetRangeQuestion } from '#live/sheet-task.ts'
@@ -37,6 +37,12 @@ export interface RangeQuestion {
   readonly draws: number
 }
 
+/** Some of a range's draws: from the first to one past the last. */
+export interface DrawsQuestion extends RangeQuestion {
+  readonly from: number
+  readonly to: number
+}
+
 /** What to set side by side; every climate comes with its hours. */
 export interface ComparisonQuestion {
   readonly base: Scenario
@@ -60,7 +66,7 @@ interface Tasks {
   compare: { input: ComparisonQuestion; output: Comparison }
   /** Coarse first, then finer. */
   map: { input: MapQuestion; output: DesignMap }
-  uncertainty: { input: RangeQuestion; output: UncertaintyResult }
+  draws: { input: DrawsQuestion; output: readonly (number | null)[] }
   /** Field notes of the coating bench. */
   bench: { input: BenchReadings; output: BenchReport }
   asBuilt: { input: AsBuiltQuestion; output: AsBuiltReport }

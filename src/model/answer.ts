@@ -36,7 +36,7 @@ import { exceedance } from '#model/sizing/exceedance.ts'
 import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { limitOf } from '#model/sizing/limit.ts'
 import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
-import { areaOnly, judgeOwnArea, sizePanels, type AreaAlone } from '#model/sizing/size.ts'
+import { judgeOwnArea, sizePanels, type AreaAlone } from '#model/sizing/size.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import type { PlaneIrradiance, SunHours } from '#model/sun/hours.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
@@ -66,7 +66,7 @@ export class Spine {
     const stress = { hotSpell_K, moreHumid_K, windFactor_frac }
     const options = skyOptionsOf(scenario)
     const weather = this.memory.recall('weather', [record, stress], () => stressWeather(record, stress))
-    const sun = this.memory.recall('sun', [weather], () => sunOf(weather))
+    const sun = this.memory.recall('sun', whenAndWhere(weather), () => sunOf(weather))
     const sky = this.memory.recall('sky', [weather, options], () => skyHours(weather, options))
     return { weather, sun, sky }
   }
@@ -153,8 +153,8 @@ export class Spine {
   ): Generator<number, (number | null)[]> {
     const areas_m2: (number | null)[] = []
     for (const drawn of drawnScenarios(scenario, draws).slice(from, to)) {
-      const task = taskOf(this.prepare(drawn, record))
-      areas_m2.push(areaOnly(task, areaAlone(sizing, task.guess_m2)))
+      const { kind, area_m2 } = this.about(drawn, record, sizing)
+      areas_m2.push(kind === 'floor' ? null : area_m2)
       yield areas_m2.length
     }
     return areas_m2
@@ -196,6 +196,11 @@ export function sizingOf(prepared: Prepared): SizingResult {
 function sunOnPanel(weather: WeatherRecord, sun: SunHours, spec: PanelSpec): PlaneIrradiance {
   const { tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg } = spec
   return planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg)
+}
+
+/** What the sun's place depends on: not on what a stressed or drawn weather changes. */
+function whenAndWhere({ start_utcMs, hours, radiationMiddle_h, site }: WeatherRecord): readonly unknown[] {
+  return [start_utcMs, hours, radiationMiddle_h, site.latitude_deg, site.longitude_deg]
 }
 
 function sunOf(weather: WeatherRecord): ReturnType<typeof sunHours> {

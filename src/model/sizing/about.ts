@@ -8,37 +8,44 @@ export interface AboutArea {
   readonly area_m2: number
 }
 
-/** A step is believed up to this factor of area; where a longer one would be needed the area is searched. */
-const BELIEVED_FACTOR = 1.6
+/** No step is longer than this factor of area. */
+const LONGEST_FACTOR = 1.6
 /** The last step is shorter than this factor, so that what is left is its square. */
 const LAST_FACTOR = 1.04
-const MOST_SEASONS = 3
+const MOST_SEASONS = 6
 
 /**
  * About the area a changed task needs: Newton's rule with the slope of the answer before, then secant steps with its
- * own, two or three seasons in all. The tank keeps its proportion.
+ * own, two or three seasons in all as a rule. The tank keeps its proportion. Where no slope is known, or the steps do
+ * not end, the area is searched.
  */
 export function aboutArea(task: SizingTask, before: AreaAlone): AboutArea {
   if (exceedance(task.doNothing_C, task.yardstick).measure <= 0) return { kind: 'notNeeded', area_m2: 0 }
-  const area_m2 = fewSteps(task, before) ?? areaOnly(task, before)
-  return area_m2 === null ? { kind: 'floor', area_m2: task.maxArea_m2 } : { kind: 'met', area_m2 }
+  const floor: AboutArea = { kind: 'floor', area_m2: task.maxArea_m2 }
+  const area_m2 = before.slope === null ? null : fewSteps(task, before, before.slope)
+  if (area_m2 !== null) return area_m2 > task.maxArea_m2 ? floor : { kind: 'met', area_m2 }
+  const searched_m2 = areaOnly(task, before)
+  return searched_m2 === null ? floor : { kind: 'met', area_m2: searched_m2 }
 }
 
-/** Null where the steps cannot be believed. */
-function fewSteps(task: SizingTask, { ratio_m3m2, guess_m2, slope }: AreaAlone): number | null {
-  let area_m2 = Math.min(guess_m2, task.maxArea_m2)
+/** More than the largest area where that does not meet the target; null where the steps do not end. */
+function fewSteps(task: SizingTask, { ratio_m3m2, guess_m2 }: AreaAlone, slope: number): number | null {
+  const { maxArea_m2 } = task
+  let area_m2 = Math.min(guess_m2, maxArea_m2)
   let here: Trial | null = null
   for (let seasons = 0; seasons < MOST_SEASONS; seasons++) {
     const before: Trial | null = here
     here = { area_m2, measure: measureAt(task, area_m2, ratio_m3m2) }
+    if (here.measure > 0 && area_m2 === maxArea_m2) return Infinity
     const steep = before === null ? slope : slopeNearZero([before, here])
-    const factor = steep === null ? NaN : Math.exp(-here.measure / steep)
-    if (!(factor < BELIEVED_FACTOR && factor > 1 / BELIEVED_FACTOR)) return null
-    area_m2 *= factor
-    if (area_m2 > task.maxArea_m2) return null
-    if (before !== null && factor < LAST_FACTOR && factor > 1 / LAST_FACTOR) break
+    if (steep === null) return null
+    const factor = Math.exp(-here.measure / steep)
+    const held = Math.min(LONGEST_FACTOR, Math.max(1 / LONGEST_FACTOR, factor))
+    area_m2 = Math.min(area_m2 * held, maxArea_m2)
+    const isShort = factor < LAST_FACTOR && factor > 1 / LAST_FACTOR
+    if (before !== null && isShort && area_m2 < maxArea_m2) return area_m2
   }
-  return area_m2
+  return null
 }
 
 function measureAt(task: SizingTask, area_m2: number, ratio_m3m2: number): number {
