@@ -11,12 +11,15 @@ export interface Score {
 /** Left out by rule (`error-words.js`). */
 export const leftOut = ({ status }: Mutant): boolean => status === 'Ignored'
 
+/** Not in the sample (`sample.js`): a checker of Stryker's has no other word for it. */
+export const undrawn = ({ status }: Mutant): boolean => status === 'CompileError'
+
 /** Not seen by any test: run and passed by all, or not even run. */
 export const survived = ({ status }: Mutant): boolean => status === 'Survived' || status === 'NoCoverage'
 
 /** A mutant is killed by a test that fails, by tests that no longer end, or by a test file that no longer loads. */
 export function scoreOf(mutants: readonly Mutant[]): Score {
-  const counted = mutants.filter((mutant) => !leftOut(mutant))
+  const counted = mutants.filter((mutant) => !leftOut(mutant) && !undrawn(mutant))
   return { mutants: counted.length, killed: counted.filter((mutant) => !survived(mutant)).length }
 }
 
