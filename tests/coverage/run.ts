@@ -42,7 +42,9 @@ const { total, ...files } = summary
 console.log(`\nfiles of src/model under ${REACH_pct} % of their lines`)
 for (const [path, { lines }] of Object.entries(files).sort(([, a], [, b]) => a.lines.pct - b.lines.pct)) {
   if (lines.pct >= REACH_pct) continue
-  console.log(`${lines.pct.toFixed(1).padStart(6)} %  ${relative(ROOT, path)} (${lines.total - lines.covered} lines)`)
+  console.log(
+    `${lines.pct.toFixed(1).padStart(6)} %  ${relative(ROOT, path)} (${lines.total - lines.covered} lines)`,
+  )
 }
 if (status !== 0) console.log('some unit tests failed: see above')
 const reached = total!.lines.pct
