@@ -32,8 +32,8 @@ export async function inBrowser(): Promise<Row[]> {
       starts.push(await page.evaluate(startOfPage))
       await page.click('details[data-part=room] > summary')
       await page.waitForSelector('[data-field="room.roofU_Wm2K"] input[type=range]')
-      drags.push(await page.evaluate(dragRoof, { moves: MOVES, awaited: 'area' }))
-      slowDrags.push(await page.evaluate(dragRoof, { moves: MOVES, awaited: 'answer' }))
+      drags.push(await page.evaluate(dragRoof, { moves: MOVES, awaited: 'area' } as const))
+      slowDrags.push(await page.evaluate(dragRoof, { moves: MOVES, awaited: 'answer' } as const))
       await context.close()
     }
   } finally {

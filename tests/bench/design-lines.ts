@@ -1,10 +1,13 @@
 import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
-import { sizingOf } from '#model/answer.ts'
+import { sizingOf, Spine } from '#model/answer.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
 import { taskOf } from '#model/scenario/design.ts'
 import { mapTaskOf } from '#model/scenario/map-task.ts'
 import { areaOnly } from '#model/sizing/size.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
 import { simulateYear } from '#model/year/simulate.ts'
+import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 import type { Made } from './made.ts'
 import { cpu_s, exponent, median, timed_s } from './measure.ts'
 import type { Row } from './table.ts'
@@ -42,7 +45,7 @@ export function uncertainty({ spine, scenario, record }: Made): Row {
     values,
     met: (s) => s <= 2,
     found:
-      'a draw changes the weather (hot spell), the panel and the room at once, so each needs its own sky, reduction, room and year without panels before some eight seasons of search.',
+      'a draw changes the weather (hot spell), the panel and the room at once: a third of its time goes to its own sky and reduction, a third to its room and the year without panels, a third to two or three seasons.',
   }
 }
 
@@ -69,8 +72,13 @@ export function designMap({ prepared }: Made): Row {
   }
 }
 
-/** Growth of the time with hours and with designs: the fitted exponents. */
-export function growth({ inputs, prepared }: Made): Row[] {
+/** Every stage from the weather to the year of the room without panels, in each climate, nothing remembered. */
+function roomsLeftAlone(scenario: Scenario, records: readonly WeatherRecord[]): void {
+  for (const record of records) new Spine().prepare(scenario, record)
+}
+
+/** Growth of the time with hours, designs and climates: the fitted exponents, and their errors in the name. */
+export function growth({ inputs, prepared, scenario }: Made): Row[] {
   const spans_h = [1000, 2000, 4000, 8000]
   const hours = Array.from({ length: RUNS }, () =>
     exponent(
@@ -98,14 +106,27 @@ export function growth({ inputs, prepared }: Made): Row[] {
       ),
     ),
   )
+  const records = sampleNames()
+    .slice(0, 8)
+    .map((name) => sampleWeather(name))
+  const climates = Array.from({ length: RUNS }, () =>
+    exponent(
+      [1, 2, 4, 8],
+      [1, 2, 4, 8].map((count) => timed_s(() => roomsLeftAlone(scenario, records.slice(0, count)), 1, 0)[0]!),
+    ),
+  )
   const row = (name: string, fits: typeof hours): Row => ({
-    name,
+    name: `${name} (each fit ± ${median(fits.map(({ error }) => error)).toFixed(2)})`,
     reach: '≤ 1.1',
     unit: '',
     values: fits.map(({ b }) => b),
     met: (b) => b <= 1.1,
   })
-  return [row('growth with hours, exponent', hours), row('growth with designs, exponent', designs)]
+  return [
+    row('growth with hours, exponent', hours),
+    row('growth with designs, exponent', designs),
+    row('growth with climates, exponent', climates),
+  ]
 }
 
 /** Heap after so many answers over what it was after the first tenth of them, MB; and the weather's own size. */

@@ -4,10 +4,11 @@ import { join } from 'node:path'
 import { inBrowser } from './browser-lines.ts'
 import { designMap, growth, memory, sizing, uncertainty } from './design-lines.ts'
 import { makeCase } from './made.ts'
+import { starting } from './start-lines.ts'
 import { printTable } from './table.ts'
 import { againstC, againstOdex, reduction } from './year-lines.ts'
 
-/** The bench: `npm run -s bench`. Times are CPU times but for the page's, so that other work on the machine does not count. */
+/** The bench: `npm run -s bench`, or `npm run -s bench -- tests` to time `npm test` as well. Times are CPU times but for the page's, so that other work on the machine does not count. */
 const made = makeCase()
 const folder = mkdtempSync(join(tmpdir(), 'duskbank-bench-'))
 try {
@@ -21,6 +22,7 @@ try {
     ...growth(made),
     ...memory(made),
     ...(await inBrowser()),
+    ...starting(folder, process.argv.includes('tests')),
   ]
   printTable(rows, [])
 } finally {

@@ -105,7 +105,7 @@ static void tangent(int h, double plate, double water) {
 static double store, slab, fabric, air, plate, water, sinkDrift, sinkMean, lastDrop;
 static int pumping, delivering, venting, freezing;
 /* year/plate-step.ts */
-static double shed, rest, fromSink, fromConst, fromPlate, meanSlope, meanOffset, endWeight, endRamp;
+static double perCapacity, shed, rest, fromSink, fromConst, fromPlate, meanSlope, meanOffset, endWeight, endRamp;
 /* year/loop-flow.ts */
 static double pipeShare, exchange, backTop, backPlate, backConst;
 /* year/delivery.ts */
@@ -119,15 +119,15 @@ static double waterAfter(double seconds) {
   return next > c.waterLimit && plate >= 0 ? c.waterLimit : next;
 }
 static void prepare(double step) {
-  const double back = shed + fromPlate, z = back * step / c.plateCapacity;
-  const double end = z > 1e-4 ? (1 - exp(-z)) / z : 1 - z / 2;
-  const double mean = z > 1e-4 ? (1 - end) / z : 0.5 - z / 6;
-  const double perWatt = mean * step / c.plateCapacity;
+  const double pace = step * perCapacity, back = shed + fromPlate, z = back * pace, perZ = 1 / z;
+  const double end = z > 1e-4 ? (1 - exp(-z)) * perZ : 1 - z / 2;
+  const double mean = z > 1e-4 ? (1 - end) * perZ : 0.5 - z / 6;
+  const double perWatt = mean * pace;
   meanSlope = perWatt * fromSink;
   meanOffset = plate + perWatt * (fromConst + rest - back * plate);
-  endWeight = end * step / c.plateCapacity;
-  const double ramp = fromSink * sinkDrift * step * step / c.plateCapacity;
-  meanOffset += ramp * (z < 1e-2 ? z / 24 - 1.0 / 12 : (end / 2 - mean) / z);
+  endWeight = end * pace;
+  const double ramp = fromSink * sinkDrift * step * pace;
+  meanOffset += ramp * (z < 1e-2 ? z / 24 - 1.0 / 12 : (end / 2 - mean) * perZ);
   endRamp = ramp * (z < 1e-2 ? z / 12 : mean - end / 2);
 }
 static double meanPlate(double sink) { return meanSlope * sink + meanOffset; }
@@ -210,7 +210,7 @@ static void decide(int h) {
 
 /* year/hub-system.ts, filled as in year/kernel.ts */
 static double dAir, dFabric, dSlab, dTank, airTank, tankAir, rAir, rFabric, rSlab, rTank;
-static double fabricShare, slabShare, tankShare, perAir, perTank;
+static double fabricShare, slabShare, tankShare, perAir, perTank, perFabric, perSlab;
 static void assemble(int h) {
   const double vent = venting ? c.nightVent : 0, inertia = 1 / (GAMMA * c.step_s);
   dAir = c.airCapacity * inertia + c.airFabric + c.airSlab + w.airLoss[h] + vent;
@@ -236,8 +236,10 @@ static void assemble(int h) {
     const double from = law == THROTTLED ? c.setpoint : lowest;
     dAir += k, rAir += k * from, tankAir -= k, rTank -= k * from;
   }
-  fabricShare = c.airFabric / dFabric;
-  slabShare = c.airSlab / dSlab;
+  perFabric = 1 / dFabric;
+  perSlab = 1 / dSlab;
+  fabricShare = c.airFabric * perFabric;
+  slabShare = c.airSlab * perSlab;
   perTank = 1 / dTank;
   tankShare = tankAir * perTank;
   perAir = 1 / (dAir - c.airFabric * fabricShare - c.airSlab * slabShare - airTank * tankShare);
@@ -257,8 +259,8 @@ static void stage(int h, double bStore, double bSlab, double bFabric, double bAi
     const double f = c.fabricCapacity * inertia * bFabric + rFabric, s = c.slabCapacity * inertia * bSlab + rSlab;
     const double t = (c.tankCapacity * inertia * bStore + rTank) * perTank;
     xAir = (c.airCapacity * inertia * bAir + rAir + fabricShare * f + slabShare * s - airTank * t) * perAir;
-    xFabric = f / dFabric + fabricShare * xAir;
-    xSlab = s / dSlab + slabShare * xAir;
+    xFabric = f * perFabric + fabricShare * xAir;
+    xSlab = s * perSlab + slabShare * xAir;
     xStore = t - tankShare * xAir;
     if (attempt == 4) break;
     const int next = lawAt(xAir, xStore), changed = next != law;
@@ -311,6 +313,7 @@ static void year(double *room) {
   water = sinkDrift = sinkMean = lastDrop = fanShare = latestShare = 0;
   pumping = delivering = venting = freezing = enabled = 0;
   law = CLOSED;
+  perCapacity = 1 / c.plateCapacity;
   pipeShare = c.rate > 0 ? 1 - exp(-0.5 * c.pipeGain / c.rate) : 0;
   for (int h = first; h < hours; h++) hour(h);
   for (int h = 0; h < hours; h++) room[h] = hour(h);

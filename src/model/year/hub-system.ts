@@ -56,6 +56,10 @@ export class HubSystem {
   private slabShare = 0
   private readonly tankShare: Float64Array
   private perAir_K_W = 0
+  private perFabric_K_W = 0
+  private perSlab_K_W = 0
+  /** Of a tank of one layer. */
+  private perTank_K_W = 0
   private readonly sinkIsSlab: boolean
   private readonly airFabric_WK: number
   private readonly airSlab_WK: number
@@ -108,18 +112,24 @@ export class HubSystem {
   /** Eliminates all masses toward the air. */
   factor(): void {
     const { tank, airTank_WK, tankShare } = this
-    this.fabricShare = this.airFabric_WK / this.fabric_WK
-    this.slabShare = this.airSlab_WK / this.slab_WK
+    this.perFabric_K_W = 1 / this.fabric_WK
+    this.perSlab_K_W = 1 / this.slab_WK
+    this.fabricShare = this.airFabric_WK * this.perFabric_K_W
+    this.slabShare = this.airSlab_WK * this.perSlab_K_W
     let air_WK = this.air_WK - this.airFabric_WK * this.fabricShare - this.airSlab_WK * this.slabShare
     if (tank !== null) {
-      if (tank.size === 1) tankShare[0] = this.tankAir_WK[0]! / tank.matrix[0]!
-      else this.followAir(tank)
+      this.followAir(tank)
       for (let i = 0; i < tankShare.length; i++) air_WK -= airTank_WK[i]! * tankShare[i]!
     }
     this.perAir_K_W = 1 / air_WK
   }
 
   private followAir(tank: LinearSystem): void {
+    if (tank.size === 1) {
+      this.perTank_K_W = 1 / tank.matrix[0]!
+      this.tankShare[0] = this.tankAir_WK[0]! * this.perTank_K_W
+      return
+    }
     tank.factor()
     tank.solve(this.tankAir_WK, this.tankShare)
   }
@@ -135,8 +145,8 @@ export class HubSystem {
     for (let i = 0; i < tank_C.length; i++) toAir_W -= airTank_WK[i]! * tank_C[i]!
     const air_C = toAir_W * this.perAir_K_W
     this.air_C = air_C
-    this.fabric_C = toFabric_W / this.fabric_WK + this.fabricShare * air_C
-    this.slab_C = toSlab_W / this.slab_WK + this.slabShare * air_C
+    this.fabric_C = toFabric_W * this.perFabric_K_W + this.fabricShare * air_C
+    this.slab_C = toSlab_W * this.perSlab_K_W + this.slabShare * air_C
     for (let i = 0; i < tank_C.length; i++) tank_C[i]! -= tankShare[i]! * air_C
     this.sink_C = this.tank !== null ? tank_C[0]! : this.sinkIsSlab ? this.slab_C : air_C
   }
@@ -145,7 +155,7 @@ export class HubSystem {
   private solveTank(tank: LinearSystem): void {
     const { tank_C, tankCarried_W, tankDrive_W } = this
     if (tank.size === 1) {
-      tank_C[0] = (tankCarried_W[0]! + tankDrive_W[0]!) / tank.matrix[0]!
+      tank_C[0] = (tankCarried_W[0]! + tankDrive_W[0]!) * this.perTank_K_W
       return
     }
     for (let i = 0; i < tank.size; i++) tank_C[i] = tankCarried_W[i]! + tankDrive_W[i]!

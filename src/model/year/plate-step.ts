@@ -34,12 +34,12 @@ export class PlateStep {
   meanOffset_C = 0
   private endWeight_K_W = 0
   private endRamp_C = 0
-  private readonly capacity_JK: number
+  private readonly perCapacity_K_J: number
   private readonly shed_m2: number
 
   /** @param shed_m2  area that sheds heat: of all panels, times their field factor */
   constructor(capacity_JK: number, shed_m2: number) {
-    this.capacity_JK = capacity_JK
+    this.perCapacity_K_J = 1 / capacity_JK
     this.shed_m2 = shed_m2
   }
 
@@ -63,18 +63,20 @@ export class PlateStep {
 
   /** Works out the weights for one step of `step_s` from `start_C`, with the sink drifting by `drift_Ks`. */
   prepare(): void {
-    const { start_C, capacity_JK, step_s, drift_Ks } = this
+    const { start_C, drift_Ks, step_s } = this
+    const pace_K_W = step_s * this.perCapacity_K_J
     const back_WK = this.shed_WK + this.fromPlate_WK
-    const z = (back_WK * step_s) / capacity_JK
-    const end = z > SHORT_STEP ? (1 - Math.exp(-z)) / z : 1 - z / 2
-    const mean = z > SHORT_STEP ? (1 - end) / z : 0.5 - z / 6
-    const perWatt = (mean * step_s) / capacity_JK
+    const z = back_WK * pace_K_W
+    const perZ = 1 / z
+    const end = z > SHORT_STEP ? (1 - Math.exp(-z)) * perZ : 1 - z / 2
+    const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6
+    const perWatt = mean * pace_K_W
     this.meanSlope = perWatt * this.fromSink_WK
     this.meanOffset_C = start_C + perWatt * (this.fromConst_W + this.rest_W - back_WK * start_C)
-    this.endWeight_K_W = (end * step_s) / capacity_JK
-    const ramp_C = (this.fromSink_WK * drift_Ks * step_s * step_s) / capacity_JK
+    this.endWeight_K_W = end * pace_K_W
+    const ramp_C = this.fromSink_WK * drift_Ks * step_s * pace_K_W
     const short = z < SHORT_RAMP
-    this.meanOffset_C += ramp_C * (short ? z / 24 - 1 / 12 : (end / 2 - mean) / z)
+    this.meanOffset_C += ramp_C * (short ? z / 24 - 1 / 12 : (end / 2 - mean) * perZ)
     this.endRamp_C = ramp_C * (short ? z / 12 : mean - end / 2)
   }
 

@@ -1,12 +1,21 @@
+import type { UncertaintyResult } from '#model/sizing/result.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
+/** A rank correlation weaker than this is chance among a few hundred draws. */
+const TELLING_CORRELATION = 0.15
+
+/** The inputs that move the area; none where every draw comes out the same, as where no area is enough. */
+export function tellingDrivers(result: UncertaintyResult | null): UncertaintyResult['drivers'] {
+  return (result?.drivers ?? []).filter(({ correlation }) => Math.abs(correlation) >= TELLING_CORRELATION)
+}
+
 /** What holds the design back or deserves a look, in sentences. */
 export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: UnitSystem): readonly string[] {
   const { year, sizing } = answer
-  const drivers = range.isFor(answer) ? (range.run.result?.drivers ?? []) : []
+  const drivers = range.isFor(answer) ? tellingDrivers(range.run.result) : []
   const kelvin = shownQuantity('K', system)
   const lines: string[] = []
   if (drivers.length > 0) {
