@@ -21,10 +21,12 @@ describe('water on the panel', () => {
     expect(waterAfter_kgm2(0.499, 1e-5, 900, 5, 0.5)).toBe(0.5)
     expect(waterAfter_kgm2(0.499, 1e-5, 900, -2, 0.5)).toBeCloseTo(0.508, 12)
     expect(waterAfter_kgm2(0.6, 0, 900, 1, 0.5)).toBe(0.5)
+    expect(waterAfter_kgm2(0.6, 0, 900, 0, 0.5)).toBe(0.5)
     expect(waterAfter_kgm2(0.001, -1e-4, 900, 5, 0.5)).toBe(0)
   })
   test('a level panel holds more than a tilted one', () => {
     expect(waterLimit_kgm2(0)).toBeCloseTo(0.8, 12)
+    expect(waterLimit_kgm2(15)).toBeCloseTo(0.45, 12)
     expect(waterLimit_kgm2(30)).toBeCloseTo(0.1, 12)
     expect(waterLimit_kgm2(90)).toBeCloseTo(0.1, 12)
   })
