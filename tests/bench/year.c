@@ -248,7 +248,8 @@ static int lawAt(double airNow, double storeNow) {
   if (!enabled) return CLOSED;
   const double reach = c.deliveryUA * (airNow - (storeNow > lowest ? storeNow : lowest));
   const double demand = c.deliveryUA * 10 / c.band * (airNow - c.setpoint);
-  if (reach <= 0 || demand <= 0) return CLOSED;
+  if (demand <= 0) return CLOSED;
+  if (reach <= 0) return law == OPEN_TO_STORE && airNow > lowest ? OPEN_TO_STORE : CLOSED;
   if (demand < reach) return THROTTLED;
   return storeNow >= lowest ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT;
 }

@@ -32,6 +32,8 @@ export class Delivery {
   private readonly bottom: number
   private law = CLOSED
   private lowest_C = 0
+  private warmest_C = 0
+  private spent = false
   private enabled = false
   /** Share of full output in the step before, 0…1: what its fan or pump runs at in this one. */
   private share = 0
@@ -53,29 +55,42 @@ export class Delivery {
     return this.law === OPEN_AT_DEW_LIMIT
   }
 
-  /** Sets what holds for a whole step. */
-  beginStep(indoorDewPoint_C: number, enabled: boolean): void {
+  /** Sets what holds for a whole step. @param top_C  the tank's top layer at its beginning */
+  beginStep(indoorDewPoint_C: number, enabled: boolean, top_C: number): void {
+    this.warmest_C = top_C
+    this.spent = false
     this.lowest_C = indoorDewPoint_C + this.margin_K
     this.enabled = enabled
     this.share = this.latestShare
     if (!enabled) this.law = CLOSED
   }
 
-  /** Takes the law that holds at the system's solution; true when it is another one. */
+  /**
+   * Takes the law that holds at the system's solution; true when it is another one. A small tank that a law asked more of
+   * than it holds was warmed past the room, which no water coming back from it can do: for the rest of this step it is
+   * asked with its temperature in the law. (For a stage alone will not do: the second starts far along the way of the first.)
+   */
   changeLaw(system: HubSystem): boolean {
-    const law = this.enabled ? this.lawAt(system.air_C, system.tank_C[this.bottom]!) : CLOSED
+    if (this.spent) return false
+    const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
+    const top_C = system.tank_C[0]!
+    this.spent = unseen && top_C > system.air_C && top_C > this.warmest_C
+    const law = !this.enabled
+      ? CLOSED
+      : this.spent
+        ? OPEN_TO_STORE
+        : this.lawAt(system.air_C, system.tank_C[this.bottom]!)
     const changed = law !== this.law
     this.law = law
     return changed
   }
 
+  /** A store that the open valve has brought to the room's temperature stays joined to it through the step. */
   private lawAt(air_C: number, store_C: number): number {
     const reachable_W = this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
     if (demanded_W <= 0) return CLOSED
-    // A store too small for what a law asked of it unseen was warmed past the room by that: it is asked with the store in it.
-    const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
-    if (reachable_W <= 0) return unseen ? OPEN_TO_STORE : CLOSED
+    if (reachable_W <= 0) return this.law === OPEN_TO_STORE && air_C > this.lowest_C ? OPEN_TO_STORE : CLOSED
     if (demanded_W < reachable_W) return THROTTLED
     return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
   }

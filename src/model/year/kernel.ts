@@ -110,7 +110,7 @@ export class YearKernel {
     const { controls, nodes, temp_C, plate, delivery, system } = this
     if (plate !== null) {
       if (controls.pumping) controls.pumping = plate.prepareRun(hour, temp_C, rested)
-      delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering)
+      delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering, temp_C[nodes.top]!)
       plate.sinkMean_C = 0
     }
     this.assemble(hour)
