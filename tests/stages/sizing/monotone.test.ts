@@ -42,7 +42,11 @@ describe.each(climates)('%s', (climate) => {
     const settings = { 'target.kind': kind, 'target.limit_C': '27' }
     const prepared = spine.prepare(scenarioWith(settings), weathers[climate]!)
     const measures = AREAS_m2.map((area_m2) => {
-      const candidate = { area_m2, storeVolume_m3: START.ratio_m3m2 * area_m2, flow_kgsm2: prepared.flow_kgsm2 }
+      const candidate = {
+        area_m2,
+        storeVolume_m3: START.ratio_m3m2 * area_m2,
+        flow_kgsm2: prepared.flow_kgsm2,
+      }
       const { room_C } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
       return exceedance(room_C, prepared.yardstick).measure
     })
