@@ -90,7 +90,7 @@ export class Spine {
     const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
     const { weather, sun, sky, panel } = this.panelOf(scenario, record)
     const room = memory.recall('room', [sky, sun, roomSpec], () =>
-      roomModel(weather, sun, sky, roomSpec, memory.keep),
+      roomModel(weather, sun, sky, roomSpec, memory.recall),
     )
     const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
     const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>

@@ -11,12 +11,8 @@ export class Memory {
     this.capacity = capacity
   }
 
-  /** `recall`, to be handed on. */
-  readonly keep = <T>(stage: string, key: readonly unknown[], make: () => T): T =>
-    this.recall(stage, key, make)
-
-  /** The stage's remembered value for this key, or the one `make` makes. */
-  recall<T>(stage: string, key: readonly unknown[], make: () => T): T {
+  /** The stage's remembered value for this key, or the one `make` makes. Bound, so that it can be handed on. */
+  readonly recall = <T>(stage: string, key: readonly unknown[], make: () => T): T => {
     const entries = this.kept.get(stage) ?? []
     const at = entries.findIndex((entry) => sameKey(entry.key, key))
     const entry = at >= 0 ? entries.splice(at, 1)[0]! : { key, value: make() }
