@@ -46,6 +46,12 @@ export async function openStage(): Promise<Stage> {
   }
 }
 
+/**
+ * What the browser calls a request the page itself dropped: one still under way when the page is left. What cannot be
+ * had has another name (offline: ERR_INTERNET_DISCONNECTED; refused by a service worker: ERR_FAILED; by policy: csp).
+ */
+const GIVEN_UP = 'net::ERR_ABORTED'
+
 async function openPage(
   browser: Browser,
   served: ServedBuild,
@@ -60,7 +66,10 @@ async function openPage(
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
   })
   page.on('pageerror', (error) => complaints.push(String(error)))
-  page.on('requestfailed', (request) => complaints.push(`${request.url()}: ${request.failure()?.errorText}`))
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText
+    if (why !== GIVEN_UP) complaints.push(`${request.url()}: ${why}`)
+  })
   page.on('request', (request) => requests.push(request.url()))
   await page.goto(served.url + path)
   return { page, context, complaints, requests }
