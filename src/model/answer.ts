@@ -11,12 +11,12 @@ import { stressWeather } from '#model/climate/stress.ts'
 import { Memory } from '#model/memory.ts'
 import { reducePanelHours } from '#model/panel/reduce.ts'
 import type { PanelSpec } from '#model/panel/spec.ts'
-import type { Problem } from '#model/problem.ts'
 import { roomModel } from '#model/room/model.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { builtOf } from '#model/scenario/built.ts'
 import { designOf, taskOf, type Design } from '#model/scenario/design.ts'
+import { designRemarks } from '#model/scenario/design-remarks.ts'
 import { drawnScenarios, spreadOfAreas } from '#model/scenario/draws.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
@@ -233,16 +233,10 @@ function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year
     doNothing,
     months: monthSummaries(weather, year, doNothing),
     hottestWeekStart_h: hottestWeekStart_h(weather),
-    warnings: [...crossFieldProblems(scenario), ...unusualValues(scenario), ...loopRemarks(design)],
+    warnings: [
+      ...crossFieldProblems(scenario),
+      ...unusualValues(scenario),
+      ...designRemarks(design.loop, year),
+    ],
   }
-}
-
-function loopRemarks({ loop }: Design): Problem[] {
-  return loop.remarks.map((message) => ({
-    code: 'loop-remark',
-    severity: 'warning',
-    message,
-    remedy: '',
-    place: { field: 'loop' },
-  }))
 }

@@ -1,5 +1,7 @@
 import { Spine } from '#model/answer.ts'
+import { pumpEatsGain } from '#model/loop/remarks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
+import { runsInBursts } from '#model/scenario/design-remarks.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 
@@ -83,6 +85,12 @@ const RISE_K = 12
 const hottest = (column: Float64Array): number =>
   column.reduce((top, value) => Math.max(top, value), -Infinity)
 
+/**
+ * True where the app itself warns that more may not be better: the pump takes a large part of the gain, and a larger
+ * one more, or what is cooled follows the pump faster than the year is stepped.
+ */
+const promisesNothing = ({ loop, year }: DesignAnswer): boolean => pumpEatsGain(loop) || runsInBursts(year)
+
 /** More area, and a coating that reflects and emits more, must not make the hottest hour hotter. */
 function comparedComplaints(
   spine: Spine,
@@ -94,7 +102,7 @@ function comparedComplaints(
   const grown = spine.answer(withArea(scenario, answer.area_m2 * 1.5), weather)
   const larger = grown.sizing.withPanels.peak_C
   const heard =
-    sanePump(grown) && larger > peak_C + SWITCHING_K
+    !promisesNothing(grown) && larger > peak_C + SWITCHING_K
       ? [`half as much area again: peak ${peak_C.toFixed(2)} → ${larger.toFixed(2)} °C`]
       : []
   const better: Scenario = {
@@ -104,8 +112,9 @@ function comparedComplaints(
       solarReflectance_frac: Math.min(1, scenario.coating.solarReflectance_frac + 0.03),
     },
   }
-  const coated = spine.answer(better, weather).sizing.withPanels.peak_C
-  if (coated > peak_C + SWITCHING_K)
+  const whiter = spine.answer(better, weather)
+  const coated = whiter.sizing.withPanels.peak_C
+  if (!promisesNothing(whiter) && coated > peak_C + SWITCHING_K)
     heard.push(`a whiter coating: peak ${peak_C.toFixed(2)} → ${coated.toFixed(2)} °C`)
   return heard
 }

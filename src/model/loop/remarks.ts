@@ -33,12 +33,17 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
     remarks.push(
       `Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
     )
-  if (duty.pumpPower_W > HUNGRY_Wm2 * duty.area_m2)
+  if (pumpEatsGain(duty))
     remarks.push(
       `The ${spec.fluid === 'air' ? 'fan' : 'pump'} needs ${whole(duty.pumpPower_W)} W, and all of it warms the loop: a panel sheds 40–100 W/m² on a good night. Use wider or shorter tubes, or less flow.`,
     )
   if (duty.flowSpread_frac > UNEVEN_frac * (1 + 1e-6)) remarks.push(unevenRemark(spec, duty))
   return remarks
+}
+
+/** True where pump or fan, all of whose power ends as heat in the loop, takes a large part of what the panels give. */
+export function pumpEatsGain({ pumpPower_W, area_m2 }: LoopDuty): boolean {
+  return pumpPower_W > HUNGRY_Wm2 * area_m2
 }
 
 function waterRemarks(duty: LoopDuty): string[] {
