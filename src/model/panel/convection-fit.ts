@@ -77,27 +77,36 @@ export function fitConvection(side: SideFit, input: PanelHour, curve: Convection
   const third = Math.cbrt(input.pressure_Pa / SEA_LEVEL_PRESSURE_PA)
   const thirdPressure = third * third
   const quarterPressure = Math.sqrt(input.pressure_Pa / SEA_LEVEL_PRESSURE_PA)
-  const forced = input.forced_Wm2K
-  const at = (i: number): number => {
-    const mean_C = input.air_C + 0.5 * side.difference_K[i]!
-    const free = joinedLaws(
-      side.quarter[i]! * quarterPressure * fromTable(quarterScales, mean_C),
-      side.third[i]! * thirdPressure * fromTable(thirdScales, mean_C),
-    )
-    return Math.cbrt(free * free * free + forced * forced * forced)
-  }
+  const h0 = convection_Wm2K(side, 0, input, quarterPressure, thirdPressure)
+  const h1 = convection_Wm2K(side, 1, input, quarterPressure, thirdPressure)
+  const h2 = convection_Wm2K(side, 2, input, quarterPressure, thirdPressure)
+  const h3 = convection_Wm2K(side, 3, input, quarterPressure, thirdPressure)
   const [a, b, c, d] = side.root as readonly [number, number, number, number]
-  const h0 = at(0)
-  const h1 = at(1)
-  const h2 = at(2)
   // Newton's divided differences in the fourth root, written out in powers.
   const ab = (h1 - h0) / (b - a)
   const bc = (h2 - h1) / (c - b)
-  const cd = (at(3) - h2) / (d - c)
+  const cd = (h3 - h2) / (d - c)
   const abc = (bc - ab) / (c - a)
   const cubic = ((cd - bc) / (d - b) - abc) / (d - a)
   curve.third[hour] = cubic
   curve.second[hour] = abc - cubic * (a + b + c)
   curve.first[hour] = ab - abc * (a + b) + cubic * (a * b + a * c + b * c)
   curve.constant[hour] = h0 - ab * a + abc * a * b - cubic * a * b * c
+}
+
+/** Free and forced convection joined at one of a side's differences, W/m²K. */
+function convection_Wm2K(
+  side: SideFit,
+  at: number,
+  input: PanelHour,
+  quarterPressure: number,
+  thirdPressure: number,
+): number {
+  const mean_C = input.air_C + 0.5 * side.difference_K[at]!
+  const free = joinedLaws(
+    side.quarter[at]! * quarterPressure * fromTable(quarterScales, mean_C),
+    side.third[at]! * thirdPressure * fromTable(thirdScales, mean_C),
+  )
+  const forced = input.forced_Wm2K
+  return Math.cbrt(free * free * free + forced * forced * forced)
 }

@@ -80,7 +80,7 @@ export function runningMeanOutdoor_C(
 ): Float64Array {
   const days = outdoorDays(weather)
   const daily_C = form === 'sevenDay' ? sevenDayMeans_C(days) : exponentialMeans_C(days)
-  return Float64Array.from(days.dayOfHour, (day) => daily_C[day]!)
+  return new Float64Array(weather.hours).map((_, h) => daily_C[days.dayOfHour[h]!]!)
 }
 
 /** Days run before the first one, so that where the sum starts no longer shows (0.8⁶⁰ < 2e-6). */

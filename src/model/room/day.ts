@@ -21,9 +21,7 @@ export interface Days {
 
 export function outdoorDays(weather: WeatherRecord): Days {
   const first_h = localHour(weather, 0)
-  const dayOfHour = Uint32Array.from({ length: weather.hours }, (_, h) =>
-    Math.floor((first_h + h + 0.5) / 24),
-  )
+  const dayOfHour = new Uint32Array(weather.hours).map((_, h) => Math.floor((first_h + h + 0.5) / 24))
   const days = weather.hours === 0 ? 0 : dayOfHour[weather.hours - 1]! + 1
   const sum = new Float64Array(days)
   const count = new Float64Array(days)
