@@ -1,30 +1,22 @@
-import { airChange, nightVent_WK } from '#model/room/air-change.ts'
+import { nightVent_WK } from '#model/room/air-change.ts'
 import { SUNSET_deg } from '#model/room/day.ts'
 import { envelope, type Envelope } from '#model/room/envelope.ts'
+import { exposure, type Recall } from '#model/room/exposure.ts'
 import { gainHours_W, shareGains } from '#model/room/gains.ts'
 import { roomGeometry } from '#model/room/geometry.ts'
 import { slabNode, type Slab } from '#model/room/slab.ts'
 import { checkRoomSpec } from '#model/room/spec-check.ts'
 import type { RoomModel, RoomSpec } from '#model/room/spec.ts'
-import { windowSun_W } from '#model/room/windows.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
 import type { SunHours } from '#model/sun/hours.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-
-/** Reflectance of the ground before the walls (ISO 52016-1 and common practice: 0.2). */
-const GROUND_ALBEDO_frac = 0.2
-
-/** Gives a part of the room that was worked out before from the same key, or makes it. */
-export type Recall = <T>(part: string, key: readonly unknown[], make: () => T) => T
 
 const afresh: Recall = (_part, _key, make) => make()
 
 /**
  * The room as three nodes with hourly drives. Works for records of any length ≥ 1 h.
  * `sunAndGains` holds what came through glass and what is given off inside; sunshine on walls and roof is in the
- * fabric's drive. Sunshine on its planes and its air change do not change with most of the description: `recall` may
- * keep them. Throws RangeError for a spec or lengths out of range, a Problem for a window larger than its wall.
+ * fabric's drive. `recall` may keep what the weather does to its parts (`exposure`). Throws RangeError for a spec or lengths out of range, a Problem for a window larger than its wall.
  */
 export function roomModel(
   weather: WeatherRecord,
@@ -39,22 +31,9 @@ export function roomModel(
       `room needs weather, sun and sky of equal length ≥ 1, got ${weather.hours}, ${sun.hours}, ${sky.hours}`,
     )
   const geometry = roomGeometry(spec)
-  const onPlane = (tilt_deg: number, azimuth_deg: number) =>
-    recall(`sun on ${tilt_deg} ${azimuth_deg}`, [weather, sun], () =>
-      planeIrradiance(sun, weather, tilt_deg, azimuth_deg, GROUND_ALBEDO_frac),
-    )
-  const facades = geometry.facades.map((facade) => onPlane(90, facade.azimuth_deg))
-  const shell = envelope(spec, geometry, weather, sky, {
-    roof_Wm2: onPlane(0, 0).total_Wm2,
-    facades_Wm2: facades.map((plane) => plane.total_Wm2),
-  })
-  const slab = slabNode(spec, geometry, weather)
-  const { airChange_1h, airChangeWind_1hms, moisture_kgh } = spec
-  const leaks = { airChange_1h, airChangeWind_1hms, moisture_kgh }
-  const air = recall('air change', [weather, leaks, geometry.volume_m3], () =>
-    airChange(leaks, geometry.volume_m3, weather),
-  )
-  const sun_W = windowSun_W(spec, geometry, facades)
+  const { outside, air, sun_W, groundUnder_C } = exposure(weather, sun, sky, spec, geometry, recall)
+  const shell = envelope(spec, geometry, outside)
+  const slab = slabNode(spec, geometry, groundUnder_C)
   const gains_W = gainHours_W(spec.gains_W, weather)
   const shared = shareGains(sun_W, gains_W, geometry.floor_m2 / (geometry.floor_m2 + shell.fabric_m2))
   const airLoss_WK = air.conductance_WK.map((value) => value + spec.windowU_Wm2K * geometry.window_m2)

@@ -1,8 +1,7 @@
 import { FLOOR_FILM_m2KW } from '#model/room/films.ts'
 import type { RoomGeometry } from '#model/room/geometry.ts'
-import { groundTemp_C, slabOnGroundU_Wm2K, type GroundFloor } from '#model/room/ground.ts'
+import { slabOnGroundU_Wm2K, type GroundFloor } from '#model/room/ground.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
 
 /** Walls around the slab, m: the shed of the ISO 13370 check; enters only the ground's resistance. */
 const WALL_m = 0.15
@@ -20,8 +19,13 @@ export interface Slab {
 /**
  * Slab node behind 1/h + L/(3k): within 0.2 % of the exact response of a slab with an insulated back after 4 h, where a
  * plain lump is 6 % off. Below it the rest of ISO 13370's resistance, to the ground's temperature.
+ * @param groundUnder_C  temperature of the ground under a floor, °C per hour (`groundTemp_C`)
  */
-export function slabNode(spec: RoomSpec, geometry: RoomGeometry, weather: WeatherRecord): Slab {
+export function slabNode(
+  spec: RoomSpec,
+  geometry: RoomGeometry,
+  groundUnder_C: (floor: GroundFloor) => Float64Array,
+): Slab {
   const own_m2KW = spec.slabThickness_m / spec.slabConductivity_WmK
   const above_m2KW = FLOOR_FILM_m2KW + own_m2KW / 3
   const floor: GroundFloor = {
@@ -37,7 +41,7 @@ export function slabNode(spec: RoomSpec, geometry: RoomGeometry, weather: Weathe
       geometry.floor_m2 * spec.slabThickness_m * spec.slabDensity_kgm3 * spec.slabSpecificHeat_JkgK,
     airSlab_WK: geometry.floor_m2 / above_m2KW,
     slabLoss_WK,
-    drive_W: groundTemp_C(floor, weather).map((temp_C) => slabLoss_WK * temp_C),
+    drive_W: groundUnder_C(floor).map((temp_C) => slabLoss_WK * temp_C),
     filmShare_frac: FLOOR_FILM_m2KW / above_m2KW,
   }
 }

@@ -1,4 +1,4 @@
-import type { RoomGeometry } from '#model/room/geometry.ts'
+import type { Facade, RoomGeometry } from '#model/room/geometry.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
 import type { PlaneIrradiance } from '#model/sun/hours.ts'
 
@@ -17,23 +17,38 @@ export function beamFactor(cosine: number): number {
   return ANGLE_FACTORS[left]! + (tens - left) * (ANGLE_FACTORS[left + 1]! - ANGLE_FACTORS[left]!)
 }
 
-/** Sunshine let in by all windows, W, per hour. `facades` follows the order of the geometry's facades. */
+/** The windows of one facade. */
+export interface Glazing extends Pick<Facade, 'name' | 'azimuth_deg'> {
+  /** Glass times its solar gain at normal incidence and what shading leaves, m². */
+  readonly gain_m2: number
+}
+
+/** The facades that have windows. */
+export function glazingOf(spec: RoomSpec, geometry: RoomGeometry): Glazing[] {
+  return geometry.facades
+    .map(({ name, azimuth_deg, window_m2 }) => ({
+      name,
+      azimuth_deg,
+      gain_m2: window_m2 * spec.windowGain_frac * spec.shading_frac,
+    }))
+    .filter(({ gain_m2 }) => gain_m2 > 0)
+}
+
+/** Sunshine let in by all windows, W, per hour; `onFacade` gives that on a facade's plane. */
 export function windowSun_W(
-  spec: RoomSpec,
-  geometry: RoomGeometry,
-  facades: readonly PlaneIrradiance[],
+  glazing: readonly Glazing[],
+  onFacade: (facade: Glazing) => PlaneIrradiance,
+  hours: number,
 ): Float64Array {
-  const sum_W = new Float64Array(facades[0]!.total_Wm2.length)
-  geometry.facades.forEach((facade, side) => {
-    if (facade.window_m2 === 0) return
-    const plane = facades[side]!
-    const glass_m2 = facade.window_m2 * spec.windowGain_frac * spec.shading_frac
-    for (let h = 0; h < sum_W.length; h++) {
-      const total = plane.total_Wm2[h]!
-      if (total <= 0) continue
+  const sum_W = new Float64Array(hours)
+  for (const facade of glazing) {
+    const plane = onFacade(facade)
+    const { gain_m2 } = facade
+    for (let h = 0; h < hours; h++) {
+      if (plane.total_Wm2[h]! <= 0) continue
       const beam = plane.beam_Wm2[h]! * beamFactor(plane.cosIncidence[h]!)
-      sum_W[h]! += glass_m2 * (beam + DIFFUSE_FACTOR * plane.diffuse_Wm2[h]!)
+      sum_W[h]! += gain_m2 * (beam + DIFFUSE_FACTOR * plane.diffuse_Wm2[h]!)
     }
-  })
+  }
   return sum_W
 }
