@@ -4,6 +4,9 @@
  * A room never throws a `Problem` for something a *programmer* did wrong (that is a `RangeError` at the
  * entrance of a stage); it throws or returns one where a user can mend it.
  */
+import type { UnitSystem } from '#model/units/convert.ts'
+import { wordingText } from '#model/units/wording-text.ts'
+import type { Wording } from '#model/units/wording.ts'
 
 /** Where a problem sits: whichever of file, line (1-based), column and field is known. */
 export interface Place {
@@ -19,8 +22,10 @@ export interface Problem {
   readonly code: string
   /** `error` stops the work; `warning` goes on and is shown. */
   readonly severity: 'error' | 'warning'
-  /** What was wrong, in one sentence, with the offending value. */
+  /** What was wrong, in one sentence, with the offending value; in SI. */
   readonly message: string
+  /** The message with its numbers kept as numbers, where it can be told in other units too. */
+  readonly wording?: Wording
   /** What the user can do, in one sentence. */
   readonly remedy: string
   readonly place: Place
@@ -59,6 +64,16 @@ function shortened(problem: Problem): Problem {
 
 function cut(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, most)}…`
+}
+
+/** A message made of a wording: both, as a problem holds them. */
+export function said(wording: Wording): Required<Pick<Problem, 'message' | 'wording'>> {
+  return { message: wordingText(wording, 'si').replaceAll('\u00a0', ' '), wording }
+}
+
+/** The message in the reader's units, as far as it knows its numbers. */
+export function messageIn({ message, wording }: Problem, system: UnitSystem): string {
+  return wording === undefined ? message : wordingText(wording, system)
 }
 
 /** One line for a terminal or a message box: place, what was wrong, what to do. */

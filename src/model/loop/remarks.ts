@@ -2,6 +2,7 @@ import type { FluidProperties } from '#model/loop/properties.ts'
 import { flowRegime, tubeReynolds } from '#model/loop/friction.ts'
 import { UNEVEN_frac, unevenHeatLoss_frac } from '#model/loop/evenness.ts'
 import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
+import { figure, words, type Figure, type Wording } from '#model/units/wording.ts'
 
 /** Water slower than this leaves air behind in the pipe, m/s (common practice, no source). */
 const CARRIES_AIR_ms = 0.6
@@ -15,13 +16,14 @@ const FAN_Pa = 400
 
 /** A pump that takes more than this per m² of panel eats a tenth or more of what a good night gives, W/m² (40–100 W/m²: references of the evidence table). */
 const HUNGRY_Wm2 = 6
+const GOOD_NIGHT_Wm2 = [40, 100] as const
 
 /** Sentences worth showing about a worked-out loop. */
-export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperties): string[] {
-  const remarks = spec.fluid === 'air' ? airRemarks(duty) : waterRemarks(duty)
+export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperties): Wording[] {
+  const remarks = spec.fluid === 'air' ? airRemarks(duty) : waterRemarks(spec, duty)
   if (flowRegime(duty.riserReynolds) === 'transitional')
     remarks.push(
-      `Flow in the ${passageName(spec)} is between smooth and turbulent (Re ${whole(duty.riserReynolds)}): pressure and heat transfer there are uncertain by about a third.`,
+      words`Flow in the ${passageName(spec)} is between smooth and turbulent (Re ${whole(duty.riserReynolds)}): pressure and heat transfer there are uncertain by about a third.`,
     )
   const pipe = {
     flow_kgs: duty.flow_kgs,
@@ -31,11 +33,11 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
   }
   if (flowRegime(tubeReynolds(pipe)) === 'transitional')
     remarks.push(
-      `Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
+      words`Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
     )
   if (pumpEatsGain(duty))
     remarks.push(
-      `The ${spec.fluid === 'air' ? 'fan' : 'pump'} needs ${whole(duty.pumpPower_W)} W, and all of it warms the loop: a panel sheds 40–100 W/m² on a good night. Use wider or shorter tubes, or less flow.`,
+      words`The ${spec.fluid === 'air' ? 'fan' : 'pump'} needs ${figure(duty.pumpPower_W, 'W')}, and all of it warms the loop: a panel sheds ${figure(GOOD_NIGHT_Wm2[0], 'Wm2')} to ${figure(GOOD_NIGHT_Wm2[1], 'Wm2')} on a good night. Use wider or shorter tubes, or less flow.`,
     )
   if (duty.flowSpread_frac > UNEVEN_frac * (1 + 1e-6)) remarks.push(unevenRemark(spec, duty))
   return remarks
@@ -46,25 +48,26 @@ export function pumpEatsGain({ pumpPower_W, area_m2 }: LoopDuty): boolean {
   return pumpPower_W > HUNGRY_Wm2 * area_m2
 }
 
-function waterRemarks(duty: LoopDuty): string[] {
-  const remarks: string[] = []
+function waterRemarks(spec: LoopSpec, duty: LoopDuty): Wording[] {
+  const remarks: Wording[] = []
   const velocity = duty.pipeVelocity_ms
-  if (velocity < CARRIES_AIR_ms)
+  // A bore chosen here is the next one sold; the vents it needs stand in every parts list and start-up.
+  if (spec.pipeInnerDiameter_m !== null && velocity < CARRIES_AIR_ms)
     remarks.push(
-      `Water in the pipes runs at ${velocity.toFixed(2)} m/s, too slow to carry air down (0.6 m/s): put a vent at every high point and slope the pipes to it.`,
+      words`Water in the pipes runs at ${speed(velocity)}, too slow to carry air down (${speed(CARRIES_AIR_ms)}): put a vent at every high point and slope the pipes to it.`,
     )
   const fastest = Math.max(velocity, duty.riserVelocity_ms)
   if (fastest > WEARS_ms)
     remarks.push(
-      `Water runs at ${fastest.toFixed(1)} m/s somewhere in the loop: above 2.4 m/s it wears copper. Use a wider tube or less flow.`,
+      words`Water runs at ${speed(fastest)} somewhere in the loop: above ${speed(WEARS_ms)} it wears copper. Use a wider tube or less flow.`,
     )
   else if (fastest >= QUIET_ms)
     remarks.push(
-      `Water runs at ${fastest.toFixed(1)} m/s somewhere in the loop: above 1.5 m/s it is heard. A wider tube is quieter.`,
+      words`Water runs at ${speed(fastest)} somewhere in the loop: above ${speed(QUIET_ms)} it is heard. A wider tube is quieter.`,
     )
   if (duty.liftLoss_Pa > 0)
     remarks.push(
-      `The pump must lift water ${(duty.liftLoss_Pa / 9800).toFixed(1)} m to start: that takes ${whole((100 * duty.liftLoss_Pa) / duty.pressureDrop_Pa)} % of its pressure.`,
+      words`The pump must lift water ${figure(spec.lift_m, 'm', 2)} to start: that takes ${whole((100 * duty.liftLoss_Pa) / duty.pressureDrop_Pa)} % of its pressure.`,
     )
   return remarks
 }
@@ -74,25 +77,25 @@ const SURFACE_Wm2K = 10
 /** The first-order spread says no more than that it is large beyond this. */
 const LARGE_SPREAD_frac = 0.5
 
-function unevenRemark(spec: LoopSpec, duty: LoopDuty): string {
+function unevenRemark(spec: LoopSpec, duty: LoopDuty): Wording {
   const perPlate_Wm2K = 1 / (1 / SURFACE_Wm2K + 1 / duty.fluidToPlate_Wm2K)
   const spread = Math.min(duty.flowSpread_frac, LARGE_SPREAD_frac)
   const lost_frac = unevenHeatLoss_frac(spread, (perPlate_Wm2K * duty.area_m2) / duty.capacityRate_WK)
   const beyond = duty.flowSpread_frac > LARGE_SPREAD_frac ? 'more than ' : ''
   const lost = lost_frac < 0.001 ? 'less than 0.1' : beyond + (100 * lost_frac).toFixed(1)
-  return `Even when fed at one corner and drained at the opposite one, the ${passageName(spec)} of a row share the flow unevenly, by ${beyond}± ${whole(100 * spread)} %; that costs ${lost} % of the heat. Widen the headers, narrow the tubes or shorten the rows.`
+  return words`Even when fed at one corner and drained at the opposite one, the ${passageName(spec)} of a row share the flow unevenly, by ${beyond}± ${whole(100 * spread)} %; that costs ${lost} % of the heat. Widen the headers, narrow the tubes or shorten the rows.`
 }
 
-function airRemarks(duty: LoopDuty): string[] {
-  const remarks: string[] = []
+function airRemarks(duty: LoopDuty): Wording[] {
+  const remarks: Wording[] = []
   const fastest = Math.max(duty.pipeVelocity_ms, duty.riserVelocity_ms)
   if (fastest > AIR_ms)
     remarks.push(
-      `Air runs at ${fastest.toFixed(0)} m/s somewhere in the loop: above 8 m/s it roars and eats fan power. Use wider channels or less flow.`,
+      words`Air runs at ${speed(fastest)} somewhere in the loop: above ${speed(AIR_ms)} it roars and eats fan power. Use wider channels or less flow.`,
     )
   if (duty.pressureDrop_Pa > FAN_Pa)
     remarks.push(
-      `The fan must make ${whole(duty.pressureDrop_Pa)} Pa: small fans reach about 400. Use wider or shorter channels.`,
+      words`The fan must make ${figure(duty.pressureDrop_Pa, 'fanPressure')}: small fans reach about ${figure(FAN_Pa, 'fanPressure')}. Use wider or shorter channels.`,
     )
   return remarks
 }
@@ -100,6 +103,9 @@ function airRemarks(duty: LoopDuty): string[] {
 function passageName(spec: LoopSpec): string {
   return spec.layout === 'riser' ? 'risers' : spec.layout === 'wetted' ? 'channels' : 'tubes'
 }
+
+/** Speed in a tube or duct. */
+const speed = (value_ms: number): Figure => figure(value_ms, 'flowSpeed', 2)
 
 function whole(value: number): string {
   return value.toFixed(0)

@@ -1,3 +1,5 @@
+import type { Wording } from '#model/units/wording.ts'
+
 export const FLUIDS = ['water', 'glycol', 'air'] as const
 export type FluidKind = (typeof FLUIDS)[number]
 
@@ -56,5 +58,5 @@ export interface LoopDuty {
   readonly pipeLoss_Pa: number
   readonly liftLoss_Pa: number
   /** Sentences worth showing: velocity too low to carry air, transitional flow, uneven risers … */
-  readonly remarks: readonly string[]
+  readonly remarks: readonly Wording[]
 }

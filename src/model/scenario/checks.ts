@@ -1,13 +1,14 @@
-import type { Problem } from '#model/problem.ts'
+import { said, type Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
+import { figure, short, words, type Figure, type Wording } from '#model/units/wording.ts'
 
 interface Rule {
   readonly code: string
   readonly field: string
   readonly severity: 'error' | 'warning'
   readonly broken: (s: Scenario) => boolean
-  readonly message: (s: Scenario) => string
+  readonly message: (s: Scenario) => Wording
   readonly remedy: string
 }
 
@@ -19,7 +20,7 @@ const RULES: readonly Rule[] = [
     severity: 'error',
     broken: (s) => s.loop.tubeInnerDiameter_m >= s.loop.tubeOuterDiameter_m,
     message: (s) =>
-      `The tube's inside (${s.loop.tubeInnerDiameter_m} m) is not smaller than its outside (${s.loop.tubeOuterDiameter_m} m).`,
+      words`The tube's inside (${short(s.loop.tubeInnerDiameter_m)}) is not smaller than its outside (${short(s.loop.tubeOuterDiameter_m)}).`,
     remedy: 'Make the inside smaller, or the outside larger.',
   },
   {
@@ -28,7 +29,7 @@ const RULES: readonly Rule[] = [
     severity: 'error',
     broken: (s) => s.loop.tubeSpacing_m < s.loop.tubeOuterDiameter_m,
     message: (s) =>
-      `Tubes ${s.loop.tubeSpacing_m} m apart overlap at ${s.loop.tubeOuterDiameter_m} m outside.`,
+      words`Tubes ${short(s.loop.tubeSpacing_m)} apart overlap at ${short(s.loop.tubeOuterDiameter_m)} outside.`,
     remedy: 'Space the tubes at least one diameter apart.',
   },
   {
@@ -39,7 +40,7 @@ const RULES: readonly Rule[] = [
       Math.max(c.windowTransmittance_frac, c.offWindowTransmittance_frac, c.solarTransmittance_frac) +
         c.reflectance_frac >
       1,
-    message: () => 'What the film passes and what it reflects add up to more than 1.',
+    message: () => words`What the film passes and what it reflects add up to more than 1.`,
     remedy: 'Lower the transmittance or the reflectance.',
   },
   {
@@ -48,7 +49,7 @@ const RULES: readonly Rule[] = [
     severity: 'error',
     broken: ({ plan }) => plan.stopDifference_K >= plan.startDifference_K,
     message: ({ plan }) =>
-      `The pump would stop at ${plan.stopDifference_K} K, which is not below its start at ${plan.startDifference_K} K.`,
+      words`The pump would stop at ${figure(plan.stopDifference_K, 'K')}, which is not below its start at ${figure(plan.startDifference_K, 'K')}.`,
     remedy: 'Stop well below the start, or the pump will hunt.',
   },
   {
@@ -58,7 +59,7 @@ const RULES: readonly Rule[] = [
     broken: ({ plan, target }) =>
       target.kind !== 'adaptive' && plan.setpoint_C + plan.band_K > target.limit_C,
     message: ({ plan, target }) =>
-      `Coolth is fully let in only at ${plan.setpoint_C + plan.band_K} °C, above the limit of ${target.limit_C} °C.`,
+      words`Coolth is fully let in only at ${figure(plan.setpoint_C + plan.band_K, 'C')}, above the limit of ${figure(target.limit_C, 'C')}.`,
     remedy: 'Let coolth in earlier.',
   },
   {
@@ -67,7 +68,7 @@ const RULES: readonly Rule[] = [
     severity: 'error',
     broken: ({ plan }) => plan.lowestStore_C >= plan.setpoint_C,
     message: ({ plan }) =>
-      `The store stops at ${plan.lowestStore_C} °C, but coolth is only let in above ${plan.setpoint_C} °C: nothing would ever be delivered.`,
+      words`The store stops at ${figure(plan.lowestStore_C, 'C')}, but coolth is only let in above ${figure(plan.setpoint_C, 'C')}: nothing would ever be delivered.`,
     remedy: 'Let the store get colder than the room’s setpoint.',
   },
   {
@@ -75,7 +76,7 @@ const RULES: readonly Rule[] = [
     field: 'plan.freeze',
     severity: 'error',
     broken: ({ plan, loop }) => plan.freeze === 'glycol' && loop.fluid !== 'glycol',
-    message: ({ loop }) => `Glycol is named as freeze protection, but the fluid is ${loop.fluid}.`,
+    message: ({ loop }) => words`Glycol is named as freeze protection, but the fluid is ${loop.fluid}.`,
     remedy: 'Choose the glycol mix as the fluid, or another protection.',
   },
   {
@@ -84,7 +85,7 @@ const RULES: readonly Rule[] = [
     severity: 'error',
     broken: ({ target }) => countsNoHour(target.occupiedFrom_h, target.occupiedUntil_h),
     message: ({ target }) =>
-      `No full hour lies between ${target.occupiedFrom_h} and ${target.occupiedUntil_h}: the target would judge nothing.`,
+      words`No full hour lies between ${figure(target.occupiedFrom_h, 'h')} and ${figure(target.occupiedUntil_h, 'h')}: the target would judge nothing.`,
     remedy: 'Count at least one hour, or make both the same for all day.',
   },
   {
@@ -92,7 +93,7 @@ const RULES: readonly Rule[] = [
     field: 'loop.fluid',
     severity: 'error',
     broken: ({ loop, store }) => loop.fluid === 'air' && (store.kind === 'mixed' || store.kind === 'layered'),
-    message: () => 'Air panels cannot charge a water tank.',
+    message: () => words`Air panels cannot charge a water tank.`,
     remedy: 'Choose “the building itself” as the store, or water as the fluid.',
   },
 ]
@@ -108,7 +109,7 @@ export function crossFieldProblems(scenario: Scenario, file?: string): Problem[]
   return RULES.filter((rule) => rule.broken(scenario)).map((rule) => ({
     code: rule.code,
     severity: rule.severity,
-    message: rule.message(scenario),
+    ...said(rule.message(scenario)),
     remedy: rule.remedy,
     place: file === undefined ? { field: rule.field } : { file, field: rule.field },
   }))
@@ -125,11 +126,12 @@ export function unusualValues(scenario: Scenario, file?: string): Problem[] {
       const [low, high] = field.usual
       if (value >= low && value <= high) continue
       const place = { field: `${group}.${name}`, ...(file === undefined ? {} : { file }) }
-      const message = `${field.label} is ${value}, outside the usual ${low} to ${high} (${field.unit}).`
+      const told = (of: number): Figure => ({ value: of, unit: field.unit, digits: 3, largest: field.max })
+      const wording = words`${field.label} is ${told(value)}, outside the usual ${told(low)} to ${told(high)}.`
       problems.push({
         code: 'unusual-value',
         severity: 'warning',
-        message,
+        ...said(wording),
         remedy: 'Check that it is meant.',
         place,
       })

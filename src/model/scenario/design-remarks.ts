@@ -1,5 +1,6 @@
 import type { LoopDuty } from '#model/loop/spec.ts'
-import type { Problem } from '#model/problem.ts'
+import { said, type Problem } from '#model/problem.ts'
+import { words, type Wording } from '#model/units/wording.ts'
 import type { YearResult } from '#model/year/result.ts'
 
 /** A run this long in an hour is a single step of the year, part of the hour. */
@@ -9,18 +10,18 @@ const OFTEN = 0.5
 
 /** What is worth knowing about a design once its year has been run. */
 export function designRemarks(loop: LoopDuty, year: YearResult): Problem[] {
-  const remark = (message: string, remedy = '', field = 'loop', code = 'loop-remark'): Problem => ({
+  const remark = (wording: Wording, remedy = '', field = 'loop', code = 'loop-remark'): Problem => ({
     code,
     severity: 'warning',
-    message,
+    ...said(wording),
     remedy,
     place: { field },
   })
-  const remarks = loop.remarks.map((message) => remark(message))
+  const remarks = loop.remarks.map((wording) => remark(wording))
   if (runsInBursts(year))
     remarks.push(
       remark(
-        'In most hours with the pump on, it runs for one quarter of an hour and has then cooled all there is to cool. The year is stepped in quarter hours, so heat and peak may be a degree or more off here.',
+        words`In most hours with the pump on, it runs for one quarter of an hour and has then cooled all there is to cool. The year is stepped in quarter hours, so heat and peak may be a degree or more off here.`,
         'Use less panel, or give it more to cool: a tank, or a heavier room.',
         'store.kind',
         'pump-bursts',

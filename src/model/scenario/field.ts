@@ -1,3 +1,5 @@
+import type { Unit } from '#model/units/suffix.ts'
+
 /** Kinds of scenario field. Labels, ranges and explanations live with the field, and nowhere else. */
 interface Common {
   readonly label: string
@@ -10,7 +12,7 @@ interface Common {
 export interface NumberField extends Common {
   readonly type: 'number'
   /** Unit suffix as in `units/suffix.ts`, e.g. `Wm2K`. */
-  readonly unit: string
+  readonly unit: Unit
   readonly min: number
   readonly max: number
   readonly default: number
@@ -36,7 +38,7 @@ export interface TextField extends Common {
 /** 24 numbers, hour 0 first. */
 export interface DayProfileField extends Common {
   readonly type: 'dayProfile'
-  readonly unit: string
+  readonly unit: Unit
   readonly min: number
   readonly max: number
   readonly default: readonly number[]
@@ -57,7 +59,7 @@ export type FieldValue<F> = F extends { type: 'number' }
           : never
 
 export function number(
-  unit: string,
+  unit: Unit,
   range: { min: number; max: number; default: number; usual?: readonly [number, number]; step?: number },
   label: string,
   help: string,
@@ -106,7 +108,7 @@ export function text(initial: string, maxLength: number, label: string, help: st
 }
 
 export function dayProfile(
-  unit: string,
+  unit: Unit,
   range: { min: number; max: number; default: readonly number[] },
   label: string,
   help: string,

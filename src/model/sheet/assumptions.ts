@@ -2,7 +2,7 @@ import type { UncertaintyResult } from '#model/sizing/result.ts'
 import { FIELDS } from '#model/scenario/fields.ts'
 import { fieldAt } from '#model/scenario/schema.ts'
 import type { Plant } from '#model/sheet/plant.ts'
-import { figure, words, type Wording } from '#model/sheet/words.ts'
+import { figure, words, type Wording } from '#model/units/wording.ts'
 import { isUnit } from '#model/units/suffix.ts'
 
 /** What the numbers lean on: those a builder can check or change first. */

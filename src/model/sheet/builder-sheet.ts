@@ -19,7 +19,8 @@ import {
   siteLines,
   storeLines,
 } from '#model/sheet/sections.ts'
-import { count, figure, words, type SheetLine, type Wording } from '#model/sheet/words.ts'
+import { count, figure, words, type Wording } from '#model/units/wording.ts'
+import { type SheetLine } from '#model/sheet/words.ts'
 
 /** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
 export interface BuilderSheet {
@@ -28,7 +29,7 @@ export interface BuilderSheet {
   /** The design in one line. */
   readonly headline: Wording
   /** Said before all else when the design does not reach its target; else null. */
-  readonly outOfReach: string | null
+  readonly outOfReach: Wording | null
   readonly job: readonly SheetLine[]
   readonly site: readonly SheetLine[]
   readonly panels: readonly SheetLine[]
@@ -106,10 +107,10 @@ function headlineOf(plant: Plant): Wording {
   return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${figure(answer.loop.pumpPower_W, 'W', 2)}`
 }
 
-function outOfReach({ sizing }: SheetAnswer): string | null {
+function outOfReach({ sizing }: SheetAnswer): Wording | null {
   if (sizing.withPanels.measure <= 0) return null
-  const cause = sizing.limit === null ? '' : ` ${sizing.limit.sentence}`
+  const cause = sizing.limit === null ? '' : words` ${sizing.limit.sentence}`
   if (sizing.kind === 'floor')
-    return `No area reaches the target: this is the largest that was tried.${cause}`
-  return sizing.kind === 'own' ? 'This area of your own does not reach the target.' : null
+    return words`No area reaches the target: this is the largest that was tried.${cause}`
+  return sizing.kind === 'own' ? words`This area of your own does not reach the target.` : null
 }

@@ -1,6 +1,6 @@
 import { ANCHORS_PER_MODULE } from '#model/sheet/quantities.ts'
 import type { Plant } from '#model/sheet/plant.ts'
-import { count, figure, words, type Wording } from '#model/sheet/words.ts'
+import { count, figure, words, type Wording } from '#model/units/wording.ts'
 import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
 
 /** One hazard where the work happens. */

@@ -2,7 +2,7 @@ import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
 import type { NightTest, Span } from '#model/sheet/expected.ts'
 import { flowFigure, headFigure, SMALLEST_MOVER_W } from '#model/sheet/parts.ts'
 import { rowsOf, type Plant } from '#model/sheet/plant.ts'
-import { count, figure, words, type Wording } from '#model/sheet/words.ts'
+import { count, figure, words, type Wording } from '#model/units/wording.ts'
 
 /** A thing to do before the plant is trusted, with what the measurement should show. */
 export interface Step {

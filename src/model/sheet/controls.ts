@@ -1,5 +1,6 @@
 import type { Plant } from '#model/sheet/plant.ts'
-import { figure, line, words, type Figure, type SheetLine, type Wording } from '#model/sheet/words.ts'
+import { figure, words, type Figure, type Wording } from '#model/units/wording.ts'
+import { line, type SheetLine } from '#model/sheet/words.ts'
 
 /** What starts and stops the loop and the delivery: the same rules the year was simulated by. */
 export function controlLines(plant: Plant): SheetLine[] {

@@ -4,7 +4,7 @@ import { THERMOMETERS } from '#model/sheet/controls.ts'
 import type { Plant } from '#model/sheet/plant.ts'
 import type { Quantities } from '#model/sheet/quantities.ts'
 import { rowsOf } from '#model/sheet/plant.ts'
-import { count, figure, short, words, type Figure, type Wording } from '#model/sheet/words.ts'
+import { count, figure, short, words, type Figure, type Wording } from '#model/units/wording.ts'
 
 /** One line of the shopping list. Quantities are net: add your own waste. */
 export interface Part {

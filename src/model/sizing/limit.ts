@@ -1,5 +1,6 @@
 import type { Yardstick } from '#model/sizing/exceedance.ts'
 import type { Limit } from '#model/sizing/result.ts'
+import { figure, words } from '#model/units/wording.ts'
 import type { YearInputs } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
 
@@ -29,13 +30,13 @@ export function limitOf(year: YearResult, inputs: YearInputs, stick: Yardstick):
   if (year.storeTop_C[worst]! <= plant.plan.lowestStore_C + 0.5) {
     return {
       cause: 'lowestStore',
-      sentence: `The store already stands at its lowest allowed ${plant.plan.lowestStore_C} °C: allow it colder, or make it larger.`,
+      sentence: words`The store already stands at its lowest allowed ${figure(plant.plan.lowestStore_C, 'C')}: allow it colder, or make it larger.`,
     }
   }
   if (room_C - mean(year.storeBottom_C) > SPENT_K * 2) {
     return {
       cause: 'delivery',
-      sentence: `The store is ${(room_C - mean(year.storeBottom_C)).toFixed(1)} K colder than the room, but the delivery cannot carry it over: a larger fan coil or cooled ceiling helps more than panel.`,
+      sentence: words`The store is ${figure(room_C - mean(year.storeBottom_C), 'K')} colder than the room, but the delivery cannot carry it over: a larger fan coil or cooled ceiling helps more than panel.`,
     }
   }
   return loadLimit(inputs, hours, mean(year.room_C))
@@ -57,14 +58,14 @@ function worstHour(year: YearResult, stick: Yardstick): number {
 function dewLimit(lowest_C: number): Limit {
   return {
     cause: 'dewPoint',
-    sentence: `Humid air: the indoor dew point and its margin keep cooled surfaces at ${lowest_C.toFixed(1)} °C or above, however cold the store is.`,
+    sentence: words`Humid air: the indoor dew point and its margin keep cooled surfaces at ${figure(lowest_C, 'C')} or above, however cold the store is.`,
   }
 }
 
 function skyLimit(room_C: number): Limit {
   return {
     cause: 'sky',
-    sentence: `In the worst days the nights are too warm, cloudy or humid for the sky to take more: the store never gets far below the room’s ${room_C.toFixed(1)} °C.`,
+    sentence: words`In the worst days the nights are too warm, cloudy or humid for the sky to take more: the store never gets far below the room’s ${figure(room_C, 'C')}.`,
   }
 }
 
@@ -82,14 +83,13 @@ function loadLimit({ room }: YearInputs, hours: readonly number[], room_C: numbe
   if (all_W > 0 && sun_W / all_W > MAIN_SHARE) {
     return {
       cause: 'sunGain',
-      sentence: 'Sunshine through the windows is most of the load in the worst days: shade them first.',
+      sentence: words`Sunshine through the windows is most of the load in the worst days: shade them first.`,
     }
   }
   if (all_W > 0 && air_W / all_W > MAIN_SHARE) {
     return {
       cause: 'airChange',
-      sentence:
-        'Hot air leaking in and window panes are most of the load in the worst days: seal and double them first.',
+      sentence: words`Hot air leaking in and window panes are most of the load in the worst days: seal and double them first.`,
     }
   }
   return skyLimit(room_C)

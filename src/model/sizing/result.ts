@@ -1,3 +1,5 @@
+import type { Wording } from '#model/units/wording.ts'
+
 /** How a room did against the target. */
 export interface Exceedance {
   /** Highest operative temperature in counted hours, °C. */
@@ -15,7 +17,7 @@ export interface Exceedance {
 /** What keeps the room from being cooler in its worst hours; where no area is enough, why. */
 export interface Limit {
   readonly cause: 'dewPoint' | 'sunGain' | 'airChange' | 'littleMass' | 'delivery' | 'sky' | 'lowestStore'
-  readonly sentence: string
+  readonly sentence: Wording
 }
 
 /** A change of the room that would help, and what it does to the peak (and the area, where one is enough). */

@@ -1,5 +1,5 @@
 import { Spine } from '#model/answer.ts'
-import { problemSentence, stop } from '#model/problem.ts'
+import { problemSentence, said, stop } from '#model/problem.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
 import { emit, note, renderRecord } from '../output.ts'
@@ -89,7 +89,7 @@ function summaryOf(
     freezeRisk_h: year.freezeRisk_h,
     dewHeld_h: year.dewHeld_h,
     ledgerResidual_frac: year.ledger.residual_J / year.ledger.throughput_J,
-    limit: sizing.limit?.sentence ?? null,
+    limit: sizing.limit === null ? null : said(sizing.limit.sentence).message,
     loadCuts: sizing.loadCuts.map(
       (cut) =>
         `${cut.name}: peak −${cut.peakDrop_K.toFixed(1)} K${cut.area_m2 === null ? '' : ', then enough'}`,

@@ -1,7 +1,8 @@
 import type { AboutArea } from '#model/sizing/about.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import type { LiveAnswer } from '#live/tasks.ts'
-import { flowText, shownQuantity } from '#ui/words/quantity.ts'
+import { flowText } from '#model/units/wording-text.ts'
+import { shownQuantity } from '#ui/words/quantity.ts'
 
 export interface AnswerRow {
   readonly label: string

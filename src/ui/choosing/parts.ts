@@ -139,3 +139,9 @@ export function valueAt(scenario: Scenario, at: FieldRef): unknown {
   const [group, name] = at.split('.') as [GroupName, string]
   return (scenario[group] as Readonly<Record<string, unknown>>)[name]
 }
+
+/** Title of the part in which a field (or a whole group) stands; of another name, the name itself. */
+export function partTitle(field: string): string {
+  const group = field.split('.')[0]!
+  return PARTS.find(({ groups }) => (groups as readonly string[]).includes(group))?.title ?? field
+}

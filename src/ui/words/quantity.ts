@@ -35,22 +35,3 @@ export function shownQuantity(unit: string, system: UnitSystem, largest = Infini
     text: (si, digits = 3) => formatQuantity(si, known, system, { digits, largest }),
   }
 }
-
-const LITRES_MIN = 60_000
-const GALLONS_MIN = 15_850.323
-const CUBIC_METRES_HOUR = 3600
-const CUBIC_FEET_MIN = 2118.88
-
-/** A volume flow in the unit a pump or fan is bought by; `flow_m3s` in m³/s. */
-export function flowText(flow_m3s: number, fluid: string, system: UnitSystem): string {
-  const air = fluid === 'air'
-  const [factor, symbol] =
-    system === 'us'
-      ? air
-        ? [CUBIC_FEET_MIN, 'ft³/min']
-        : [GALLONS_MIN, 'gal/min']
-      : air
-        ? [CUBIC_METRES_HOUR, 'm³/h']
-        : [LITRES_MIN, 'L/min']
-  return `${Number((flow_m3s * factor).toPrecision(2))} ${symbol}`
-}

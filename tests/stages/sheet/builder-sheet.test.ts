@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { builderSheet } from '#model/sheet/builder-sheet.ts'
 import { GUST_ms, gustPressure_Pa, LOCAL_CODES, upliftOfModule_kg } from '#model/sheet/cautions.ts'
 import { designRanges } from '#model/sheet/ranges.ts'
-import type { Figure, SheetLine, Wording } from '#model/sheet/words.ts'
-import { wordingText } from '#ui/sheet/figure-text.ts'
+import type { Figure, Wording } from '#model/units/wording.ts'
+import type { SheetLine } from '#model/sheet/words.ts'
+import { wordingText } from '#model/units/wording-text.ts'
 import { answerFor, ownScenario, sampleWeather, spine } from './sheet-answers.ts'
 
 const answer = answerFor(16, { 'store.autoVolume': 'false', 'store.volume_m3': '1.5' })
