@@ -1,4 +1,5 @@
 import { choice, number } from '#model/scenario/field.ts'
+import { figure, words } from '#model/units/wording.ts'
 
 /** Coating and cover. Ranges, words and defaults: see `fields.ts`. */
 export const COATING_FIELDS = {
@@ -7,7 +8,7 @@ export const COATING_FIELDS = {
     { min: 0, max: 1, default: 0.93, usual: [0.6, 0.99], step: 0.005 },
     'Solar reflectance',
     'Share of sunshine the fresh coating sends back.',
-    'By day each 0.01 is 9–10 W/m² at noon; at night it does nothing.',
+    words`By day each 0.01 is about ${figure(9.5, 'Wm2')} at noon; at night it does nothing.`,
   ),
   windowEmittance_frac: number(
     'frac',
@@ -43,7 +44,7 @@ export const COVER_FIELDS = {
     'bare',
     'Cover',
     'A thin infrared-clear film over a still-air gap, or nothing.',
-    'A film pays only once the plate runs 1–2 K below the air; warmer than that, wind helps.',
+    words`A film pays only once the plate runs about ${figure(1.5, 'K')} below the air; warmer than that, wind helps.`,
   ),
   solarTransmittance_frac: number(
     'frac',

@@ -1,4 +1,5 @@
 import { choice, number, onOff } from '#model/scenario/field.ts'
+import { figure, words } from '#model/units/wording.ts'
 
 /** Fluid, plate and pipes. Ranges, words and defaults: see `fields.ts`. */
 export const LOOP_FIELDS = {
@@ -12,14 +13,14 @@ export const LOOP_FIELDS = {
     'frac',
     { min: 0.1, max: 0.6, default: 0.3, usual: [0.2, 0.5], step: 0.01 },
     'Glycol share',
-    'Propylene glycol, share by mass. 0.3 freezes at −12.8 °C.',
+    words`Propylene glycol, share by mass. 0.3 freezes at ${figure(-12.8, 'C')}.`,
   ),
   autoFlow: onOff(true, 'Choose the flow', 'At the knee of heat against pump power.'),
   flow_kgsm2: number(
     'kgsm2',
     { min: 0.0005, max: 0.1, default: 0.01, usual: [0.003, 0.04], step: 0.001 },
     'Flow per m²',
-    '0.01 kg/s is 0.6 L/min of water per m² of panel.',
+    words`${figure(0.01, 'kgsm2')} of water is ${figure(1e-5, 'liquidFlow')} for each ${figure(1, 'm2')} of panel.`,
     'Too little leaves the far end of the panel idle; too much only costs pump power.',
   ),
   layout: choice(
@@ -42,7 +43,7 @@ export const LOOP_FIELDS = {
     'WmK',
     { min: 0.1, max: 400, default: 200, usual: [0.2, 390], step: 1 },
     'Plate conductivity',
-    'Aluminium about 200, copper 385, steel 50, plastic 0.2.',
+    words`Aluminium about ${figure(200, 'WmK')}, copper ${figure(385, 'WmK')}, steel ${figure(50, 'WmK')}, plastic ${figure(0.2, 'WmK')}.`,
   ),
   tubeSpacing_m: number(
     'm',

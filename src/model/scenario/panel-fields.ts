@@ -1,4 +1,5 @@
 import { choice, number } from '#model/scenario/field.ts'
+import { figure, short, words } from '#model/units/wording.ts'
 
 /** The panel as it is built and stands. Ranges, words and defaults: see `fields.ts`. */
 export const PANEL_FIELDS = {
@@ -43,7 +44,7 @@ export const PANEL_FIELDS = {
     'Wm2K',
     { min: 0, max: 15, default: 0.8, usual: [0.2, 5], step: 0.1 },
     'Back loss',
-    'Heat through the back: 0.8 is about 40 mm of foam.',
+    words`Heat through the back: ${figure(0.8, 'Wm2K')} is about ${short(0.04)} of foam.`,
     'Coolth leaks here once the plate is colder than the air.',
   ),
   heatCapacity_Jm2K: number(

@@ -1,4 +1,5 @@
 import { choice, number } from '#model/scenario/field.ts'
+import { figure, words } from '#model/units/wording.ts'
 
 /** When the loop runs. Ranges, words and defaults: see `fields.ts`. */
 export const PLAN_FIELDS = {
@@ -63,7 +64,7 @@ export const PLAN_FIELDS = {
     { drainBack: 'Drain-back', glycol: 'Glycol', stop: 'Stop and drain for winter' },
     'drainBack',
     'Freeze protection',
-    'A panel facing the sky can freeze with the air above 0 °C.',
+    words`A panel facing the sky can freeze with the air above ${figure(0, 'C')}.`,
   ),
   freezeLimit_C: number(
     'C',

@@ -1,4 +1,5 @@
 import { dayProfile, number, onOff } from '#model/scenario/field.ts'
+import { figure, short, words } from '#model/units/wording.ts'
 
 /** Gains of the invented demo workshop: one person with tools in the morning and afternoon. */
 const WORKSHOP_DAY_W = [
@@ -29,14 +30,14 @@ export const ROOM_FIELDS = {
     'Wm2K',
     { min: 0.05, max: 8, default: 0.35, usual: [0.1, 4], step: 0.05 },
     'Roof U-value',
-    'Heat per m² and kelvin: bare steel sheet 7, 100 mm wool 0.35.',
+    words`Bare steel sheet ${figure(7, 'Wm2K')}, ${short(0.1)} wool ${figure(0.35, 'Wm2K')}.`,
     'Often the cheapest panel of all: better roof insulation can halve the area.',
   ),
   wallU_Wm2K: number(
     'Wm2K',
     { min: 0.05, max: 6, default: 0.45, usual: [0.1, 3], step: 0.05 },
     'Wall U-value',
-    'Single skin of boards 3, 80 mm wool 0.45.',
+    words`Single skin of boards ${figure(3, 'Wm2K')}, ${short(0.08)} wool ${figure(0.45, 'Wm2K')}.`,
   ),
   roofReflectance_frac: number(
     'frac',
@@ -85,7 +86,7 @@ export const ROOM_FIELDS = {
     'Wm2K',
     { min: 0.4, max: 7, default: 2.8, usual: [0.8, 6], step: 0.1 },
     'Window U-value',
-    'Single 5.7, double 2.8, coated double 1.2.',
+    words`Single ${figure(5.7, 'Wm2K')}, double ${figure(2.8, 'Wm2K')}, coated double ${figure(1.2, 'Wm2K')}.`,
   ),
   windowGain_frac: number(
     'frac',
@@ -134,7 +135,7 @@ export const ROOM_FIELDS = {
     'kgh',
     { min: 0, max: 20, default: 0.05, usual: [0, 1], step: 0.01 },
     'Moisture inside',
-    'Water given off: about 0.05 kg/h per person at rest.',
+    words`Water given off: about ${figure(0.05, 'kgh')} per person at rest.`,
   ),
   contents_Jm2K: number(
     'Jm2K',
@@ -146,7 +147,7 @@ export const ROOM_FIELDS = {
     'Jm2K',
     { min: 1000, max: 400000, default: 17000, usual: [5000, 90000], step: 1000 },
     'Wall and roof mass',
-    'Daily heat capacity inside the insulation, per m²: boards 16 000, 100 mm concrete inside 86 000, concrete outside only 5 000.',
+    words`Daily heat capacity inside the insulation, by area: boards ${figure(16_000, 'Jm2K')}, ${short(0.1)} concrete inside ${figure(86_000, 'Jm2K')}, concrete outside only ${figure(5000, 'Jm2K')}.`,
     'Where the mass sits matters more than how much.',
   ),
   slabThickness_m: number(
@@ -159,19 +160,19 @@ export const ROOM_FIELDS = {
     'WmK',
     { min: 0.05, max: 5, default: 1.35, usual: [0.1, 2.5], step: 0.05 },
     'Slab conductivity',
-    'Concrete 1.35–2, timber 0.13.',
+    words`Concrete ${figure(1.35, 'WmK')} to ${figure(2, 'WmK')}, timber ${figure(0.13, 'WmK')}.`,
   ),
   slabDensity_kgm3: number(
     'kgm3',
     { min: 100, max: 4000, default: 2000, usual: [400, 2400], step: 50 },
     'Slab density',
-    'Concrete 2000–2400, timber 500.',
+    words`Concrete ${figure(2000, 'kgm3')} to ${figure(2400, 'kgm3')}, timber ${figure(500, 'kgm3')}.`,
   ),
   slabSpecificHeat_JkgK: number(
     'JkgK',
     { min: 400, max: 4500, default: 1000, usual: [800, 2500], step: 50 },
     'Slab specific heat',
-    'Concrete 1000, timber 1600.',
+    words`Concrete ${figure(1000, 'JkgK')}, timber ${figure(1600, 'JkgK')}.`,
   ),
   slabInsulation_m2KW: number(
     'm2KW',
@@ -184,6 +185,6 @@ export const ROOM_FIELDS = {
     'WmK',
     { min: 0.2, max: 5, default: 1.5, usual: [0.5, 3.5], step: 0.1 },
     'Ground conductivity',
-    'Clay 1.5, sand or gravel 2, rock 3.5.',
+    words`Clay ${figure(1.5, 'WmK')}, sand or gravel ${figure(2, 'WmK')}, rock ${figure(3.5, 'WmK')}.`,
   ),
 } as const

@@ -1,4 +1,5 @@
 import { choice, number, onOff } from '#model/scenario/field.ts'
+import { figure, words } from '#model/units/wording.ts'
 
 /** Store and delivery. Ranges, words and defaults: see `fields.ts`. */
 export const STORE_FIELDS = {
@@ -18,7 +19,7 @@ export const STORE_FIELDS = {
     'm3',
     { min: 0.02, max: 200, default: 1, usual: [0.1, 10], step: 0.1 },
     'Tank volume',
-    '1 m³ of water holds 1.16 kWh per kelvin and weighs a tonne.',
+    words`${figure(1, 'm3')} of water holds 1.16 kWh for each ${figure(1, 'K')} and weighs ${figure(1000, 'kg')}.`,
     'Too small and it is warm by noon; too large and it never gets cold.',
   ),
   layers: number(
@@ -37,7 +38,7 @@ export const STORE_FIELDS = {
     'WmK',
     { min: 0.015, max: 0.2, default: 0.035, usual: [0.022, 0.06], step: 0.001 },
     'Insulation conductivity',
-    'Foam and wool 0.022–0.045.',
+    words`Foam and wool ${figure(0.022, 'WmK')} to ${figure(0.045, 'WmK')}.`,
   ),
   fittingsFactor_frac: number(
     'frac',
@@ -55,7 +56,7 @@ export const STORE_FIELDS = {
     'WK',
     { min: 0, max: 5000, default: 200, usual: [20, 600], step: 10 },
     'Delivery',
-    'Fan coil or cooled surface between store and room, W per kelvin. A cooled ceiling gives 8–10 W/K per m², a car-radiator fan coil 100–250 W/K.',
+    words`Fan coil or cooled surface between store and room. A cooled ceiling gives about ${figure(9, 'Wm2K')}, a car-radiator fan coil ${figure(100, 'WK')} to ${figure(250, 'WK')}.`,
     'Coolth that cannot get into the room is no use.',
   ),
   deliveryPower_W: number(
@@ -68,6 +69,6 @@ export const STORE_FIELDS = {
     'K',
     { min: 0, max: 6, default: 2, usual: [0, 4], step: 0.5 },
     'Dew margin',
-    'Cooled surfaces stay this far above the indoor dew point. Mould comes before drops: 3.5 K keeps surface humidity under 80 %.',
+    words`Cooled surfaces stay this far above the indoor dew point. Mould comes before drops: ${figure(3.5, 'K')} keeps surface humidity under 80 %.`,
   ),
 } as const

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '#model/units/convert.ts'
 import { formatNumber, formatQuantity } from '#model/units/format.ts'
-import type { Figure, Wording } from '#model/units/wording.ts'
+import type { Figure, Told } from '#model/units/wording.ts'
 
 /** Metre of water at 4 °C, what heads are told in, Pa: NIST SP 811, appendix B.8. */
 const METRE_WATER_Pa = 9806.65
@@ -58,7 +58,8 @@ function headText(pressure_Pa: number, digits: number, system: UnitSystem): stri
 }
 
 /** A wording as text in the reader's units. */
-export function wordingText(wording: Wording, system: UnitSystem): string {
+export function wordingText(wording: Told, system: UnitSystem): string {
+  if (typeof wording === 'string') return wording
   return wording.map((part) => (typeof part === 'string' ? part : figureText(part, system))).join('')
 }
 

@@ -29,6 +29,9 @@ export interface Figure {
 /** A line of text with its numbers kept as numbers. */
 export type Wording = readonly (string | Figure)[]
 
+/** A text with or without numbers in it. */
+export type Told = Wording | string
+
 /** `figure(0.96, 'm3')`. Short lengths: `short(0.02)`. */
 export function figure(value: number, unit: Figure['unit'], digits = 3): Figure {
   return { value, unit, digits, largest: Infinity }

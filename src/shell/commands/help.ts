@@ -1,5 +1,6 @@
 import type { Field } from '#model/scenario/field.ts'
 import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
+import { wordingText } from '#model/units/wording-text.ts'
 import { COMMON_OPTIONS, type OptionSpec } from '../options.ts'
 import { sampleNames } from '../samples.ts'
 import type { Command } from './command.ts'
@@ -32,7 +33,7 @@ function fieldLines(): string[] {
     `  ${group}`,
     ...Object.entries(fieldsOf(group)).flatMap(([name, field]) => [
       `    ${group}.${name}`,
-      `        ${field.label}: ${field.help} ${field.why}`.trimEnd(),
+      `        ${field.label}: ${wordingText(field.help, 'si')} ${wordingText(field.why, 'si')}`.trimEnd(),
       `        ${rangeOf(field)}`,
     ]),
   ])

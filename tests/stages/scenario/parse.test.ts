@@ -18,6 +18,8 @@ import {
   GROUPS,
   SCENARIO_VERSION,
 } from '#model/scenario/schema.ts'
+import { UNIT_SYSTEMS } from '#model/units/convert.ts'
+import { wordingText } from '#model/units/wording-text.ts'
 import { randomScenario } from './random-scenario.ts'
 
 const errorsOf = (problems: readonly Problem[]): readonly Problem[] =>
@@ -56,7 +58,7 @@ describe('the defaults', () => {
     }
     if (field.type === 'choice') expect(field.options).toContain(field.default)
     expect(field.label).not.toBe('')
-    expect(field.help).toMatch(/[.!?]$/)
+    for (const system of UNIT_SYSTEMS) expect(wordingText(field.help, system)).toMatch(/[.!?]$/)
   })
 })
 
