@@ -1,4 +1,5 @@
 import { stop } from '#model/problem.ts'
+import { figure, words, type Told } from '#model/units/wording.ts'
 
 /**
  * A light box (a white-painted sphere or box with a port, a lamp and a light meter) compares a sample with a
@@ -39,7 +40,7 @@ export interface LightBoxResult {
   /** The same range as heat at noon, W/m² (1000 W/m² of sun). */
   readonly noonSpread_Wm2: number
   readonly mayDecide: readonly string[]
-  readonly mayNotDecide: readonly string[]
+  readonly mayNotDecide: readonly Told[]
 }
 
 /**
@@ -129,7 +130,7 @@ function verdicts(visibleHalfWidth: number, solarHalfWidth: number) {
       'Whether a coating has yellowed or soiled since its last reading in the same box.',
     ],
     mayNotDecide: [
-      `The solar reflectance to better than ± ${solarHalfWidth.toFixed(2)}: half of sunshine is infrared that the meter does not see, and each 0.01 is 10 W/m² at noon.`,
+      words`The solar reflectance to better than ± ${solarHalfWidth.toFixed(2)}: half of sunshine is infrared that the meter does not see, and each 0.01 is ${figure(0.01 * NOON_SUN_WM2, 'Wm2')} at noon.`,
       'Which of two coatings with different pigments is cooler in the sun: put both on the test board instead.',
       'Anything about thermal emittance.',
     ],

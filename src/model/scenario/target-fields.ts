@@ -63,19 +63,19 @@ export const PRICES_FIELDS = {
   panel_perm2: number(
     'perm2',
     { min: 0, max: 100000, default: 0, usual: [0, 500] },
-    'Panel, per m²',
+    'Panel, by area',
     'Your currency; 0 leaves prices out.',
   ),
   store_perm3: number(
     'perm3',
     { min: 0, max: 100000, default: 0, usual: [0, 1000] },
-    'Store, per m³',
+    'Store, by volume',
     'Tank with insulation.',
   ),
   pipe_perm: number(
     'perm',
     { min: 0, max: 10000, default: 0, usual: [0, 50] },
-    'Pipe, per metre',
+    'Pipe, by length',
     'With insulation and fittings.',
   ),
   pump_each: number(

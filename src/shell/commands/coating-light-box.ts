@@ -1,3 +1,4 @@
+import { wordingText } from '#model/units/wording-text.ts'
 import { lightBoxResult } from '#model/coating/light-box.ts'
 import type { Options } from '../options.ts'
 import { note, type Table } from '../output.ts'
@@ -20,7 +21,7 @@ export function lightBoxTable(options: Options): Table {
     },
   )
   for (const sentence of result.mayDecide) note(`may decide: ${sentence}`)
-  for (const sentence of result.mayNotDecide) note(`may not decide: ${sentence}`)
+  for (const sentence of result.mayNotDecide) note(`may not decide: ${wordingText(sentence, 'si')}`)
   const numbers = Object.entries(result).filter(
     (entry): entry is [string, number] => typeof entry[1] === 'number',
   )

@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js'
 import type { AsBuiltReport } from '#live/as-built-task.ts'
-import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
+import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 import { dayLabel, hourLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
@@ -44,7 +44,6 @@ export function temperatureConfig(
   temperature: ShownQuantity,
   ink: Ink,
 ): ChartConfiguration {
-  const base = baseOptions(ink)
   const look = styles(ink)
   const { hours } = report.result
   const last = hours.at(-1)! + 1
@@ -63,37 +62,13 @@ export function temperatureConfig(
         ...look[s],
       })),
     },
-    options: {
-      ...base,
-      parsing: false,
-      scales: {
-        x: {
-          type: 'linear',
-          min: start_h,
-          max: Math.min(start_h + WINDOW_H, Math.ceil(last / 24) * 24),
-          ticks: {
-            stepSize: 24,
-            color: ink.soft,
-            align: 'start',
-            maxRotation: 0,
-            autoSkipPadding: 14,
-            callback: (value) => dayLabel(report.clock, Number(value)),
-          },
-          grid: { color: ink.grid },
-        },
-        y: quantityAxis(ink, temperature.symbol),
-      },
-      plugins: {
-        ...base.plugins,
-        tooltip: {
-          ...base.plugins?.tooltip,
-          callbacks: {
-            title: (items) => hourLabel(report.clock, items[0]?.parsed.x ?? 0),
-            label: (item) => `${item.dataset.label}: ${item.parsed.y?.toFixed(1)} ${temperature.symbol}`,
-          },
-        },
-      },
-    },
+    options: hourLineOptions({
+      clock: report.clock,
+      start_h,
+      end_h: Math.min(start_h + WINDOW_H, Math.ceil(last / 24) * 24),
+      quantity: temperature,
+      ink,
+    }),
   } as ChartConfiguration
 }
 

@@ -1,11 +1,11 @@
 import type { ChartConfiguration } from 'chart.js'
 import { STEFAN_BOLTZMANN } from '#model/air/blackbody.ts'
-import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
+import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 import { nightBoxes } from '#ui/chart/night-boxes.ts'
 import type { ClimateSeries } from '#ui/weather/climate-series.ts'
-import { dayLabel, hourLabel } from '#ui/words/calendar.ts'
+import { hourLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 
 const WEEK_H = 168
@@ -63,7 +63,6 @@ export function hotWeekConfig(
   temperature: ShownQuantity,
   ink: Ink,
 ): ChartConfiguration {
-  const base = baseOptions(ink)
   const { weather } = series
   const end_h = Math.min(start_h + WEEK_H, weather.hours)
   const points = (values: Float64Array) =>
@@ -83,38 +82,14 @@ export function hotWeekConfig(
         ...look(ink),
       })),
     },
-    options: {
-      ...base,
-      parsing: false,
-      scales: {
-        x: {
-          type: 'linear',
-          min: start_h,
-          max: end_h,
-          ticks: {
-            stepSize: 24,
-            color: ink.soft,
-            align: 'start',
-            maxRotation: 0,
-            autoSkipPadding: 14,
-            callback: (value) => dayLabel(weather, Number(value)),
-          },
-          grid: { color: ink.grid },
-        },
-        y: quantityAxis(ink, temperature.symbol),
-      },
-      plugins: {
-        ...base.plugins,
-        tooltip: {
-          ...base.plugins?.tooltip,
-          callbacks: {
-            title: (items) => hourLabel(weather, items[0]?.parsed.x ?? 0),
-            label: (item) => `${item.dataset.label}: ${item.parsed.y?.toFixed(1)} ${temperature.symbol}`,
-          },
-        },
-        annotation: { annotations: nightBoxes(series.altitude_deg, start_h, end_h, ink) },
-      },
-    },
+    options: hourLineOptions({
+      clock: weather,
+      start_h,
+      end_h,
+      quantity: temperature,
+      ink,
+      behind: nightBoxes(series.altitude_deg, start_h, end_h, ink),
+    }),
   } as ChartConfiguration
 }
 

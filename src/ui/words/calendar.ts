@@ -3,23 +3,26 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 
 const HOUR_MS = 3_600_000
 
+/** What a record knows of its hours. */
+export type Clock = Pick<WeatherRecord, 'start_utcMs' | 'site'>
+
 /**
  * Clock of a weather record: hour index → what the site's own clock (standard time) shows. Charts keep the
  * hour index on their axis and only word it here: a browser's time zone and its daylight saving never enter.
  */
-export function wallClock(weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>, hour: number) {
+export function wallClock(weather: Clock, hour: number) {
   const wall = new Date(weather.start_utcMs + (weather.site.utcOffset_h + hour) * HOUR_MS)
   return { month: wall.getUTCMonth(), day: wall.getUTCDate(), hour: wall.getUTCHours() }
 }
 
 /** `14 Jul`: the day an hour lies in. */
-export function dayLabel(weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>, hour: number): string {
+export function dayLabel(weather: Clock, hour: number): string {
   const { month, day } = wallClock(weather, hour)
   return format(new Date(2001, month, day, 12), 'd MMM')
 }
 
 /** `14 Jul 15:00`. */
-export function hourLabel(weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>, hour: number): string {
+export function hourLabel(weather: Clock, hour: number): string {
   return `${dayLabel(weather, hour)} ${clockLabel(wallClock(weather, hour).hour)}`
 }
 

@@ -8,14 +8,30 @@ import type { ShownQuantity } from '#ui/words/quantity.ts'
  * the last three lie above the limit.
  */
 export const STEPS = [
-  { upTo_K: -9, colour: [247, 245, 252], words: 'over 9 below' },
-  { upTo_K: -6, colour: [216, 226, 244], words: '6 to 9 below' },
-  { upTo_K: -3, colour: [176, 199, 232], words: '3 to 6 below' },
-  { upTo_K: 0, colour: [131, 163, 208], words: 'up to 3 below' },
-  { upTo_K: 2, colour: [196, 98, 45], words: 'up to 2 above' },
-  { upTo_K: 4, colour: [140, 52, 24], words: '2 to 4 above' },
-  { upTo_K: Infinity, colour: [62, 16, 14], words: 'over 4 above' },
+  { upTo_K: -9, colour: [247, 245, 252] },
+  { upTo_K: -6, colour: [216, 226, 244] },
+  { upTo_K: -3, colour: [176, 199, 232] },
+  { upTo_K: 0, colour: [131, 163, 208] },
+  { upTo_K: 2, colour: [196, 98, 45] },
+  { upTo_K: 4, colour: [140, 52, 24] },
+  { upTo_K: Infinity, colour: [62, 16, 14] },
 ] as const
+
+/** The steps with their words: `3 to 6 below`, in the reader's degrees from the limit. */
+export function stepsInWords(difference: ShownQuantity): { colour: readonly number[]; words: string }[] {
+  const size = (of_K: number): string => difference.bare(Math.abs(of_K), 2)
+  return STEPS.map(({ upTo_K, colour }, i) => {
+    const from_K = STEPS[i - 1]?.upTo_K ?? -Infinity
+    const side = upTo_K <= 0 ? 'below' : 'above'
+    const [near_K, far_K] = upTo_K <= 0 ? [upTo_K, from_K] : [from_K, upTo_K]
+    const span = !Number.isFinite(far_K)
+      ? `over ${size(near_K)}`
+      : near_K === 0
+        ? `up to ${size(far_K)}`
+        : `${size(near_K)} to ${size(far_K)}`
+    return { colour, words: `${span} ${side}` }
+  })
+}
 
 /** Step of a temperature, as its place in STEPS. */
 export function stepOf(above_K: number): number {

@@ -1,7 +1,7 @@
 import type { ChartConfiguration } from 'chart.js'
 import type { LiveAnswer } from '#live/tasks.ts'
-import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
+import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 import { nightBoxes } from '#ui/chart/night-boxes.ts'
 import { dayLabel, hourLabel } from '#ui/words/calendar.ts'
@@ -40,7 +40,6 @@ export function weekConfig(
   ink: Ink,
 ): ChartConfiguration {
   const look = styles(ink)
-  const base = baseOptions(ink)
   return {
     type: 'line',
     data: {
@@ -56,38 +55,14 @@ export function weekConfig(
         ...limitLine(answer, start_h, temperature, ink),
       ],
     },
-    options: {
-      ...base,
-      parsing: false,
-      scales: {
-        x: {
-          type: 'linear',
-          min: start_h,
-          max: start_h + WEEK_H,
-          ticks: {
-            stepSize: 24,
-            color: ink.soft,
-            align: 'start',
-            maxRotation: 0,
-            autoSkipPadding: 14,
-            callback: (value) => dayLabel(answer.weather, Number(value)),
-          },
-          grid: { color: ink.grid },
-        },
-        y: quantityAxis(ink, temperature.symbol),
-      },
-      plugins: {
-        ...base.plugins,
-        tooltip: {
-          ...base.plugins?.tooltip,
-          callbacks: {
-            title: (items) => hourLabel(answer.weather, items[0]?.parsed.x ?? 0),
-            label: (item) => `${item.dataset.label}: ${item.parsed.y?.toFixed(1)} ${temperature.symbol}`,
-          },
-        },
-        annotation: { annotations: nightBoxes(answer.sun.altitude_deg, start_h, start_h + WEEK_H, ink) },
-      },
-    },
+    options: hourLineOptions({
+      clock: answer.weather,
+      start_h,
+      end_h: start_h + WEEK_H,
+      quantity: temperature,
+      ink,
+      behind: nightBoxes(answer.sun.altitude_deg, start_h, start_h + WEEK_H, ink),
+    }),
   } as ChartConfiguration
 }
 

@@ -2,6 +2,7 @@
  * Goebel 1967 from memory. Tolerances are half of the last printed digit. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { wordingText } from '#model/units/wording-text.ts'
 import {
   expectedRatio,
   lightBoxResult,
@@ -72,7 +73,7 @@ describe('light box', () => {
     expect(result.solarLow_frac).toBeLessThan(0.8)
     expect(result.solarHigh_frac).toBeGreaterThan(0.9)
     expect(result.noonSpread_Wm2).toBeGreaterThan(100)
-    expect(result.mayNotDecide.join(' ')).toContain('10 W/m² at noon')
+    expect(wordingText(result.mayNotDecide[0]!, 'si')).toContain('10\u00a0W/m² at noon')
   })
 
   it.each([
