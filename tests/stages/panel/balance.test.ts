@@ -124,6 +124,25 @@ describe('film exchange', () => {
     // Plate share by hand: 0.90 × 0.07/(1 − 0.08 × 0.93) = 0.06806.
     expect(x.plateSun).toBeCloseTo(0.06806, 5)
   })
+  test('sunshine followed bounce by bounce between a tinted film and a dull plate ends in the same shares', () => {
+    const tinted = { ...FILM, solarTransmittance_frac: 0.7, solarReflectance_frac: 0.12 }
+    const dull = grey(0.9, 0.55)
+    let plate = 0
+    let film = 1 - 0.7 - 0.12
+    let back = 0.12
+    let down = 0.7
+    for (let bounce = 0; bounce < 60; bounce++) {
+      plate += down * (1 - 0.55)
+      const up = down * 0.55
+      film += up * (1 - 0.7 - 0.12)
+      back += up * 0.7
+      down = up * 0.12
+    }
+    expect(plate + film + back).toBeCloseTo(1, 12)
+    const x = filmExchange(dull, tinted, false)
+    expect(x.plateSun).toBeCloseTo(plate, 12)
+    expect(x.filmSun).toBeCloseTo(film, 12)
+  })
   test('a wet film passes no infrared: the plate sees the film, not the sky', () => {
     const x = filmExchange(GREY, FILM, true)
     expect(x.plateWindow).toBe(0)

@@ -95,6 +95,15 @@ describe.each(PANELS)('reduction against the full balance: %s', (_name, spec) =>
     expect(Math.abs(reducedWater - fullWater)).toBeLessThan(0.01 * fullWater + 1e-9)
   })
 
+  test('sunshine absorbed is what plate and film keep of that on the plane, by hand where there is no film', () => {
+    const noon = plane.total_Wm2.indexOf(Math.max(...plane.total_Wm2))
+    const kept_frac = panel.absorbedSun_Wm2[noon]! / plane.total_Wm2[noon]!
+    const { plateSun, filmSun } = setting.dry
+    expect(kept_frac).toBeCloseTo(plateSun + filmSun, 12)
+    expect(kept_frac).toBeLessThan(1)
+    if (spec.film === null) expect(kept_frac).toBeCloseTo(1 - spec.coating.solarReflectance_frac, 12)
+  })
+
   // The slope has small steps of its own (onset of gap convection, end of the still span), hence a mean and a loose worst.
   test('slope is the change of heat: 1 % on average, 25 % at a kink, dry and away from the dew point', () => {
     const above = { ...tangent }
