@@ -6,7 +6,7 @@
  */
 import type { UnitSystem } from '#model/units/convert.ts'
 import { wordingText } from '#model/units/wording-text.ts'
-import type { Wording } from '#model/units/wording.ts'
+import type { Told, Wording } from '#model/units/wording.ts'
 
 /** Where a problem sits: whichever of file, line (1-based), column and field is known. */
 export interface Place {
@@ -66,8 +66,9 @@ function cut(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, most)}…`
 }
 
-/** A message made of a wording: both, as a problem holds them. */
-export function said(wording: Wording): Required<Pick<Problem, 'message' | 'wording'>> {
+/** A message as a problem holds it: its SI text, and where it has numbers, the wording too. */
+export function said(wording: Told): Pick<Problem, 'message' | 'wording'> {
+  if (typeof wording === 'string') return { message: wording }
   return { message: wordingText(wording, 'si').replaceAll('\u00a0', ' '), wording }
 }
 
@@ -91,6 +92,6 @@ export function problemSentence(problem: Problem): string {
 }
 
 /** Shorthand for an error that stops the work. */
-export function stop(code: string, message: string, remedy: string, place: Place = {}): ProblemError {
-  return new ProblemError([{ code, severity: 'error', message, remedy, place }])
+export function stop(code: string, message: Told, remedy: string, place: Place = {}): ProblemError {
+  return new ProblemError([{ code, severity: 'error', ...said(message), remedy, place }])
 }

@@ -1,5 +1,6 @@
 import type { BenchMoment, BenchReadings } from '#model/bench/reading.ts'
-import { ProblemError, type Problem } from '#model/problem.ts'
+import { ProblemError, said, type Problem } from '#model/problem.ts'
+import { figure, words, type Told } from '#model/units/wording.ts'
 
 /** What each number of a moment may be; outside it the field notes hold a slip of the pen. */
 const RANGES = {
@@ -62,7 +63,7 @@ function momentProblems(readings: BenchReadings, moment: BenchMoment, line: numb
   if (moment.dewPoint_C > moment.airTemp_C + 0.05) {
     found.push(
       problem(
-        `a dew point of ${moment.dewPoint_C} °C above the air at ${moment.airTemp_C} °C`,
+        words`a dew point of ${figure(moment.dewPoint_C, 'C')} above the air at ${figure(moment.airTemp_C, 'C')}`,
         'Check which is which, or type the relative humidity.',
         line,
         'dewPoint_C',
@@ -95,7 +96,12 @@ function surfaceProblems(
   }
   if (!(surface.shown_C >= -60 && surface.shown_C <= 120)) {
     found.push(
-      problem(`${name} at ${surface.shown_C} °C`, 'It must lie between −60 and 120.', line, 'shown_C'),
+      problem(
+        words`${name} at ${figure(surface.shown_C, 'C')}`,
+        'It must lie between −60 °C and 120 °C.',
+        line,
+        'shown_C',
+      ),
     )
   }
   if (surface.cover === 'film' && readings.board.film === null) {
@@ -114,11 +120,11 @@ function surfaceProblems(
   return found
 }
 
-function problem(what: string, remedy: string, line: number, field: string): Problem {
+function problem(what: Told, remedy: string, line: number, field: string): Problem {
   return {
     code: 'bench-reading',
     severity: 'error',
-    message: `The readings have ${what}.`,
+    ...said(words`The readings have ${what}.`),
     remedy,
     place: line > 0 ? { line, field } : { field },
   }

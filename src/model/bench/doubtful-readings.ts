@@ -3,7 +3,7 @@ import { infraredWarning } from '#model/bench/ir-thermometer.ts'
 import type { BenchMoment, BenchReadings, SurfaceReading } from '#model/bench/reading.ts'
 import { infraredView } from '#model/bench/surface-temperature.ts'
 import type { FitResult } from '#model/bench/weighted-fit.ts'
-import type { Problem } from '#model/problem.ts'
+import { said, type Problem } from '#model/problem.ts'
 
 /**
  * A surface at or below the dew point is wet: it radiates as water does and says nothing of its paint. An infrared
@@ -20,13 +20,13 @@ export function infraredRemarks(readings: BenchReadings, fit: BenchFit, result: 
     if (row.surface.thermometer !== 'infrared') continue
     const moment = readings.moments[row.moment]!
     const emittance = result.values[2 * row.surface.sample + 1]!
-    const said = infraredWarning(row.surface.shown_C, infraredView(readings, moment, emittance))
-    if (said === null) continue
+    const warning = infraredWarning(row.surface.shown_C, infraredView(readings, moment, emittance))
+    if (warning === null) continue
     return [
       {
         code: 'bench-infrared',
         severity: 'warning',
-        message: said,
+        ...said(warning),
         remedy: 'The fit has taken this out as well as the emittance is known.',
         place: { line: row.moment + 1, field: 'shown_C' },
       },

@@ -1,5 +1,6 @@
 import { WINDOW_EMISSION } from '#model/air/blackbody.ts'
 import { valueAt } from '#model/air/polynomial.ts'
+import { figure, words, type Wording } from '#model/units/wording.ts'
 
 /**
  * An infrared thermometer gathers radiation of about 8–14 µm and turns it into a temperature as if the surface had
@@ -42,15 +43,11 @@ export function irThermometerShown_C(true_C: number, view: InfraredView): number
 }
 
 /** A sentence when the correction is large enough to mislead, else null. */
-export function infraredWarning(shown_C: number, view: InfraredView): string | null {
+export function infraredWarning(shown_C: number, view: InfraredView): Wording | null {
   const off_K = irThermometerTrue_C(shown_C, view) - shown_C
   if (Math.abs(off_K) < 0.5) return null
   const side = off_K > 0 ? 'low' : 'high'
-  return (
-    `The infrared thermometer reads about ${Math.abs(off_K).toFixed(1)} K too ${side} here: set to emissivity ` +
-    `${view.setting_frac.toFixed(2)}, looking at a surface of ${view.emittance_frac.toFixed(2)} that reflects a cold sky. ` +
-    'Put a strip of matt tape on each sample and read that, or use a contact probe.'
-  )
+  return words`The infrared thermometer reads about ${figure(Math.abs(off_K), 'K')} too ${side} here: set to emissivity ${view.setting_frac.toFixed(2)}, looking at a surface of ${view.emittance_frac.toFixed(2)} that reflects a cold sky. Put a strip of matt tape on each sample and read that, or use a contact probe.`
 }
 
 function emission(temp_C: number): number {

@@ -1,5 +1,6 @@
 import { stop } from '#model/problem.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
+import { figure, words } from '#model/units/wording.ts'
 
 /** One outside wall. */
 export interface Facade {
@@ -50,7 +51,7 @@ function facade(name: Facade['name'], azimuth_deg: number, wall_m2: number, wind
   if (window_m2 > wall_m2)
     throw stop(
       'window-larger-than-wall',
-      `The ${name} window has ${window_m2} m², but its wall only ${wall_m2.toFixed(2)} m².`,
+      words`The ${name} window has ${figure(window_m2, 'm2', 4)}, but its wall only ${figure(wall_m2, 'm2', 4)}.`,
       'Make the window smaller or the room larger.',
       { field: `room.window${name[0]!.toUpperCase()}${name.slice(1)}_m2` },
     )

@@ -1,8 +1,9 @@
 import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
-import type { Problem } from '#model/problem.ts'
+import { said, type Problem } from '#model/problem.ts'
 import { storeModel } from '#model/store/model.ts'
 import type { StoreSpec } from '#model/store/spec.ts'
 import { tankShape } from '#model/store/tank.ts'
+import { figure, words, type Told } from '#model/units/wording.ts'
 
 /** What a full tank does to the floor it stands on. */
 export interface FloorLoad {
@@ -47,7 +48,7 @@ function loadWarnings(load: Omit<FloorLoad, 'warnings'>): Problem[] {
     warnings.push(
       warning(
         'tank-heavier-than-floor',
-        `Full, the tank weighs ${load.full_kg.toFixed(0)} kg and loads its floor with ${load.load_kgm2.toFixed(0)} kg/m² (${load.load_kPa.toFixed(1)} kPa); ordinary dwelling floors are made for about 195 kg/m².`,
+        words`Full, the tank weighs ${figure(load.full_kg, 'kg', 4)} and loads its floor with ${figure(load.load_kgm2, 'kgm2')}; ordinary dwelling floors are made for about ${figure((DWELLING_kPa * 1000) / GRAVITY_MS2, 'kgm2', 2)}.`,
         'Stand it on a slab on firm ground, or have the floor checked by a professional; local codes decide.',
       ),
     )
@@ -55,13 +56,13 @@ function loadWarnings(load: Omit<FloorLoad, 'warnings'>): Problem[] {
     warnings.push(
       warning(
         'tank-tall',
-        `The tank is ${load.height_m.toFixed(1)} m high and can tip when pushed or shaken.`,
+        words`The tank is ${figure(load.height_m, 'm', 2)} high and can tip when pushed or shaken.`,
         'Hold it to a wall or frame, and plan where a leak would run; local codes decide.',
       ),
     )
   return warnings
 }
 
-function warning(code: string, message: string, remedy: string): Problem {
-  return { code, severity: 'warning', message, remedy, place: { field: 'store.volume_m3' } }
+function warning(code: string, message: Told, remedy: string): Problem {
+  return { code, severity: 'warning', ...said(message), remedy, place: { field: 'store.volume_m3' } }
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { infraredWarning, irThermometerShown_C, irThermometerTrue_C } from '#model/bench/ir-thermometer.ts'
+import { wordingText } from '#model/units/wording-text.ts'
 
 /** Planck's law summed in the test itself: emission of a black surface inside 8–13 µm, W/m². */
 function planckWindow_Wm2(temp_C: number): number {
@@ -63,7 +64,7 @@ describe('infrared thermometer', () => {
   it('warns of the cold sky in a poor emitter and is silent for a good one under cloud', () => {
     const sky = planckWindow_Wm2(-40)
     const poor = { emittance_frac: 0.6, setting_frac: 0.95, skyWindow_Wm2: sky, assumedSurroundings_C: 20 }
-    expect(infraredWarning(5, poor)).toContain('too low')
+    expect(wordingText(infraredWarning(5, poor)!, 'si')).toContain('too low')
     const overcast = planckWindow_Wm2(18)
     const good = {
       emittance_frac: 0.95,
