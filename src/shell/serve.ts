@@ -9,9 +9,8 @@ await build({ logLevel: 'error' })
 // A busy port is no reason to fail: the next free one is taken and printed.
 const server = await preview({
   configFile: false,
-  root: 'build',
   appType: 'mpa',
-  build: { outDir: '.' },
+  build: { outDir: 'build' },
   logLevel: 'warn',
   preview: { host: '127.0.0.1', port: PORT, strictPort: false },
 })
