@@ -6,6 +6,7 @@ import type { Spine } from '#model/answer.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import { paced } from '#live/paced.ts'
 import type {
   ComparisonQuestion,
   DrawsQuestion,
@@ -67,30 +68,21 @@ function trial(scenario: Scenario, share: number, { spine, weather, progress }: 
 function areasOf(
   { scenario, sizing, draws, from, to }: DrawsQuestion,
   { spine, weather, progress }: Hands,
-): (number | null)[] {
+): Promise<(number | null)[]> {
   const drawing = spine.drawnAreas_m2(scenario, weather, sizing, draws, from, to)
-  for (;;) {
-    const step = drawing.next()
-    if (step.done) return step.value
-    progress(step.value / (to - from))
-  }
+  return paced(drawing, (done) => progress(done / (to - from)))
 }
 
-function sideBySide({ base, axes }: ComparisonQuestion, { spine, progress }: Hands): Comparison {
+function sideBySide({ base, axes }: ComparisonQuestion, { spine, progress }: Hands): Promise<Comparison> {
   const cases = comparisonCases(base, axes)
   const answering = comparisonRun(cases, ({ scenario, weather }) => spine.answer(scenario, weather))
-  for (;;) {
-    const step = answering.next()
-    if (step.done) return step.value
-    progress(step.value.rows.length / cases.length, step.value)
-  }
+  return paced(answering, (soFar) => progress(soFar.rows.length / cases.length, soFar))
 }
 
-function mapOf({ scenario, axes, held }: MapQuestion, { spine, weather, progress }: Hands): DesignMap {
+function mapOf(
+  { scenario, axes, held }: MapQuestion,
+  { spine, weather, progress }: Hands,
+): Promise<DesignMap> {
   const drawing = designMap(mapTaskOf(spine.prepare(scenario, weather), held), axes)
-  for (;;) {
-    const step = drawing.next()
-    if (step.done) return step.value
-    progress(step.value.share, step.value.map ?? undefined)
-  }
+  return paced(drawing, ({ share, map }) => progress(share, map ?? undefined))
 }

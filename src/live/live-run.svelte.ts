@@ -1,7 +1,7 @@
 import type { Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import type { AboutArea } from '#model/sizing/about.ts'
+import type { AboutArea, NearDesign } from '#model/sizing/about.ts'
 import { Engine } from '#live/engine.ts'
 import { LatestWins, type Question } from '#live/latest-wins.ts'
 import { problemsOf } from '#live/problems-of.ts'
@@ -99,7 +99,7 @@ export class LiveRun {
     if (this.following) this.following = { ...this.following, newest: false }
     const before = this.answer?.sizing
     if (scenario.target.autoArea && before && before.kind !== 'own' && weather === this.#answeredIn) {
-      this.#about.ask({ input: { scenario, before }, weather })
+      this.#about.ask({ input: { scenario, before: nearest(before, this.following) }, weather })
     } else this.#sizing.ask(this.#asked)
   }
 
@@ -119,16 +119,44 @@ export class LiveRun {
     this.#preview = null
   }
 
-  /** Lets the second worker do its slow first run before the first slider is touched. */
+  /** Lets the second worker do its slow first runs, what follows and what judges, before the first slider is touched. */
   #warmUp({ input, weather }: Question<'answer'>): void {
     if (this.#warmIn === weather || !this.answer) return
     this.#warmIn = weather
     this.#judge(withDesignHeld(input, this.answer.sizing, this.answer), weather)
+    if (input.target.autoArea) void this.#tryFollowing({ input, weather }, this.answer.sizing)
+  }
+
+  /** Follows a few descriptions near by, for nobody, as long as nobody asks. */
+  async #tryFollowing({ input, weather }: Question<'answer'>, before: NearDesign): Promise<void> {
+    for (const scenario of nearby(input)) {
+      if (this.#asked?.input !== input) return
+      // A fault will be told when somebody asks.
+      await this.#second.run('about', { scenario, before }, weather).catch(() => {})
+    }
   }
 
   #judge(held: Scenario, weather: WeatherRecord): void {
     this.#judging.ask({ input: held, weather })
   }
+}
+
+/** How many descriptions a hair apart the second worker tries, until the browser has compiled what follows a slider. */
+const WARMING_RUNS = 4
+
+function nearby(scenario: Scenario): readonly Scenario[] {
+  const roofU_Wm2K = scenario.room.roofU_Wm2K
+  return Array.from({ length: WARMING_RUNS }, (_, i) => ({
+    ...scenario,
+    room: { ...scenario.room, roofU_Wm2K: roofU_Wm2K * (1 - (i + 1) / 1000) },
+  }))
+}
+
+/** Where the search for about the next area begins: at the last one that followed, its tank in proportion to the answer's. */
+function nearest(answer: NearDesign, following: AboutArea | null): NearDesign {
+  if (following?.kind !== 'met' || !(answer.area_m2 > 0)) return answer
+  const storeVolume_m3 = (answer.storeVolume_m3 / answer.area_m2) * following.area_m2
+  return { area_m2: following.area_m2, storeVolume_m3, slope: answer.slope }
 }
 
 /** The description with an area, and the tank in proportion to an answer's, in place of those to be chosen. */

@@ -3,6 +3,7 @@ import type { Scenario } from '#model/scenario/fields.ts'
 import { designRanges, type DesignRanges } from '#model/sheet/ranges.ts'
 import type { Candidate } from '#model/sizing/size.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import { paced } from '#live/paced.ts'
 
 /** A built design whose months are to be given ranges. */
 export interface SheetRangeQuestion {
@@ -17,11 +18,7 @@ export function sheetRanges(
   spine: Spine,
   weather: WeatherRecord,
   progress: (share: number) => void,
-): DesignRanges {
+): Promise<DesignRanges> {
   const drawing = designRanges(scenario, built, (drawn) => spine.prepare(drawn, weather), draws)
-  for (;;) {
-    const step = drawing.next()
-    if (step.done) return step.value
-    progress(step.value / draws)
-  }
+  return paced(drawing, (done) => progress(done / draws))
 }

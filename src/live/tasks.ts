@@ -4,7 +4,7 @@ import type { BenchReadings } from '#model/bench/reading.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { HeldDesign } from '#model/scenario/map-design.ts'
-import type { AboutArea } from '#model/sizing/about.ts'
+import type { AboutArea, NearDesign } from '#model/sizing/about.ts'
 import type { DesignMap } from '#model/sizing/design-map.ts'
 import type { MapAxes } from '#model/sizing/map-axes.ts'
 import type { SizingResult } from '#model/sizing/result.ts'
@@ -27,7 +27,7 @@ export interface Trial {
 /** A changed description, and the sizing of one near it. */
 export interface AboutQuestion {
   readonly scenario: Scenario
-  readonly before: SizingResult
+  readonly before: NearDesign
 }
 
 /** An answer to draw the range around. */

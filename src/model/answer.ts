@@ -31,7 +31,7 @@ import {
   targetSpecOf,
 } from '#model/scenario/to-specs.ts'
 import { yardstickOf } from '#model/scenario/yardstick-of.ts'
-import { aboutArea, type AboutArea } from '#model/sizing/about.ts'
+import { aboutArea, type AboutArea, type NearDesign } from '#model/sizing/about.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
 import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { limitOf } from '#model/sizing/limit.ts'
@@ -123,7 +123,7 @@ export class Spine {
   }
 
   /** About the area alone, from an answer to a description near this one: what can follow a hand on a slider. */
-  about(scenario: Scenario, record: WeatherRecord, before: SizingResult): AboutArea {
+  about(scenario: Scenario, record: WeatherRecord, before: NearDesign): AboutArea {
     const task = taskOf(this.prepare(scenario, record))
     return aboutArea(task, areaAlone(before, task.guess_m2))
   }
@@ -182,7 +182,7 @@ export class Spine {
 }
 
 /** What a search for the area alone takes from an answer; its guess is a task's where the answer has no panels. */
-function areaAlone({ area_m2, storeVolume_m3, slope }: SizingResult, guess_m2: number): AreaAlone {
+function areaAlone({ area_m2, storeVolume_m3, slope }: NearDesign, guess_m2: number): AreaAlone {
   const ratio_m3m2 = area_m2 > 0 ? storeVolume_m3 / area_m2 : 0
   return { guess_m2: area_m2 || guess_m2, ratio_m3m2: ratio_m3m2 || USUAL_STORE_m3m2, slope }
 }

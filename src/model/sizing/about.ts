@@ -1,22 +1,28 @@
 import type { Trial } from '#model/sizing/area-search.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
+import type { SizingResult } from '#model/sizing/result.ts'
 import { areaOnly, judged, slopeNearZero, type AreaAlone, type SizingTask } from '#model/sizing/size.ts'
 
-/** An area under a hand that still moves a slider: two or three seasons instead of a whole sizing. */
+/** An area under a hand that still moves a slider: one to three seasons instead of a whole sizing. */
 export interface AboutArea {
   readonly kind: 'met' | 'floor' | 'notNeeded'
   readonly area_m2: number
 }
 
+/** A design near by to begin from: the last one followed, or a whole answer. */
+export type NearDesign = Pick<SizingResult, 'area_m2' | 'storeVolume_m3' | 'slope'>
+
 /** No step is longer than this factor of area. */
 const LONGEST_FACTOR = 1.6
 /** The last step is shorter than this factor, so that what is left is its square. */
 const LAST_FACTOR = 1.04
+/** The first step is the last where it is shorter than this one: the slope it goes by is another answer's. */
+const FIRST_AND_LAST_FACTOR = 1.01
 const MOST_SEASONS = 6
 
 /**
  * About the area a changed task needs: Newton's rule with the slope of the answer before, then secant steps with its
- * own, two or three seasons in all as a rule. The tank keeps its proportion. Where no slope is known, or the steps do
+ * own, one to three seasons in all as a rule. The tank keeps its proportion. Where no slope is known, or the steps do
  * not end, the area is searched.
  */
 export function aboutArea(task: SizingTask, before: AreaAlone): AboutArea {
@@ -42,8 +48,8 @@ function fewSteps(task: SizingTask, { ratio_m3m2, guess_m2 }: AreaAlone, slope: 
     const factor = Math.exp(-here.measure / steep)
     const held = Math.min(LONGEST_FACTOR, Math.max(1 / LONGEST_FACTOR, factor))
     area_m2 = Math.min(area_m2 * held, maxArea_m2)
-    const isShort = factor < LAST_FACTOR && factor > 1 / LAST_FACTOR
-    if (before !== null && isShort && area_m2 < maxArea_m2) return area_m2
+    const short = before === null ? FIRST_AND_LAST_FACTOR : LAST_FACTOR
+    if (factor < short && factor > 1 / short && area_m2 < maxArea_m2) return area_m2
   }
   return null
 }

@@ -3,6 +3,7 @@ import { Spine } from '#model/answer.ts'
 import { withField } from '#model/scenario/parse.ts'
 import { taskOf } from '#model/scenario/design.ts'
 import { defaultScenario } from '#model/scenario/schema.ts'
+import type { NearDesign } from '#model/sizing/about.ts'
 import { areaOnly } from '#model/sizing/size.ts'
 import { sampleWeather } from '../../../src/shell/samples.ts'
 
@@ -36,6 +37,24 @@ test.each(MOVES)('%s moved to %s: about what the whole search finds', (field, va
     `${field} ${value}: about ${about.area_m2.toFixed(3)}, searched ${exact_m2.toFixed(3)} m² (before ${sizing.area_m2.toFixed(3)}, tank ${ratio_m3m2} m³/m²)`,
   )
   expect(Math.abs(about.area_m2 / exact_m2 - 1)).toBeLessThan(0.01)
+})
+
+test('followed move by move, each from the one before, it does not drift: ten moves on, within 1 % of the whole search', () => {
+  const spine = new Spine()
+  const { sizing } = spine.answer(base, record)
+  const ratio_m3m2 = sizing.storeVolume_m3 / sizing.area_m2
+  let near: NearDesign = sizing
+  let moved = base
+  for (let move = 1; move <= 10; move++) {
+    moved = withField(base, 'room.roofU_Wm2K', String(0.35 + 0.04 * move))
+    const { area_m2 } = spine.about(moved, record, near)
+    near = { area_m2, storeVolume_m3: ratio_m3m2 * area_m2, slope: sizing.slope }
+  }
+  const start = { ratio_m3m2, guess_m2: 5, slope: null }
+  const exact_m2 = areaOnly(taskOf(spine.prepare(moved, record)), start)!
+  console.log(`ten moves on: about ${near.area_m2.toFixed(3)}, searched ${exact_m2.toFixed(3)} m²`)
+  expect(exact_m2 / sizing.area_m2).toBeGreaterThan(1.3)
+  expect(Math.abs(near.area_m2 / exact_m2 - 1)).toBeLessThan(0.01)
 })
 
 test('a target that the room holds by itself: not needed; one no area reaches: the largest area', () => {
