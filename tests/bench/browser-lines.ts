@@ -55,7 +55,7 @@ export async function inBrowser(): Promise<Row[]> {
       values: late_ms(drags),
       met: within,
       found:
-        'a change of the room builds the room and its year without panels, then two or three seasons; wall-clock, so a busy machine shows.',
+        'a change of the room, its year without panels and one to three seasons take one or two frames; the first move of a drag may wait for a draw of the range to end.',
     },
     { name: 'slider to whole answer, 95th percentile', unit: 'ms', values: late_ms(slowDrags), ...told },
     { name: 'longest task on the page’s thread', reach: '≤ 50', unit: 'ms', values: long_ms, met: within },

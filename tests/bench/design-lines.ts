@@ -109,12 +109,15 @@ export function growth({ inputs, prepared, scenario }: Made): Row[] {
   const records = sampleNames()
     .slice(0, 8)
     .map((name) => sampleWeather(name))
-  const climates = Array.from({ length: RUNS }, () =>
-    exponent(
+  // Climates differ in what they cost: each run begins with another one. The first time is the compiler's.
+  roomsLeftAlone(scenario, records)
+  const climates = Array.from({ length: RUNS }, (_, run) => {
+    const turned = [...records.slice(run % 8), ...records.slice(0, run % 8)]
+    return exponent(
       [1, 2, 4, 8],
-      [1, 2, 4, 8].map((count) => timed_s(() => roomsLeftAlone(scenario, records.slice(0, count)), 1, 0)[0]!),
-    ),
-  )
+      [1, 2, 4, 8].map((count) => timed_s(() => roomsLeftAlone(scenario, turned.slice(0, count)), 1, 0)[0]!),
+    )
+  })
   const row = (name: string, fits: typeof hours): Row => ({
     name: `${name} (each fit ± ${median(fits.map(({ error }) => error)).toFixed(2)})`,
     reach: '≤ 1.1',
