@@ -1,5 +1,4 @@
 import { Spine } from '#model/answer.ts'
-import { pumpEatsGain } from '#model/loop/remarks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { runsInBursts } from '#model/scenario/design-remarks.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
@@ -21,19 +20,27 @@ const COMPARED_EVERY = 5
 /** The pump's start and stop fall on quarter hours, so the measure may rise by this much when the area grows, K of peak. */
 const SWITCHING_K = 0.15
 
-/** What is wrong with one scenario in one climate; empty when nothing is. */
+/** How many designs were held against a larger or whiter one, and how many not, because nothing is promised there. */
+export interface Comparisons {
+  made: number
+  leftOut: number
+}
+
+/** What is wrong with one scenario in one climate; empty when nothing is. Counts what it compares. */
 export function complaints(
   spine: Spine,
   scenario: Scenario,
   climate: { readonly name: string; readonly weather: WeatherRecord },
   index: number,
+  comparisons: Comparisons,
 ): Complaint[] {
   const say = (what: string): Complaint => ({ index, climate: climate.name, what })
   try {
     const own = withArea(scenario, Math.max(0.5, Math.min(scenario.target.area_m2, 200)))
     const answer = spine.answer(own, climate.weather)
     const heard = yearComplaints(answer)
-    if (index % COMPARED_EVERY === 0) heard.push(...comparedComplaints(spine, own, answer, climate.weather))
+    if (index % COMPARED_EVERY === 0)
+      heard.push(...comparedComplaints(spine, own, answer, climate.weather, comparisons))
     if (index % REPEATED_EVERY === 0) heard.push(...repeatComplaints(own, answer, climate.weather))
     return heard.map(say)
   } catch (error) {
@@ -85,11 +92,16 @@ const RISE_K = 12
 const hottest = (column: Float64Array): number =>
   column.reduce((top, value) => Math.max(top, value), -Infinity)
 
+/** More pump heat than this on each m² than before is another plant, not the same with more area, W/m². */
+const MORE_PUMP_Wm2 = 1
+const pump_Wm2 = ({ loop, area_m2 }: DesignAnswer): number => loop.pumpPower_W / area_m2
+
 /**
- * True where the app itself warns that more may not be better: the pump takes a large part of the gain, and a larger
- * one more, or what is cooled follows the pump faster than the year is stepped.
+ * True where a changed design need not be the better one: its longer pipes ask for a stronger pump, all of whose power warms
+ * the loop, or the app itself warns that what is cooled follows the pump faster than the year is stepped.
  */
-const promisesNothing = ({ loop, year }: DesignAnswer): boolean => pumpEatsGain(loop) || runsInBursts(year)
+const promisesNothing = (before: DesignAnswer, after: DesignAnswer): boolean =>
+  pump_Wm2(after) > pump_Wm2(before) + MORE_PUMP_Wm2 || runsInBursts(after.year)
 
 /** More area, and a coating that reflects and emits more, must not make the hottest hour hotter. */
 function comparedComplaints(
@@ -97,26 +109,26 @@ function comparedComplaints(
   scenario: Scenario,
   answer: DesignAnswer,
   weather: WeatherRecord,
+  comparisons: Comparisons,
 ): string[] {
   const peak_C = answer.sizing.withPanels.peak_C
-  const grown = spine.answer(withArea(scenario, answer.area_m2 * 1.5), weather)
-  const larger = grown.sizing.withPanels.peak_C
-  const heard =
-    !promisesNothing(grown) && larger > peak_C + SWITCHING_K
-      ? [`half as much area again: peak ${peak_C.toFixed(2)} → ${larger.toFixed(2)} °C`]
-      : []
-  const better: Scenario = {
-    ...scenario,
-    coating: {
-      ...scenario.coating,
-      solarReflectance_frac: Math.min(1, scenario.coating.solarReflectance_frac + 0.03),
-    },
-  }
-  const whiter = spine.answer(better, weather)
-  const coated = whiter.sizing.withPanels.peak_C
-  if (!promisesNothing(whiter) && coated > peak_C + SWITCHING_K)
-    heard.push(`a whiter coating: peak ${peak_C.toFixed(2)} → ${coated.toFixed(2)} °C`)
-  return heard
+  const { coating } = scenario
+  const whiter = Math.min(1, coating.solarReflectance_frac + 0.03)
+  const others: readonly (readonly [string, Scenario])[] = [
+    ['half as much area again', withArea(scenario, answer.area_m2 * 1.5)],
+    ['a whiter coating', { ...scenario, coating: { ...coating, solarReflectance_frac: whiter } }],
+  ]
+  return others.flatMap(([name, changed]) => {
+    const other = spine.answer(changed, weather)
+    if (promisesNothing(answer, other)) {
+      comparisons.leftOut++
+      return []
+    }
+    comparisons.made++
+    const otherPeak_C = other.sizing.withPanels.peak_C
+    if (otherPeak_C <= peak_C + SWITCHING_K) return []
+    return [`${name}: peak ${peak_C.toFixed(2)} → ${otherPeak_C.toFixed(2)} °C`]
+  })
 }
 
 function repeatComplaints(scenario: Scenario, answer: DesignAnswer, weather: WeatherRecord): string[] {

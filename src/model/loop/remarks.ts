@@ -35,17 +35,12 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
     remarks.push(
       words`Flow in the pipes is between smooth and turbulent (Re ${whole(tubeReynolds(pipe))}): their loss is uncertain by about a third.`,
     )
-  if (pumpEatsGain(duty))
+  if (duty.pumpPower_W > HUNGRY_Wm2 * duty.area_m2)
     remarks.push(
       words`The ${spec.fluid === 'air' ? 'fan' : 'pump'} needs ${figure(duty.pumpPower_W, 'W')}, and all of it warms the loop: a panel sheds ${figure(GOOD_NIGHT_Wm2[0], 'Wm2')} to ${figure(GOOD_NIGHT_Wm2[1], 'Wm2')} on a good night. Use wider or shorter tubes, or less flow.`,
     )
   if (duty.flowSpread_frac > UNEVEN_frac * (1 + 1e-6)) remarks.push(unevenRemark(spec, duty))
   return remarks
-}
-
-/** True where pump or fan, all of whose power ends as heat in the loop, takes a large part of what the panels give. */
-export function pumpEatsGain({ pumpPower_W, area_m2 }: LoopDuty): boolean {
-  return pumpPower_W > HUNGRY_Wm2 * area_m2
 }
 
 function waterRemarks(spec: LoopSpec, duty: LoopDuty): Wording[] {
