@@ -1,5 +1,6 @@
 import type { Nodes } from '#model/year/nodes.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
+import { panelEffectiveness } from '#model/year/panel-exchange.ts'
 import type { PlateCourse } from '#model/year/plate-course.ts'
 
 /** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
@@ -41,7 +42,10 @@ export class Controls {
     this.pumping = this.mayPump(plant, nodes, temp_C, plate, hour, lowest_C)
   }
 
-  /** Beside plan, freezing and dew: a pump that warms the fluid by more than the panel cools it is not run. */
+  /**
+   * Beside plan, freezing and dew: a pump that warms the fluid by more than the panel cools it is not run. At the start the
+   * resting plate tells only what could be had; of that the fluid gets the panel's effectiveness.
+   */
   private mayPump(
     plant: Plant,
     nodes: Nodes,
@@ -57,9 +61,11 @@ export class Controls {
     if (!nodes.tank && (temp_C[nodes.air]! <= plant.plan.setpoint_C || from_C <= lowestSurface_C))
       return false
     const pumpRise_K = plant.loop.pumpPower_W / plant.loop.capacityRate_WK
-    return this.pumping
-      ? plate.lastDrop_K >= Math.max(plant.plan.stopDifference_K, pumpRise_K)
-      : from_C - plate.temp_C >= Math.max(plant.plan.startDifference_K, pumpRise_K)
+    if (this.pumping) return plate.lastDrop_K >= Math.max(plant.plan.stopDifference_K, pumpRise_K)
+    const colder_K = from_C - plate.temp_C
+    if (colder_K < plant.plan.startDifference_K) return false
+    const got = plant.fieldFactor_frac * panelEffectiveness(plant.loop, plant.panel.conductance_Wm2K[hour]!)
+    return got * colder_K >= pumpRise_K
   }
 }
 

@@ -20,8 +20,17 @@ export function panelExchange_WK(duty: LoopDuty, slope_Wm2K: number): number {
   if (slope_Wm2K < SMALL_SLOPE_Wm2K) {
     return duty.area_m2 / (1 / duty.fluidToPlate_Wm2K + duty.area_m2 / (2 * rate_WK))
   }
+  const taken_WK = rate_WK * panelEffectiveness(duty, slope_Wm2K)
+  return taken_WK / (1 - taken_WK / (slope_Wm2K * duty.area_m2))
+}
+
+/**
+ * Share of the difference between fluid entering and plate in balance by which the fluid is cooled, E above, 0…1.
+ * @param slope_Wm2K  U, W/m²K, > 0
+ */
+export function panelEffectiveness(duty: LoopDuty, slope_Wm2K: number): number {
+  if (duty.capacityRate_WK <= 0 || slope_Wm2K <= 0) return 0
   const panelFactor = 1 / (1 + slope_Wm2K / duty.fluidToPlate_Wm2K)
   const surface_WK = slope_Wm2K * duty.area_m2
-  const taken_WK = rate_WK * (1 - Math.exp((-panelFactor * surface_WK) / rate_WK))
-  return taken_WK / (1 - taken_WK / surface_WK)
+  return 1 - Math.exp((-panelFactor * surface_WK) / duty.capacityRate_WK)
 }

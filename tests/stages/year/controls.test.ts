@@ -71,10 +71,11 @@ describe('start and stop', () => {
     expect(pumps(kernel, 20, 16)).toBe(true)
   })
 
-  test('a pump that would warm the fluid by more than the plate is colder is not started', () => {
-    const hungry = { pumpPower_W: 2500 } // 10 K at 250 W/K
-    expect(pumps(kernelFor({ loop: hungry }), 20, 12)).toBe(false)
-    expect(pumps(kernelFor({ loop: hungry }), 20, 9)).toBe(true)
+  test('a pump that would warm the fluid by more than the panel cools it is not started', () => {
+    // 2 K at 250 W/K. By hand: F′ = 1/(1 + 10/200), E = 1 − exp(−F′ × 10 × 6/250) = 0.2043: 2 K take a plate 9.79 K colder.
+    const hungry = { pumpPower_W: 500 }
+    expect(pumps(kernelFor({ loop: hungry }), 20, 10.3)).toBe(false)
+    expect(pumps(kernelFor({ loop: hungry }), 20, 10.1)).toBe(true)
   })
 
   test('no flow, no pumping', () => {
