@@ -70,10 +70,9 @@ function yearComplaints(answer: DesignAnswer): string[] {
   ] as const
   for (const name of columns) if (year[name].some(Number.isNaN)) heard.push(`NaN in ${name}`)
   const limit_C = Math.max(hottest(doNothing.room_C), hottest(doNothing.slab_C), hottest(doNothing.fabric_C))
-  const sane = sanePump(answer)
   for (const name of ['room_C', 'store_C'] as const) {
     const top_C = hottest(year[name])
-    if (sane && top_C > limit_C + RISE_K)
+    if (top_C > limit_C + RISE_K)
       heard.push(
         `${name} reaches ${top_C.toFixed(1)} °C, nothing in the room left alone passes ${limit_C.toFixed(1)} °C`,
       )
@@ -83,9 +82,6 @@ function yearComplaints(answer: DesignAnswer): string[] {
   return heard
 }
 
-/** A pump that takes more than this heats the loop faster than the sky cools it (the app warns): not judged, W/m². */
-const PUMP_Wm2 = 20
-const sanePump = ({ loop, area_m2 }: DesignAnswer): boolean => loop.pumpPower_W < PUMP_Wm2 * area_m2
 /** Pump and fan may warm room and store a little above the room left alone, K. */
 const RISE_K = 12
 
