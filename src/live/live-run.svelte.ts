@@ -155,14 +155,19 @@ function nearby(scenario: Scenario): readonly Scenario[] {
 /** Where the search for about the next area begins: at the last one that followed, its tank in proportion to the answer's. */
 function nearest(answer: NearDesign, following: AboutArea | null): NearDesign {
   if (following?.kind !== 'met' || !(answer.area_m2 > 0)) return answer
-  const storeVolume_m3 = (answer.storeVolume_m3 / answer.area_m2) * following.area_m2
-  return { area_m2: following.area_m2, storeVolume_m3, slope: answer.slope }
+  const { area_m2 } = following
+  return { area_m2, storeVolume_m3: tankFor(area_m2, answer), slope: answer.slope }
+}
+
+/** The tank of an answer in proportion to another area, m³. */
+function tankFor(area_m2: number, answer: NearDesign): number {
+  const { storeVolume_m3 } = answer
+  return answer.area_m2 > 0 ? (storeVolume_m3 / answer.area_m2) * area_m2 : storeVolume_m3
 }
 
 /** The description with an area, and the tank in proportion to an answer's, in place of those to be chosen. */
 function withDesignHeld(scenario: Scenario, { area_m2 }: { area_m2: number }, near: LiveAnswer): Scenario {
-  const { storeVolume_m3, area_m2: near_m2 } = near.sizing
-  const volume_m3 = near_m2 > 0 ? (storeVolume_m3 / near_m2) * area_m2 : storeVolume_m3
+  const volume_m3 = tankFor(area_m2, near.sizing)
   const store =
     scenario.store.autoVolume && volume_m3 > 0
       ? { ...scenario.store, autoVolume: false, volume_m3 }

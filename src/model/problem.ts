@@ -59,7 +59,10 @@ function shortened(problem: Problem): Problem {
   const { file, column, field, ...line } = problem.place
   const names = Object.entries({ file, column, field }).filter(([, text]) => text !== undefined)
   const place = { ...line, ...Object.fromEntries(names.map(([name, text]) => [name, cut(text!, 100)])) }
-  return { ...problem, message: cut(problem.message, LONGEST_TEXT), place }
+  if (problem.message.length <= LONGEST_TEXT) return { ...problem, place }
+  // A wording is not cut, for its numbers; a message that is has none any more.
+  const { code, severity, remedy } = problem
+  return { code, severity, message: cut(problem.message, LONGEST_TEXT), remedy, place }
 }
 
 function cut(text: string, most: number): string {

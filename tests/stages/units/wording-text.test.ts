@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { loopDuty } from '#model/loop/duty.ts'
-import { messageIn, said, type Problem } from '#model/problem.ts'
+import { fewAndShort, messageIn, said, type Problem } from '#model/problem.ts'
 import { unusualValues } from '#model/scenario/checks.ts'
 import { withField } from '#model/scenario/parse.ts'
 import { defaultScenario } from '#model/scenario/schema.ts'
@@ -42,6 +42,13 @@ describe('a problem with numbers in it', () => {
     expect(problem.message).toMatch(/ runs at 0\.\d+ m\/s, .* \(0\.6 m\/s\)/)
     expect(plain(messageIn(problem, 'us'))).toMatch(/ runs at 0\.\d+ ft\/s, .* \(2 ft\/s\)/)
     expect(messageIn({ ...problem, wording: undefined as never }, 'us')).toBe(problem.message)
+  })
+
+  it('is short on the page too, however long a name in it is', () => {
+    const named: Problem = { ...problem, ...said(words`${'x'.repeat(100_000)} at ${figure(20, 'C')}`) }
+    const [told] = fewAndShort([named])
+    expect(messageIn(told!, 'us').length).toBeLessThan(500)
+    expect(fewAndShort([problem])[0]!.wording).toEqual(slow)
   })
 
   it('names an unusual value with its unit as people write it', () => {
