@@ -19,10 +19,15 @@ describe('the batch', () => {
       await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
       await page.waitForSelector('canvas')
       const text = await page.locator('main').innerText()
-      for (const word of ['Clear acrylic', 'Acetone', 'Barium sulfate', 'Water']) expect(text).toContain(word)
+      for (const word of [
+        'Example white (invented)',
+        'Ground calcium carbonate',
+        'Diatomite',
+        'Every amount is invented',
+      ])
+        expect(text).toContain(word)
       const cautions = await page.locator('[data-out=cautions]').innerText()
-      expect(cautions).toMatch(/vapour burns/)
-      expect(cautions).toMatch(/barium salts/)
+      expect(cautions).toMatch(/dust harms the lungs/)
       expect(await axeViolations(page)).toEqual([])
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
@@ -33,17 +38,23 @@ describe('the batch', () => {
     })
   }
 
-  test('10 m² at 0.4 mm match arithmetic by hand', async () => {
+  test('14 m² at 0.24 mm match arithmetic by hand; a solvent and a barium pigment bring their cautions', async () => {
     const { page, context } = await stage.open('batch/')
     await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
     await page.locator(following).uncheck()
-    await page.getByLabel('Area to coat').fill('10')
-    // Dry film of 1 g binder: (1/1.18 + 4/4.48) mL / (1 − 0.5) = 3.4806 mL; 4000 mL wanted, a fifth lost:
-    // 4000 / 3.4806 / 0.8 = 1436.5 g of binder, four times that of pigment.
-    expect(await page.locator(cell('Clear acrylic')).nth(1).innerText()).toBe('1.44 kg')
-    expect(await page.locator(cell('Barium sulfate')).nth(1).innerText()).toBe('5.75 kg')
-    // Stock 10 mL/g and pre-mix 1.1 mL water with 4 times as much: 14.4 mL/g of acetone, 20.7 L.
-    expect(await page.locator(cell('Acetone')).nth(2).innerText()).toBe('20.7 L')
+    await page.getByLabel('Area to coat').fill('14')
+    // Dry film of 1 g binder: (1/1.12 + 2.65/2.71 + 0.35/2.2) mL / (1 − 0.32) = 2.9850 mL; 3360 mL wanted, 12 % lost:
+    // 3360 / 2.9850 / 0.88 = 1279.1 g of binder, 2.65 times that of calcium carbonate, 1/0.92 mL/g of water in it.
+    expect(await page.locator(cell('dry part')).nth(1).innerText()).toBe('1.28 kg')
+    expect(await page.locator(cell('Ground calcium')).nth(1).innerText()).toBe('3.39 kg')
+    expect(await page.locator(cell('Water of the')).nth(2).innerText()).toBe('1.39 L')
+    await page.getByLabel('Solvent', { exact: true }).fill('Ethanol')
+    await page.getByLabel('Solvent', { exact: true }).blur()
+    await page.getByLabel('Solid', { exact: true }).first().fill('Barium sulfate')
+    await page.getByLabel('Solid', { exact: true }).first().blur()
+    const cautions = page.locator('[data-out=cautions]')
+    await expect.poll(() => cautions.innerText()).toMatch(/vapour burns/)
+    await expect.poll(() => cautions.innerText()).toMatch(/barium salts/)
     await context.close()
   })
 
@@ -57,10 +68,10 @@ describe('the batch', () => {
     await page.waitForSelector(cell('Another solid'))
     await page.click('button[aria-label="Take Another solid out of the recipe"]')
     expect(await page.locator(cell('Another solid')).count()).toBe(0)
-    const before = await page.locator(cell('Clear acrylic')).nth(1).innerText()
+    const before = await page.locator(cell('dry part')).nth(1).innerText()
     await page.getByLabel('Mixing jar').fill('')
     await page.waitForSelector('[role=alert]:has-text("0.01 to 1000")')
-    expect(await page.locator(cell('Clear acrylic')).nth(1).innerText()).toBe(before)
+    expect(await page.locator(cell('dry part')).nth(1).innerText()).toBe(before)
     expect(complaints).toEqual([])
     await context.close()
   })
@@ -69,8 +80,8 @@ describe('the batch', () => {
     const { page, context } = await stage.open('batch/')
     await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
     await page.check('input[name=units][value=us]')
-    await expect.poll(() => page.locator(cell('Barium sulfate')).nth(1).innerText()).toMatch(/ lb$/)
-    expect(await page.locator(cell('Acetone')).nth(2).innerText()).toMatch(/ gal$/)
+    await expect.poll(() => page.locator(cell('Ground calcium')).nth(1).innerText()).toMatch(/ lb$/)
+    expect(await page.locator(cell('Water of the')).nth(2).innerText()).toMatch(/ gal$/)
     await context.close()
   })
 })

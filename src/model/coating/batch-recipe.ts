@@ -23,7 +23,7 @@ export interface CoatingRecipe {
 export interface RecipeBinder {
   readonly name: string
   readonly density_kgm3: number
-  /** Stock solution: grams of dry binder per mL of solvent (10 g in 100 mL is 0.1). */
+  /** Stock solution or dispersion: grams of dry binder per mL of its liquid (35 g in 250 mL is 0.14). */
   readonly stock_gmL: number
   readonly price_perkg: number
 }
@@ -39,7 +39,7 @@ export interface RecipeLiquid {
 export interface RecipeWater {
   /** All the water in the wet mix, whether added or carried by the solvent. */
   readonly total_mLg: number
-  /** Parts of solvent to one part of water in the pre-mix (4 is "1 : 4"); 0 adds water neat. */
+  /** Parts of solvent to one part of water in the pre-mix; 0 adds water neat. */
   readonly premixSolvent: number
 }
 
@@ -51,19 +51,62 @@ export interface RecipeSolid {
 }
 
 /**
- * Invented example: clear acrylic in acetone with washed barium sulfate. Amounts follow common practice, no source:
- * 10 g of acrylic in 100 mL of acetone, 4 g of pigment per gram of acrylic, water as a 1 : 4 pre-mix. 1.1 mL of water in
- * all asks for about 1.1 mL added with a fresh dry can, and half of that once the acetone has taken up 4 to 5 % of water.
+ * The example recipe. Every amount is invented for this tool: a water-borne acrylic dispersion filled with ground
+ * calcium carbonate and a coarser diatomite. Densities are handbook values of the pure substances (from memory).
  */
 export const DEMO_RECIPE: CoatingRecipe = {
-  name: 'Example white, acrylic and barium sulfate',
-  basis: 'Invented for this tool; try it on a small board before you make a batch.',
-  binder: { name: 'Clear acrylic', density_kgm3: 1180, stock_gmL: 0.1, price_perkg: 0 },
-  solvent: { name: 'Acetone', density_kgm3: 790, waterTakenUp_frac: 0, price_perL: 0 },
-  water: { total_mLg: 1.1, premixSolvent: 4 },
-  solids: [{ name: 'Barium sulfate, washed', parts_gg: 4, density_kgm3: 4480, price_perkg: 0 }],
-  liquids: [],
-  porosity_frac: 0.5,
+  name: 'Example white (invented): acrylic dispersion, calcium carbonate and diatomite',
+  basis: 'Every amount is invented for this tool; try it on a small board before you make a batch.',
+  binder: { name: 'Acrylic dispersion, dry part', density_kgm3: 1120, stock_gmL: 0.92, price_perkg: 0 },
+  solvent: { name: 'Water of the dispersion', density_kgm3: 1000, waterTakenUp_frac: 0, price_perL: 0 },
+  water: null,
+  solids: [
+    { name: 'Ground calcium carbonate, fine', parts_gg: 2.65, density_kgm3: 2710, price_perkg: 0 },
+    { name: 'Diatomite, coarse', parts_gg: 0.35, density_kgm3: 2200, price_perkg: 0 },
+  ],
+  liquids: [
+    {
+      name: 'Propylene glycol (keeps a wet edge)',
+      density_kgm3: 1036,
+      waterTakenUp_frac: 0,
+      price_perL: 0,
+      amount_mLg: 0.06,
+    },
+    {
+      name: 'Water to thin',
+      density_kgm3: 1000,
+      waterTakenUp_frac: 0,
+      price_perL: 0,
+      amount_mLg: 0.85,
+    },
+  ],
+  porosity_frac: 0.32,
+}
+
+/** What a recipe starts from once water is wanted in its solvent; invented. */
+export const DEMO_WATER: RecipeWater = { total_mLg: 0.7, premixSolvent: 3 }
+
+/** The job a batch starts from, all of it invented and to be changed. Area: the sized panels where there are any. */
+export const DEMO_JOB: CoatJob = {
+  area_m2: 8,
+  dryThickness_m: 0.00024,
+  coats: 3,
+  loss_frac: 0.12,
+  jar_L: 2,
+  jarFill_frac: 0.75,
+}
+
+/** What is to be coated, and how it is put on. */
+export interface CoatJob {
+  readonly area_m2: number
+  /** Thickness wanted once dry, all coats together, m. */
+  readonly dryThickness_m: number
+  readonly coats: number
+  /** Share of the wet mix that does not end on the panel (overspray, roller, jar), 0…0.9. */
+  readonly loss_frac: number
+  /** Size of the mixing jar, L, and how full it may be. */
+  readonly jar_L: number
+  readonly jarFill_frac: number
 }
 
 /**

@@ -1,17 +1,4 @@
-import { checkRecipe, outOfRange, type CoatingRecipe } from '#model/coating/batch-recipe.ts'
-
-/** What is to be coated, and how it is put on. */
-export interface CoatJob {
-  readonly area_m2: number
-  /** Thickness wanted once dry, all coats together, m. */
-  readonly dryThickness_m: number
-  readonly coats: number
-  /** Share of the wet mix that does not end on the panel (overspray, roller, jar), 0…0.9. */
-  readonly loss_frac: number
-  /** Size of the mixing jar, L, and how full it may be. */
-  readonly jar_L: number
-  readonly jarFill_frac: number
-}
+import { checkRecipe, outOfRange, type CoatingRecipe, type CoatJob } from '#model/coating/batch-recipe.ts'
 
 /** One line of the shopping and weighing list. */
 export interface BatchLine {
@@ -56,7 +43,7 @@ export interface BatchQuantities {
  * Quantities for a coat.
  *   dry film of 1 g binder:  v = (1/ρ_b + Σ parts_i/ρ_i)/(1 − porosity)
  *   binder = area · thickness/(v (1 − loss)); all else in proportion.
- * Volumes are added up as if mixing neither shrank nor swelled them (acetone and water shrink by about 5 %, from memory).
+ * Volumes are added up as if mixing neither shrank nor swelled them (an organic solvent and water shrink by a few percent).
  * @throws ProblemError for a value out of its range
  */
 export function batchQuantities(recipe: CoatingRecipe, job: CoatJob): BatchQuantities {
@@ -204,8 +191,8 @@ function scaled(line: GramLine, binder_g: number, batches: number): BatchLine {
   }
 }
 
-/** Wet coats thicker than this tend to run or crack as they shrink: common practice, no source. */
-const THICK_WET_COAT_M = 0.0004
+/** Wet coats thicker than this tend to run on a steep face: the thickest notch of a usual sag test, 12 mil (ASTM D4400, from memory). */
+const THICK_WET_COAT_M = 12 * 25.4e-6
 
 function remarks(
   recipe: CoatingRecipe,
@@ -224,7 +211,7 @@ function remarks(
   if (result.wetPerCoat_m > THICK_WET_COAT_M) {
     const coats = Math.ceil((result.wetPerCoat_m * job.coats) / THICK_WET_COAT_M)
     said.push(
-      `A wet coat of ${(result.wetPerCoat_m * 1000).toFixed(2)} mm may run or crack: ${coats} coats would keep each under 0.4 mm.`,
+      `A wet coat of ${(result.wetPerCoat_m * 1000).toFixed(2)} mm may run or crack: ${coats} coats would keep each under ${(THICK_WET_COAT_M * 1000).toFixed(1)} mm.`,
     )
   }
   if (recipe.porosity_frac > 0.7) said.push('Very porous films rub off and soak up dirt and water.')

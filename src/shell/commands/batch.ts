@@ -1,7 +1,7 @@
 import { batchCautions } from '#model/coating/batch-cautions.ts'
 import { readRecipe, writeRecipe } from '#model/coating/batch-file.ts'
-import { DEMO_RECIPE } from '#model/coating/batch-recipe.ts'
-import { batchQuantities, type BatchQuantities, type CoatJob } from '#model/coating/batch.ts'
+import { DEMO_JOB, DEMO_RECIPE, type CoatJob } from '#model/coating/batch-recipe.ts'
+import { batchQuantities, type BatchQuantities } from '#model/coating/batch.ts'
 import { textOf, type Options } from '../options.ts'
 import { emit, note, renderTable, type Table } from '../output.ts'
 import type { Command } from './command.ts'
@@ -13,11 +13,20 @@ export const batch: Command = {
     recipe: { type: 'string', help: 'recipe (.json); default: an invented example' },
     example: { type: 'boolean', help: 'print the example recipe to start from' },
     area: { type: 'string', help: 'area to coat, m²' },
-    'thickness-mm': { type: 'string', help: 'dry thickness, all coats together, mm (default 0.4)' },
-    coats: { type: 'string', help: 'number of coats (default 4)' },
-    loss: { type: 'string', help: 'share that does not end on the panel, 0…0.9 (default 0.2)' },
-    'jar-L': { type: 'string', help: 'size of the mixing jar, L (default 1)' },
-    'jar-fill': { type: 'string', help: 'how full the jar may be, 0.1…1 (default 0.8)' },
+    'thickness-mm': {
+      type: 'string',
+      help: `dry thickness, all coats together, mm (invented start: ${DEMO_JOB.dryThickness_m * 1000})`,
+    },
+    coats: { type: 'string', help: `number of coats (invented start: ${DEMO_JOB.coats})` },
+    loss: {
+      type: 'string',
+      help: `share that does not end on the panel, 0…0.9 (invented start: ${DEMO_JOB.loss_frac})`,
+    },
+    'jar-L': { type: 'string', help: `size of the mixing jar, L (invented start: ${DEMO_JOB.jar_L})` },
+    'jar-fill': {
+      type: 'string',
+      help: `how full the jar may be, 0.1…1 (invented start: ${DEMO_JOB.jarFill_frac})`,
+    },
   },
   run(options) {
     if (options.values['example'] === true) return emit(writeRecipe(DEMO_RECIPE), options.out)
@@ -33,11 +42,11 @@ export const batch: Command = {
 function jobOf(options: Options): CoatJob {
   return {
     area_m2: numberOption(options, 'area', [0.001, 10000]),
-    dryThickness_m: numberOption(options, 'thickness-mm', [0.001, 10], 0.4) / 1000,
-    coats: numberOption(options, 'coats', [1, 50], 4),
-    loss_frac: numberOption(options, 'loss', [0, 0.9], 0.2),
-    jar_L: numberOption(options, 'jar-L', [0.01, 1000], 1),
-    jarFill_frac: numberOption(options, 'jar-fill', [0.1, 1], 0.8),
+    dryThickness_m: numberOption(options, 'thickness-mm', [0.001, 10], DEMO_JOB.dryThickness_m * 1000) / 1000,
+    coats: numberOption(options, 'coats', [1, 50], DEMO_JOB.coats),
+    loss_frac: numberOption(options, 'loss', [0, 0.9], DEMO_JOB.loss_frac),
+    jar_L: numberOption(options, 'jar-L', [0.01, 1000], DEMO_JOB.jar_L),
+    jarFill_frac: numberOption(options, 'jar-fill', [0.1, 1], DEMO_JOB.jarFill_frac),
   }
 }
 

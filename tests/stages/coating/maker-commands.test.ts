@@ -44,7 +44,7 @@ describe('shell: coating, batch, asbuilt', { timeout: 60_000 }, () => {
   it('batch: weighs the example recipe and warns first', () => {
     const { out, notes, code } = run('batch', '--area', '12', '--format', 'json')
     expect(code).toBe(0)
-    expect(JSON.parse(out).ingredient).toContain('Acetone')
+    expect(JSON.parse(out).ingredient).toContain('Diatomite, coarse')
     expect(notes).toMatch(/^caution:/)
   })
 
