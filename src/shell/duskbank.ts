@@ -2,6 +2,7 @@ import { ProblemError, problemSentence } from '#model/problem.ts'
 import { COMMANDS } from './commands/all.ts'
 import { helpText } from './commands/help.ts'
 import { readOptions } from './options.ts'
+import { emit, note, renderResult } from './output.ts'
 
 /** Exit codes: bad input is the user's to mend, a fault is ours. */
 const BAD_INPUT = 2
@@ -20,7 +21,10 @@ function main(words: readonly string[]): number {
     return BAD_INPUT
   }
   const command = COMMANDS[name]!
-  command.run(readOptions(rest, command.options))
+  const options = readOptions(rest, command.options)
+  const result = command.run(options)
+  emit(renderResult(result, options.format), options.out)
+  if (result.invented.length > 0) note(`Invented data, nothing measured: ${result.invented.join('; ')}.`)
   return 0
 }
 

@@ -32,23 +32,56 @@ function toCsv(table: Table): string {
   return `${lines.join('\n')}\n`
 }
 
-function toJson(table: Table): string {
+function toJson(table: Table, mark: Readonly<Record<string, Cell>>): string {
   const clean = (value: Cell): Cell =>
     typeof value === 'number' ? (Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : null) : value
   const columns = Object.entries(table).map(([name, values]) => [name, Array.from(values, clean)])
-  return `${JSON.stringify(Object.fromEntries(columns), null, 1)}\n`
+  return `${JSON.stringify({ ...Object.fromEntries(columns), ...mark }, null, 1)}\n`
 }
 
-/** Text of an hourly or tabular result. */
-export function renderTable(table: Table, format: Format): string {
-  return format === 'csv' ? toCsv(table) : toJson(table)
+/** What a subcommand found: a table by columns, one set of named values, or a text of its own (a file to start from). */
+export type Body =
+  | { readonly kind: 'table'; readonly table: Table }
+  | { readonly kind: 'record'; readonly record: Readonly<Record<string, Cell | readonly Cell[]>> }
+  | { readonly kind: 'text'; readonly text: string }
+
+/** A subcommand's result, with the names of all invented data that it rests on (none: an empty list). */
+export interface Result {
+  readonly body: Body
+  readonly invented: readonly string[]
+}
+
+/** The text of a result, marked where it rests on invented data: fields `invented` and `inventedData`. */
+export function renderResult({ body, invented }: Result, format: Format): string {
+  switch (body.kind) {
+    case 'text':
+      return body.text
+    case 'table':
+      return renderTable(body.table, invented, format)
+    case 'record': {
+      const mark = { invented: invented.length > 0, inventedData: invented.join('; ') || null }
+      return renderRecord({ ...body.record, ...mark }, format)
+    }
+  }
+}
+
+/** CSV: two columns more in every row, so that a row cut out keeps its mark. JSON: two fields beside the columns. */
+function renderTable(table: Table, invented: readonly string[], format: Format): string {
+  const rows = Math.max(0, ...Object.values(table).map((column) => column.length))
+  const name = invented.join('; ')
+  if (format === 'csv') {
+    const repeated = (value: Cell): Cell[] => new Array<Cell>(rows).fill(value)
+    return toCsv({
+      ...table,
+      invented: repeated(invented.length > 0),
+      inventedData: repeated(name === '' ? null : name),
+    })
+  }
+  return toJson(table, { invented: invented.length > 0, inventedData: name === '' ? null : name })
 }
 
 /** Text of a result that is one set of named values: two columns in CSV, one object in JSON. */
-export function renderRecord(
-  record: Readonly<Record<string, Cell | readonly Cell[]>>,
-  format: Format,
-): string {
+function renderRecord(record: Readonly<Record<string, Cell | readonly Cell[]>>, format: Format): string {
   if (format === 'json') {
     const tidy = (value: Cell | readonly Cell[]): unknown =>
       Array.isArray(value)

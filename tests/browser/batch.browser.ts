@@ -23,7 +23,7 @@ describe('the batch', () => {
         'Example white (invented)',
         'Ground calcium carbonate',
         'Diatomite',
-        'Every amount is invented',
+        'Invented: every amount',
       ])
         expect(text).toContain(word)
       const cautions = await page.locator('[data-out=cautions]').innerText()

@@ -5,6 +5,8 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 /** One line of `climate-samples/index.json`. */
 export interface SampleEntry {
   readonly id: string
+  /** Always true: no such place was measured. */
+  readonly invented: true
   readonly name: string
   readonly type: string
   readonly description: string
@@ -25,6 +27,7 @@ export function sampleEntry(place: InventedPlace, record: WeatherRecord): Sample
   const { name, latitude_deg, longitude_deg, altitude_m } = place.site
   return {
     id: place.id,
+    invented: true,
     name,
     type: place.type,
     description: place.description,

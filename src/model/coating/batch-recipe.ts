@@ -56,7 +56,7 @@ export interface RecipeSolid {
  */
 export const DEMO_RECIPE: CoatingRecipe = {
   name: 'Example white (invented): acrylic dispersion, calcium carbonate and diatomite',
-  basis: 'Every amount is invented for this tool; try it on a small board before you make a batch.',
+  basis: 'Invented: every amount was made up for this tool; try it on a small board before you make a batch.',
   binder: { name: 'Acrylic dispersion, dry part', density_kgm3: 1120, stock_gmL: 0.92, price_perkg: 0 },
   solvent: { name: 'Water of the dispersion', density_kgm3: 1000, waterTakenUp_frac: 0, price_perL: 0 },
   water: null,

@@ -82,7 +82,7 @@ export function openLog(text: string, weather: WeatherRecord, options: LogOption
     air_C: column('air'),
     store_C: column('store'),
     room_C: column('room'),
-    basis: `Logger file ${options.file}.`,
+    basis: /^#\s*invented\b/i.test(text) ? `Invented log, ${options.file}.` : `Logger file ${options.file}.`,
   }
   const used = new Set(taken.values())
   const timed = new Set(mapping.columns.map(({ index }) => index))

@@ -1,9 +1,11 @@
 import { asBuiltCheck, type AsBuiltResult } from '#model/comparison/as-built-check.ts'
 import { asBuiltInputs } from '#model/comparison/as-built-inputs.ts'
 import { openLog, type OpenedLog } from '#model/comparison/as-built-open.ts'
+import { saysInvented } from '#model/units/invented.ts'
 import { problemSentence, stop } from '#model/problem.ts'
 import { textOf } from '../options.ts'
-import { emit, note, renderRecord, renderTable, type Table } from '../output.ts'
+import { inventedParts } from '../invented-parts.ts'
+import { note, type Table } from '../output.ts'
 import { stampsOf } from '../stamps.ts'
 import { weatherOf } from '../weather-source.ts'
 import { rehearsed } from './asbuilt-rehearsal.ts'
@@ -31,8 +33,13 @@ export const asbuilt: Command = {
   run(options) {
     const weather = weatherOf(options)
     const area_m2 = numberOption(options, 'area', [0.1, 10000])
-    if (options.values['rehearse'] !== undefined)
-      return emit(rehearsed(options, weather, area_m2), options.out)
+    if (options.values['rehearse'] !== undefined) {
+      const text = rehearsed(options, weather, area_m2)
+      return {
+        body: { kind: 'text', text },
+        invented: ['the logger file', ...inventedParts(options, weather)],
+      }
+    }
     const file = options.values['log']
     if (typeof file !== 'string') throw stop('no-log', 'No logger file is given.', 'Add --log FILE.')
     const opened = openLog(textOf(file), weather, { file, fluidDensity_kgm3: fluidDensity_kgm3(options) })
@@ -41,11 +48,13 @@ export const asbuilt: Command = {
     if (opened.unused.length > 0) note(`not used: ${opened.unused.join(', ')}`)
     const result = asBuiltCheck(asBuiltInputs(options.scenario, opened.weather, opened.log, area_m2))
     for (const { what, why } of result.inspections) note(`inspect: ${what} ${why}`)
-    const text =
-      options.values['hours'] === true
-        ? renderTable(hoursTable(opened, result), options.format)
-        : renderRecord(summary(result), options.format)
-    emit(text, options.out)
+    const invented = [
+      ...(saysInvented(opened.log.basis) ? [`logger file ${file}`] : []),
+      ...inventedParts(options, weather),
+    ]
+    return options.values['hours'] === true
+      ? { body: { kind: 'table', table: hoursTable(opened, result) }, invented }
+      : { body: { kind: 'record', record: summary(result) }, invented }
   },
 }
 

@@ -2,8 +2,9 @@ import { batchCautions } from '#model/coating/batch-cautions.ts'
 import { readRecipe, writeRecipe } from '#model/coating/batch-file.ts'
 import { DEMO_JOB, DEMO_RECIPE, type CoatJob } from '#model/coating/batch-recipe.ts'
 import { batchQuantities, type BatchQuantities } from '#model/coating/batch.ts'
+import { saysInvented } from '#model/units/invented.ts'
 import { textOf, type Options } from '../options.ts'
-import { emit, note, renderTable, type Table } from '../output.ts'
+import { note, type Table } from '../output.ts'
 import type { Command } from './command.ts'
 import { numberOption } from './number-option.ts'
 
@@ -29,13 +30,17 @@ export const batch: Command = {
     },
   },
   run(options) {
-    if (options.values['example'] === true) return emit(writeRecipe(DEMO_RECIPE), options.out)
+    if (options.values['example'] === true)
+      return { body: { kind: 'text', text: writeRecipe(DEMO_RECIPE) }, invented: ['the example recipe'] }
     const file = options.values['recipe']
     const recipe = typeof file === 'string' ? readRecipe(textOf(file), file) : DEMO_RECIPE
     const quantities = batchQuantities(recipe, jobOf(options))
     for (const caution of batchCautions(recipe)) note(`caution: ${caution}`)
     for (const remark of [...summary(quantities), ...quantities.remarks]) note(remark)
-    emit(renderTable(tableOf(quantities), options.format), options.out)
+    return {
+      body: { kind: 'table', table: tableOf(quantities) },
+      invented: saysInvented(recipe.basis) ? [`recipe ${recipe.name}`] : [],
+    }
   },
 }
 

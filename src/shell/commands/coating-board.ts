@@ -10,14 +10,14 @@ import {
 import { agedFilm } from '#model/coating/ageing.ts'
 import { KNOWN_COATINGS } from '#model/coating/library.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
 import type { Options } from '../options.ts'
 import type { Table } from '../output.ts'
-import { weatherOf } from '../weather-source.ts'
 import { numberOption } from './number-option.ts'
 
 /** What the scenario's coating and those of the literature would read, bare and under the scenario's film. */
-export function boardTable(options: Options): Table {
-  const rows = predictBoard(boardOf(options.scenario), coatings(options.scenario), hourOf(options))
+export function boardTable(options: Options, weather: WeatherRecord | undefined): Table {
+  const rows = predictBoard(boardOf(options.scenario), coatings(options.scenario), hourOf(options, weather))
   const column = <K extends keyof (typeof rows)[number]>(name: K) => rows.map((row) => row[name])
   return {
     coating: column('coating'),
@@ -45,9 +45,8 @@ function coatings({ coating }: Scenario): BoardCoating[] {
   return [own, ...KNOWN_COATINGS.map((known) => ({ name: known.name, optics: known, ...HOME_HALF_WIDTH }))]
 }
 
-function hourOf(options: Options): BoardHour {
-  if (options.values['weather'] !== undefined) {
-    const weather = weatherOf(options)
+function hourOf(options: Options, weather: WeatherRecord | undefined): BoardHour {
+  if (weather !== undefined) {
     return boardHourOf(weather, numberOption(options, 'hour', [0, weather.hours - 1]), WIND_AT_BOARD_FRAC)
   }
   const airTemp_C = numberOption(options, 'air', [-40, 60])

@@ -1,12 +1,16 @@
 import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
 import { estimateCoatings, type BenchEstimate, type Estimated } from '#model/bench/estimate.ts'
+import type { BenchReadings } from '#model/bench/reading.ts'
 import { nextReading } from '#model/bench/next-reading.ts'
 import { readReadings, writeReadings } from '#model/bench/readings-file.ts'
 import { stop, problemSentence } from '#model/problem.ts'
+import { saysInvented } from '#model/units/invented.ts'
 import { textOf, type Options } from '../options.ts'
-import { emit, note, renderTable, type Table } from '../output.ts'
+import { inventedParts } from '../invented-parts.ts'
+import { note, type Result, type Table } from '../output.ts'
 import { lightBoxTable } from './coating-light-box.ts'
 import { boardTable } from './coating-board.ts'
+import { weatherOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
 
 export const coating: Command = {
@@ -32,17 +36,33 @@ export const coating: Command = {
     cloud: { type: 'string', help: 'test board: opaque cloud, 0…1 (default 0)' },
   },
   run(options) {
-    if (options.values['example'] === true) return emit(writeReadings(DEMO_READINGS), options.out)
-    const table = tableOf(options)
-    emit(renderTable(table, options.format), options.out)
+    if (options.values['example'] === true)
+      return {
+        body: { kind: 'text', text: writeReadings(DEMO_READINGS) },
+        invented: ['the example readings'],
+      }
+    return resultOf(options)
   },
 }
 
-function tableOf(options: Options): Table {
-  if (options.values['board'] === true) return boardTable(options)
-  if (options.values['box-sample'] !== undefined) return lightBoxTable(options)
+function resultOf(options: Options): Result {
+  if (options.values['board'] === true) {
+    const weather = options.values['weather'] === undefined ? undefined : weatherOf(options)
+    return {
+      body: { kind: 'table', table: boardTable(options, weather) },
+      invented: inventedParts(options, weather),
+    }
+  }
+  if (options.values['box-sample'] !== undefined)
+    return { body: { kind: 'table', table: lightBoxTable(options) }, invented: [] }
   const file = options.values['readings']
-  if (typeof file === 'string') return readingsTable(file)
+  if (typeof file === 'string') {
+    const readings = readReadings(textOf(file), file)
+    return {
+      body: { kind: 'table', table: readingsTable(readings) },
+      invented: saysInvented(readings.basis) ? ['readings'] : [],
+    }
+  }
   throw stop(
     'coating-nothing-asked',
     'The coating subcommand was not told what to do.',
@@ -50,8 +70,7 @@ function tableOf(options: Options): Table {
   )
 }
 
-function readingsTable(file: string): Table {
-  const readings = readReadings(textOf(file), file)
+function readingsTable(readings: BenchReadings): Table {
   const estimate = estimateCoatings(readings)
   for (const warning of estimate.warnings) note(`warning: ${problemSentence(warning)}`)
   const next = nextReading(readings, estimate)

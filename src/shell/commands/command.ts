@@ -1,8 +1,9 @@
 import type { Options, OptionSpec } from '../options.ts'
+import type { Result } from '../output.ts'
 
-/** One subcommand: what it says of itself, its own options, and what it does. */
+/** One subcommand: what it says of itself, its own options, and what it finds. `duskbank.ts` prints the result. */
 export interface Command {
   readonly summary: string
   readonly options: Readonly<Record<string, OptionSpec>>
-  readonly run: (options: Options) => void
+  readonly run: (options: Options) => Result
 }

@@ -9,7 +9,8 @@ import {
 } from '#model/comparison/cases.ts'
 import { stop } from '#model/problem.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
-import { emit, note, renderTable, type Cell } from '../output.ts'
+import { inventedClimates, inventedParts } from '../invented-parts.ts'
+import { note, type Cell } from '../output.ts'
 import { sampleNames, sampleWeather } from '../samples.ts'
 import { yearOf } from '../weather-source.ts'
 import type { Options } from '../options.ts'
@@ -72,7 +73,10 @@ export const compare: Command = {
       )
       return comparisonRow(one, spine.answer(one.scenario, one.weather))
     })
-    emit(renderTable(columnsOf(rows), options.format), options.out)
+    return {
+      body: { kind: 'table', table: columnsOf(rows) },
+      invented: [...inventedClimates(climates.map(({ weather }) => weather)), ...inventedParts(options)],
+    }
   },
 }
 

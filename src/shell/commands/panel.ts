@@ -1,7 +1,7 @@
 import { Spine } from '#model/answer.ts'
 import { panelAtTemperature } from '#model/panel/at-temperature.ts'
 import { stop } from '#model/problem.ts'
-import { emit, renderTable } from '../output.ts'
+import { inventedParts } from '../invented-parts.ts'
 import { stampsOf } from '../stamps.ts'
 import { weatherOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
@@ -39,6 +39,6 @@ export const panel: Command = {
       waterOnSurface_kgm2: held.water_kgm2,
       dewFormed_kgm2: held.formed_kgm2,
     }
-    emit(renderTable(table, options.format), options.out)
+    return { body: { kind: 'table', table }, invented: inventedParts(options, weather) }
   },
 }

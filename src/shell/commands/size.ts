@@ -2,7 +2,8 @@ import { Spine } from '#model/answer.ts'
 import { problemSentence, said, stop } from '#model/problem.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
-import { emit, note, renderRecord } from '../output.ts'
+import { inventedParts } from '../invented-parts.ts'
+import { note, type Cell } from '../output.ts'
 import { yearOf } from '../weather-source.ts'
 import { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
 import type { Command } from './command.ts'
@@ -47,14 +48,17 @@ export const size: Command = {
     const answer = spine.answer(options.scenario, record)
     const range = rangeOf(spine, answer, draws, record)
     for (const warning of answer.warnings) note(`warning: ${problemSentence(warning)}`)
-    emit(renderRecord(summaryOf(answer, range), options.format), options.out)
+    return {
+      body: { kind: 'record', record: summaryOf(answer, range) },
+      invented: inventedParts(options, record),
+    }
   },
 }
 
 function summaryOf(
   answer: DesignAnswer,
   range: UncertaintyResult | null,
-): Parameters<typeof renderRecord>[0] {
+): Readonly<Record<string, Cell | readonly Cell[]>> {
   const { sizing, loop, store, year, months } = answer
   const total = (pick: (month: (typeof months)[number]) => number): number =>
     months.reduce((sum, m) => sum + pick(m), 0)

@@ -1,5 +1,6 @@
 import { Spine } from '#model/answer.ts'
-import { emit, note, renderTable } from '../output.ts'
+import { inventedParts } from '../invented-parts.ts'
+import { note } from '../output.ts'
 import { stampsOf } from '../stamps.ts'
 import { yearOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
@@ -31,6 +32,6 @@ export const year: Command = {
       electric_W: run.electric_W,
       waterOnPanel_kgm2: run.water_kgm2,
     }
-    emit(renderTable(table, options.format), options.out)
+    return { body: { kind: 'table', table }, invented: inventedParts(options, weather) }
   },
 }

@@ -35,7 +35,9 @@ describe('shell: coating, batch, asbuilt', { timeout: 60_000 }, () => {
 
   it('coating: a board for a typed-in hour, and a light box', () => {
     const board = run('coating', '--board', '--air', '29', '--dew', '8')
-    expect(board.out.split('\n')[0]).toBe('coating,cover,light,surface_C,againstAir_K,low_C,high_C,wet')
+    expect(board.out.split('\n')[0]).toBe(
+      'coating,cover,light,surface_C,againstAir_K,low_C,high_C,wet,invented,inventedData',
+    )
     const box = run('coating', '--box-sample', '900,902', '--box-reference', '980,981')
     expect(box.out).toContain('visible_frac,0.90')
     expect(box.notes).toContain('may not decide')

@@ -1,0 +1,15 @@
+import { saysInvented } from '#model/units/invented.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Options } from './options.ts'
+
+/** Names of the invented data that a result rests on: the weather, and the description where none was given. */
+export function inventedParts(options: Options, weather?: WeatherRecord): string[] {
+  const parts = weather === undefined ? [] : inventedClimates([weather])
+  if (options.values['scenario'] === undefined) parts.push('starting values of the room and the panel')
+  return parts
+}
+
+/** The names of those climates that nobody measured. */
+export function inventedClimates(climates: readonly WeatherRecord[]): string[] {
+  return climates.filter(({ basis }) => saysInvented(basis)).map(({ site }) => `climate ${site.name}`)
+}

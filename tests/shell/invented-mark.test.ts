@@ -1,0 +1,94 @@
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import Papa from 'papaparse/papaparse.js'
+import { describe, expect, test } from 'vitest'
+import { COMMANDS } from '../../src/shell/commands/all.ts'
+import { duskbank, readNamed, scratchFolder } from './run-shell.ts'
+
+/* Every subcommand says when its result rests on invented data: one line on standard error, `invented` and
+ * `inventedData` in JSON and in CSV. A subcommand without words here fails the first test. */
+
+const CLIMATE = ['--weather', 'continental']
+const FIXED = ['--set', 'target.autoArea=false', '--set', 'target.area_m2=8']
+
+/** How each subcommand is asked for something that rests on invented data. */
+const ASKED: Readonly<Record<string, readonly string[]>> = {
+  sky: CLIMATE,
+  panel: CLIMATE,
+  year: [...CLIMATE, ...FIXED],
+  size: [...CLIMATE, ...FIXED, '--draws', '0'],
+  compare: [...CLIMATE, ...FIXED, '--plans', 'nightOnly'],
+  coating: ['--board', '--air', '24', '--dew', '9'],
+  batch: ['--area', '6'],
+  asbuilt: [...CLIMATE, '--area', '8'],
+}
+/** Results of one set of named values (two columns in CSV); the others are tables. */
+const RECORDS = ['size', 'asbuilt']
+const MARK = /^Invented data, nothing measured: .+\.$/m
+
+test('every subcommand is asked here', () => {
+  expect(Object.keys(ASKED).toSorted()).toEqual(Object.keys(COMMANDS).toSorted())
+})
+
+describe.each(Object.keys(COMMANDS))('%s', (name) => {
+  test('marks its invented data on standard error, in JSON and in CSV', { timeout: 120_000 }, async () => {
+    const words = [
+      name,
+      ...(ASKED[name] ?? []),
+      ...(name === 'asbuilt' ? ['--log', await practiceLog()] : []),
+    ]
+    const json = await duskbank(...words, '--format', 'json')
+    expect(json.code, json.err).toBe(0)
+    expect(json.err).toMatch(MARK)
+    const found = JSON.parse(json.out) as { invented?: unknown; inventedData?: unknown }
+    expect(found.invented).toBe(true)
+    expect(String(found.inventedData)).not.toBe('')
+    const { out } = await duskbank(...words)
+    if (RECORDS.includes(name)) expect(readNamed(out)['invented']).toBe('true')
+    else {
+      const rows = Papa.parse<Record<string, string>>(out.trimEnd(), { header: true, delimiter: ',' }).data
+      expect(new Set(rows.map((row) => row['invented']))).toEqual(new Set(['true']))
+    }
+  })
+})
+
+test('a practice log and the files to start from say so in their text', async () => {
+  expect(readFileSync(await practiceLog(), 'utf8')).toMatch(/^# Invented/)
+  for (const name of ['batch', 'coating']) {
+    const { out, err } = await duskbank(name, '--example')
+    expect(out).toMatch(/"basis": "Invented/)
+    expect(err).toMatch(MARK)
+  }
+})
+
+test('what was measured and described by the user carries no mark', async () => {
+  const folder = scratchFolder()
+  const recipe = join(folder, 'mine.json')
+  const { out } = await duskbank('batch', '--example')
+  writeFileSync(recipe, out.replace(/"basis": "[^"]*"/, '"basis": "My own."'))
+  const own = await duskbank('batch', '--area', '6', '--recipe', recipe, '--format', 'json')
+  expect(own.err).not.toMatch(MARK)
+  expect((JSON.parse(own.out) as { invented: boolean }).invented).toBe(false)
+})
+
+let log: Promise<string> | null = null
+/** An invented logger file of a fortnight, made once. */
+function practiceLog(): Promise<string> {
+  log ??= (async () => {
+    const file = join(scratchFolder(), 'practice.csv')
+    await duskbank(
+      'asbuilt',
+      ...CLIMATE,
+      '--area',
+      '8',
+      '--rehearse',
+      'sound',
+      '--first-day',
+      '180',
+      '--out',
+      file,
+    )
+    return file
+  })()
+  return log
+}
