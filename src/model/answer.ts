@@ -231,7 +231,8 @@ function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year
     storeVolume_m3: design.candidate.storeVolume_m3,
     year,
     doNothing,
-    months: monthSummaries(weather, year, doNothing),
+    months: monthSummaries(weather, year, doNothing, prepared.yardstick.limit_C),
+    limit_C: prepared.yardstick.limit_C,
     hottestWeekStart_h: hottestWeekStart_h(weather),
     warnings: [
       ...crossFieldProblems(scenario),

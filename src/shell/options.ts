@@ -28,7 +28,7 @@ export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   weather: { type: 'string', help: 'weather file, or the name of a sample climate' },
   mapping: {
     type: 'string',
-    help: 'mapping file for that weather table (saved from the app or with weather --save-mapping)',
+    help: 'mapping file for that weather table (saved on the Weather page of the app)',
   },
   'accept-long-gaps': { type: 'boolean', help: 'go on although more than 48 h in a row are missing' },
   latitude: { type: 'string', help: 'degrees, north positive, where the weather file does not say' },

@@ -74,7 +74,7 @@ describe('the weather page', () => {
   for (const [name, viewport] of Object.entries(SIZES)) {
     test(`on a ${name}: charts of the climate, a file opened, no complaint, no sideways scroll, no axe violation`, async () => {
       const { page, context, complaints, requests } = await stage.open('weather/', { viewport })
-      await page.waitForSelector('h2:has-text("at a glance")')
+      await page.waitForSelector('h2:has-text("What its nights give a panel")')
       await pick(page, picked('neu.csv', resavedSample()))
       await place(page, sample.site.latitude_deg, sample.site.longitude_deg, sample.site.altitude_m)
       await page.waitForSelector('[data-clock=agrees]')
@@ -122,7 +122,7 @@ describe('the weather page', () => {
     await page.click('a:has-text("See the answer")')
     await settled(page)
     expect(await page.inputValue('#climate')).toBe('own')
-    // Cloud and the split of sunshine are worked out here, not read: a few per cent, or one module more or less.
+    // Cloud and the split of sunlight are worked out here, not read: a few per cent, or one module more or less.
     const own_m2 = parseFloat(await page.locator('section[aria-label="Answer"] .big').innerText())
     console.log(`area in the sample ${area_m2} m², in the re-saved file ${own_m2} m²`)
     expect(Math.abs(own_m2 - area_m2) / area_m2).toBeLessThan(0.15)

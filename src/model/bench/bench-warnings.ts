@@ -78,8 +78,8 @@ function unseen(readings: BenchReadings, fit: BenchFit, result: FitResult): Prob
     const why = !dark
       ? ''
       : light.has('shade')
-        ? ' Shade has too little sunshine to show it.'
-        : ' At night there is no sunshine to reflect: night readings say nothing about solar reflectance.'
+        ? ' Shade has too little sunlight to show it.'
+        : ' At night there is no sunlight to reflect: night readings say nothing about solar reflectance.'
     found.push(
       warning(
         kind === 'reflectance' ? 'bench-reflectance-unseen' : 'bench-emittance-unseen',

@@ -30,7 +30,7 @@ export interface PairEstimate {
   readonly second: string
   readonly solarReflectance: Estimated
   readonly emittance: Estimated
-  /** Difference in absorbed sunshine at 1000 W/m², W/m²: positive when the first is the cooler. */
+  /** Difference in absorbed irradiance at 1000 W/m², W/m²: positive when the first is the cooler. */
   readonly noonAdvantage_Wm2: number
 }
 

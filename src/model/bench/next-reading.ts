@@ -20,7 +20,7 @@ export interface ReadingProposal {
 }
 
 /**
- * What a slip in each property costs a panel, W/m² per unit: sunshine of a bright day, and the net radiation of a
+ * What a slip in each property costs a panel, W/m² per unit: irradiance of a bright day, and the net radiation of a
  * black plate on a clear night (both round figures; they only rank the proposals).
  */
 const WORTH_WM2 = { reflectance: 900, emittance: 100 } as const

@@ -3,7 +3,7 @@ import type { BenchMoment, Thermometer } from '#model/bench/reading.ts'
 /** What may be wrong with the conditions of a reading; added to the moment before the plate is solved. */
 export interface Disturbance {
   readonly air_K: number
-  /** Share by which all sunshine is misread. */
+  /** Share by which all sunlight is misread. */
   readonly sunGain_frac: number
   readonly sun_Wm2: number
   readonly sky_Wm2: number
@@ -39,7 +39,7 @@ export const THERMOMETER_SD_K: Readonly<Record<Thermometer, number>> = { contact
 /** Calibration error that all readings of one thermometer share, K. Common practice, no source. */
 export const THERMOMETER_SHARED_SD_K: Readonly<Record<Thermometer, number>> = { contact: 0.3, infrared: 0.8 }
 
-/** Sunshine taken when a moment in the sun or shade has no meter reading, W/m², and how far off it may be. */
+/** Irradiance taken when a moment in the sun or shade has no meter reading, W/m², and how far off it may be. */
 export const UNMETERED_SUN = {
   sun: { mean_Wm2: 850, sd_Wm2: 150 },
   shade: { mean_Wm2: 60, sd_Wm2: 30 },
@@ -61,7 +61,7 @@ export const ERROR_SOURCES: readonly ErrorSource[] = [
   { of: 'filmInfrared_frac', shared: 'all', sd: () => 0.04 },
 ]
 
-/** Sunshine of a moment, W/m²: metered, or what an unmetered sun or shade usually has. */
+/** Irradiance of a moment, W/m²: metered, or what an unmetered sun or shade usually has. */
 export function momentSun_Wm2(moment: BenchMoment): number {
   if (moment.light === 'night') return 0
   return moment.sun_Wm2 ?? UNMETERED_SUN[moment.light].mean_Wm2

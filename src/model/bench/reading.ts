@@ -62,7 +62,7 @@ export interface BenchMoment {
   readonly airTemp_C: number
   readonly dewPoint_C: number
   readonly light: Light
-  /** Sunshine on the board's plane, W/m²; null in sun: not metered, in shade: usual. Ignored at night. */
+  /** Irradiance on the board's plane, W/m²; null in sun: not metered, in shade: usual. Ignored at night. */
   readonly sun_Wm2: number | null
   /** Measured downwelling longwave, W/m²; null: from the sky model and cloud. */
   readonly skyLongwave_Wm2: number | null

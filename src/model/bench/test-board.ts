@@ -22,7 +22,7 @@ export interface BoardHour {
   readonly dewPoint_C: number
   /** Wind at the board, m/s. */
   readonly wind_ms: number
-  /** Sunshine on the board's plane in full sun and in open shade, W/m². */
+  /** Irradiance on the board's plane in full sun and in open shade, W/m². */
   readonly sun_Wm2: number
   readonly shade_Wm2: number
   /** Measured downwelling longwave, W/m², or null: from the sky model and cloud. */

@@ -4,7 +4,7 @@ import { pressureYear } from '#model/climate/pressure-year.ts'
 import { seededRandom, type RandomSource } from '#model/climate/random.ts'
 import { sampleStart_utcMs } from '#model/climate/sample-format.ts'
 import { drawDayStates } from '#model/climate/spells.ts'
-import { sunshineYear } from '#model/climate/sunshine-year.ts'
+import { irradianceYear } from '#model/climate/irradiance-year.ts'
 import { temperatureYear } from '#model/climate/temperature-year.ts'
 import { windYear } from '#model/climate/wind-year.ts'
 import { WEATHER_COLUMNS, YEAR_HOURS, type WeatherRecord } from '#model/weather/record.ts'
@@ -12,7 +12,7 @@ import { WEATHER_COLUMNS, YEAR_HOURS, type WeatherRecord } from '#model/weather/
 /**
  * Invents one year of hourly weather for a place. The same place and the same random source give the same year.
  *
- * One persistent state of cloud drives sunshine, daily range, wind lulls and (through `cloud_frac`) the sky's
+ * One persistent state of cloud drives sunlight, daily range, wind lulls and (through `cloud_frac`) the sky's
  * longwave, so that they agree; there is no longwave column because the sky model must work it out.
  * @param place  targets and spreads of the invented place
  * @param random source of uniform numbers; by default seeded with the place's own seed
@@ -35,7 +35,7 @@ export function inventClimate(
     ...moist,
     pressure_Pa: pressureYear(place, days.pressure),
     wind_ms: windYear(place, days.wind, cloud_frac, random),
-    ...sunshineYear(site, start_utcMs, place.turbidity, cloud_frac),
+    ...irradianceYear(site, start_utcMs, place.turbidity, cloud_frac),
     cloud_frac,
     origins: Object.fromEntries(
       WEATHER_COLUMNS.map((name) => [name, { kind: 'read', note: 'Invented.', filledHours: 0 }]),

@@ -12,7 +12,7 @@ export interface MonthClimate {
   readonly cloudMean_frac: number
   readonly windMean_ms: number
   /** Mean daily global radiation on a horizontal plane, kWh/m². */
-  readonly sunshine_kWhm2: number
+  readonly irradiation_kWhm2: number
 }
 
 /** A year in a line: what the index of samples and the comparison show. */
@@ -41,7 +41,7 @@ export function summariseClimate(record: WeatherRecord): ClimateSummary {
   const dew = monthMeans(record.dewPoint_C)
   const cloud = monthMeans(record.cloud_frac)
   const wind = monthMeans(record.wind_ms)
-  const sunshine = monthMeans(record.globalHorizontal_Wm2)
+  const irradiance = monthMeans(record.globalHorizontal_Wm2)
   const seasons_C = Array.from(
     air,
     (mean, month) => (mean + air[(month + 1) % 12]! + air[(month + 2) % 12]!) / 3,
@@ -54,7 +54,7 @@ export function summariseClimate(record: WeatherRecord): ClimateSummary {
       dewPointMean_C: dew[index]!,
       cloudMean_frac: cloud[index]!,
       windMean_ms: wind[index]!,
-      sunshine_kWhm2: sunshine[index]! * 0.024,
+      irradiation_kWhm2: irradiance[index]! * 0.024,
     })),
     annualMean_C: record.airTemp_C.reduce((sum, value) => sum + value, 0) / YEAR_HOURS,
     summerMean_C: Math.max(...seasons_C),

@@ -17,7 +17,7 @@ export interface WeatherStress {
 
 /**
  * The same weather made harder: hotter (or cooler) spells, damper air, less (or more) wind. Dew points stay as they are
- * under hotter spells, so relative humidity falls; sunshine, cloud and pressure are left alone. A measured
+ * under hotter spells, so relative humidity falls; sunlight, cloud and pressure are left alone. A measured
  * longwave column is scaled by the change of the modelled one and the change is noted.
  * @returns the record itself when nothing is changed
  * @throws RangeError when a stress is out of its range or not a number

@@ -50,7 +50,7 @@ export interface LightBoxResult {
  */
 export const VISIBLE_TO_SOLAR = { shift_frac: -0.05, halfWidth_frac: 0.05 } as const
 
-/** Sunshine of a clear noon on a level plate, W/m²: what 0.01 of reflectance is reckoned against. */
+/** Irradiance of a clear noon on a level plate, W/m²: what 0.01 of reflectance is reckoned against. */
 const NOON_SUN_WM2 = 1000
 
 /**
@@ -130,7 +130,7 @@ function verdicts(visibleHalfWidth: number, solarHalfWidth: number) {
       'Whether a coating has yellowed or soiled since its last reading in the same box.',
     ],
     mayNotDecide: [
-      words`The solar reflectance to better than ± ${solarHalfWidth.toFixed(2)}: half of sunshine is infrared that the meter does not see, and each 0.01 is ${figure(0.01 * NOON_SUN_WM2, 'Wm2')} at noon.`,
+      words`The solar reflectance to better than ± ${solarHalfWidth.toFixed(2)}: half of sunlight is infrared that the meter does not see, and each 0.01 is ${figure(0.01 * NOON_SUN_WM2, 'Wm2')} at noon.`,
       'Which of two coatings with different pigments is cooler in the sun: put both on the test board instead.',
       'Anything about thermal emittance.',
     ],

@@ -21,7 +21,7 @@ export interface AsBuiltResult {
   /** As designed, and with the best explanation. */
   readonly predictedOut_C: Float64Array
   readonly explainedOut_C: Float64Array
-  /** Heat shed, W, at the metered flow, else at the design flow (measured) or the explained one. */
+  /** Heat given off, W, at the metered flow, else at the design flow (measured) or the explained one. */
   readonly measuredHeat_W: Float64Array
   readonly predictedHeat_W: Float64Array
   readonly outlet: Agreement

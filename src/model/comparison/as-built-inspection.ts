@@ -75,7 +75,7 @@ function faultInspections(inputs: AsBuiltInputs, fault: Fault, { departure }: Ex
           what: film
             ? 'Wash the film; look for clouding, yellowing and water inside.'
             : 'Wash the coating; look for dust, soot, algae and yellowing.',
-          why: `It takes in sunshine as if it had lost ${departure.soil_frac.toFixed(2)} of solar ${film ? 'transmittance' : 'reflectance'}, and ${percent(departure.veil_frac)} of its infrared radiation.`,
+          why: `It takes in sunlight as if it had lost ${departure.soil_frac.toFixed(2)} of solar ${film ? 'transmittance' : 'reflectance'}, and ${percent(departure.veil_frac)} of its infrared radiation.`,
         },
       ]
     case 'shading':
@@ -89,7 +89,7 @@ function faultInspections(inputs: AsBuiltInputs, fault: Fault, { departure }: Ex
   }
 }
 
-/** A log without sunshine cannot show dirt: it takes in sun, and hardly changes how the panel radiates. */
+/** A log without sunlight cannot show dirt: it takes in sun, and hardly changes how the panel radiates. */
 const SUNNY_WM2 = 200
 
 /** Remarks on the hours themselves and on the doubts that every fit leaves. */
@@ -112,7 +112,7 @@ function conditionInspections(
     found.push({
       code: 'unlit',
       what: 'Let the pump run through one sunny day and log it.',
-      why: 'All judged hours are dark or dull: dirt shows in sunshine, so this log can neither find nor clear it.',
+      why: 'All judged hours are dark or dull: dirt shows in sunlight, so this log can neither find nor clear it.',
     })
   }
   const { windLog, offset_K } = best.departure

@@ -19,7 +19,7 @@ import { panelExchange_WK } from '#model/year/panel-exchange.ts'
 export interface AsBuiltInputs {
   readonly weather: WeatherRecord
   readonly sky: SkyHours
-  /** Sunshine on the panel's own plane. */
+  /** Irradiance on the panel's own plane. */
   readonly plane: PlaneIrradiance
   readonly panel: PanelSpec
   readonly loop: LoopSpec
@@ -44,7 +44,7 @@ export interface Departure {
   /** Share of sky and sun hidden from hour `shadeFrom` on. */
   readonly shade_frac: number
   readonly shadeFrom: number
-  /** Share of sunshine more than recorded. */
+  /** Share of sunlight more than recorded. */
   readonly sunGain_frac: number
 }
 
@@ -179,7 +179,7 @@ export function departedSky(inputs: AsBuiltInputs, weather: WeatherRecord, depar
   return { ...sky, total_Wm2, window_Wm2, offWindow_Wm2 }
 }
 
-/** Sunshine on the plane, misread or shaded. */
+/** Irradiance on the plane, misread or shaded. */
 export function departedPlane(plane: PlaneIrradiance, departure: Departure): PlaneIrradiance {
   const factor = (i: number) =>
     (1 + departure.sunGain_frac) * (i >= departure.shadeFrom ? 1 - departure.shade_frac : 1)

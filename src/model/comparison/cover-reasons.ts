@@ -20,7 +20,7 @@ export interface CoverPart {
 
 /** Why one cover sheds more than the other: both at the same plate temperatures, hour by hour. */
 export interface CoverReasons {
-  /** Heat shed in the pump hours, J/m². */
+  /** Heat given off in the pump hours, J/m². */
   readonly bare_Jm2: number
   readonly film_Jm2: number
   readonly run_h: number

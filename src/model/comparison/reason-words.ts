@@ -8,7 +8,7 @@ const WORTH_SAYING = 0.005
 /** Differences of heat below this share count as none. */
 const EVEN_SHARE = 0.02
 
-/** Why one cover sheds more than the other in one design, from its own hours; what weighs most first. */
+/** Why one cover gives off more heat than the other in one design, from its own hours; what weighs most first. */
 export function reasonSentences(reasons: CoverReasons, system: UnitSystem): readonly string[] {
   const { bare_Jm2, film_Jm2, parts } = reasons
   const difference_Jm2 = bare_Jm2 - film_Jm2
@@ -16,7 +16,7 @@ export function reasonSentences(reasons: CoverReasons, system: UnitSystem): read
   const heats = `${heat(bare_Jm2, system)} bare, ${heat(film_Jm2, system)} under film, in the pump hours of a year`
   const sides =
     Math.abs(difference_Jm2) < EVEN_SHARE * scale
-      ? 'bare and film shed nearly the same'
+      ? 'bare and film give off nearly the same heat'
       : difference_Jm2 > 0
         ? 'bare takes more heat than film here'
         : 'film takes more heat than bare here'

@@ -30,7 +30,7 @@ export interface Exchange {
 
 const NOTHING: Polynomial5 = new Float64Array(6)
 
-/** A bare plate, dry, or wet and radiating as water does. Water is taken as clear to sunshine. */
+/** A bare plate, dry, or wet and radiating as water does. Water is taken as clear to sunlight. */
 export function bareExchange(coating: CoatingOptics, wet: boolean): Exchange {
   const window = wet ? WATER_EMITTANCE : coating.windowEmittance_frac
   const off = wet ? WATER_EMITTANCE : coating.offWindowEmittance_frac

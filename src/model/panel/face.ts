@@ -37,7 +37,7 @@ export class Face {
   evaporation_kgm2s = 0
   evaporationSlope_kgm2sK = 0
   changeHeat_Jkg = 0
-  /** Longwave and sunshine out less in, W/m², and its slope, W/m²K, of a bare plate (`radiate`); its wet share. */
+  /** Longwave and irradiance out less in, W/m², and its slope, W/m²K, of a bare plate (`radiate`); its wet share. */
   radiated_Wm2 = 0
   radiatedSlope_Wm2K = 0
   wet_frac = 0

@@ -16,7 +16,7 @@ export interface PanelHour {
   /** Sky and surroundings on the panel's plane inside 8–13 µm and outside it, W/m². */
   window_Wm2: number
   offWindow_Wm2: number
-  /** Sunshine on the plane, W/m². */
+  /** Irradiance on the plane, W/m². */
   sun_Wm2: number
   /** Forced convection on the exposed face, W/m²K. */
   forced_Wm2K: number

@@ -31,10 +31,10 @@ export interface PanelHours {
   /** Convection from a face colder and hotter than the air. */
   readonly cold: ConvectionCurve
   readonly hot: ConvectionCurve
-  /** Sky, surroundings and sunshine absorbed by plate and by film, W/m², dry and wet. */
+  /** Sky, surroundings and irradiance absorbed by plate and by film, W/m², dry and wet. */
   readonly dryGain: Gain
   readonly wetGain: Gain
-  /** Sunshine absorbed by plate and film together, W/m²; for the ledger and for people. */
+  /** Irradiance absorbed by plate and film together, W/m²; for the ledger and for people. */
   readonly absorbedSun_Wm2: Float64Array
   readonly dryExchange: Exchange
   readonly wetExchange: Exchange
@@ -57,7 +57,7 @@ export interface ConvectionCurve {
   readonly span_K: number
 }
 
-/** Longwave and sunshine absorbed, W/m². The film's column is all zero for a bare plate. */
+/** Longwave and irradiance absorbed, W/m². The film's column is all zero for a bare plate. */
 export interface Gain {
   readonly plate_Wm2: Float64Array
   readonly film_Wm2: Float64Array

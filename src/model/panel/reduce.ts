@@ -12,7 +12,7 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 
 /**
  * Reduces every hour of a record to what the loop needs, for one panel build-up.
- * @param sun  sunshine on the panel's own plane (`planeIrradiance` with its tilt, azimuth, albedo and horizon)
+ * @param sun  irradiance on the panel's own plane (`planeIrradiance` with its tilt, azimuth, albedo and horizon)
  * @throws RangeError when lengths differ or the spec makes no sense
  */
 export function reducePanelHours(
@@ -23,7 +23,7 @@ export function reducePanelHours(
 ): PanelHours {
   const { hours } = weather
   if (sun.total_Wm2.length !== hours) {
-    throw new RangeError(`sunshine has ${sun.total_Wm2.length} hours, the weather ${hours}`)
+    throw new RangeError(`irradiance has ${sun.total_Wm2.length} hours, the weather ${hours}`)
   }
   if (sky.hours !== hours) throw new RangeError(`sky has ${sky.hours} hours, the weather ${hours}`)
   const setting = panelSetting(spec)

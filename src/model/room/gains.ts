@@ -1,7 +1,7 @@
 import { localHour } from '#model/room/day.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 
-/** Share of a gain that goes to the air at once: ISO 52016-1:2017, internal gains 0.40, sunshine 0.10. */
+/** Share of a gain that goes to the air at once: ISO 52016-1:2017, internal gains 0.40, sunlight 0.10. */
 export const CONVECTIVE_GAINS_frac = 0.4
 export const CONVECTIVE_SUN_frac = 0.1
 
@@ -12,7 +12,7 @@ export function gainHours_W(profile_W: readonly number[], weather: WeatherRecord
   )
 }
 
-/** Sunshine and gains shared out, W per hour. What does not go to the air falls on walls, roof and floor by area. */
+/** Sunlight and gains shared out, W per hour. What does not go to the air falls on walls, roof and floor by area. */
 export interface SharedGains {
   readonly air_W: Float64Array
   readonly fabric_W: Float64Array

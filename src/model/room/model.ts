@@ -15,7 +15,7 @@ const afresh: Recall = (_part, _key, make) => make()
 
 /**
  * The room as three nodes with hourly drives. Works for records of any length ≥ 1 h.
- * `sunAndGains` holds what came through glass and what is given off inside; sunshine on walls and roof is in the
+ * `sunAndGains` holds what came through glass and what is given off inside; sunlight on walls and roof is in the
  * fabric's drive. `recall` may keep what the weather does to its parts (`exposure`). Throws RangeError for a spec or lengths out of range, a Problem for a window larger than its wall.
  */
 export function roomModel(

@@ -21,7 +21,7 @@ export interface OutsideHours {
 
 /**
  * Sol-air temperature and film of a surface, hour by hour.
- * @param sun_Wm2   sunshine on its plane, W/m², one entry an hour
+ * @param sun_Wm2   irradiance on its plane, W/m², one entry an hour
  * @param height_m  of the eaves, where the wind is taken, m
  */
 export function outsideHours(

@@ -19,7 +19,7 @@ export interface RoomSpec {
   readonly windowU_Wm2K: number
   /** Solar heat gain coefficient at normal incidence, 0…1. */
   readonly windowGain_frac: number
-  /** Share of the sunshine that shading lets through, 0…1. */
+  /** Share of the sunlight that shading lets through, 0…1. */
   readonly shading_frac: number
   /** Air changes per hour with everything shut, at rest. */
   readonly airChange_1h: number

@@ -34,7 +34,7 @@ export function glazingOf(spec: RoomSpec, geometry: RoomGeometry): Glazing[] {
     .filter(({ gain_m2 }) => gain_m2 > 0)
 }
 
-/** Sunshine let in by all windows, W, per hour; `onFacade` gives that on a facade's plane. */
+/** Irradiance let in by all windows, W, per hour; `onFacade` gives that on a facade's plane. */
 export function windowSun_W(
   glazing: readonly Glazing[],
   onFacade: (facade: Glazing) => PlaneIrradiance,

@@ -59,8 +59,8 @@ const RULES: readonly Rule[] = [
     broken: ({ plan, target }) =>
       target.kind !== 'adaptive' && plan.setpoint_C + plan.band_K > target.limit_C,
     message: ({ plan, target }) =>
-      words`Coolth is fully let in only at ${figure(plan.setpoint_C + plan.band_K, 'C')}, above the limit of ${figure(target.limit_C, 'C')}.`,
-    remedy: 'Let coolth in earlier.',
+      words`Cold is fully let in only at ${figure(plan.setpoint_C + plan.band_K, 'C')}, above the limit of ${figure(target.limit_C, 'C')}.`,
+    remedy: 'Let cold in earlier.',
   },
   {
     code: 'store-floor-above-setpoint',
@@ -68,7 +68,7 @@ const RULES: readonly Rule[] = [
     severity: 'error',
     broken: ({ plan }) => plan.lowestStore_C >= plan.setpoint_C,
     message: ({ plan }) =>
-      words`The store stops at ${figure(plan.lowestStore_C, 'C')}, but coolth is only let in above ${figure(plan.setpoint_C, 'C')}: nothing would ever be delivered.`,
+      words`The store stops at ${figure(plan.lowestStore_C, 'C')}, but cold is only let in above ${figure(plan.setpoint_C, 'C')}: nothing would ever be delivered.`,
     remedy: 'Let the store get colder than the room’s setpoint.',
   },
   {

@@ -7,7 +7,7 @@ export const COATING_FIELDS = {
     'frac',
     { min: 0, max: 1, default: 0.93, usual: [0.6, 0.99], step: 0.005 },
     'Solar reflectance',
-    'Share of sunshine the fresh coating sends back.',
+    'Share of sunlight the fresh coating sends back.',
     words`By day each 0.01 is about ${figure(9.5, 'Wm2')} at noon; at night it does nothing.`,
   ),
   windowEmittance_frac: number(
@@ -49,7 +49,7 @@ export const COVER_FIELDS = {
   solarTransmittance_frac: number(
     'frac',
     { min: 0, max: 0.99, default: 0.9, usual: [0.7, 0.95], step: 0.01 },
-    'Film: sunshine through',
+    'Film: sunlight through',
     'Solar transmittance of the film.',
   ),
   windowTransmittance_frac: number(

@@ -16,6 +16,9 @@ export interface MonthSummary {
   readonly roomMean_C: number
   readonly roomPeak_C: number
   readonly doNothingPeak_C: number
+  /** Hours over the target’s limit, of those that count, with the panels and without. */
+  readonly hoursOver_h: number
+  readonly doNothingHoursOver_h: number
   /** Heat the panels took out of the fluid, J. */
   readonly panelHeat_J: number
   readonly delivered_J: number
@@ -39,6 +42,8 @@ export interface DesignAnswer {
   readonly year: YearResult
   readonly doNothing: YearResult
   readonly months: readonly MonthSummary[]
+  /** Limit that each hour is judged by, °C; NaN where the hour does not count. */
+  readonly limit_C: Float64Array
   /** First hour of the hottest seven days by outdoor mean. */
   readonly hottestWeekStart_h: number
   /** Warnings: suspicious fields, remarks of loop and weather. */

@@ -20,6 +20,7 @@ export function monthSummaries(
   weather: WeatherRecord,
   year: YearResult,
   doNothing: YearResult,
+  limit_C: Float64Array,
 ): MonthSummary[] {
   const months = monthOfHours(weather)
   return Array.from({ length: 12 }, (_, index) => {
@@ -27,6 +28,7 @@ export function monthSummaries(
     const sum = (column: Float64Array): number => hours.reduce((total, h) => total + zeroIfNaN(column[h]!), 0)
     const peak = (column: Float64Array): number =>
       hours.reduce((top, h) => Math.max(top, column[h]!), -Infinity)
+    const over = (room_C: Float64Array): number => hours.filter((h) => room_C[h]! > limit_C[h]!).length
     const mean = (column: Float64Array): number => sum(column) / hours.length
     return {
       month: index + 1,
@@ -34,6 +36,8 @@ export function monthSummaries(
       roomMean_C: mean(year.room_C),
       roomPeak_C: peak(year.room_C),
       doNothingPeak_C: peak(doNothing.room_C),
+      hoursOver_h: over(year.room_C),
+      doNothingHoursOver_h: over(doNothing.room_C),
       panelHeat_J: sum(year.panelHeat_W) * HOUR_S,
       delivered_J: sum(year.delivered_W) * HOUR_S,
       electric_J: sum(year.electric_W) * HOUR_S,

@@ -45,7 +45,7 @@ export const PANEL_FIELDS = {
     { min: 0, max: 15, default: 0.8, usual: [0.2, 5], step: 0.1 },
     'Back loss',
     words`Heat through the back: ${figure(0.8, 'Wm2K')} is about ${short(0.04)} of foam.`,
-    'Coolth leaks here once the plate is colder than the air.',
+    'Cold leaks here once the plate is colder than the air.',
   ),
   heatCapacity_Jm2K: number(
     'Jm2K',
@@ -69,7 +69,7 @@ export const PANEL_FIELDS = {
     'frac',
     { min: 0.4, max: 1, default: 0.85, usual: [0.6, 1], step: 0.01 },
     'Field factor',
-    'Multiplies the panel’s heat. Idealised radiators read 20–30 % high against field tests, so 0.85 (the middle of 0.7 to 1) is applied; 1 trusts the physics alone.',
+    'Multiplies the heat given off. Idealised radiators read 20–30 % high against field tests, so 0.85 (the middle of 0.7 to 1) is applied; 1 trusts the physics alone.',
     'Below 1 asks for more area.',
   ),
 } as const

@@ -39,7 +39,7 @@ export const PLAN_FIELDS = {
     { min: 1, max: 25, default: 8, usual: [2, 20], step: 0.5 },
     'Lowest store',
     'The loop stops here.',
-    'Colder than the dew point is coolth you may not be able to use.',
+    'Colder than the dew point is cold you may not be able to use.',
   ),
   seasonGate_C: number(
     'C',
@@ -50,9 +50,9 @@ export const PLAN_FIELDS = {
   setpoint_C: number(
     'C',
     { min: 2, max: 35, default: 22, usual: [8, 27], step: 0.5 },
-    'Let coolth in above',
+    'Let cold in above',
     'Room air temperature at which delivery starts.',
-    'Lower starts earlier and banks coolth in the room itself.',
+    'Lower starts earlier and banks cold in the room itself.',
   ),
   band_K: number(
     'K',

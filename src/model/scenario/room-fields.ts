@@ -92,14 +92,14 @@ export const ROOM_FIELDS = {
     'frac',
     { min: 0, max: 0.95, default: 0.7, usual: [0.2, 0.87], step: 0.01 },
     'Window solar gain',
-    'Share of sunshine that gets in through the bare window.',
+    'Share of sunlight that gets in through the bare window.',
   ),
   shading_frac: number(
     'frac',
     { min: 0, max: 1, default: 0.5, usual: [0, 1], step: 0.05 },
     'Left by shading',
-    'Share of sunshine that blinds, eaves or trees let through.',
-    'Sunshine through glass is the load that grows fastest.',
+    'Share of sunlight that blinds, eaves or trees let through.',
+    'Sunlight through glass is the load that grows fastest.',
   ),
   airChange_1h: number(
     '1h',

@@ -12,7 +12,7 @@ export const SITE_FIELDS = {
     'suburb',
     'Surroundings',
     'What the wind crosses before it reaches the panel.',
-    'Sheltered panels keep more of their cold below air temperature and shed less heat above it.',
+    'Sheltered panels keep more of their cold below air temperature and give off less heat above it.',
   ),
   horizon_deg: number(
     'deg',
@@ -25,7 +25,7 @@ export const SITE_FIELDS = {
     'frac',
     { min: 0, max: 0.99, default: 0.2, usual: [0.1, 0.6], step: 0.01 },
     'Ground reflectance',
-    'Share of sunshine the ground around sends back: 0.2 grass, 0.35 dry sand, 0.7 old snow; fresh snow over 0.98 in visible light.',
+    'Share of sunlight the ground around sends back: 0.2 grass, 0.35 dry sand, 0.7 old snow; fresh snow over 0.98 in visible light.',
   ),
   hotSpell_K: number(
     'K',

@@ -12,7 +12,7 @@ export const STORE_FIELDS = {
     },
     'mixed',
     'Store',
-    'Where the coolth is kept until the heat of the day.',
+    'Where the cold is kept until the heat of the day.',
   ),
   autoVolume: onOff(true, 'Choose the volume', 'At the knee where more tank hardly saves panel.'),
   volume_m3: number(
@@ -57,7 +57,7 @@ export const STORE_FIELDS = {
     { min: 0, max: 5000, default: 200, usual: [20, 600], step: 10 },
     'Delivery',
     words`Fan coil or cooled surface between store and room. A cooled ceiling gives about ${figure(9, 'Wm2K')}, a car-radiator fan coil ${figure(100, 'WK')} to ${figure(250, 'WK')}.`,
-    'Coolth that cannot get into the room is no use.',
+    'Cold that cannot get into the room is no use.',
   ),
   deliveryPower_W: number(
     'W',

@@ -66,7 +66,7 @@ export const SPREADS: readonly Spread[] = [
   },
   {
     field: 'room.shading_frac',
-    label: 'Sunshine past the shading',
+    label: 'Sunlight past the shading',
     times: [0.7, 1.3],
     reason: 'Common practice, no source.',
   },

@@ -84,7 +84,7 @@ function nights(plant: Plant, night: NightTest): Step[] {
     })
   if (night.drop_K && night.heat_W)
     steps.push({
-      what: 'A running night, steady for an hour: supply minus return, and heat',
+      what: 'A running night, steady for an hour: supply minus return, and heat given off',
       expect: words`${spanWords(night.drop_K, 'K')}; ${spanWords(night.heat_W, 'W')} (eight running hours in ten)`,
     })
   if (plant.tank !== null)

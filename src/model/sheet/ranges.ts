@@ -59,7 +59,7 @@ export function* designRanges(
 
 function drawOf(prepared: Prepared, built: Candidate): Draw {
   const year = simulateYear(designOf(prepared, built, 'built').inputs)
-  const months = monthSummaries(prepared.weather, year, prepared.doNothing)
+  const months = monthSummaries(prepared.weather, year, prepared.doNothing, prepared.yardstick.limit_C)
   return {
     heat_J: months.map((month) => month.panelHeat_J),
     peak_C: months.map((month) => month.roomPeak_C),

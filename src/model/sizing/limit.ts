@@ -83,7 +83,7 @@ function loadLimit({ room }: YearInputs, hours: readonly number[], room_C: numbe
   if (all_W > 0 && sun_W / all_W > MAIN_SHARE) {
     return {
       cause: 'sunGain',
-      sentence: words`Sunshine through the windows is most of the load in the worst days: shade them first.`,
+      sentence: words`Sunlight through the windows is most of the load in the worst days: shade them first.`,
     }
   }
   if (all_W > 0 && air_W / all_W > MAIN_SHARE) {

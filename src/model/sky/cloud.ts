@@ -21,7 +21,7 @@ export function cloudyMartinBerdahl(clear: number, cloud_frac: number, base_m: n
 }
 
 /**
- * Sky emissivity where cloud was worked out from sunshine (clf = 1 − clear-sky index), –.
+ * Sky emissivity where cloud was worked out from sunlight (clf = 1 − clear-sky index), –.
  *   ε = clf + (1 − clf) ε₀
  * Source: Crawford & Duchon 1999, J. Applied Meteorology 38, 474.
  */

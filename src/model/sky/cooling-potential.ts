@@ -18,7 +18,7 @@ const NIGHT_DEG = -0.833
 
 /**
  * What an open, level surface held at air temperature loses to the sky in every hour, W/m²: net longwave in the two
- * bands, ε_w (E_w(T) − L_w) + ε_o (E_o(T) − L_o). No sunshine and, at air temperature, no wind enters it; a cooler
+ * bands, ε_w (E_w(T) − L_w) + ε_o (E_o(T) − L_o). No sunlight and, at air temperature, no wind enters it; a cooler
  * plate gains less. Below zero the sky is warmer than the air.
  * @throws RangeError when the series differ in length or an emittance is not 0…1
  */

@@ -14,7 +14,7 @@ const HOUR_MS = 3_600_000
  *
  * A measured value wins where there is one (NaN hours fall back to the model); otherwise L = ε σ T⁴ with the
  * clear-sky formula chosen, then cloud: by Martin & Berdahl 1984 where cloud was observed (read from the file), by
- * Crawford & Duchon 1999 where it was worked out from sunshine.
+ * Crawford & Duchon 1999 where it was worked out from sunlight.
  * @throws RangeError when an option makes no sense
  */
 export function skyHours(weather: WeatherRecord, options: SkyOptions): SkyHours {

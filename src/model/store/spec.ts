@@ -2,7 +2,7 @@ export const STORE_KINDS = ['mixed', 'layered', 'slab', 'building'] as const
 export type StoreKind = (typeof STORE_KINDS)[number]
 
 /**
- * Where coolth is kept.
+ * Where cold is kept.
  * - mixed: a tank at one temperature; layered: a tank of n layers, drawn at the top for the panel, at the
  *   bottom for the room; slab: pipes in the floor slab; building: ceiling pipes or coil, the room's own mass.
  */

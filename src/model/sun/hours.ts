@@ -9,7 +9,7 @@ export interface SunHours {
   readonly extraterrestrial_Wm2: Float64Array
 }
 
-/** Sunshine on one plane, W/m², per hour. Filled by `sun/plane.ts`. */
+/** Irradiance on one plane, W/m², per hour. Filled by `sun/plane.ts`. */
 export interface PlaneIrradiance {
   /** Beam + circumsolar on the plane. */
   readonly beam_Wm2: Float64Array

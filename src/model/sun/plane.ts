@@ -27,7 +27,7 @@ export function incidenceCosine(
 }
 
 /**
- * Sunshine on a tilted plane, W/m² per hour.
+ * Irradiance on a tilted plane, W/m² per hour.
  *   beam = DNI cos θ;  circumsolar = DHI A R_b;  sky = DHI (1 − A) F_sky;  ground = GHI ρ (1 − cos β)/2
  * A = DNI/E₀ is the anisotropy index, R_b = cos θ/sin h with the sun held above 3°. The horizon, equally high all
  * round, hides the beam and circumsolar light below it and lowers F_sky.

@@ -19,7 +19,7 @@ export interface PlanSpec {
   readonly lowestStore_C: number
   /** The loop is off while the running-mean outdoor temperature is below this, °C. */
   readonly seasonGate_C: number
-  /** Coolth is let into the room above this air temperature, °C, fully at `band_K` more. */
+  /** Cold is let into the room above this air temperature, °C, fully at `band_K` more. */
   readonly setpoint_C: number
   readonly band_K: number
   readonly freeze: FreezeProtection

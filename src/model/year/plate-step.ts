@@ -14,7 +14,7 @@ const SHORT_RAMP = 1e-2
  *
  * and, while the sink drifts by ṡ about the step's middle, T_mean + u ṡ Δt² (φ/2 − ψ)/(λΔt C) and
  * T_end + u ṡ Δt² (ψ − φ/2)/C: the exact answers to a constant and to a ramp, so that the system of room and store sees a plate without stiffness: T_mean = slope · T_sink + offset.
- * H T − r is the panel's tangent (heat shed); u, v, k are the loop's affine relations (all 0 at rest).
+ * H T − r is the panel's tangent (heat given off); u, v, k are the loop's affine relations (all 0 at rest).
  */
 export class PlateStep {
   /** Plate temperature at the step's beginning, °C. */
@@ -22,7 +22,7 @@ export class PlateStep {
   step_s = 0
   /** How fast the sink's temperature changes, K/s. */
   drift_Ks = 0
-  /** Heat shed: H T − r. */
+  /** Heat given off: H T − r. */
   shed_WK = 0
   rest_W = 0
   /** Heat from the fluid: u T_sink + v − k T. */

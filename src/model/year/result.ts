@@ -2,7 +2,7 @@
 export interface Ledger {
   /** Through walls, roof, windows and air change into the room (net), J. */
   envelope_J: number
-  /** Sunshine and internal gains into the room, J. */
+  /** Sunlight and internal gains into the room, J. */
   gains_J: number
   /** Into the ground slab from the ground (net), J. */
   ground_J: number
@@ -18,7 +18,7 @@ export interface Ledger {
   storeGain_J: number
   /** Of that, what came from outside (0 when the tank stands in the room), J. */
   storeGainFromOutside_J: number
-  /** From room to store (coolth delivered), J. */
+  /** From room to store (cold delivered), J. */
   delivered_J: number
   /** Energy in all nodes at the end minus the beginning, J. */
   stored_J: number

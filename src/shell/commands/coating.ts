@@ -31,8 +31,8 @@ export const coating: Command = {
     air: { type: 'string', help: 'test board: air temperature, °C' },
     dew: { type: 'string', help: 'test board: dew point, °C' },
     wind: { type: 'string', help: 'test board: wind at the board, m/s (default 1)' },
-    sun: { type: 'string', help: 'test board: sunshine on the board, W/m² (default 900)' },
-    shade: { type: 'string', help: 'test board: sunshine in open shade, W/m² (default 60)' },
+    sun: { type: 'string', help: 'test board: irradiance on the board, W/m² (default 900)' },
+    shade: { type: 'string', help: 'test board: irradiance in open shade, W/m² (default 60)' },
     cloud: { type: 'string', help: 'test board: opaque cloud, 0…1 (default 0)' },
   },
   run(options) {

@@ -1,5 +1,6 @@
 import type { Field } from '#model/scenario/field.ts'
 import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
+import { GLOSSARY } from '#model/units/glossary.ts'
 import { wordingText } from '#model/units/wording-text.ts'
 import { COMMON_OPTIONS, type OptionSpec } from '../options.ts'
 import { sampleNames } from '../samples.ts'
@@ -56,10 +57,16 @@ export function helpText(commands: Readonly<Record<string, Command>>): string {
     'Options of every subcommand',
     ...optionLines(COMMON_OPTIONS),
     '',
+    'Quantities (one name each; the whole glossary is src/model/GLOSSARY.md)',
+    ...GLOSSARY.filter(({ columns }) => columns !== undefined).map(
+      ({ name, columns }) => `    ${name.padEnd(26)} ${columns!.join(', ')}`,
+    ),
+    '',
     `Sample climates (invented): ${sampleNames().join(', ')}`,
     '',
     'Names of columns and fields end in their unit: _C °C, _K kelvin of difference, _Wm2 W/m², _frac a share 0…1.',
     'Progress and warnings go to standard error. Bad input: one sentence, exit code 2.',
+    'What rests on invented data says so on standard error and in the fields invented and inventedData.',
     '',
     'Scenario fields (for --set and scenario files)',
     ...fieldLines(),

@@ -93,7 +93,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       )} a year`,
     },
     {
-      label: 'Heat sent to the sky',
+      label: 'Heat given off',
       value: `${energy.text(
         answer.months.reduce((sum, x) => sum + x.panelHeat_J, 0),
         3,

@@ -48,7 +48,7 @@ export function departureRows(
   const rows: (readonly [string, string, boolean])[] = [
     ['Flow', times(flowLog), flowLog !== 0],
     ['Wind at the panel', times(windLog), windLog !== 0],
-    ['Sunshine kept out or reflected, lost to dirt', formatNumber(soil_frac, 2), soil_frac !== 0],
+    ['Sunlight kept out or reflected, lost to dirt', formatNumber(soil_frac, 2), soil_frac !== 0],
     ['Infrared radiation lost', PERCENT.text(veil_frac, 2), veil_frac !== 0],
     ['Sky hidden', PERCENT.text(shade_frac, 2), shade_frac !== 0],
     ['Sky radiation against the formula', flux.text(sky_Wm2, 2), sky_Wm2 !== 0],

@@ -8,7 +8,7 @@ import type { ShownQuantity } from '#ui/words/quantity.ts'
 
 const HOUR_S = 3600
 
-/** Heat shed in the judged hours of one calendar day of the log, J. */
+/** Heat given off in the judged hours of one calendar day of the log, J. */
 export interface HeatDay {
   readonly label: string
   readonly measured_J: number
@@ -59,7 +59,7 @@ export function heatConfig(days: readonly HeatDay[], energy: ShownQuantity, ink:
       ...base,
       scales: {
         x: { ticks: { color: ink.soft, maxRotation: 0, autoSkipPadding: 10 }, grid: { display: false } },
-        y: quantityAxis(ink, `Heat shed, ${energy.symbol} a day`),
+        y: quantityAxis(ink, `Heat given off, ${energy.symbol} a day`),
       },
       plugins: {
         ...base.plugins,
@@ -71,7 +71,7 @@ export function heatConfig(days: readonly HeatDay[], energy: ShownQuantity, ink:
 
 export function heatTable(days: readonly HeatDay[], energy: ShownQuantity): TableOf {
   return {
-    caption: 'Heat shed by day, judged hours only',
+    caption: 'Heat given off by day, judged hours only',
     columns: ['Day', 'Hours judged', `Measured, ${energy.symbol}`, `Predicted, ${energy.symbol}`],
     rows: days.map(({ label, hours, measured_J, predicted_J }) => [
       label,

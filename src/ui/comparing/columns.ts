@@ -66,7 +66,7 @@ export function numberColumns(system: UnitSystem): readonly NumberColumn[] {
     quantity('store', 'Store', 'm3', (row) => row.storeVolume_m3, 2),
     quantity('pump', 'Pump runs', 'h', (row) => row.pumpRun_h),
     quantity('electric', 'Electricity', 'J', (row) => row.electric_J, 2),
-    quantity('heat', 'Heat to the sky', 'J', (row) => row.panelHeat_J),
+    quantity('heat', 'Heat given off', 'J', (row) => row.panelHeat_J),
     quantity('peak', 'Hottest hour', 'C', (row) => row.peak_C),
     quantity('hours', 'Above the limit', 'h', (row) => row.hoursOver_h),
     quantity('peakAlone', 'Hottest without panels', 'C', (row) => row.doNothingPeak_C),

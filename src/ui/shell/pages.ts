@@ -26,4 +26,5 @@ export const PAGES = [
     about: 'Outside checks, misses, limits and what moves the area',
   },
   { path: 'methods', label: 'Methods', about: 'Every equation, symbol, unit and source' },
+  { path: 'glossary', label: 'Glossary', about: 'One name for each quantity, with unit and meaning' },
 ] as const

@@ -75,7 +75,7 @@ export function readWords({ column, inside }: PreviewColumn): string {
   return `${values.join(' · ')} ${insideUnit(column.quantity)}`
 }
 
-/** Rows shown of the beginning of a file: a night and a day of an hourly one, so that sunshine is not all zeros. */
+/** Rows shown of the beginning of a file: a night and a day of an hourly one, so that sunlight is not all zeros. */
 const SHOWN_ROWS = [0, 9, 13]
 
 /** The rows of the mapping table: one a column, with a few of its first values. */

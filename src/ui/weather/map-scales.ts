@@ -4,7 +4,7 @@ import type { UnitSystem } from '#model/units/convert.ts'
 
 type Colour = readonly [number, number, number]
 
-/** What the year map can show: the question it answers, its values and its colours, pale to dark. */
+/** What a picture of the nights can show: the question it answers, its values and its colours, pale to dark. */
 export interface MapKind {
   readonly label: string
   readonly question: string
@@ -32,48 +32,48 @@ const percentOf = (): ShownQuantity => {
 export const MAP_KINDS = {
   air: {
     label: 'Temperature',
-    question: 'When in the year is it hot?',
+    question: 'how warm are they?',
     lead: 'Darker is hotter.',
     values: ({ weather }) => weather.airTemp_C,
     quantity: (system) => shownQuantity('C', system),
-    pale: [253, 246, 222],
-    dark: [96, 20, 8],
+    pale: [250, 244, 224],
+    dark: [120, 38, 20],
   },
   dew: {
     label: 'Dew point',
-    question: 'When is the air too damp to cool below?',
+    question: 'how dry are they?',
     lead: 'Darker is damper: no surface in the room may go below the dew point of its air.',
     values: ({ weather }) => weather.dewPoint_C,
     quantity: (system) => shownQuantity('C', system),
-    pale: [240, 249, 246],
-    dark: [8, 62, 70],
+    pale: [244, 244, 232],
+    dark: [24, 72, 66],
   },
   wind: {
     label: 'Wind',
-    question: 'When does the wind blow?',
+    question: 'how windy are they?',
     lead: 'Darker is windier: wind warms a plate that is colder than the air.',
     values: ({ weather }) => weather.wind_ms,
     quantity: (system) => shownQuantity('ms', system),
-    pale: [248, 246, 252],
-    dark: [52, 34, 92],
+    pale: [244, 243, 238],
+    dark: [74, 52, 96],
   },
   sky: {
     label: 'Sky',
-    question: 'When is the sky cold?',
-    lead: 'Darker is colder: what a black plate at air temperature loses to the sky, day and night, sunshine left out.',
+    question: 'how clear are they?',
+    lead: 'Darker is colder: what a black plate at air temperature loses to the sky, day and night, sunlight left out.',
     values: ({ black_Wm2 }) => black_Wm2,
     quantity: (system) => shownQuantity('Wm2', system),
-    pale: [247, 248, 253],
-    dark: [14, 24, 84],
+    pale: [240, 240, 236],
+    dark: [30, 36, 74],
   },
   humidity: {
     label: 'Humidity',
-    question: 'When is the air humid?',
+    question: 'how humid are they?',
     lead: 'Darker is more humid.',
     values: ({ humidity_frac }) => humidity_frac,
     quantity: percentOf,
-    pale: [250, 248, 240],
-    dark: [10, 70, 84],
+    pale: [248, 246, 236],
+    dark: [28, 74, 92],
   },
 } as const satisfies Record<string, MapKind>
 

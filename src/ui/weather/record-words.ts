@@ -6,9 +6,9 @@ export const COLUMN_WORDS: Readonly<Record<WeatherColumn | 'skyLongwave_Wm2', st
   dewPoint_C: 'Dew point',
   pressure_Pa: 'Air pressure',
   wind_ms: 'Wind at 10 m',
-  globalHorizontal_Wm2: 'Global horizontal sunshine',
-  directNormal_Wm2: 'Direct normal sunshine',
-  diffuseHorizontal_Wm2: 'Diffuse horizontal sunshine',
+  globalHorizontal_Wm2: 'Global horizontal irradiance',
+  directNormal_Wm2: 'Direct normal irradiance',
+  diffuseHorizontal_Wm2: 'Diffuse horizontal irradiance',
   cloud_frac: 'Opaque cloud',
   skyLongwave_Wm2: 'Longwave from the sky',
 }

@@ -14,14 +14,14 @@ export interface LedgerLine {
 /** The year's heat by cause; lines that are nothing are left out. */
 export function ledgerLines(ledger: Ledger): readonly LedgerLine[] {
   const lines = [
-    { label: 'Sunshine and people', heat_J: ledger.gains_J },
+    { label: 'Sunlight and people', heat_J: ledger.gains_J },
     { label: 'Walls, roof and air', heat_J: ledger.envelope_J },
     { label: 'Ground under the slab', heat_J: ledger.ground_J },
     { label: 'Windows open at night', heat_J: ledger.nightVent_J },
     { label: 'Pipes', heat_J: ledger.pipes_J },
     { label: 'Store, from outdoors', heat_J: ledger.storeGainFromOutside_J },
     { label: 'Pump and fan', heat_J: ledger.pumpHeat_J },
-    { label: 'Panels, to sky and air', heat_J: -ledger.panelOut_J },
+    { label: 'Panels, heat given off', heat_J: -ledger.panelOut_J },
   ]
   const most = Math.max(...lines.map(({ heat_J }) => Math.abs(heat_J)))
   return lines.filter(({ heat_J }) => Math.abs(heat_J) > most * 1e-6).sort((a, b) => b.heat_J - a.heat_J)

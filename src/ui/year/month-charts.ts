@@ -45,7 +45,7 @@ export function monthTable(answer: LiveAnswer, energy: ShownQuantity, temperatur
     caption: 'The year by month',
     columns: [
       'Month',
-      `Heat removed by the panels, ${energy.symbol}`,
+      `Heat given off, ${energy.symbol}`,
       `Taken from the room, ${energy.symbol}`,
       `Electricity, ${energy.symbol}`,
       'Pump hours, h',

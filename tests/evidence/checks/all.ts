@@ -12,14 +12,14 @@ import { roomChecks } from './room.ts'
 import { skyChecks } from './sky.ts'
 import { storeChecks } from './store.ts'
 import { sunChecks } from './sun.ts'
-import { sunshineChecks } from './sunshine.ts'
+import { sunlightChecks } from './sunlight.ts'
 import { tradeChecks } from './trade.ts'
 import { wholeChecks } from './whole.ts'
 
 /** Every check, by theme in the order of the chain. */
 export const CHECKS: readonly Check[] = [
   ...sunChecks,
-  ...sunshineChecks,
+  ...sunlightChecks,
   ...airChecks,
   ...convectionChecks,
   ...skyChecks,

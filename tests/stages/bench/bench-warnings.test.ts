@@ -38,7 +38,7 @@ describe('what the notes cannot tell', () => {
     for (const i of [0, 1]) expect(estimate.samples[i]!.solarReflectance.decided_frac).toBeLessThan(0.01)
   })
 
-  it('shade alone cannot show reflectance to better than its own sunshine', () => {
+  it('shade alone cannot show reflectance to better than its own sunlight', () => {
     expect(codes(read([SHADE]))).toContain('bench-one-condition')
   })
 

@@ -8,7 +8,7 @@ import { dayMeans, dayRanges } from '#model/climate/calendar.ts'
 import { inventClimate } from '#model/climate/generator.ts'
 import { placeById } from '#model/climate/places.ts'
 import { dayPersistence } from '#model/climate/statistics.ts'
-import { cloudTransmission_frac } from '#model/climate/sunshine-year.ts'
+import { cloudTransmission_frac } from '#model/climate/irradiance-year.ts'
 import { ineichenPerez } from '#model/sun/clear-sky.ts'
 import { correlation, departures, mean, spread } from './series.ts'
 
@@ -67,7 +67,7 @@ describe.skipIf(absent)('shape of real typical years (needs ../shared/data)', ()
   })
 
   // not validation: the transmission was fitted to this file. It guards the fit.
-  test('sunshine left by opaque cloud in tenths: within 0.1 of the file it was fitted to', () => {
+  test('sunlight left by opaque cloud in tenths: within 0.1 of the file it was fitted to', () => {
     const [outside, normal, global, cloud] = [us('ETR ('), us('ETRN'), us('GHI ('), us('OpqCld')]
     for (let tenths = 0; tenths <= 10; tenths += 1) {
       const index: number[] = []

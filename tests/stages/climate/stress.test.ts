@@ -48,7 +48,7 @@ describe('a hot year', () => {
     }
   })
 
-  test('dew point, wind, pressure, sunshine and cloud are untouched; the note says what was done', () => {
+  test('dew point, wind, pressure, sunlight and cloud are untouched; the note says what was done', () => {
     expect(hot.dewPoint_C).toEqual(record.dewPoint_C)
     expect(hot.wind_ms).toEqual(record.wind_ms)
     expect(hot.globalHorizontal_Wm2).toBe(record.globalHorizontal_Wm2)

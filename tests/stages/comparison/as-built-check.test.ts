@@ -86,7 +86,7 @@ describe('as-built check: planted faults', { timeout: 120_000 }, () => {
     expect(named(results, 'shading')).toBeGreaterThanOrEqual(8)
   })
 
-  it('a log without sunshine says that it can neither find nor clear dirt', () => {
+  it('a log without sunlight says that it can neither find nor clear dirt', () => {
     const result = asBuiltCheck(
       builtPanel({ ...PLACES[0]!, days: 14, seed: 1, allDay: false, fault: { soil_frac: 0.1 } }),
     )

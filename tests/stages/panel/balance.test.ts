@@ -117,14 +117,14 @@ describe('film exchange', () => {
       }
     }
   })
-  test('no more sunshine is absorbed than falls; a film with a white plate below absorbs twice', () => {
+  test('no more sunlight is absorbed than falls; a film with a white plate below absorbs twice', () => {
     const x = filmExchange(GREY, FILM, false)
     expect(x.plateSun + x.filmSun).toBeLessThan(1)
     expect(x.filmSun).toBeGreaterThan(0.02 * 1.7)
     // Plate share by hand: 0.90 × 0.07/(1 − 0.08 × 0.93) = 0.06806.
     expect(x.plateSun).toBeCloseTo(0.06806, 5)
   })
-  test('sunshine followed bounce by bounce between a tinted film and a dull plate ends in the same shares', () => {
+  test('sunlight followed bounce by bounce between a tinted film and a dull plate ends in the same shares', () => {
     const tinted = { ...FILM, solarTransmittance_frac: 0.7, solarReflectance_frac: 0.12 }
     const dull = grey(0.9, 0.55)
     let plate = 0

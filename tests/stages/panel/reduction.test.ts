@@ -95,7 +95,7 @@ describe.each(PANELS)('reduction against the full balance: %s', (_name, spec) =>
     expect(Math.abs(reducedWater - fullWater)).toBeLessThan(0.01 * fullWater + 1e-9)
   })
 
-  test('sunshine absorbed is what plate and film keep of that on the plane, by hand where there is no film', () => {
+  test('irradiance absorbed is what plate and film keep of that on the plane, by hand where there is no film', () => {
     const noon = plane.total_Wm2.indexOf(Math.max(...plane.total_Wm2))
     const kept_frac = panel.absorbedSun_Wm2[noon]! / plane.total_Wm2[noon]!
     const { plateSun, filmSun } = setting.dry

@@ -79,7 +79,7 @@ describe('sky and sun on the shell', () => {
     expect(Math.abs((drive(0.3) - drive(0.8)) / byHand - 1)).toBeLessThan(0.1)
   })
 
-  it('sunshine through glass: 2 m² × 0.7 × 0.88 of diffuse on an upright plane (½ sky + ½ ground × 0.2)', () => {
+  it('irradiance through glass: 2 m² × 0.7 × 0.88 of diffuse on an upright plane (½ sky + ½ ground × 0.2)', () => {
     const room = modelOf(ROOM, 48, { diffuse_Wm2: (hour) => (hour % 24 > 6 && hour % 24 < 18 ? 300 : 0) })
     expect(room.sunAndGains.sun_W[12]!).toBeCloseTo(2 * 0.7 * 0.88 * (150 + 30), 6)
     expect(room.sunAndGains.sun_W[0]!).toBe(0)
@@ -143,7 +143,7 @@ describe('gains by the clock', () => {
     )
   })
 
-  it('40 % of internal gains and 10 % of sunshine are the air’s at once (ISO 52016-1 split)', () => {
+  it('40 % of internal gains and 10 % of sunlight are the air’s at once (ISO 52016-1 split)', () => {
     const room = modelOf({ ...ROOM, windowFront_m2: 0, gains_W: Array<number>(24).fill(100) })
     expect(room.airDrive_W[3]! - room.airLoss_WK[3]! * 20).toBeCloseTo(40, 9)
   })

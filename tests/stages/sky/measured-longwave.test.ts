@@ -8,7 +8,7 @@ import { alpineWinter, surfradDay, tropicalShip, type MeasuredFile } from './mea
  * Modelled against measured downwelling longwave, hour by hour. Sources of the data: ../shared/data/README.md.
  * What a careful analysis of such data gave (its table), model − measured, bias/RMSE, W/m²:
  * clear nights, the 2024 formula without altitude term: tropical sea −8/10 and −2/7, mountain +4/10, high dry basin
- * under a winter inversion −15/16; all nights on land, cloud carried from the sunshine: RMSE 42–58 → 21–26.
+ * under a winter inversion −15/16; all nights on land, cloud carried from the sunlight: RMSE 42–58 → 21–26.
  * Nothing is tuned to these files. How the table chose its clear nights is not said. Here the formula stands alone,
  * as in the table, over the nights that the measured longwave itself calls clear.
  */
@@ -70,17 +70,17 @@ describe('downwelling longwave, model − measured', () => {
     expect(rmse_Wm2).toBeLessThan(10 + SAME_WITHIN)
   })
 
-  test.skipIf(mountain === null)('mountain, cloud from sunshine about halves the all-night RMSE', () => {
+  test.skipIf(mountain === null)('mountain, cloud from sunlight about halves the all-night RMSE', () => {
     const { model, formula } = judged(mountain!)
     expect(model.night.rmse_Wm2).toBeLessThan(0.6 * formula.night.rmse_Wm2)
   })
 
-  test.skipIf(sea === null)('tropical sea, cloud from sunshine does no harm at night', () => {
+  test.skipIf(sea === null)('tropical sea, cloud from sunlight does no harm at night', () => {
     const { model, formula } = judged(sea!)
     expect(model.night.rmse_Wm2).toBeLessThan(formula.night.rmse_Wm2)
   })
 
-  // Misses: 31, from 61 without cloud. Sunshine cannot do better here: the best function of the two days' indices,
+  // Misses: 31, from 61 without cloud. Sunlight cannot do better here: the best function of the two days' indices,
   // fitted to the measured nights themselves (60 nearest neighbours, own and next day left out), leaves 29–31. What
   // the measured longwave gained over the formula in the three hours before the night and after it, carried across, leaves
   // 20; the night's own true mean leaves 17. The table's 42–58 without cloud shows that its nights were other ones.

@@ -30,7 +30,7 @@ function hour(
   }
 }
 
-describe('sunshine on a tilted plane', () => {
+describe('irradiance on a tilted plane', () => {
   // Duffie & Beckman, Solar Engineering of Thermal Processes, ex. 1.6.1: 43° N, 13 February (declination −14°), 10:30
   // solar, tilt 45°, azimuth 15° west of south: incidence 35°, printed to a degree.
   test('Duffie & Beckman ex. 1.6.1: incidence 35°', () => {

@@ -7,7 +7,7 @@ export interface NoonProfile {
   readonly fromNoon_h: readonly number[]
   /** Mean global horizontal irradiance as read, W/m². */
   readonly measured_Wm2: readonly number[]
-  /** Sunshine on a level plane in empty space at the same hours, scaled to the same daily sum, W/m². */
+  /** Irradiance on a level plane in empty space at the same hours, scaled to the same daily sum, W/m². */
   readonly sun_Wm2: readonly number[]
 }
 

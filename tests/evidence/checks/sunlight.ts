@@ -8,7 +8,7 @@ import { solarTime } from './sun.ts'
 const sun = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Sun', ...rest })
 const RADIANS = Math.PI / 180
 
-/** One hour of sunshine on a plane, W/m²: parts given, sun given. */
+/** One hour of irradiance on a plane, W/m²: parts given, sun given. */
 function onPlane(given: {
   dni: number
   dhi: number
@@ -68,7 +68,7 @@ function dailyExtraterrestrial(): number {
   return sum / 1e6
 }
 
-export const sunshineChecks: readonly Check[] = [
+export const sunlightChecks: readonly Check[] = [
   sun({
     quantity: 'extraterrestrial energy on the horizontal, 43° N, 15 April',
     unit: 'MJ/m²',
@@ -131,7 +131,7 @@ export const sunshineChecks: readonly Check[] = [
     ] as const
   ).map(([name, what, , dni, dhi, zenith, azimuth, tilt, facing, albedo, want]) =>
     sun({
-      quantity: `sunshine on a plane, case ${name}: ${what}`,
+      quantity: `irradiance on a plane, case ${name}: ${what}`,
       unit: 'W/m²',
       kind: 'independent calculation' as const,
       source: 'hayDavies' as const,

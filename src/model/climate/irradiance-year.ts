@@ -4,7 +4,7 @@ import { splitGlobal } from '#model/sun/split.ts'
 import type { Site } from '#model/weather/record.ts'
 
 /**
- * Sunshine kept out by opaque cloud: 1 − G/G_clear = 0.61 n^1.5. Fitted to opaque cloud in tenths and global
+ * Sunlight kept out by opaque cloud: 1 − G/G_clear = 0.61 n^1.5. Fitted to opaque cloud in tenths and global
  * irradiance of the US national typical year 36.1 N 79.95 W, sun above 14.5° (0.20 at n = 0.5, 0.61 at n = 1).
  */
 const OVERCAST_LOSS = 0.61
@@ -12,8 +12,8 @@ const CLOUD_POWER = 1.5
 /** Where in an hour the sun is taken. */
 const MIDDLE_H = 0.5
 
-/** Sunshine on a horizontal plane and across the beam, hourly, W/m². */
-export interface SunshineHours {
+/** Irradiance on a horizontal plane and across the beam, hourly, W/m². */
+export interface IrradianceHours {
   readonly globalHorizontal_Wm2: Float64Array
   readonly directNormal_Wm2: Float64Array
   readonly diffuseHorizontal_Wm2: Float64Array
@@ -25,17 +25,17 @@ export function cloudTransmission_frac(cloud_frac: number): number {
 }
 
 /**
- * Sunshine under a given cloud: clear-sky global (Ineichen & Perez 2002) × cloud transmission, split by Erbs 1982.
- * Cloud that is worked back from this sunshine by Crawford & Duchon 1999, 1 − G/G_clear, comes out below the
+ * Sunlight under a given cloud: clear-sky global (Ineichen & Perez 2002) × cloud transmission, split by Erbs 1982.
+ * Cloud that is worked back from this sunlight by Crawford & Duchon 1999, 1 − G/G_clear, comes out below the
  * cloud column (0.61 under an overcast), as it does with measured data: keep the column.
  * Direct and diffuse are whole W/m² as in the file; global = direct · sin h + diffuse exactly.
  */
-export function sunshineYear(
+export function irradianceYear(
   site: Site,
   start_utcMs: number,
   turbidity: number,
   cloud_frac: Float64Array,
-): SunshineHours {
+): IrradianceHours {
   const hours = cloud_frac.length
   const sun = sunHours(start_utcMs, hours, MIDDLE_H, site.latitude_deg, site.longitude_deg)
   const globalHorizontal_Wm2 = new Float64Array(hours)

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
-import { stepOf, STEPS, stepsInWords } from '#ui/year/heat-map.ts'
+import { stepOf, STEPS, stepsInWords } from '#ui/year/over-limit.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
-it('the year map’s steps are told in kelvin, and in degrees Fahrenheit by the factor 1.8', () => {
+it('the steps of the picture are given in kelvin, and in degrees Fahrenheit by the factor 1.8', () => {
   const words = (system: 'si' | 'us') => stepsInWords(shownQuantity('K', system)).map((step) => step.words)
   expect(words('si')).toEqual([
     'over 9 below',
