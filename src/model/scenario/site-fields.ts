@@ -25,7 +25,7 @@ export const SITE_FIELDS = {
     'frac',
     { min: 0, max: 0.99, default: 0.2, usual: [0.1, 0.6], step: 0.01 },
     'Ground reflectance',
-    'Share of sunlight the ground around sends back: 0.2 grass, 0.35 dry sand, 0.7 old snow; fresh snow over 0.98 in visible light.',
+    'Share of sunlight the ground around sends back: 0.2 grass, 0.35 dry sand, 0.4 to 0.7 old snow, 0.8 to 0.95 fresh snow (Oke 1987, from memory).',
   ),
   hotSpell_K: number(
     'K',

@@ -19,6 +19,7 @@ import {
   siteLines,
   storeLines,
 } from '#model/sheet/sections.ts'
+import { saysInvented } from '#model/units/invented.ts'
 import { count, figure, words, type Wording } from '#model/units/wording.ts'
 import { type SheetLine } from '#model/sheet/words.ts'
 
@@ -28,6 +29,8 @@ export interface BuilderSheet {
   readonly note: string
   /** The design in one line. */
   readonly headline: Wording
+  /** Said first when the sheet rests on data that nobody measured; else null. */
+  readonly invented: Wording | null
   /** Said before all else when the design does not reach its target; else null. */
   readonly outOfReach: Wording | null
   readonly job: readonly SheetLine[]
@@ -77,6 +80,7 @@ export function builderSheet(
     title: answer.scenario.job.name,
     note: answer.scenario.job.note,
     headline: headlineOf(plant),
+    invented: inventedPart(answer),
     outOfReach: outOfReach(answer),
     job: jobLines(plant),
     site: siteLines(plant),
@@ -105,6 +109,12 @@ function headlineOf(plant: Plant): Wording {
   const { panel } = answer.scenario
   const store = tank === null ? words`` : words`, a ${figure(tank.volume_m3, 'm3')} tank`
   return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${figure(answer.loop.pumpPower_W, 'W', 2)}`
+}
+
+function inventedPart({ weather }: SheetAnswer): Wording | null {
+  return saysInvented(weather.basis)
+    ? words`The climate of ${weather.site.name} is invented: nobody measured it. Choose your own place before you build from this sheet.`
+    : null
 }
 
 function outOfReach({ sizing }: SheetAnswer): Wording | null {
