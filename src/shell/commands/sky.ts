@@ -2,7 +2,7 @@ import { Spine } from '#model/answer.ts'
 import { skyOptionsOf } from '#model/scenario/to-specs.ts'
 import { judgeSky, type SkyErrors, type SkyJudgement } from '#model/sky/errors.ts'
 import { stampsOf } from '../stamps.ts'
-import { inventedParts } from '../invented-parts.ts'
+import { inventedClimates } from '../invented-parts.ts'
 import { note } from '../output.ts'
 import { weatherOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
@@ -53,6 +53,6 @@ export const sky: Command = {
     }
     const judgement = useMeasured ? null : judgeSky(weather, prepared.sun, skyOptionsOf(scenario))
     if (judgement !== null) sayJudgement(judgement)
-    return { body: { kind: 'table', table }, invented: inventedParts(options, weather) }
+    return { body: { kind: 'table', table }, invented: inventedClimates([weather]) }
   },
 }
