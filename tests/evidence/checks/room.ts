@@ -5,7 +5,8 @@ import {
   ROOF_INSIDE_m2KW,
 } from '#model/room/films.ts'
 import { annualDepth_m, outdoorSwing_WK, slabOnGroundU_Wm2K } from '#model/room/ground.ts'
-import { dynamicProperties, type Layer } from '#model/room/mass.ts'
+import { dynamicProperties } from '#model/construction/dynamic.ts'
+import type { Layer } from '#model/construction/layer.ts'
 import { solAir } from '#model/room/sol-air.ts'
 import { FIELDS } from '#model/scenario/fields.ts'
 import { once, type Check } from '../check.ts'

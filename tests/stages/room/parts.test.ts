@@ -9,7 +9,7 @@ import {
   outdoorSwing_WK,
   slabOnGroundU_Wm2K,
 } from '#model/room/ground.ts'
-import { dynamicProperties } from '#model/room/mass.ts'
+import { dynamicProperties } from '#model/construction/dynamic.ts'
 import { solAir } from '#model/room/sol-air.ts'
 import { beamFactor } from '#model/room/windows.ts'
 import { madeWeather, ROOM } from './made-weather.ts'
