@@ -3,7 +3,7 @@ import type { OutsideHours, RoomNetwork, RoomParts } from '#model/room/spec.ts'
 import { RoomStep } from '#model/year/room-step.ts'
 
 /** A step so long that every mass has come to rest, s. */
-const FOR_EVER_S = 1e12
+const FOR_EVER_S = 1e16
 
 /** Air and masses of a room that has come to rest. */
 export interface RoomState {

@@ -83,7 +83,8 @@ export class RoomStep {
     this.end = endOverMean((air_WK * step_s) / room.airCapacity_JK)
     const inertia_WK = (this.end * room.airCapacity_JK) / step_s
     const radiant_WK = sums[RADIANT_WK]!
-    const share = sums[ACROSS_WK]! / radiant_WK
+    // A room without faces has no radiant temperature of its own: it takes the air's.
+    const share = radiant_WK > 0 ? sums[ACROSS_WK]! / radiant_WK : 0
     this.hour = hour
     this.across_WK = sums[ACROSS_WK]!
     this.radiant_WK = radiant_WK
@@ -142,6 +143,7 @@ export class RoomStep {
 
   /** Mean radiant temperature over the step for a mean of the air, °C. */
   radiantAt_C(airMean_C: number): number {
+    if (this.radiant_WK === 0) return airMean_C
     return (this.toRadiant_W - this.across_WK * airMean_C) / this.radiant_WK
   }
 
