@@ -25,27 +25,50 @@ export const ROOMS = [
   'sheet',
 ]
 
-/** What the physics may never touch. */
-const OUTSIDE = ['svelte', 'svelte/*', '$app/*', '$env/*', 'node:*', '#live/*', '#ui/*', '../*']
+/** Rooms and layers that a file may not import; `regex`, because `group` reads a leading # as a comment. */
+const PURE = {
+  regex: '^(#(studies|live|ui)(/|$)|svelte(/|$)|node:|\\$app/|\\$env/)',
+  message: 'src/model is pure: no Svelte, no Node, nothing of the layers above it.',
+}
+const LEAVING = { regex: '^\\.\\./', message: 'A relative path may not leave its folder: use #model/….' }
+/** What is above all rooms: the order of the stages. */
+const ABOVE = '(answer|memory)\\.ts$'
 
-/** @type {import('eslint').Linter.Config[]} */
-const roomRules = ROOMS.map((room, index) => ({
-  files: [`src/model/${room}/**/*.ts`],
-  rules: {
-    'no-restricted-imports': [
-      'error',
-      {
-        patterns: [
-          { group: OUTSIDE, message: 'src/model is pure: no Svelte, no Node, no ../ between rooms.' },
-          {
-            group: ['#model/answer.ts', ...ROOMS.slice(index + 1).map((later) => `#model/${later}/**`)],
-            message: `${room} comes before these rooms.`,
-          },
-        ],
-      },
-    ],
-  },
-}))
+/**
+ * What files of some folders may not import.
+ * @param {string[]} files
+ * @param {{ regex: string, message: string }[]} patterns
+ * @returns {import('eslint').Linter.Config}
+ */
+const forbidden = (files, patterns) => ({
+  files,
+  rules: { 'no-restricted-imports': ['error', { patterns }] },
+})
+
+const roomRules = ROOMS.map((room, index) => {
+  const later = ROOMS.slice(index + 1).map((name) => `${name}/`)
+  const order = {
+    regex: `^#model/(${[...later, ABOVE].join('|')})`,
+    message: `${room} comes before these rooms.`,
+  }
+  return forbidden([`src/model/${room}/**/*.ts`], [PURE, LEAVING, order])
+})
+
+/** From a folder beside it by a relative path, as the shell is reached. */
+const SHELL = '^\\.{1,2}/(.*/)?shell/'
+
+const LAYERS = [
+  forbidden(['src/model/*.ts'], [PURE]),
+  forbidden(
+    ['src/live/**'],
+    [{ regex: `^#ui/|${SHELL}`, message: 'src/live knows neither pages nor shell.' }],
+  ),
+  forbidden(['src/ui/**', 'src/routes/**'], [{ regex: SHELL, message: 'Pages do not know the shell.' }]),
+  forbidden(
+    ['src/shell/**'],
+    [{ regex: '^#(live|ui)/', message: 'The shell knows neither worker nor pages.' }],
+  ),
+]
 
 export default ts.config(
   { ignores: ['build/', '.svelte-kit/', 'node_modules/', 'coverage/', 'static/'] },
@@ -67,9 +90,19 @@ export default ts.config(
     rules: { 'no-console': 'off' },
   },
   {
+    files: ['src/model/**'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'ImportExpression', message: 'The model imports nothing late.' },
+      ],
+    },
+  },
+  {
     files: ['**/*.svelte', '**/*.svelte.ts'],
     languageOptions: { parserOptions: { parser: ts.parser, svelteConfig } },
     rules: { 'svelte/no-navigation-without-resolve': 'off' },
   },
+  ...LAYERS,
   ...roomRules,
 )
