@@ -19,7 +19,7 @@ export const NIGHT_RULES = ['none', 'wholeDays', 'duskAndDawn', 'meanOfBoth'] as
 export type StudyRule = (typeof NIGHT_RULES)[number]
 
 export const FORMULAS = {
-  matsunobuCoimbra2024: (vapour_Pa: number, _air_C: number) => matsunobuCoimbra2024(vapour_Pa),
+  matsunobuCoimbra2024,
   prata1996,
   meanOfTwo: (vapour_Pa: number, air_C: number) =>
     0.5 * (matsunobuCoimbra2024(vapour_Pa) + prata1996(vapour_Pa, air_C)),
