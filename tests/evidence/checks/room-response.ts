@@ -11,35 +11,39 @@ import { slabMean } from '../models/slab.ts'
 const room = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Room', ...rest })
 
 const TWO_NODE = { air_JK: 2e5, mass_JK: 4e6, airOut_WK: 40, airMass_WK: 150, massOut_WK: 10 }
-/** Hour-end temperatures of air and mass of a hand-made room. */
+/** Air at the hour's end and its mean over the hour, and mass at the hour's end, of a hand-made room. */
 function run(spec: Omit<PlainRoom, 'hours'>, hours: number, stepsPerHour = 4) {
   const made = plainRoom({ hours, ...spec })
-  const { states } = simulateYear(
+  const { states, air_C } = simulateYear(
     { room: made, plant: null, nightVentStop_C: 0 },
     { warmUp_h: 0, stepsPerHour, settled: allAt(made, spec.start_C), keepStates: true },
   )
   const shape = made.groups[0]?.modes.inner[0] ?? 0
-  return { air_C: states!.air_C, mass_C: states!.masses.map((z) => z * shape) }
+  return { air_C: states!.air_C, airMean_C: air_C, mass_C: states!.masses.map((z) => z * shape) }
 }
 
 const cooling = once(() => run({ ...TWO_NODE, start_C: 10, outdoor_C: () => 0 }, 30).mass_C)
 const single = once(() => run({ start_C: 30, outdoor_C: () => 20, air_JK: 2.2e6, airOut_WK: 60 }, 30).air_C)
 
 /** Amplitude and lag of a node after many days of a daily sinus outdoors, per kelvin. */
-function dailySwing(spec: Omit<PlainRoom, 'hours' | 'start_C' | 'outdoor_C'>, pick: 'mass_C' | 'air_C') {
+function dailySwing(
+  spec: Omit<PlainRoom, 'hours' | 'start_C' | 'outdoor_C'>,
+  pick: 'mass_C' | 'air_C' | 'airMean_C',
+) {
   const days = 30
   const outdoor_C = (h: number) => Math.cos((2 * Math.PI * (h + 0.5)) / 24)
   const course = run({ ...spec, start_C: 0, outdoor_C }, days * 24, 12)[pick]
+  const at = pick === 'airMean_C' ? 0.5 : 1
   let [c, s] = [0, 0]
   for (let h = (days - 1) * 24; h < days * 24; h++) {
-    c += course[h]! * Math.cos((2 * Math.PI * (h + 1)) / 24)
-    s += course[h]! * Math.sin((2 * Math.PI * (h + 1)) / 24)
+    c += course[h]! * Math.cos((2 * Math.PI * (h + at)) / 24)
+    s += course[h]! * Math.sin((2 * Math.PI * (h + at)) / 24)
   }
   return { ratio: Math.hypot(c, s) / 12, lag_h: (Math.atan2(s, c) * 24) / (2 * Math.PI) }
 }
 const oneNodeSwing = once(() => dailySwing({ air_JK: 2.2e6, airOut_WK: 60 }, 'air_C'))
 const massSwing = once(() => dailySwing(TWO_NODE, 'mass_C'))
-const airSwing = once(() => dailySwing(TWO_NODE, 'air_C'))
+const airSwing = once(() => dailySwing(TWO_NODE, 'airMean_C'))
 
 /** Slab of 100 mm with an insulated back, built of layers, under the film of convection alone: mean left after hours. */
 function slabAfter(time_h: number): number {

@@ -12,7 +12,7 @@ export interface Apart {
   readonly tank_K: number
   /** Of the hour's mean, which is what is reported: the air itself leaps within a step when windows open. */
   readonly air_K: number
-  /** Of the plate at the end of steps with the pump running, and at rest. */
+  /** Of the plate at the end of hours, as it is reported: with the pump running, and at rest. */
   readonly running_K: number
   readonly resting_K: number
   readonly pumped_h: number
@@ -46,6 +46,7 @@ export function besideOdex(inputs: YearInputs, first_h: number, hours: number): 
       if (pumping) worst.pumped_h += STEP_S / 3600
       mean_K += ((kernel.books.air_Cs - before_Cs) / STEP_S - exact.airMean_C) * (STEP_S / 3600)
       worst.tank_K = Math.max(worst.tank_K, Math.abs(kernel.temp_C[0]! - tank_C))
+      if (k < 3600 / STEP_S - 1) continue
       const plate_K = Math.abs(kernel.plate_C - plate_C)
       if (pumping) worst.running_K = Math.max(worst.running_K, plate_K)
       else worst.resting_K = Math.max(worst.resting_K, plate_K)
