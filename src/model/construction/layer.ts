@@ -4,6 +4,8 @@ export interface Layer {
   readonly conductivity_WmK: number
   readonly density_kgm3: number
   readonly specificHeat_JkgK: number
+  /** What it is made of, for people; null or absent where only its numbers are known. */
+  readonly material?: string
 }
 
 /** A part without mass: an air gap, or insulation of which only the resistance is known. */
@@ -44,9 +46,10 @@ export function capacityOf_Jm2K(construction: Construction): number {
 /** @throws RangeError naming the layer and its number when one is not finite and above 0 (a resistance may be 0) */
 export function checkConstruction(construction: Construction): void {
   construction.forEach((part, at) => {
-    for (const [name, value] of Object.entries(part) as [string, number][]) {
+    for (const [name, value] of Object.entries(part) as [string, number | string][]) {
+      if (name === 'material') continue
       const least = name === 'resistance_m2KW' ? 0 : Number.MIN_VALUE
-      if (!(value >= least && Number.isFinite(value)))
+      if (!(typeof value === 'number' && value >= least && Number.isFinite(value)))
         throw new RangeError(`layer ${at + 1}: ${name} must be above 0, got ${value}`)
     }
   })

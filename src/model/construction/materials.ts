@@ -49,6 +49,6 @@ export type MaterialId = keyof typeof MATERIALS
 /** A layer of a material. @throws RangeError for a thickness that is not above 0 */
 export function layerOf(id: MaterialId, thickness_m: number): Layer {
   if (!(thickness_m > 0)) throw new RangeError(`thickness of ${id} must be above 0, got ${thickness_m}`)
-  const { conductivity_WmK, density_kgm3, specificHeat_JkgK } = MATERIALS[id]
-  return { thickness_m, conductivity_WmK, density_kgm3, specificHeat_JkgK }
+  const { name, ...values } = MATERIALS[id]
+  return { thickness_m, ...values, material: name }
 }
