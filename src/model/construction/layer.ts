@@ -33,16 +33,6 @@ export function bareResistanceOf_m2KW(construction: Construction): number {
   )
 }
 
-/** Heat capacity of a construction, J/m²K. @throws RangeError as above */
-export function capacityOf_Jm2K(construction: Construction): number {
-  checkConstruction(construction)
-  return construction.reduce(
-    (sum, part) =>
-      sum + (isResistance(part) ? 0 : part.thickness_m * part.density_kgm3 * part.specificHeat_JkgK),
-    0,
-  )
-}
-
 /** @throws RangeError naming the layer and its number when one is not finite and above 0 (a resistance may be 0) */
 export function checkConstruction(construction: Construction): void {
   construction.forEach((part, at) => {

@@ -1,6 +1,4 @@
-/** Films that are part of a U-value by definition, m²K/W: ISO 6946:2017, table 7. */
-export const ROOF_INSIDE_m2KW = 0.1
-export const WALL_INSIDE_m2KW = 0.13
+/** Film outside that is part of a U-value, m²K/W: ISO 6946:2017, table 7. */
 export const OUTSIDE_m2KW = 0.04
 
 /** Convection from an inner face to the room's air, W/m²K: ISO 52016-1:2017, horizontal flow. */

@@ -10,8 +10,16 @@ import { roomGeometry, type RoomGeometry } from '#model/room/geometry.ts'
 import { merged } from '#model/room/outside.ts'
 import { floorOnGround } from '#model/room/slab.ts'
 import { checkRoomSpec } from '#model/room/spec-check.ts'
-import { roomRows, type RoomRows } from '#model/room/rows.ts'
-import type { FaceGroup, OutsideHours, RoomNetwork, RoomParts, RoomSpec } from '#model/room/spec.ts'
+import { roomRows } from '#model/room/rows.ts'
+import type {
+  FaceGroup,
+  OutsideHours,
+  RoomNetwork,
+  RoomParts,
+  RoomRows,
+  RoomSpec,
+  WindowGroup,
+} from '#model/room/spec.ts'
 import { sunShares, type SunlitFace } from '#model/room/sun-inside.ts'
 import { diffuseFactor, panesOf } from '#model/room/windows.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
@@ -87,15 +95,9 @@ export function roomNetwork(
       areaShare: part.area_m2 / inner_m2,
     })),
     windows:
-      geometry.window_m2 > 0
-        ? {
-            area_m2: geometry.window_m2,
-            resistance_m2KW: Math.max(0, 1 / spec.windowU_Wm2K - WINDOW_FILMS_m2KW),
-            outside: weathered.glass!,
-            sunShare: shares.at(-1)!,
-            areaShare: geometry.window_m2 / inner_m2,
-          }
-        : null,
+      weathered.glass === null
+        ? null
+        : panesAsGroup(spec, geometry, weathered.glass, shares.at(-1)!, inner_m2),
     ventilation_WK: weathered.air.conductance_WK,
     outdoor_C: weather.airTemp_C,
     sun_W: weathered.sun_W,
@@ -104,6 +106,22 @@ export function roomNetwork(
     night: new Uint8Array(sun.hours).map((_, h) => (sun.altitude_deg[h]! < SUNSET_deg ? 1 : 0)),
     indoorDewPoint_C: weathered.air.dewPoint_C,
   })
+}
+
+function panesAsGroup(
+  spec: RoomSpec,
+  { window_m2 }: RoomGeometry,
+  outside: OutsideHours,
+  sunShare: number,
+  inner_m2: number,
+): WindowGroup {
+  return {
+    area_m2: window_m2,
+    resistance_m2KW: Math.max(0, 1 / spec.windowU_Wm2K - WINDOW_FILMS_m2KW),
+    outside,
+    sunShare,
+    areaShare: window_m2 / inner_m2,
+  }
 }
 
 /** A room that remembers the rows it was asked for. */

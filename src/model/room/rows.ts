@@ -4,7 +4,7 @@ import {
   RADIATION_INSIDE_Wm2K as HR,
 } from '#model/room/films.ts'
 import { CONVECTIVE_GAINS_frac } from '#model/room/gains.ts'
-import type { FaceGroup, RoomParts } from '#model/room/spec.ts'
+import type { FaceGroup, GroupStep, RoomParts, RoomRows } from '#model/room/spec.ts'
 
 /** Entries of a row before those of the groups. */
 export const AIR_WK = 0
@@ -16,44 +16,6 @@ export const TO_RADIANT_W = 5
 const BEFORE_GROUPS = 6
 /** Entries of a group: α, the temperature outside, and what its face absorbs as if it came through the film. */
 export const PER_GROUP = 3
-
-/** A group for one length of step: constants of its modes, from `begin` on in the arrays of all modes. */
-export interface GroupStep {
-  readonly area_m2: number
-  readonly begin: number
-  readonly end: number
-  readonly inner_Wm2K: number
-  /** Mean temperatures of inner face, outer face and pipes for each W/m² into them over a step, K m²/W. */
-  readonly bb: number
-  readonly cb: number
-  readonly cc: number
-  readonly db: number
-  readonly dc: number
-  readonly dd: number
-  readonly hasPipes: boolean
-}
-
-/**
- * All that a step of one length needs and no plant changes, one row an hour. A group with pipes is left out of the
- * sums, for what flows in its pipes changes them.
- */
-export interface RoomRows {
-  readonly step_s: number
-  readonly stride: number
-  readonly rows: Float64Array
-  readonly groups: readonly GroupStep[]
-  readonly modes: number
-  /** e^−x, and shapes times the share of a step's mean: inner, outer, pipe. */
-  readonly decay: Float64Array
-  readonly innerMean: Float64Array
-  readonly outerMean: Float64Array
-  readonly pipeMean: Float64Array
-  /** Shapes times m1 h: what a flux over the step leaves at its end. */
-  readonly innerGain: Float64Array
-  readonly outerGain: Float64Array
-  readonly pipeGain: Float64Array
-  readonly held: Float64Array
-}
 
 /** Rows of a room for steps of `step_s`, exact for drives that hold over the step. */
 export function roomRows(room: RoomParts, step_s: number): RoomRows {

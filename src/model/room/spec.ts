@@ -1,6 +1,5 @@
 import type { Construction } from '#model/construction/layer.ts'
 import type { Modes } from '#model/construction/modes.ts'
-import type { RoomRows } from '#model/room/rows.ts'
 import type { WIND_TERRAINS } from '#model/air/wind.ts'
 
 /** One outside wall direction's glass and opaque wall follow the building's azimuth. */
@@ -108,6 +107,44 @@ export interface RoomParts {
   readonly night: Uint8Array
   /** Indoor dew point, °C, from outdoor air, air change and moisture given off (steady in each hour). */
   readonly indoorDewPoint_C: Float64Array
+}
+
+/** A group for one length of step: constants of its modes, from `begin` on in the arrays of all modes. */
+export interface GroupStep {
+  readonly area_m2: number
+  readonly begin: number
+  readonly end: number
+  readonly inner_Wm2K: number
+  /** Mean temperatures of inner face, outer face and pipes for each W/m² into them over a step, K m²/W. */
+  readonly bb: number
+  readonly cb: number
+  readonly cc: number
+  readonly db: number
+  readonly dc: number
+  readonly dd: number
+  readonly hasPipes: boolean
+}
+
+/**
+ * All that a step of one length needs and no plant changes, one row an hour. A group with pipes is left out of the
+ * sums, for what flows in its pipes changes them.
+ */
+export interface RoomRows {
+  readonly step_s: number
+  readonly stride: number
+  readonly rows: Float64Array
+  readonly groups: readonly GroupStep[]
+  readonly modes: number
+  /** e^−x, and shapes times the share of a step's mean: inner, outer, pipe. */
+  readonly decay: Float64Array
+  readonly innerMean: Float64Array
+  readonly outerMean: Float64Array
+  readonly pipeMean: Float64Array
+  /** Shapes times m1 h: what a flux over the step leaves at its end. */
+  readonly innerGain: Float64Array
+  readonly outerGain: Float64Array
+  readonly pipeGain: Float64Array
+  readonly held: Float64Array
 }
 
 /** The parts, and the rows worked out from them: once for each length of step. */

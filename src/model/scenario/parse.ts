@@ -56,8 +56,7 @@ export function parseScenario(value: unknown, file?: string): ParsedScenario {
   return readGroups(value as Record<string, unknown>, file)
 }
 
-/** No file of ours has so many faults: whatever follows is not looked at. */
-const ENOUGH_PROBLEMS = 200
+const ENOUGH_PROBLEMS = 200 // No file of ours has as many: whatever follows is not looked at.
 
 function refused(code: string, message: string, remedy: string, file?: string): ParsedScenario {
   const place = file === undefined ? {} : { file }

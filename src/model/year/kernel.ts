@@ -158,7 +158,7 @@ export class YearKernel {
 
   private noteRoom(): void {
     this.temp_C[this.nodes.air] = this.room.air_C
-    this.temp_C[this.nodes.slab] = this.room.slab_C()
+    if (this.nodes.sink === this.nodes.slab) this.temp_C[this.nodes.slab] = this.room.slab_C()
   }
 
   /** Loss, charging and delivery of the tank. */

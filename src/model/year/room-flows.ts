@@ -22,21 +22,26 @@ export function enterRoom(
   const outdoor_C = network.outdoor_C[hour]!
   let envelope_W = network.ventilation_WK[hour]! * (outdoor_C - airMean_C)
   let ground_W = 0
-  let gains_W = CONVECTIVE_GAINS_frac * network.gains_W[hour]!
-  network.groups.forEach((group, i) => {
+  let sunShare = 0
+  let areaShare = 0
+  for (let i = 0; i < network.groups.length; i++) {
+    const group = network.groups[i]!
     const through_W = group.area_m2 * room.outer_Wm2[i]!
     if (group.name === 'floor') ground_W += through_W
     else envelope_W += through_W
-    gains_W += group.area_m2 * absorbed_Wm2(network, group, hour)
-  })
+    sunShare += group.sunShare
+    areaShare += group.areaShare
+  }
   const { windows } = network
   if (windows !== null) {
     const q_Wm2 = absorbed_Wm2(network, windows, hour, false)
     const U = 1 / (1 / HI + windows.resistance_m2KW + 1 / windows.outside.film_Wm2K[hour]!)
     const inside_C = (HC * airMean_C + HR * room.radiantMean_C + q_Wm2) / HI
     envelope_W += windows.area_m2 * U * (windows.outside.temp_C[hour]! - inside_C)
-    gains_W += windows.area_m2 * q_Wm2
+    areaShare += windows.areaShare
   }
+  const given = CONVECTIVE_GAINS_frac + (1 - CONVECTIVE_GAINS_frac) * areaShare
+  const gains_W = sunShare * network.sun_W[hour]! + given * network.gains_W[hour]!
   books.envelope_J += step_s * envelope_W
   books.ground_J += step_s * ground_W
   books.gains_J += step_s * gains_W

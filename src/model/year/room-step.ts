@@ -13,10 +13,8 @@ import {
   RADIANT_WK,
   TO_AIR_W,
   TO_RADIANT_W,
-  type GroupStep,
-  type RoomRows,
 } from '#model/room/rows.ts'
-import type { RoomNetwork } from '#model/room/spec.ts'
+import type { GroupStep, RoomNetwork, RoomRows } from '#model/room/spec.ts'
 
 /**
  * The room through one step, exact for drives that hold over it. Air and mean radiant temperature enter with their
@@ -48,6 +46,8 @@ export class RoomStep {
   private pipeFixed = 0
   private pipeFollows = 0
   private end = 0
+  private endOf_WK = NaN
+  private readonly piped: number
   private across_WK = 0
   private radiant_WK = 0
   private toRadiant_W = 0
@@ -57,6 +57,7 @@ export class RoomStep {
   constructor(room: RoomNetwork, step_s: number) {
     this.room = room
     this.rows = room.rowsOf(step_s)
+    this.piped = this.rows.groups.findIndex(({ hasPipes }) => hasPipes)
     this.masses = new Float64Array(this.rows.modes)
     const { length } = this.rows.groups
     this.outer_Wm2 = new Float64Array(length)
@@ -80,7 +81,11 @@ export class RoomStep {
       else this.without(group, i, groupAt(at, i))
     }
     const air_WK = sums[AIR_WK]! + vent_WK
-    this.end = endOverMean((air_WK * step_s) / room.airCapacity_JK)
+    // Most steps have the conductance of the one before: an exponential saved.
+    if (air_WK !== this.endOf_WK) {
+      this.endOf_WK = air_WK
+      this.end = endOverMean((air_WK * step_s) / room.airCapacity_JK)
+    }
     const inertia_WK = (this.end * room.airCapacity_JK) / step_s
     const radiant_WK = sums[RADIANT_WK]!
     // A room without faces has no radiant temperature of its own: it takes the air's.
@@ -147,37 +152,35 @@ export class RoomStep {
     return (this.toRadiant_W - this.across_WK * airMean_C) / this.radiant_WK
   }
 
-  /** The pipes’ mean temperature for a mean of the air, °C, before the step is finished. */
-  pipeAt_C(airMean_C: number): number {
+  /** The pipes’ mean temperature over the prepared step for a mean of the air, °C; NaN without pipes. */
+  private pipeAt_C(airMean_C: number): number {
+    const { stride, rows, pipeMean, groups } = this.rows
+    const i = this.piped
+    const group = groups[i]!
     const radiant_C = this.radiantAt_C(airMean_C)
-    const { groups, stride, rows, pipeMean } = this.rows
-    for (let i = 0; i < groups.length; i++) {
-      const group = groups[i]!
-      if (!group.hasPipes) continue
-      const mine = groupAt(this.hour * stride, i)
-      const u = (group.inner_Wm2K * (HC * airMean_C + HR * radiant_C)) / HI + rows[mine + 2]!
-      let mean = 0
-      for (let k = group.begin; k < group.end; k++) mean += pipeMean[k]! * this.masses[k]!
-      const w = this.fixed[i]! - this.follows[i]! * u
-      const wp = this.pipeFixed - this.pipeFollows * u
-      return mean + group.db * u + group.dc * w + group.dd * wp
-    }
-    return airMean_C
+    const mine = groupAt(this.hour * stride, i)
+    const u = (group.inner_Wm2K * (HC * airMean_C + HR * radiant_C)) / HI + rows[mine + 2]!
+    let mean = 0
+    for (let k = group.begin; k < group.end; k++) mean += pipeMean[k]! * this.masses[k]!
+    const w = this.fixed[i]! - this.follows[i]! * u
+    const wp = this.pipeFixed - this.pipeFollows * u
+    return mean + group.db * u + group.dc * w + group.dd * wp
   }
 
   /** Advances air and masses to the step's end, for the mean that the air has had. */
   finish(airMean_C: number): void {
     const { rows, stride, groups, decay, innerGain, outerGain, pipeGain } = this.rows
-    const { masses } = this
-    this.pipeMean_C = this.pipeAt_C(airMean_C)
+    const { masses, fixed, follows, outer_Wm2 } = this
+    if (this.piped >= 0) this.pipeMean_C = this.pipeAt_C(airMean_C)
     const radiant_C = this.radiantAt_C(airMean_C)
     this.radiantMean_C = radiant_C
     const at = this.hour * stride
+    const inner_C = (HC * airMean_C + HR * radiant_C) / HI
     for (let i = 0; i < groups.length; i++) {
       const group = groups[i]!
-      const u = (group.inner_Wm2K * (HC * airMean_C + HR * radiant_C)) / HI + rows[groupAt(at, i) + 2]!
-      const w = this.fixed[i]! - this.follows[i]! * u
-      this.outer_Wm2[i] = w
+      const u = group.inner_Wm2K * inner_C + rows[groupAt(at, i) + 2]!
+      const w = fixed[i]! - follows[i]! * u
+      outer_Wm2[i] = w
       if (group.hasPipes) {
         const wp = this.pipeFixed - this.pipeFollows * u
         this.pipe_Wm2 = wp

@@ -132,7 +132,7 @@ function recordHour(
   const { books, nodes, temp_C, controls } = kernel
   columns.air_C[hour] = books.air_Cs / HOUR_S
   columns.radiant_C[hour] = books.radiant_Cs / HOUR_S
-  columns.slab_C[hour] = temp_C[nodes.slab]!
+  columns.slab_C[hour] = kernel.room.slab_C()
   columns.store_C[hour] = storeMean_C(kernel)
   columns.storeTop_C[hour] = temp_C[nodes.sink]!
   columns.storeBottom_C[hour] = nodes.tank ? temp_C[nodes.bottom]! : temp_C[nodes.sink]!

@@ -1,4 +1,4 @@
-import { FILM_INSIDE_Wm2K, outsideConvection_Wm2K, ROOF_INSIDE_m2KW } from '#model/room/films.ts'
+import { FILM_INSIDE_Wm2K, outsideConvection_Wm2K } from '#model/room/films.ts'
 import { annualDepth_m, outdoorSwing_WK, slabOnGroundU_Wm2K } from '#model/room/ground.ts'
 import { dynamicProperties } from '#model/construction/dynamic.ts'
 import type { Layer } from '#model/construction/layer.ts'
@@ -110,7 +110,6 @@ export const roomChecks: readonly Check[] = [
   }),
   ...(
     [
-      ['inside, heat flowing up', () => ROOF_INSIDE_m2KW, 0.1, 1 / (5 + 0.9 * 5.7)],
       ['inside, horizontal', () => 1 / FILM_INSIDE_Wm2K, 0.13, 1 / (2.5 + 0.9 * 5.7)],
       ['outside at 4 m/s and 10 °C', () => 1 / (outsideConvection_Wm2K(4) + 0.9 * 5.1), 0.04, 0.0407],
     ] as const

@@ -2,12 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { constructionOf, describedAs } from '#model/construction/described.ts'
 import { dynamicProperties } from '#model/construction/dynamic.ts'
-import {
-  bareResistanceOf_m2KW,
-  capacityOf_Jm2K,
-  type Construction,
-  type Layer,
-} from '#model/construction/layer.ts'
+import { bareResistanceOf_m2KW, type Construction, type Layer } from '#model/construction/layer.ts'
 import { ROOF_BUILDS, WALL_BUILDS, type Build } from '#model/construction/library.ts'
 import { modesOf } from '#model/construction/modes.ts'
 import { finiteVolumeWall } from './finite-volume-wall.ts'
@@ -24,6 +19,13 @@ const randomLayer: fc.Arbitrary<Layer> = fc.record({
   specificHeat_JkgK: between(800, 1800),
 })
 const randomWall: fc.Arbitrary<Construction> = fc.array(randomLayer, { minLength: 1, maxLength: 4 })
+
+const capacityOf_Jm2K = (wall: Construction) =>
+  wall.reduce(
+    (all, part) =>
+      'density_kgm3' in part ? all + part.thickness_m * part.density_kgm3 * part.specificHeat_JkgK : all,
+    0,
+  )
 
 const sum = (values: Float64Array, of: (value: number, k: number) => number) =>
   values.reduce((all, value, k) => all + of(value, k), 0)
