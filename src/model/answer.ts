@@ -15,6 +15,7 @@ import { roomNetwork } from '#model/room/network.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { builtOf } from '#model/scenario/built.ts'
+import { designFlow } from '#model/scenario/design-flow.ts'
 import { designOf, taskOf, type Design } from '#model/scenario/design.ts'
 import { designRemarks } from '#model/scenario/design-remarks.ts'
 import { drawnScenarios, spreadOfAreas } from '#model/scenario/draws.ts'
@@ -33,7 +34,6 @@ import {
 import { yardstickOf } from '#model/scenario/yardstick-of.ts'
 import { aboutArea, type AboutArea, type NearDesign } from '#model/sizing/about.ts'
 import { exceedance } from '#model/sizing/exceedance.ts'
-import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { limitOf } from '#model/sizing/limit.ts'
 import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
 import { judgeOwnArea, sizePanels, type AreaAlone } from '#model/sizing/size.ts'
@@ -46,8 +46,6 @@ import { planHours } from '#model/year/plan-hours.ts'
 import { simulateYear } from '#model/year/simulate.ts'
 import type { YearResult } from '#model/year/result.ts'
 
-/** Pump power is judged for the knee of the flow at this panel area until one is known, m². */
-const REFERENCE_AREA_m2 = 12
 /** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
 const VENT_BELOW_SETPOINT_K = 4
 
@@ -97,7 +95,7 @@ export class Spine {
       simulateYear({ room, plant: null, nightVentStop_C }, { keepStates: true }),
     )
     const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
-    const flow = memory.recall('flow', [loopSpecOf(scenario)], () => flowOf(scenario))
+    const flow = memory.recall('flow', [loopSpecOf(scenario)], () => designFlow(scenario))
     return {
       scenario,
       weather,
@@ -206,14 +204,6 @@ function whenAndWhere({ start_utcMs, hours, radiationMiddle_h, site }: WeatherRe
 function sunOf(weather: WeatherRecord): ReturnType<typeof sunHours> {
   const { latitude_deg, longitude_deg } = weather.site
   return sunHours(weather.start_utcMs, weather.hours, weather.radiationMiddle_h, latitude_deg, longitude_deg)
-}
-
-function flowOf(scenario: Scenario): { flow_kgsm2: number; flowRows: SizingResult['flowKnee'] } {
-  const knee = flowKnee(loopSpecOf(scenario), REFERENCE_AREA_m2)
-  return {
-    flow_kgsm2: scenario.loop.autoFlow ? knee.flow_kgsm2 : scenario.loop.flow_kgsm2,
-    flowRows: knee.rows,
-  }
 }
 
 function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year: YearResult): DesignAnswer {

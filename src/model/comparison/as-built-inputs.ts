@@ -1,8 +1,8 @@
 import type { AsBuiltLog } from '#model/comparison/as-built-log.ts'
 import type { AsBuiltInputs } from '#model/comparison/as-built-plant.ts'
+import { designFlow } from '#model/scenario/design-flow.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { loopSpecOf, panelSpecOf, skyOptionsOf } from '#model/scenario/to-specs.ts'
-import { flowKnee } from '#model/sizing/flow-knee.ts'
 import { skyHours } from '#model/sky/longwave.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
 import { sunHours } from '#model/sun/position.ts'
@@ -29,14 +29,12 @@ export function asBuiltInputs(
     longitude_deg,
   )
   const { tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg } = panel
-  const loop = loopSpecOf(scenario)
-  const flow_kgsm2 = scenario.loop.autoFlow ? flowKnee(loop, area_m2).flow_kgsm2 : loop.flow_kgsm2
   return {
     weather,
     sky: skyHours(weather, skyOptionsOf(scenario)),
     plane: planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg),
     panel,
-    loop: { ...loop, flow_kgsm2 },
+    loop: { ...loopSpecOf(scenario), flow_kgsm2: designFlow(scenario).flow_kgsm2 },
     area_m2,
     log,
   }

@@ -8,7 +8,7 @@ import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
 import { reducePanelHours } from '#model/panel/reduce.ts'
 import type { PanelSpec } from '#model/panel/spec.ts'
 import { panelTangent } from '#model/panel/tangent.ts'
-import { waterAfter_kgm2 } from '#model/panel/water.ts'
+import { LONGEST_STEP_S, waterAfter_kgm2 } from '#model/panel/water.ts'
 import { windowPart_Wm2 } from '#model/sky/bands.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
 import type { PlaneIrradiance } from '#model/sun/hours.ts'
@@ -60,6 +60,9 @@ export const AS_DESIGNED: Departure = {
   sunGain_frac: 0,
 }
 
+/** Dew and frost are stepped no longer than their evaporation limit allows: else more would dry than is there. */
+export const STEPS_AN_HOUR = 3600 / LONGEST_STEP_S
+
 /** Predicted temperature fall of the fluid (in − out), K, in the running hours of the log, in their order. */
 export function predictedFall_K(
   inputs: AsBuiltInputs,
@@ -74,13 +77,27 @@ export function predictedFall_K(
   let water_kgm2 = 0
   let row = 0
   for (let hour = 0; hour < log.hours; hour++) {
-    let plate_C = hours.equilibrium_C[hour]!
-    if (running.has(hour)) {
-      const duty = hourDuty(designed, log, hour, departure.flowLog)
-      plate_C = runningPlate_C(hours, hour, duty, log.panelIn_C[hour]!, water_kgm2, tangent)
-      fall_K[row++] = (duty.area_m2 * tangent.q_Wm2) / duty.capacityRate_WK + departure.offset_K
-    } else panelTangent(hours, hour, plate_C, water_kgm2, tangent)
-    water_kgm2 = waterAfter_kgm2(water_kgm2, tangent.water_kgm2s, 3600, plate_C, hours.waterLimit_kgm2)
+    const duty = running.has(hour) ? hourDuty(designed, log, hour, departure.flowLog) : null
+    let shed_W = 0
+    for (let left = STEPS_AN_HOUR; left > 0;) {
+      let plate_C = hours.equilibrium_C[hour]!
+      if (duty === null) panelTangent(hours, hour, plate_C, water_kgm2, tangent)
+      else plate_C = runningPlate_C(hours, hour, duty, log.panelIn_C[hour]!, water_kgm2, tangent)
+      const rate_kgm2s = tangent.water_kgm2s
+      const after_kgm2 = waterAfter_kgm2(
+        water_kgm2,
+        rate_kgm2s,
+        LONGEST_STEP_S,
+        plate_C,
+        hours.waterLimit_kgm2,
+      )
+      // Where the water stays as it is, so does all else to the end of the hour.
+      const steps = after_kgm2 === water_kgm2 ? left : 1
+      shed_W += ((duty?.area_m2 ?? 0) * tangent.q_Wm2 * steps) / STEPS_AN_HOUR
+      water_kgm2 = after_kgm2
+      left -= steps
+    }
+    if (duty !== null) fall_K[row++] = shed_W / duty.capacityRate_WK + departure.offset_K
   }
   return fall_K
 }

@@ -5,6 +5,7 @@ import {
   departedPanel,
   departedPlane,
   departedSky,
+  STEPS_AN_HOUR,
   type AsBuiltInputs,
   type Departure,
 } from '#model/comparison/as-built-plant.ts'
@@ -12,7 +13,7 @@ import { loopDuty } from '#model/loop/duty.ts'
 import { panelBalance } from '#model/panel/balance.ts'
 import { emptyPanelHour, readPanelHour, type PanelHour } from '#model/panel/hour-inputs.ts'
 import { panelSetting, type PanelSetting } from '#model/panel/setting.ts'
-import { waterAfter_kgm2 } from '#model/panel/water.ts'
+import { LONGEST_STEP_S, waterAfter_kgm2 } from '#model/panel/water.ts'
 
 /** How the invented panel is run. */
 export interface Rehearsal {
@@ -59,10 +60,15 @@ export function rehearsalLog(inputs: AsBuiltInputs, rehearsal: Rehearsal): AsBui
     if (!rehearsal.allDay && weather.globalHorizontal_Wm2[i]! > 0) continue
     const in_C =
       rehearsal.inletMean_C + rehearsal.inletSwing_K * Math.cos((2 * Math.PI * ((i % 24) - 19)) / 24)
-    const run = alongFluid(setting, hour, in_C, duty, water_kgm2)
-    water_kgm2 = waterAfter_kgm2(water_kgm2, run.water_kgm2s, 3600, run.plate_C, setting.waterLimit_kgm2)
+    let out_C = 0
+    for (let k = 0; k < STEPS_AN_HOUR; k++) {
+      const run = alongFluid(setting, hour, in_C, duty, water_kgm2)
+      const { water_kgm2s, plate_C } = run
+      water_kgm2 = waterAfter_kgm2(water_kgm2, water_kgm2s, LONGEST_STEP_S, plate_C, setting.waterLimit_kgm2)
+      out_C += run.out_C / STEPS_AN_HOUR
+    }
     panelIn_C[i] = in_C
-    panelOut_C[i] = run.out_C - fault.offset_K + HOUR_ERRORS.sensors_K * rehearsal.normal()
+    panelOut_C[i] = out_C - fault.offset_K + HOUR_ERRORS.sensors_K * rehearsal.normal()
     flow_kgs[i] = duty.flow_kgs
   }
   return {
