@@ -108,6 +108,11 @@ export class YearKernel {
       system.solve()
       if (delivery === null || attempt === LAW_TRIES || !delivery.changeLaw(system)) break
     }
+    // Air follows its pipes within the step: they are looked at again at its mean.
+    if (running !== null && nodes.sink === nodes.air && running.mustMix(system.air_C)) {
+      this.assemble(hour, running)
+      system.solve()
+    }
     this.finish(hour, running)
   }
 

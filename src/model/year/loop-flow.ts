@@ -26,7 +26,7 @@ export class LoopFlow {
   backPlate = 0
   backConst_C = 0
   private readonly duty: LoopDuty
-  private readonly sinkShare: number
+  readonly sinkShare: number
 
   constructor(duty: LoopDuty, sinkShare: number) {
     this.duty = duty

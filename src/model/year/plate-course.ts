@@ -5,6 +5,7 @@ import { FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panel/water.ts'
 import type { Books } from '#model/year/books.ts'
 import type { Plant, YearInputs } from '#model/year/inputs.ts'
 import { LoopFlow } from '#model/year/loop-flow.ts'
+import { MixedSupply } from '#model/year/mixed-supply.ts'
 import type { Nodes } from '#model/year/nodes.ts'
 import { PlateStep } from '#model/year/plate-step.ts'
 
@@ -32,6 +33,10 @@ export class PlateCourse {
   charging_WK = 0
   readonly flow: LoopFlow
   readonly relaxation: PlateStep
+  /** Return water is blended in, so that pipes in slab or ceiling are not supplied colder than they may be. */
+  mixing = false
+  private lowest_C = -Infinity
+  private readonly mixed: MixedSupply
   private readonly face = new Face()
   private readonly point: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   private readonly inputs: YearInputs
@@ -47,6 +52,7 @@ export class PlateCourse {
     this.nodes = nodes
     this.step_s = step_s
     this.flow = new LoopFlow(plant.loop, nodes.sinkShare)
+    this.mixed = new MixedSupply(this.flow)
     this.relaxation = new PlateStep(nodes.plateCapacity_JK, plant.loop.area_m2 * plant.fieldFactor_frac)
   }
 
@@ -54,7 +60,7 @@ export class PlateCourse {
    * The running plate: the loop's relations, and the tangent about its mean temperature and water in this step.
    * @param temp_C   temperatures at the step's beginning
    * @param started  the pump rested in the step before
-   * @returns whether the loop may run; false when pipes in slab or ceiling would carry something too cold
+   * @returns whether the loop may run; false when the mass that pipes lie in is itself as cold as they may be
    */
   prepareRun(hour: number, temp_C: Float64Array, started: boolean): boolean {
     const { flow, nodes, relaxation } = this
@@ -66,11 +72,40 @@ export class PlateCourse {
     relaxation.setLoop(flow)
     relaxation.prepare()
     const plate_C = relaxation.mean_C(sink_C)
-    if (!nodes.tank && this.supply_C(sink_C, plate_C) < this.lowestSupply_C(hour)) return false
+    const lowest_C = nodes.tank ? -Infinity : this.lowestSupply_C(hour)
+    this.lowest_C = lowest_C
+    this.mixing = this.supply_C(sink_C, plate_C) < lowest_C
+    if (this.mixing) return this.prepareMixed(sink_C, lowest_C)
     if (started && nodes.tank) this.sinkDrift_Ks += this.chargingDrift_Ks(sink_C, plate_C)
     relaxation.drift_Ks = this.sinkDrift_Ks
     this.refine(sink_C + 0.5 * this.step_s * this.sinkDrift_Ks)
+    if (this.mustMix(sink_C)) return true
     this.setCharging()
+    return true
+  }
+
+  /**
+   * Blends return water in where the mass, at the mean it has in the step, would have too cold a supply.
+   * @returns true when the loop is another one now
+   */
+  mustMix(sinkMean_C: number): boolean {
+    const supply_C = this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
+    if (this.mixing || supply_C >= this.lowest_C) return false
+    this.mixing = this.prepareMixed(sinkMean_C, this.lowest_C)
+    return this.mixing
+  }
+
+  /** Return water is blended in: the pipes are supplied at the lowest they may, and the panel takes what that leaves. */
+  private prepareMixed(sink_C: number, lowest_C: number): boolean {
+    const { mixed, relaxation } = this
+    if (sink_C <= lowest_C) return false
+    mixed.supply_C = lowest_C
+    relaxation.setHeat(mixed.toPanel_WK, mixed.toPanel_W)
+    relaxation.drift_Ks = this.sinkDrift_Ks
+    relaxation.prepare()
+    this.refine(sink_C)
+    this.charging_W = mixed.charging_W
+    this.charging_WK = mixed.charging_WK
     return true
   }
 
@@ -88,6 +123,7 @@ export class PlateCourse {
   finishRun(books: Books | null): void {
     const { relaxation, flow, step_s, sinkMean_C } = this
     const plate_C = relaxation.mean_C(sinkMean_C)
+    if (this.mixing) return this.finishMixed(plate_C, books)
     const top_C = flow.top_C(sinkMean_C, plate_C)
     const into_C = flow.into_C(top_C)
     const return_C = flow.return_C(into_C, plate_C)
@@ -104,12 +140,30 @@ export class PlateCourse {
     this.temp_C = relaxation.end_C(sinkMean_C)
   }
 
+  private finishMixed(plate_C: number, books: Books | null): void {
+    const { relaxation, flow, mixed, step_s, sinkMean_C } = this
+    const top_C = mixed.top_C(sinkMean_C)
+    this.lastDrop_K = top_C - mixed.supply_C
+    if (books !== null) {
+      const toPanel_W = mixed.toPanel_WK * sinkMean_C + mixed.toPanel_W
+      books.shed_J += step_s * (relaxation.shed_WK * plate_C - relaxation.rest_W)
+      books.taken_J += step_s * toPanel_W
+      books.pipes_J += step_s * flow.pipes_W(top_C, mixed.supply_C)
+      books.pump_J += step_s * flow.pump_W
+      books.return_Cs += step_s * mixed.supply_C
+      books.run_s += step_s
+    }
+    this.water_kgm2 = this.waterAfter(step_s)
+    this.temp_C = relaxation.end_C(sinkMean_C)
+  }
+
   /**
    * The resting plate is alone with sky and air, so it is stepped by itself; while it dries off in finer steps, since
    * that takes minutes. A dry plate that rested in the same hour goes on with the tangent it has.
    */
   rest(hour: number, books: Books | null): void {
     const { relaxation } = this
+    this.mixing = false
     relaxation.setLoop(null)
     if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
     else this.beginAtPlate(hour)

@@ -55,6 +55,13 @@ export class PlateStep {
     this.fromPlate_WK = flow.exchange_WK - toInlet * flow.topPlate
   }
 
+  /** Sets a loop that brings the plate a heat of its own: sink_WK T_sink + constant_W, whatever the plate’s temperature. */
+  setHeat(sink_WK: number, constant_W: number): void {
+    this.fromSink_WK = sink_WK
+    this.fromConst_W = constant_W
+    this.fromPlate_WK = 0
+  }
+
   /** Sets the tangent H T − r from the panel's at a point, times the area that sheds. */
   setTangent(point: PanelPoint): void {
     this.shed_WK = this.shed_m2 * point.slope_Wm2K

@@ -68,6 +68,6 @@ export interface YearResult {
   readonly states: RoomStates | null
   /** Hours in which the plate was below freezing with water in it (protection acted or was needed). */
   readonly freezeRisk_h: number
-  /** Hours in which delivery was held back by the indoor dew point. */
+  /** Hours in which delivery, or the supply of pipes in slab or ceiling, was held back by the indoor dew point. */
   readonly dewHeld_h: number
 }

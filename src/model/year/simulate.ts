@@ -144,7 +144,7 @@ function recordHour(
   columns.electric_W[hour] = (books.pump_J + books.fan_J) / HOUR_S
   columns.water_kgm2[hour] = kernel.water_kgm2
   if (controls.freezing) held.freezeRisk_h++
-  if (kernel.delivery?.dewLimited === true) held.dewHeld_h++
+  if (kernel.delivery?.dewLimited === true || kernel.plate?.mixing === true) held.dewHeld_h++
 }
 
 function storeMean_C({ nodes, temp_C }: YearKernel): number {
