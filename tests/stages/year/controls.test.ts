@@ -105,11 +105,14 @@ describe('what keeps the loop from running', () => {
     },
   )
 
-  test.each(['slab', 'building'] as const)('pipes in the %s: nothing colder than dew point + 2 K', (kind) => {
+  test.each(['slab', 'building'] as const)('pipes in the %s: return water is blended in where the supply would be under dew point + 2 K; a mass as cold as that is left alone', (kind) => {
     // The fluid would come back some 4 K colder than 30 °C.
     const setting = { kind, equilibrium_C: 10 } as const
     expect(pumps(kernelFor({ ...setting, dewPoint_C: 5 }), 30, 10)).toBe(true)
-    expect(pumps(kernelFor({ ...setting, dewPoint_C: 25 }), 30, 10)).toBe(false)
+    const damp = kernelFor({ ...setting, dewPoint_C: 25 })
+    expect(pumps(damp, 30, 10)).toBe(true)
+    expect(damp.plate!.mixing).toBe(true)
+    expect(pumps(kernelFor({ ...setting, dewPoint_C: 28.5 }), 30, 10)).toBe(false)
   })
 })
 
