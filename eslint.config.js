@@ -15,6 +15,7 @@ export const ROOMS = [
   'panel',
   'bench',
   'loop',
+  'construction',
   'room',
   'store',
   'year',

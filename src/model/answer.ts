@@ -11,7 +11,7 @@ import { stressWeather } from '#model/climate/stress.ts'
 import { Memory } from '#model/memory.ts'
 import { reducePanelHours } from '#model/panel/reduce.ts'
 import type { PanelSpec } from '#model/panel/spec.ts'
-import { roomModel } from '#model/room/model.ts'
+import { roomNetwork } from '#model/room/network.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { builtOf } from '#model/scenario/built.ts'
@@ -88,11 +88,11 @@ export class Spine {
     const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
     const { weather, sun, sky, panel } = this.panelOf(scenario, record)
     const room = memory.recall('room', [sky, sun, roomSpec], () =>
-      roomModel(weather, sun, sky, roomSpec, memory.recall),
+      roomNetwork(weather, sun, sky, roomSpec, memory.recall),
     )
     const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
     const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>
-      simulateYear({ room, plant: null, nightVentStop_C }),
+      simulateYear({ room, plant: null, nightVentStop_C }, { keepStates: true }),
     )
     const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
     const flow = memory.recall('flow', [loopSpecOf(scenario)], () => designFlow(scenario))

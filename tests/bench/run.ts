@@ -6,14 +6,14 @@ import { designMap, growth, memory, sizing, uncertainty } from './design-lines.t
 import { makeCase } from './made.ts'
 import { starting } from './start-lines.ts'
 import { printTable } from './table.ts'
-import { againstC, againstOdex, reduction } from './year-lines.ts'
+import { yearRows, againstOdex, reduction } from './year-lines.ts'
 
 /** The bench: `npm run -s bench`, or `npm run -s bench -- tests` to time `npm test` as well. Times are CPU times but for the page's, so that other work on the machine does not count. */
 const made = makeCase()
 const folder = mkdtempSync(join(tmpdir(), 'duskbank-bench-'))
 try {
   const rows = [
-    ...againstC(made, folder),
+    ...yearRows(made),
     againstOdex(made),
     reduction(made),
     sizing(made),

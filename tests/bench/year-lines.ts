@@ -2,9 +2,9 @@ import { reducePanelHours } from '#model/panel/reduce.ts'
 import { panelSpecOf } from '#model/scenario/to-specs.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
 import { YearKernel } from '#model/year/kernel.ts'
+import { restingRoom } from '#model/year/room-start.ts'
 import { simulateYear } from '#model/year/simulate.ts'
 import { CoupledSystem } from '../stages/year/coupled-system.ts'
-import { compileTwin } from './c-twin.ts'
 import type { Made } from './made.ts'
 import { cpu_s, median, timed_s } from './measure.ts'
 import type { Row } from './table.ts'
@@ -17,29 +17,14 @@ export function yearTimes_s({ inputs }: Made): number[] {
   return timed_s(() => simulateYear(inputs, SEARCH), RUNS, 15)
 }
 
-export function againstC(made: Made, folder: string): Row[] {
-  const twin = compileTwin(folder)
-  if (twin === null) {
-    console.log('No gcc here: the year is not compared with C.')
-    return []
-  }
-  const { seconds, room_C } = twin(made.inputs, RUNS)
-  const ours = simulateYear(made.inputs, SEARCH).room_C
-  const apart_K = ours.reduce((worst, value, h) => Math.max(worst, Math.abs(value - room_C[h]!)), 0)
-  if (!(apart_K < 1e-6)) throw new Error(`the C twin is ${apart_K} K off: it is not the same kernel any more`)
-  const times_s = yearTimes_s(made)
+/** A year of the search with its plant, and of the room left alone. */
+export function yearRows(made: Made): Row[] {
+  const alone = { ...made.inputs, plant: null }
+  const times = (inputs: Made['inputs']) =>
+    timed_s(() => simulateYear(inputs, SEARCH), RUNS, 15).map((s) => s * 1e3)
   return [
-    { name: 'year, C -O3', reach: '', unit: 'ms', values: seconds.map((s) => s * 1e3), met: null },
-    { name: 'year, ours', reach: '', unit: 'ms', values: times_s.map((s) => s * 1e3), met: null },
-    {
-      name: 'year against C',
-      reach: '≤ 1.5',
-      unit: '×',
-      values: times_s.map((s) => s / median(seconds)),
-      met: (ratio) => ratio <= 1.5,
-      found:
-        'the same arithmetic in the same order. No numbers are boxed any more; V8 loads each field through a pointer and checks each index where C keeps both in registers (tests/bench/README.md).',
-    },
+    { name: 'year with its plant', reach: '', unit: 'ms', values: times(made.inputs), met: null },
+    { name: 'year of the room alone', reach: '', unit: 'ms', values: times(alone), met: null },
   ]
 }
 
@@ -48,9 +33,10 @@ export function againstOdex({ inputs, prepared }: Made): Row {
   const hours = 48
   const first = prepared.yardstick.hotDayStarts_h[0]!
   const kernel = new YearKernel(inputs, 900, false)
-  kernel.temp_C.fill(25)
-  kernel.plate_C = 25
-  const exact = new CoupledSystem(inputs, kernel.temp_C, kernel.plate_C)
+  const { air_C, masses } = restingRoom(inputs.room, [first])
+  kernel.setRoom(air_C, masses)
+  kernel.plate_C = air_C
+  const exact = new CoupledSystem(inputs, { tank_C: air_C, air_C, plate_C: air_C, masses })
   const values: number[] = []
   const ours_s =
     median(timed_s(() => simulateYear(inputs, SEARCH), RUNS)) * (hours / (inputs.room.hours + 504))

@@ -1,25 +1,31 @@
-/** `npm run -s evidence`: runs every check, writes the committed table and prints it. */
+/** `npm run -s evidence`: runs every check, writes the committed table and prints it; `-- sky` shows how the night’s sky was chosen. */
 import { CHECKS } from './checks/all.ts'
 import { dataPresent, runChecks } from './run.ts'
 import { citation, expected, figure } from '#ui/trust/evidence-row.ts'
+import { printSkyChoice } from './sky/choice.ts'
 import { closingLine, readTable, tableOf, writeTable } from './table.ts'
 
-const today = new Date().toISOString().slice(0, 10)
-const rows = runChecks(CHECKS, readTable().rows, today)
-const table = tableOf(rows)
-writeTable(table)
+if (process.argv[2] === 'sky') printSkyChoice()
+else printAll()
 
-let theme = ''
-for (const [i, row] of rows.entries()) {
-  if (row.theme !== theme) console.log(`\n${(theme = row.theme).toUpperCase()}`)
-  const here = dataPresent(CHECKS[i]!)
-    ? ''
-    : ` [not run here: ../shared/data/${row.data} is absent; last measured ${row.measuredOn ?? 'never'}]`
-  const mark = row.status === 'agrees' ? ' ' : '✗'
-  console.log(
-    `${mark} ${row.quantity}: ${row.ours === null ? 'not run' : figure(row.ours)} against ${expected(row)} ${row.unit} (${row.kind})${here}`,
-  )
-  console.log(`    ${citation(row, table.sources)}. ${row.because}`)
-  if (row.status === 'misses') console.log(`    MISSES: ${row.cause || 'cause not known yet'}`)
+function printAll(): void {
+  const today = new Date().toISOString().slice(0, 10)
+  const rows = runChecks(CHECKS, readTable().rows, today)
+  const table = tableOf(rows)
+  writeTable(table)
+
+  let theme = ''
+  for (const [i, row] of rows.entries()) {
+    if (row.theme !== theme) console.log(`\n${(theme = row.theme).toUpperCase()}`)
+    const here = dataPresent(CHECKS[i]!)
+      ? ''
+      : ` [not run here: ../shared/data/${row.data} is absent; last measured ${row.measuredOn ?? 'never'}]`
+    const mark = row.status === 'agrees' ? ' ' : '✗'
+    console.log(
+      `${mark} ${row.quantity}: ${row.ours === null ? 'not run' : figure(row.ours)} against ${expected(row)} ${row.unit} (${row.kind})${here}`,
+    )
+    console.log(`    ${citation(row, table.sources)}. ${row.because}`)
+    if (row.status === 'misses') console.log(`    MISSES: ${row.cause || 'cause not known yet'}`)
+  }
+  console.log(`\n${closingLine(rows)}`)
 }
-console.log(`\n${closingLine(rows)}`)

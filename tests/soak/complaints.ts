@@ -57,7 +57,7 @@ function yearComplaints(answer: DesignAnswer): string[] {
   const columns = [
     'room_C',
     'air_C',
-    'fabric_C',
+    'radiant_C',
     'slab_C',
     'store_C',
     'plate_C',
@@ -66,7 +66,7 @@ function yearComplaints(answer: DesignAnswer): string[] {
     'water_kgm2',
   ] as const
   for (const name of columns) if (year[name].some(Number.isNaN)) heard.push(`NaN in ${name}`)
-  const limit_C = Math.max(hottest(doNothing.room_C), hottest(doNothing.slab_C), hottest(doNothing.fabric_C))
+  const limit_C = Math.max(hottest(doNothing.room_C), hottest(doNothing.slab_C), hottest(doNothing.radiant_C))
   for (const name of ['room_C', 'store_C'] as const) {
     const top_C = hottest(year[name])
     if (top_C > limit_C + RISE_K)

@@ -1,10 +1,11 @@
 import { airChange, type AirChange } from '#model/room/air-change.ts'
-import { roofFinish, wallFinish, type Shell } from '#model/room/envelope.ts'
+import { windFactor_frac } from '#model/air/wind.ts'
+import { GLASS_FINISH, roofFinish, wallFinish } from '#model/room/finishes.ts'
 import type { RoomGeometry } from '#model/room/geometry.ts'
 import { groundTemp_C, type GroundFloor } from '#model/room/ground.ts'
-import { outsideHours, type Finish, type OutsideHours } from '#model/room/outside.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
-import { glazingOf, windowSun_W } from '#model/room/windows.ts'
+import { merged, outsideHours, type Finish } from '#model/room/outside.ts'
+import type { OutsideHours, RoomSpec } from '#model/room/spec.ts'
+import { glazingOf, panesOf, windowSun_W } from '#model/room/windows.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
 import type { SunHours } from '#model/sun/hours.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
@@ -18,7 +19,9 @@ export type Recall = <T>(part: string, key: readonly unknown[], make: () => T) =
 
 /** What the weather does to the parts of a room. */
 export interface Exposure {
-  readonly outside: Shell<OutsideHours>
+  readonly outside: { readonly roof: OutsideHours; readonly facades: readonly OutsideHours[] }
+  /** Outside of all panes together; null without windows. */
+  readonly glass: OutsideHours | null
   readonly air: AirChange
   /** Let in by all windows, W per hour. */
   readonly sun_W: Float64Array
@@ -48,27 +51,40 @@ export function exposure(
   geometry: RoomGeometry,
   recall: Recall,
 ): Exposure {
-  const { airChange_1h, airChangeWind_1hms, moisture_kgh, height_m } = spec
-  const leaks = { airChange_1h, airChangeWind_1hms, moisture_kgh }
+  const { airChange_1h, airChangeWind_1hms, moisture_kgh } = spec
+  const atEaves = windFactor_frac(spec.terrain, spec.height_m)
+  const leaks = { airChange_1h, airChangeWind_1hms: airChangeWind_1hms * atEaves, moisture_kgh }
+  const panes = panesOf(spec.windowU_Wm2K)
   const glazing = glazingOf(spec, geometry)
   const sunOn = ({ name, tilt_deg, azimuth_deg }: Face) =>
     recall(`sun on ${name}`, [weather, sun, tilt_deg, azimuth_deg], () =>
       planeIrradiance(sun, weather, tilt_deg, azimuth_deg, GROUND_ALBEDO_frac),
     )
   const outside = (face: Face, finish: Finish) =>
-    recall(`outside of ${face.name}`, [weather, sun, sky, face, finish, height_m], () =>
-      outsideHours(finish, sunOn(face).total_Wm2, height_m, weather, sky),
+    recall(`outside of ${face.name}`, [weather, sun, sky, face, finish, atEaves], () =>
+      outsideHours(finish, sunOn(face).total_Wm2, atEaves, weather, sky),
     )
   return {
     outside: {
       roof: outside(ROOF, roofFinish(spec)),
       facades: geometry.facades.map((facade) => outside(upright(facade), wallFinish(spec))),
     },
+    glass:
+      geometry.window_m2 > 0
+        ? merged(
+            geometry.facades
+              .filter(({ window_m2 }) => window_m2 > 0)
+              .map((facade) => ({
+                area_m2: facade.window_m2,
+                outside: outside({ ...upright(facade), name: `glass ${facade.name}` }, GLASS_FINISH),
+              })),
+          )
+        : null,
     air: recall('air change', [weather, leaks, geometry.volume_m3], () =>
       airChange(leaks, geometry.volume_m3, weather),
     ),
-    sun_W: recall('window sun', [weather, sun, glazing], () =>
-      windowSun_W(glazing, (facade) => sunOn(upright(facade)), weather.hours),
+    sun_W: recall('window sun', [weather, sun, glazing, panes], () =>
+      windowSun_W(glazing, (facade) => sunOn(upright(facade)), weather.hours, panes),
     ),
     groundUnder_C: (floor) => recall('ground', [weather, floor], () => groundTemp_C(floor, weather)),
   }

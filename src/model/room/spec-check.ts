@@ -1,3 +1,4 @@
+import { checkConstruction } from '#model/construction/layer.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
 
 /** Least and greatest a room's numbers may be; the stage refuses what lies outside. */
@@ -6,8 +7,6 @@ const RANGES: Readonly<Partial<Record<keyof RoomSpec, readonly [min: number, max
   width_m: [0.1, 1000],
   height_m: [0.1, 100],
   azimuth_deg: [-360, 720],
-  roofU_Wm2K: [0.001, 25],
-  wallU_Wm2K: [0.001, 25],
   roofReflectance_frac: [0, 1],
   roofEmittance_frac: [0, 1],
   wallReflectance_frac: [0, 1],
@@ -23,7 +22,6 @@ const RANGES: Readonly<Partial<Record<keyof RoomSpec, readonly [min: number, max
   nightAirChange_1h: [0, 1000],
   moisture_kgh: [0, 1000],
   contents_Jm2K: [100, 1e8],
-  fabric_Jm2K: [100, 1e8],
   slabThickness_m: [1e-3, 5],
   slabConductivity_WmK: [0.01, 500],
   slabDensity_kgm3: [1, 20000],
@@ -39,6 +37,8 @@ export function checkRoomSpec(spec: RoomSpec): void {
     if (!(typeof value === 'number' && value >= min && value <= max))
       throw new RangeError(`room ${name} must be ${min}…${max}, got ${String(value)}`)
   }
+  checkConstruction(spec.roof)
+  checkConstruction(spec.wall)
   if (spec.gains_W.length !== 24 || !spec.gains_W.every((gain_W) => Number.isFinite(gain_W)))
     throw new RangeError(`room gains_W must be 24 finite numbers, got ${spec.gains_W.length}`)
 }

@@ -1,3 +1,7 @@
+import type { Construction } from '#model/construction/layer.ts'
+import type { Modes } from '#model/construction/modes.ts'
+import type { WIND_TERRAINS } from '#model/air/wind.ts'
+
 /** One outside wall direction's glass and opaque wall follow the building's azimuth. */
 export interface RoomSpec {
   /** Floor plan, m: `length_m` runs along the facade that faces `azimuth_deg`. */
@@ -6,8 +10,11 @@ export interface RoomSpec {
   readonly height_m: number
   /** The way the long front faces, degrees clockwise from north. */
   readonly azimuth_deg: number
-  readonly roofU_Wm2K: number
-  readonly wallU_Wm2K: number
+  /** What the wind crosses before it reaches walls and roof. */
+  readonly terrain: keyof typeof WIND_TERRAINS
+  /** Layers from the inside out. */
+  readonly roof: Construction
+  readonly wall: Construction
   readonly roofReflectance_frac: number
   readonly roofEmittance_frac: number
   readonly wallReflectance_frac: number
@@ -23,7 +30,7 @@ export interface RoomSpec {
   readonly shading_frac: number
   /** Air changes per hour with everything shut, at rest. */
   readonly airChange_1h: number
-  /** Extra air changes per hour per m/s of wind. */
+  /** Extra air changes per hour per m/s of wind at the eaves. */
   readonly airChangeWind_1hms: number
   /** Air changes per hour when the windows are opened at night (the baseline, or with the panels). */
   readonly nightAirChange_1h: number
@@ -35,8 +42,6 @@ export interface RoomSpec {
   readonly moisture_kgh: number
   /** Heat capacity of air, furniture and goods, J/K per m² of floor. */
   readonly contents_Jm2K: number
-  /** Effective daily heat capacity of walls and roof inside their insulation, J/K per m² of wall and roof. */
-  readonly fabric_Jm2K: number
   readonly slabThickness_m: number
   readonly slabConductivity_WmK: number
   readonly slabDensity_kgm3: number
@@ -44,48 +49,105 @@ export interface RoomSpec {
   /** Resistance of insulation under the slab, m²K/W. */
   readonly slabInsulation_m2KW: number
   readonly groundConductivity_WmK: number
+  /** Pipes half way down the slab, through which a plant may cool it. */
+  readonly pipesInSlab: boolean
+}
+
+/** What lies outside a group of faces each hour: its temperature, °C, and the film to it, W/m²K. */
+export interface OutsideHours {
+  readonly temp_C: Float64Array
+  readonly film_Wm2K: Float64Array
+}
+
+/** Faces of one construction: merged, for four walls of the same layers behave as one. */
+export interface FaceGroup {
+  readonly name: 'wall' | 'roof' | 'floor' | 'contents'
+  readonly area_m2: number
+  readonly modes: Modes
+  /** Null where no heat passes the far side. */
+  readonly outside: OutsideHours | null
+  /** Share of the sunlight let in that these faces keep. */
+  readonly sunShare: number
+  /** Share of all inner faces, windows among them: what radiant gains go by. */
+  readonly areaShare: number
+}
+
+/** Panes: no mass. */
+export interface WindowGroup {
+  readonly area_m2: number
+  /** Without films, m²K/W. */
+  readonly resistance_m2KW: number
+  readonly outside: OutsideHours
+  /** Share of the sunlight let in that goes out again. */
+  readonly sunShare: number
+  readonly areaShare: number
 }
 
 /**
- * The room reduced to three nodes with hourly drives and, toward outdoors, hourly conductances.
- *
- *   C_air dT_air/dt  = airFabric (T_fabric − T_air) + airSlab (T_slab − T_air) − airLoss[h] T_air + airDrive[h] (+ night vent, + cooling)
- *   C_fab dT_fab/dt  = airFabric (T_air − T_fab) − fabricLoss[h] T_fab + fabricDrive[h]
- *   C_slab dT_slab/dt = airSlab (T_air − T_slab) − slabLoss T_slab + slabDrive[h]
- *
- * T in °C; a drive is Σ H T_outside + gains, W.
+ * The room as a thermal network: air and mean radiant temperature, to which every group of faces is tied by its own
+ * convection and longwave; each group reduced to a few modes. All drives hold over the hour. T in °C.
  */
-export interface RoomModel {
+export interface RoomParts {
   readonly hours: number
   readonly floor_m2: number
   readonly volume_m3: number
   readonly airCapacity_JK: number
-  readonly fabricCapacity_JK: number
-  readonly slabCapacity_JK: number
-  readonly airFabric_WK: number
-  readonly airSlab_WK: number
-  readonly slabLoss_WK: number
-  /** Walls and roof between fabric node and sol-air temperature, W/K, per hour (the outside film moves with the wind). */
-  readonly fabricLoss_WK: Float64Array
-  /** Windows + air change, W/K, per hour. */
-  readonly airLoss_WK: Float64Array
-  readonly airDrive_W: Float64Array
-  readonly fabricDrive_W: Float64Array
-  readonly slabDrive_W: Float64Array
+  /** Walls, roof, floor, contents; those of no area are left out. */
+  readonly groups: readonly FaceGroup[]
+  readonly windows: WindowGroup | null
+  /** Air change while shut, W/K, per hour. */
+  readonly ventilation_WK: Float64Array
+  readonly outdoor_C: Float64Array
+  /** Sunlight let in by all windows, and internal gains, W, per hour. */
+  readonly sun_W: Float64Array
+  readonly gains_W: Float64Array
   /** Air-to-outdoor conductance added while the windows are open at night, W/K. */
   readonly nightVent_WK: number
   /** 1 in the hours of the night. */
   readonly night: Uint8Array
-  readonly outdoor_C: Float64Array
-  /** Indoor vapour pressure, Pa, from outdoor air, air change and moisture given off (steady in each hour). */
+  /** Indoor dew point, °C, from outdoor air, air change and moisture given off (steady in each hour). */
   readonly indoorDewPoint_C: Float64Array
-  /** Weights of air, fabric and slab temperature in the operative temperature; they add to 1. */
-  readonly operativeWeights: readonly [number, number, number]
-  /** Drives by cause, W, for the ledger: what airDrive, fabricDrive and slabDrive are made of. */
-  readonly sunAndGains: {
-    readonly sun_W: Float64Array
-    readonly gains_W: Float64Array
-    /** The part of sun + gains that is in slabDrive, W. */
-    readonly toSlab_W: Float64Array
-  }
+}
+
+/** A group for one length of step: constants of its modes, from `begin` on in the arrays of all modes. */
+export interface GroupStep {
+  readonly area_m2: number
+  readonly begin: number
+  readonly end: number
+  readonly inner_Wm2K: number
+  /** Mean temperatures of inner face, outer face and pipes for each W/m² into them over a step, K m²/W. */
+  readonly bb: number
+  readonly cb: number
+  readonly cc: number
+  readonly db: number
+  readonly dc: number
+  readonly dd: number
+  readonly hasPipes: boolean
+}
+
+/**
+ * All that a step of one length needs and no plant changes, one row an hour. A group with pipes is left out of the
+ * sums, for what flows in its pipes changes them.
+ */
+export interface RoomRows {
+  readonly step_s: number
+  readonly stride: number
+  readonly rows: Float64Array
+  readonly groups: readonly GroupStep[]
+  readonly modes: number
+  /** e^−x, and shapes times the share of a step's mean: inner, outer, pipe. */
+  readonly decay: Float64Array
+  readonly innerMean: Float64Array
+  readonly outerMean: Float64Array
+  readonly pipeMean: Float64Array
+  /** Shapes times m1 h: what a flux over the step leaves at its end. */
+  readonly innerGain: Float64Array
+  readonly outerGain: Float64Array
+  readonly pipeGain: Float64Array
+  readonly held: Float64Array
+}
+
+/** The parts, and the rows worked out from them: once for each length of step. */
+export interface RoomNetwork extends RoomParts {
+  readonly rowsOf: (step_s: number) => RoomRows
 }

@@ -52,7 +52,7 @@ export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.ste
       const { inputs } = designOf(prepared, candidate)
       const room_C = doNothing.room_C.slice()
       for (const span of season.spells) {
-        const part = simulateYear(inputs, { ...search, span, settled: doNothing })
+        const part = simulateYear(inputs, { ...search, span, settled: doNothing.states })
         part.room_C.forEach((value, h) => (room_C[h] = Number.isNaN(value) ? room_C[h]! : value))
       }
       return room_C

@@ -1,4 +1,5 @@
-import type { Scenario } from '#model/scenario/fields.ts'
+import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
+import { describedRoom } from '#model/scenario/described-room.ts'
 
 /** A change of the room or its use that lowers the load, and how the scenario looks with it. */
 export interface LoadCutOption {
@@ -15,9 +16,18 @@ const withRoom = (scenario: Scenario, room: Partial<Scenario['room']>): Scenario
 export const LOAD_CUTS: readonly LoadCutOption[] = [
   {
     name: 'Halve the roof’s U-value (insulate the roof)',
-    apply: (s) => withRoom(s, { roofU_Wm2K: s.room.roofU_Wm2K / 2 }),
+    apply: (s) => {
+      const room = describedRoom(s.room)
+      return withRoom(s, { ...room, roofU_Wm2K: room.roofU_Wm2K / 2 })
+    },
   },
-  { name: 'Halve the walls’ U-value', apply: (s) => withRoom(s, { wallU_Wm2K: s.room.wallU_Wm2K / 2 }) },
+  {
+    name: 'Halve the walls’ U-value',
+    apply: (s) => {
+      const room = describedRoom(s.room)
+      return withRoom(s, { ...room, wallU_Wm2K: room.wallU_Wm2K / 2 })
+    },
+  },
   {
     name: 'Paint the roof white',
     apply: (s) => withRoom(s, { roofReflectance_frac: 0.8, roofEmittance_frac: 0.9 }),
@@ -36,8 +46,15 @@ export const LOAD_CUTS: readonly LoadCutOption[] = [
   },
   { name: 'Open the windows at night', apply: (s) => withRoom(s, { nightVent: true }) },
   {
-    name: 'Double the mass inside the insulation',
-    apply: (s) => withRoom(s, { fabric_Jm2K: Math.min(400_000, s.room.fabric_Jm2K * 2) }),
+    name: 'Double the mass of walls and roof',
+    apply: (s) => {
+      const room = describedRoom(s.room)
+      return withRoom(s, {
+        ...room,
+        wallMass_kgm2: Math.min(FIELDS.room.wallMass_kgm2.max, room.wallMass_kgm2 * 2),
+        roofMass_kgm2: Math.min(FIELDS.room.roofMass_kgm2.max, room.roofMass_kgm2 * 2),
+      })
+    },
   },
   {
     name: 'Double the delivery (a larger fan coil or ceiling)',

@@ -2,6 +2,7 @@ import * as v from 'valibot'
 import { fewAndShort, ProblemError, stop, type Problem } from '#model/problem.ts'
 import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import { retiredField } from '#model/scenario/retired-fields.ts'
 import {
   defaultScenario,
   fieldAt,
@@ -55,8 +56,7 @@ export function parseScenario(value: unknown, file?: string): ParsedScenario {
   return readGroups(value as Record<string, unknown>, file)
 }
 
-/** No file of ours has so many faults: whatever follows is not looked at. */
-const ENOUGH_PROBLEMS = 200
+const ENOUGH_PROBLEMS = 200 // No file of ours has as many: whatever follows is not looked at.
 
 function refused(code: string, message: string, remedy: string, file?: string): ParsedScenario {
   const place = file === undefined ? {} : { file }
@@ -65,6 +65,7 @@ function refused(code: string, message: string, remedy: string, file?: string): 
 
 function readGroups(value: Record<string, unknown>, file?: string): ParsedScenario {
   const problems: Problem[] = []
+  const retired: Problem[] = []
   const result = mutable(defaultScenario())
   for (const group of Object.keys(value)) {
     if (problems.length > ENOUGH_PROBLEMS) break
@@ -79,7 +80,13 @@ function readGroups(value: Record<string, unknown>, file?: string): ParsedScenar
       continue
     }
     for (const [name, given] of Object.entries(fields)) {
-      readField(result, `${group}.${name}`, given, problems, file)
+      const path = `${group}.${name}`
+      const old = retiredField(path, given, file)
+      if (old === null) readField(result, path, given, problems, file)
+      else {
+        Object.assign(result[group]!, old.values)
+        retired.push(old.warning)
+      }
       if (problems.length > ENOUGH_PROBLEMS) break
     }
   }
@@ -87,7 +94,10 @@ function readGroups(value: Record<string, unknown>, file?: string): ParsedScenar
   const scenario = result as unknown as Scenario
   const crossed = crossFieldProblems(scenario, file)
   const fatal = crossed.some((found) => found.severity === 'error')
-  return { scenario: fatal ? null : scenario, problems: [...crossed, ...unusualValues(scenario, file)] }
+  return {
+    scenario: fatal ? null : scenario,
+    problems: [...retired, ...crossed, ...unusualValues(scenario, file)],
+  }
 }
 
 type MutableScenario = Record<string, Record<string, unknown>>
@@ -162,6 +172,8 @@ function nearest(name: string, known: readonly string[]): string | null {
  * @throws ProblemError naming the field
  */
 export function withField(scenario: Scenario, path: string, text: string): Scenario {
+  const old = retiredField(path, Number(text))
+  if (old !== null) return { ...scenario, room: { ...scenario.room, ...old.values } } as Scenario
   const found = fieldAt(path)
   if (found === null) throw new ProblemError([unknown(path, undefined, fieldPaths())])
   const value = valueFromText(found.field.type, text)

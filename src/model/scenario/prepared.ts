@@ -1,5 +1,5 @@
 import type { PanelHours } from '#model/panel/hours.ts'
-import type { RoomModel } from '#model/room/spec.ts'
+import type { RoomNetwork } from '#model/room/spec.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import type { Yardstick } from '#model/sizing/exceedance.ts'
 import type { SizingResult } from '#model/sizing/result.ts'
@@ -17,7 +17,7 @@ export interface Prepared {
   readonly sun: SunHours
   readonly sky: SkyHours
   readonly panel: PanelHours
-  readonly room: RoomModel
+  readonly room: RoomNetwork
   readonly allowed: PlanHours
   readonly yardstick: Yardstick
   readonly nightVentStop_C: number

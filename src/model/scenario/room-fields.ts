@@ -1,10 +1,24 @@
-import { dayProfile, number, onOff } from '#model/scenario/field.ts'
+import { ROOF_BUILDS, WALL_BUILDS, type Build } from '#model/construction/library.ts'
+import { choice, dayProfile, number, onOff } from '#model/scenario/field.ts'
 import { figure, short, words } from '#model/units/wording.ts'
 
 /** Gains of the invented demo workshop: one person with tools in the morning and afternoon. */
 const WORKSHOP_DAY_W = [
   20, 20, 20, 20, 20, 20, 40, 120, 160, 160, 160, 120, 80, 120, 160, 160, 120, 60, 40, 20, 20, 20, 20, 20,
 ]
+
+const labelsOf = <Id extends string>(builds: Readonly<Record<Id, Build>>): Record<Id, string> =>
+  Object.fromEntries(Object.entries<Build>(builds).map(([id, { label }]) => [id, label])) as Record<
+    Id,
+    string
+  >
+
+const MASS_PLACE_LABELS = {
+  inside: 'Inside the insulation',
+  through: 'Throughout (solid)',
+  bothSides: 'On both sides',
+  outside: 'Outside the insulation',
+} as const
 
 export const ROOM_FIELDS = {
   length_m: number(
@@ -25,6 +39,19 @@ export const ROOM_FIELDS = {
     { min: 0, max: 360, default: 180, usual: [0, 360], step: 5 },
     'Front faces',
     'Clockwise from north: 180 is south.',
+  ),
+  roofBuild: choice(
+    { own: 'By U-value and mass', ...labelsOf(ROOF_BUILDS) },
+    'own',
+    'Roof is',
+    'What the roof is made of, from the inside out; or give its U-value and mass.',
+    'What it is made of decides how late and how strongly the day arrives inside.',
+  ),
+  wallBuild: choice(
+    { own: 'By U-value and mass', ...labelsOf(WALL_BUILDS) },
+    'own',
+    'Walls are',
+    'What the walls are made of, from the inside out; or give their U-value and mass.',
   ),
   roofU_Wm2K: number(
     'Wm2K',
@@ -143,13 +170,22 @@ export const ROOM_FIELDS = {
     'Contents',
     'Heat capacity of air, furniture and goods per m² of floor.',
   ),
-  fabric_Jm2K: number(
-    'Jm2K',
-    { min: 1000, max: 400000, default: 17000, usual: [5000, 90000], step: 1000 },
-    'Wall and roof mass',
-    words`Daily heat capacity inside the insulation, by area: boards ${figure(16_000, 'Jm2K')}, ${short(0.1)} concrete inside ${figure(86_000, 'Jm2K')}, concrete outside only ${figure(5000, 'Jm2K')}.`,
+  roofMass_kgm2: number(
+    'kgm2',
+    { min: 1, max: 1500, default: 25, usual: [5, 500], step: 5 },
+    'Roof mass',
+    words`Per area of roof: sheet ${figure(6, 'kgm2')}, boards and tiles ${figure(60, 'kgm2')}, ${short(0.15)} concrete ${figure(360, 'kgm2')}.`,
     'Where the mass sits matters more than how much.',
   ),
+  roofMassPlace: choice(MASS_PLACE_LABELS, 'inside', 'Roof mass lies', 'On which side of the insulation.'),
+  wallMass_kgm2: number(
+    'kgm2',
+    { min: 1, max: 1500, default: 30, usual: [5, 500], step: 5 },
+    'Wall mass',
+    words`Per area of wall: boards ${figure(12, 'kgm2')}, timber frame ${figure(35, 'kgm2')}, ${short(0.22)} brick ${figure(375, 'kgm2')}.`,
+    'Where the mass sits matters more than how much.',
+  ),
+  wallMassPlace: choice(MASS_PLACE_LABELS, 'inside', 'Wall mass lies', 'On which side of the insulation.'),
   slabThickness_m: number(
     'm',
     { min: 0.01, max: 0.6, default: 0.1, usual: [0.02, 0.3], step: 0.01 },

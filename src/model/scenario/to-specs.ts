@@ -1,3 +1,6 @@
+import { constructionOf } from '#model/construction/described.ts'
+import type { Construction } from '#model/construction/layer.ts'
+import { ROOF_BUILDS, WALL_BUILDS } from '#model/construction/library.ts'
 import { agedCoating, agedFilm } from '#model/coating/ageing.ts'
 import { LOOP_TEMP_C } from '#model/loop/duty.ts'
 import { fluidProperties } from '#model/loop/fluid.ts'
@@ -59,8 +62,26 @@ export function storeSpecOf({ store }: Scenario, volume_m3: number): StoreSpec {
   return { ...store, volume_m3 }
 }
 
-export function roomSpecOf({ room }: Scenario): RoomSpec {
-  return room
+export function roomSpecOf({ room, site, store }: Scenario): RoomSpec {
+  return {
+    ...room,
+    terrain: site.terrain,
+    wall: wallOf(room),
+    roof: roofOf(room),
+    pipesInSlab: store.kind === 'slab',
+  }
+}
+
+/** Layers of the walls: as chosen by material, or as described by U-value, mass and its place. */
+export function wallOf(room: Scenario['room']): Construction {
+  if (room.wallBuild !== 'own') return WALL_BUILDS[room.wallBuild].layers
+  return constructionOf({ U_Wm2K: room.wallU_Wm2K, mass_kgm2: room.wallMass_kgm2, place: room.wallMassPlace })
+}
+
+/** The same of the roof. */
+export function roofOf(room: Scenario['room']): Construction {
+  if (room.roofBuild !== 'own') return ROOF_BUILDS[room.roofBuild].layers
+  return constructionOf({ U_Wm2K: room.roofU_Wm2K, mass_kgm2: room.roofMass_kgm2, place: room.roofMassPlace })
 }
 
 export function planSpecOf({ plan }: Scenario): PlanSpec {

@@ -53,10 +53,10 @@ export const SPREADS: readonly Spread[] = [
     reason: 'Untested small buildings: common practice, no source.',
   },
   {
-    field: 'room.fabric_Jm2K',
-    label: 'Mass of walls and roof',
+    field: 'room.wallMass_kgm2',
+    label: 'Mass of the walls',
     times: [0.75, 1.25],
-    reason: 'Lumped mass against ISO 13786: 20–25 %.',
+    reason: 'Weighed by eye: common practice, no source.',
   },
   {
     field: 'room.roofU_Wm2K',

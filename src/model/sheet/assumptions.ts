@@ -1,3 +1,4 @@
+import { describedRoom } from '#model/scenario/described-room.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
 import { FIELDS } from '#model/scenario/fields.ts'
 import { fieldAt } from '#model/scenario/schema.ts'
@@ -12,9 +13,10 @@ export function assumptionLines(plant: Plant, range: UncertaintyResult | null): 
 
 function siteAssumptions({ answer }: Plant): Wording[] {
   const { room, sky, site, panel } = answer.scenario
+  const described = describedRoom(room)
   const lines: Wording[] = [
     words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Idealised radiators read 20–30 % high in the field: field factor here ${figure(panel.fieldFactor_frac, 'frac')}, drawn from 0.75 to 1 in the ranges.`,
-    words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(room.roofU_Wm2K, 'Wm2K')}, walls ${figure(room.wallU_Wm2K, 'Wm2K')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`,
+    words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`,
   ]
   if (room.nightVent) lines.push(words`Windows are opened on nights when outdoors is cooler.`)
   return lines

@@ -10,6 +10,8 @@ const AROUND_h = 12
 const SPENT_K = 2
 /** A heat flow that makes up this share of the load is named as its cause. */
 const MAIN_SHARE = 0.4
+/** Usual films of a pane, m²K/W (ISO 6946). */
+const FILMS_m2KW = 0.17
 
 /**
  * Names what keeps the room from being cooler in its worst hours (and so, at the largest area, from its target): looks at the hours around the worst one and asks,
@@ -69,15 +71,21 @@ function skyLimit(room_C: number): Limit {
   }
 }
 
+/** Air change and panes, W/K. */
+function airAndGlass_WK({ ventilation_WK, windows }: YearInputs['room'], h: number): number {
+  const glass_WK = windows === null ? 0 : windows.area_m2 / (FILMS_m2KW + windows.resistance_m2KW)
+  return ventilation_WK[h]! + glass_WK
+}
+
 /** Of the heat that comes in around the worst hour: sun, then air and windows, then what is left. */
 function loadLimit({ room }: YearInputs, hours: readonly number[], room_C: number): Limit {
   let sun_W = 0
   let air_W = 0
   let other_W = 0
   for (const h of hours) {
-    sun_W += room.sunAndGains.sun_W[h]!
-    air_W += Math.max(0, room.airLoss_WK[h]! * (room.outdoor_C[h]! - room_C))
-    other_W += room.sunAndGains.gains_W[h]!
+    sun_W += room.sun_W[h]!
+    air_W += Math.max(0, airAndGlass_WK(room, h) * (room.outdoor_C[h]! - room_C))
+    other_W += room.gains_W[h]!
   }
   const all_W = sun_W + air_W + other_W
   if (all_W > 0 && sun_W / all_W > MAIN_SHARE) {

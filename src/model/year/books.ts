@@ -1,18 +1,15 @@
-import type { RoomModel } from '#model/room/spec.ts'
 import type { Ledger } from '#model/year/result.ts'
 
-/**
- * Adds up what flows, as sums over the hour that are closed into the year's sums at its end. The flows of room,
- * windows and ground are linear in the temperatures, so their hour sums follow from the temperatures' own.
- */
+/** Adds up what flows, as sums over the hour that are closed into the year's sums at its end. */
 export class Books {
   /** Seconds-weighted temperatures of the current hour, °C s. */
   air_Cs = 0
-  fabric_Cs = 0
-  slab_Cs = 0
-  /** Seconds with windows open at night, and the air temperature over them, °C s. */
-  vented_s = 0
-  ventedAir_Cs = 0
+  radiant_Cs = 0
+  /** Heat into the room, J: walls, roof, windows and air change; sunlight kept and internal gains; ground; opened windows. */
+  envelope_J = 0
+  gains_J = 0
+  ground_J = 0
+  nightVent_J = 0
   /** Flows of the current hour, J. */
   shed_J = 0
   taken_J = 0
@@ -38,30 +35,24 @@ export class Books {
   }
 
   clearHour(): void {
-    this.air_Cs = this.fabric_Cs = this.slab_Cs = this.vented_s = this.ventedAir_Cs = 0
+    this.air_Cs = this.radiant_Cs = 0
+    this.envelope_J = this.gains_J = this.ground_J = this.nightVent_J = 0
     this.shed_J = this.taken_J = this.pipes_J = this.pump_J = this.fan_J = 0
     this.gain_J = this.delivered_J = this.run_s = this.return_Cs = 0
   }
 
-  /** Operative temperature of the hour, °C. */
-  room_C(room: RoomModel, hour_s: number): number {
-    const [wAir, wFabric, wSlab] = room.operativeWeights
-    return (wAir * this.air_Cs + wFabric * this.fabric_Cs + wSlab * this.slab_Cs) / hour_s
+  /** Operative temperature of the hour, °C: half air, half radiant (ISO 7726 at low air speed). */
+  room_C(hour_s: number): number {
+    return (0.5 * (this.air_Cs + this.radiant_Cs)) / hour_s
   }
 
   /** Enters the hour's sums in the year's. */
-  closeHour(room: RoomModel, hour: number, hour_s: number, tankOutside: boolean): void {
+  closeHour(tankOutside: boolean): void {
     const { year } = this
-    const { sun_W, gains_W, toSlab_W } = room.sunAndGains
-    const inside_J = (sun_W[hour]! + gains_W[hour]!) * hour_s
-    const toSlab_J = toSlab_W[hour]! * hour_s
-    const slab_J = room.slabDrive_W[hour]! * hour_s - room.slabLoss_WK * this.slab_Cs
-    const air_J = room.airDrive_W[hour]! * hour_s - room.airLoss_WK[hour]! * this.air_Cs
-    const fabric_J = room.fabricDrive_W[hour]! * hour_s - room.fabricLoss_WK[hour]! * this.fabric_Cs
-    year.gains_J += inside_J
-    year.ground_J += slab_J - toSlab_J
-    year.envelope_J += air_J + fabric_J - (inside_J - toSlab_J)
-    year.nightVent_J += room.nightVent_WK * (room.outdoor_C[hour]! * this.vented_s - this.ventedAir_Cs)
+    year.gains_J += this.gains_J
+    year.ground_J += this.ground_J
+    year.envelope_J += this.envelope_J
+    year.nightVent_J += this.nightVent_J
     year.panelOut_J += this.shed_J
     year.pipes_J += this.pipes_J
     year.pumpHeat_J += this.pump_J + this.fan_J

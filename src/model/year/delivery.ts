@@ -85,11 +85,12 @@ export class Delivery {
     return changed
   }
 
-  /** A store that the open valve has brought to the room's temperature stays joined to it through the step. */
+  /** The law that holds at a solution. A store that the open valve has brought to the room's temperature stays joined to it through the step. */
   private lawAt(air_C: number, store_C: number): number {
     const reachable_W = this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
-    if (demanded_W <= 0) return CLOSED
+    // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
+    if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
     if (reachable_W <= 0) return this.law === OPEN_TO_STORE && air_C > this.lowest_C ? OPEN_TO_STORE : CLOSED
     if (demanded_W < reachable_W) return THROTTLED
     return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT

@@ -1,10 +1,10 @@
 import type { LoopDuty } from '#model/loop/spec.ts'
 import type { PanelHours } from '#model/panel/hours.ts'
-import type { RoomModel } from '#model/room/spec.ts'
+import type { RoomNetwork } from '#model/room/spec.ts'
 import type { StoreModel } from '#model/store/spec.ts'
 import type { PlanHours } from '#model/year/plan-hours.ts'
 import type { PlanSpec } from '#model/year/plan.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { RoomStates } from '#model/year/result.ts'
 
 /** The panels, their loop and store, as one design; absent when the room is left alone. */
 export interface Plant {
@@ -18,7 +18,7 @@ export interface Plant {
 }
 
 export interface YearInputs {
-  readonly room: RoomModel
+  readonly room: RoomNetwork
   readonly plant: Plant | null
   /** When windows are opened at night they close once the room is below this, °C. */
   readonly nightVentStop_C: number
@@ -34,8 +34,10 @@ export interface YearOptions {
    * record's end: the run goes on at its beginning.
    */
   readonly span: readonly [number, number] | null
-  /** A year of the same room: its masses at the warm-up's beginning are the start, instead of a guess. */
-  readonly settled: YearResult | null
+  /** The same room run before, hour by hour: its state at the warm-up's beginning is the start, instead of the room at rest. */
+  readonly settled: RoomStates | null
+  /** Keeps the room's state at every hour's end, so that other runs may start from it. */
+  readonly keepStates: boolean
   /** Only the room's temperature is kept (for the search). */
   readonly lean: boolean
   /** Keep the ledger; without it the run is faster and the ledger all NaN. */
@@ -47,6 +49,7 @@ export const USUAL_YEAR: YearOptions = {
   warmUp_h: 21 * 24,
   span: null,
   settled: null,
+  keepStates: false,
   lean: false,
   books: true,
 }

@@ -1,6 +1,6 @@
 /** Energy that passed each boundary over the simulated hours, J. Heat *into* the named thing is positive. */
 export interface Ledger {
-  /** Through walls, roof, windows and air change into the room (net), J. */
+  /** Through walls, roof, windows and air change into the room (net), J. Sunlight that goes out again through the glass is never in. */
   envelope_J: number
   /** Sunlight and internal gains into the room, J. */
   gains_J: number
@@ -28,13 +28,22 @@ export interface Ledger {
   throughput_J: number
 }
 
+/** Air, °C, and masses of a room at every hour's end, `count` masses an hour. */
+export interface RoomStates {
+  readonly air_C: Float64Array
+  readonly masses: Float64Array
+  readonly count: number
+}
+
 /** One simulated year (or shorter record). Columns have one value an hour, mean over the hour unless said. */
 export interface YearResult {
   readonly hours: number
   /** Operative temperature (air and surfaces), °C. */
   readonly room_C: Float64Array
   readonly air_C: Float64Array
-  readonly fabric_C: Float64Array
+  /** Mean radiant temperature of the inner faces, °C. */
+  readonly radiant_C: Float64Array
+  /** Floor slab at the depth of its pipes, or its whole mass, °C, at the hour's end. */
   readonly slab_C: Float64Array
   /** Mean store temperature, °C (for slab and building: the mass that is cooled). */
   readonly store_C: Float64Array
@@ -55,6 +64,8 @@ export interface YearResult {
   /** Water (or frost) on the exposed surface, kg/m². */
   readonly water_kgm2: Float64Array
   readonly ledger: Ledger
+  /** The room's state at every hour's end, where it was asked for. */
+  readonly states: RoomStates | null
   /** Hours in which the plate was below freezing with water in it (protection acted or was needed). */
   readonly freezeRisk_h: number
   /** Hours in which delivery was held back by the indoor dew point. */

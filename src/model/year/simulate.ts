@@ -1,7 +1,8 @@
 import { Books, UNKEPT } from '#model/year/books.ts'
 import { YearKernel } from '#model/year/kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from '#model/year/inputs.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { RoomStates, YearResult } from '#model/year/result.ts'
+import { restingRoom } from '#model/year/room-start.ts'
 
 const HOUR_S = 3600
 /** A warm-up needs this many hours of record to take from; shorter records start from their first air temperature. */
@@ -26,16 +27,19 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
   kernel.books = new Books()
   const before_J = kernel.stored_J()
   const held = { freezeRisk_h: 0, dewHeld_h: 0 }
+  const states = chosen.keepStates ? emptyStates(kernel, inputs.room.hours) : null
   for (let run = first; run < end; run++) {
     const hour = run % inputs.room.hours
     kernel.hour(hour)
-    columns.room_C[hour] = kernel.books.room_C(inputs.room, HOUR_S)
+    columns.room_C[hour] = kernel.books.room_C(HOUR_S)
+    if (states !== null) noteState(states, kernel, hour)
     if (!chosen.lean) recordHour(kernel, columns, held, hour)
   }
   return {
     hours: inputs.room.hours,
     ...columns,
     ...held,
+    states,
     ledger: chosen.books ? kernel.books.ledger(before_J, kernel.stored_J()) : UNKEPT,
   }
 }
@@ -53,36 +57,44 @@ function assertSound({ room, plant }: YearInputs, options: YearOptions): void {
   }
 }
 
+/** Hours before the start of a warm-up whose mean the room is at rest under. */
+const REST_h = 30 * 24
+
 /** Runs the hours before `first`, so that the start of the kept hours does not depend on a guess. */
 function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, first: number): void {
   const from = first - options.warmUp_h
   const wraps = room.hours >= options.warmUp_h && room.hours > SHORTEST_WARM_UP_h
   const start = wraps ? from : Math.max(0, from)
-  const day = dayMeanOutdoor_C(room.outdoor_C, start)
-  kernel.temp_C.fill(day)
-  kernel.plate_C = day
-  if (room.slabLoss_WK > 0) {
-    kernel.temp_C[kernel.nodes.slab] = room.slabDrive_W[wrapped(start, room.hours)]! / room.slabLoss_WK
+  const { settled } = options
+  if (settled !== null) {
+    const hour = wrapped(start - 1, room.hours)
+    const at = hour * settled.count
+    kernel.setRoom(settled.air_C[hour]!, settled.masses.subarray(at, at + settled.count))
+  } else {
+    const state = restingRoom(room, hoursBefore(start, wraps, room.hours))
+    kernel.setRoom(state.air_C, state.masses)
   }
-  if (options.settled !== null) settle(kernel, options.settled, wrapped(start - 1, room.hours))
+  kernel.plate_C = room.outdoor_C[wrapped(start, room.hours)]!
   for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
 }
 
-/** Puts the masses where another run of the room had them at an hour's end, the tank at the room's air. */
-function settle({ temp_C, nodes }: YearKernel, { air_C, fabric_C, slab_C }: YearResult, hour: number): void {
-  temp_C.fill(air_C[hour]!)
-  temp_C[nodes.fabric] = fabric_C[hour]!
-  temp_C[nodes.slab] = slab_C[hour]!
+/** The month before a start that can be reached by going round the record; else its first day. */
+function hoursBefore(start: number, wraps: boolean, hours: number): number[] {
+  const count = wraps ? Math.min(REST_h, hours) : Math.min(SHORTEST_WARM_UP_h, hours)
+  return Array.from({ length: count }, (_, k) => wrapped(wraps ? start - 1 - k : start + k, hours))
+}
+
+function emptyStates(kernel: YearKernel, hours: number): RoomStates {
+  const count = kernel.room.masses.length
+  return { air_C: new Float64Array(hours), masses: new Float64Array(hours * count), count }
+}
+
+function noteState({ air_C, masses, count }: RoomStates, { room }: YearKernel, hour: number): void {
+  air_C[hour] = room.air_C
+  masses.set(room.masses, hour * count)
 }
 
 const wrapped = (hour: number, hours: number): number => ((hour % hours) + hours) % hours
-
-function dayMeanOutdoor_C(outdoor_C: Float64Array, start: number): number {
-  const span = Math.min(24, outdoor_C.length)
-  let sum = 0
-  for (let k = 0; k < span; k++) sum += outdoor_C[wrapped(start + k, outdoor_C.length)]!
-  return sum / span
-}
 
 type Columns = {
   -readonly [K in keyof YearResult as YearResult[K] extends Float64Array ? K : never]: Float64Array
@@ -95,7 +107,7 @@ function emptyColumns(hours: number, lean: boolean): Columns {
   return {
     room_C: new Float64Array(hours).fill(NaN),
     air_C: column(),
-    fabric_C: column(),
+    radiant_C: column(),
     slab_C: column(),
     store_C: column(),
     storeTop_C: column(),
@@ -119,8 +131,8 @@ function recordHour(
 ): void {
   const { books, nodes, temp_C, controls } = kernel
   columns.air_C[hour] = books.air_Cs / HOUR_S
-  columns.fabric_C[hour] = temp_C[nodes.fabric]!
-  columns.slab_C[hour] = temp_C[nodes.slab]!
+  columns.radiant_C[hour] = books.radiant_Cs / HOUR_S
+  columns.slab_C[hour] = kernel.room.slab_C()
   columns.store_C[hour] = storeMean_C(kernel)
   columns.storeTop_C[hour] = temp_C[nodes.sink]!
   columns.storeBottom_C[hour] = nodes.tank ? temp_C[nodes.bottom]! : temp_C[nodes.sink]!

@@ -1,3 +1,4 @@
+import { describedRoom } from '#model/scenario/described-room.ts'
 import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
@@ -13,7 +14,7 @@ export function gistOf(part: string, s: Scenario, system: UnitSystem): string {
     case 'site':
       return `${label(FIELDS.site.terrain, s.site.terrain)}, horizon ${s.site.horizon_deg}°`
     case 'room':
-      return `${m.bare(s.room.length_m)} × ${m.bare(s.room.width_m)} × ${m.text(s.room.height_m)}, roof ${u.text(s.room.roofU_Wm2K)}`
+      return `${m.bare(s.room.length_m)} × ${m.bare(s.room.width_m)} × ${m.text(s.room.height_m)}, roof ${u.text(describedRoom(s.room).roofU_Wm2K)}`
     case 'panel':
       return `${label(FIELDS.cover.kind, s.cover.kind)}, tilt ${s.panel.tilt_deg}°, emittance ${s.coating.windowEmittance_frac}`
     case 'store':

@@ -5,7 +5,7 @@ import { FIELDS } from '#model/scenario/fields.ts'
 import { storeModel } from '#model/store/model.ts'
 import type { StoreSpec } from '#model/store/spec.ts'
 import { once, type Check } from '../check.ts'
-import { plainLoop, plainPanel, plainPlant, plainRoom, plainTank } from '../models/bench-year.ts'
+import { allAt, plainLoop, plainPanel, plainPlant, plainRoom, plainTank } from '../models/bench-year.ts'
 import { counterFlow, layersStep } from '../models/exchanger.ts'
 import { decay_C } from '../models/lumped.ts'
 
@@ -29,7 +29,8 @@ function tankCourse(
     plainLoop(6, rate_WK, fluidToPlate),
     plainTank({ capacity_JK: HALF_TONNE_JK, loss_WK }),
   )
-  return simulateYear({ room, plant, nightVentStop_C: 0 }, { warmUp_h: 0 }).store_C
+  return simulateYear({ room, plant, nightVentStop_C: 0 }, { warmUp_h: 0, settled: allAt(room, around_C) })
+    .store_C
 }
 
 /** 0.5 m³ with 6 m² of a linear panel (U 9, F′ 0.95, equilibrium 8 °C), 0.06 kg/s, 2 W/K of loss to 22 °C. */
@@ -53,7 +54,10 @@ function layerStep(n: number, theta: number): number {
     plainLoop(6, rate_WK, 1e6),
     plainTank({ capacity_JK: HALF_TONNE_JK, layers: n }),
   )
-  const year = simulateYear({ room, plant, nightVentStop_C: 0 }, { warmUp_h: 0, stepsPerHour: 12 })
+  const year = simulateYear(
+    { room, plant, nightVentStop_C: 0 },
+    { warmUp_h: 0, stepsPerHour: 12, settled: allAt(room, 30) },
+  )
   return (30 - year.storeTop_C[Math.round(theta * 10) - 1]!) / 20
 }
 
@@ -61,11 +65,10 @@ function layerStep(n: number, theta: number): number {
 function standby(spec: StoreSpec, hours: number): number {
   const model = storeModel(spec)
   const n = 24 * 12
-  // The first day's outdoor mean starts the tank at 10 °C; from the second day the air is at 30 °C.
-  const room = { ...plainRoom({ hours: n, start_C: 30, outdoor_C: () => 30 }) }
-  const outdoor_C = room.outdoor_C.map((_, h) => (h < 24 ? 10 : 30))
+  // The tank starts at 10 °C, as outdoors; from the second day outdoors is at 30 °C.
+  const room = plainRoom({ hours: n, start_C: 10, outdoor_C: (h) => (h < 24 ? 10 : 30) })
   const plant = plainPlant(plainPanel(n, [0, 1, 0, 0, 0, 0], 0, 30), plainLoop(1, 0, 100), model, false)
-  const year = simulateYear({ room: { ...room, outdoor_C }, plant, nightVentStop_C: 0 }, { warmUp_h: 0 })
+  const year = simulateYear({ room, plant, nightVentStop_C: 0 }, { warmUp_h: 0, settled: allAt(room, 10) })
   return year.store_C[23 + hours]!
 }
 

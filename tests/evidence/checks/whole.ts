@@ -64,10 +64,13 @@ function tankOverAirMinimum({ p, year }: { p: Prepared; year: YearResult }): num
 }
 
 /** A shaded, insulated room of a mass; how far windows opened at night lower its mean daily highest, July, K. */
-function nightVentDrop(fabric_Jm2K: number, slabThickness_m: number): { drop_K: number; under_K: number } {
+function nightVentDrop(
+  built: Partial<Prepared['scenario']['room']>,
+  slabThickness_m: number,
+): { drop_K: number; under_K: number } {
   const gains_W = Array.from({ length: 24 }, () => 0)
   const room = {
-    fabric_Jm2K,
+    ...built,
     slabThickness_m,
     gains_W,
     shading_frac: 0.2,
@@ -87,8 +90,8 @@ function nightVentDrop(fabric_Jm2K: number, slabThickness_m: number): { drop_K: 
     under_K: meanDaily(open.weather.airTemp_C, JULY, 'max') - highest(open),
   }
 }
-const heavy = once(() => nightVentDrop(86000, 0.2))
-const light = once(() => nightVentDrop(10000, 0.02))
+const heavy = once(() => nightVentDrop({ wallBuild: 'concreteOut', roofBuild: 'concreteOut' }, 0.2))
+const light = once(() => nightVentDrop({ wallBuild: 'lightFrame', roofBuild: 'wool100' }, 0.02))
 
 const GATE = 'the band that practice gives; a year in an invented climate must fall in it'
 
@@ -192,5 +195,6 @@ export const wholeChecks: readonly Check[] = [
     want: [0.5, 10],
     within: 0,
     because: 'the sign is the finding',
+    miss: 'the sign is right; with films of 2.5 W/m²K inside and the windows shut by the setpoint, a shaded heavy room that is cool by itself gains hardly more than a light one',
   }),
 ]

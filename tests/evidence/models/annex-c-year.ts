@@ -2,6 +2,10 @@
 import { Spine } from '#model/answer.ts'
 import { slabOnGroundU_Wm2K } from '#model/room/ground.ts'
 import { defaultScenario } from '#model/scenario/schema.ts'
+import { describedRoom } from '#model/scenario/described-room.ts'
+import { roomSpecOf } from '#model/scenario/to-specs.ts'
+import { dynamicProperties } from '#model/construction/dynamic.ts'
+import type { Construction } from '#model/construction/layer.ts'
 import type { Prepared } from '#model/scenario/prepared.ts'
 import { planeIrradiance } from '#model/sun/plane.ts'
 import { once, type Check } from '../check.ts'
@@ -20,7 +24,7 @@ function prepared(change: Partial<RoomFields>): Prepared {
 
 /** Temperature behind the opaque parts: outdoor air with sun and sky by ISO 13790 11.3, and the ground's annual mean. */
 function opaqueHours(p: Prepared): { conductance_WK: number; temp_C: Float64Array } {
-  const { room } = p.scenario
+  const room = describedRoom(p.scenario.room)
   const floor_m2 = room.length_m * room.width_m
   const plane = (tilt: number, facing: number) =>
     planeIrradiance(p.sun, p.weather, tilt, facing, 0.2).total_Wm2
@@ -49,9 +53,7 @@ function opaqueHours(p: Prepared): { conductance_WK: number; temp_C: Float64Arra
       floor_m2KW: room.slabThickness_m / room.slabConductivity_WmK + room.slabInsulation_m2KW,
     })
   const walls_WK = parts.reduce((sum, part) => sum + part.ua, 0)
-  const ground_C = p.room.slabDrive_W.map(
-    (drive, h) => (drive - p.room.sunAndGains.toSlab_W[h]!) / p.room.slabLoss_WK,
-  )
+  const ground_C = p.room.groups.find(({ name }) => name === 'floor')!.outside!.temp_C
   const temp_C = p.weather.airTemp_C.map((air, h) => {
     const gained = parts.reduce(
       (sum, part) => sum + 0.04 * part.ua * (part.absorptance * part.sun[h]! - part.sky_Wm2),
@@ -68,7 +70,7 @@ function operativeByAnnexC(p: Prepared): Float64Array {
   const shell_m2 = floor_m2 + 2 * (room.length_m + room.width_m) * room.height_m
   const slab_Jm2K = room.slabThickness_m * room.slabDensity_kgm3 * room.slabSpecificHeat_JkgK
   const kappas = [
-    [shell_m2, room.fabric_Jm2K],
+    [shell_m2, innerCapacity_Jm2K(p)],
     [floor_m2, slab_Jm2K],
   ] as const
   const capacity_JK = kappas.reduce((sum, [a, k]) => sum + a * k, 0)
@@ -86,15 +88,15 @@ function operativeByAnnexC(p: Prepared): Float64Array {
         capacity_JK,
         opaque_WK: opaque.conductance_WK,
         windows_WK,
-        air_WK: p.room.airLoss_WK[h]! - windows_WK,
+        air_WK: p.room.ventilation_WK[h]!,
       },
       mass_C,
       {
         outdoor_C: p.weather.airTemp_C[h]!,
         supply_C: p.weather.airTemp_C[h]!,
         opaque_C: opaque.temp_C[h]!,
-        gains_W: p.room.sunAndGains.gains_W[h]!,
-        sun_W: p.room.sunAndGains.sun_W[h]!,
+        gains_W: p.room.gains_W[h]!,
+        sun_W: p.room.sun_W[h]!,
         power_W: 0,
       },
     )
@@ -104,9 +106,16 @@ function operativeByAnnexC(p: Prepared): Float64Array {
   return operative
 }
 
+/** Areal heat capacity of walls and roof inside, ISO 13786, without the inner film, by area, J/m²K. */
+function innerCapacity_Jm2K(p: Prepared): number {
+  const { wall, roof } = roomSpecOf(p.scenario)
+  const of = (layers: Construction) => dynamicProperties(layers, 1e-6).inner_Jm2K
+  return (of(wall) * 2 + of(roof)) / 3
+}
+
 const ROOMS = [
   ['workshop a new scenario starts with', {}],
-  ['the same in concrete inside its insulation', { fabric_Jm2K: 86000 }],
+  ['the same in concrete inside its insulation', { wallBuild: 'concreteOut', roofBuild: 'concreteOut' }],
 ] as const
 
 /** Checks of the project's room, left alone through July, against the annex. */

@@ -3,19 +3,21 @@ import { polynomial } from '#model/air/polynomial.ts'
 import type { LoopDuty } from '#model/loop/spec.ts'
 import type { PanelHours } from '#model/panel/hours.ts'
 import { reducePanelHours } from '#model/panel/reduce.ts'
-import type { RoomModel } from '#model/room/spec.ts'
+import type { RoomNetwork } from '#model/room/spec.ts'
 import { FIELDS } from '#model/scenario/fields.ts'
 import type { StoreModel } from '#model/store/spec.ts'
 import type { Plant } from '#model/year/inputs.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import type { PlanSpec } from '#model/year/plan.ts'
+import type { RoomStates } from '#model/year/result.ts'
+import { handMadeRoom } from '../../stages/year/hand-made.ts'
 import { board, coating } from './plate-case.ts'
 
 const filled = (hours: number, value: number) => new Float64Array(hours).fill(value)
 
 export interface PlainRoom {
   readonly hours: number
-  /** Starting temperature of every node (the first day's outdoor mean), °C. */
+  /** Starting temperature of air and masses, °C. */
   readonly start_C: number
   readonly outdoor_C: (hour: number) => number
   readonly air_JK?: number
@@ -23,36 +25,29 @@ export interface PlainRoom {
   readonly airOut_WK?: number
   readonly airMass_WK?: number
   readonly massOut_WK?: number
-  readonly power_W?: number
-  readonly slab_JK?: number
-  readonly airSlab_WK?: number
 }
 
-/** Air and fabric as two nodes; the slab stands apart unless it is given a conductance to the air. */
-export function plainRoom(room: PlainRoom): RoomModel {
-  const { hours, airOut_WK = 0, massOut_WK = 0, power_W = 0 } = room
-  const outside = Float64Array.from({ length: hours }, (_, h) => room.outdoor_C(h))
-  return {
-    hours,
-    floor_m2: 20,
-    volume_m3: 50,
-    airCapacity_JK: room.air_JK ?? 1e5,
-    fabricCapacity_JK: room.mass_JK ?? 1e6,
-    slabCapacity_JK: room.slab_JK ?? 1e6,
+/** Air and a lump of mass behind its faces. */
+export function plainRoom(room: PlainRoom): RoomNetwork {
+  return handMadeRoom({
+    hours: room.hours,
+    air_JK: room.air_JK ?? 1e5,
+    ...(room.mass_JK === undefined ? {} : { fabric_JK: room.mass_JK }),
+    airOut_WK: room.airOut_WK ?? 0,
     airFabric_WK: room.airMass_WK ?? 0,
-    airSlab_WK: room.airSlab_WK ?? 0,
-    fabricLoss_WK: filled(hours, massOut_WK),
-    slabLoss_WK: 0,
-    airLoss_WK: filled(hours, airOut_WK),
-    airDrive_W: outside.map((t) => airOut_WK * t + power_W),
-    fabricDrive_W: outside.map((t) => massOut_WK * t),
-    slabDrive_W: filled(hours, 0),
-    nightVent_WK: 0,
-    night: new Uint8Array(hours),
-    outdoor_C: filled(hours, room.start_C),
-    indoorDewPoint_C: filled(hours, -40),
-    operativeWeights: [1, 0, 0],
-    sunAndGains: { sun_W: filled(hours, 0), gains_W: filled(hours, power_W), toSlab_W: filled(hours, 0) },
+    fabricOut_WK: room.massOut_WK ?? 0,
+    outdoor_C: Float64Array.from({ length: room.hours }, (_, h) => room.outdoor_C(h)),
+    dewPoint_C: -40,
+  })
+}
+
+/** States that start any run of a room with everything at one temperature. */
+export function allAt(room: RoomNetwork, temp_C: number): RoomStates {
+  const masses = room.groups.flatMap(({ modes }) => Array.from(modes.held, (e) => e * temp_C))
+  return {
+    air_C: filled(room.hours, temp_C),
+    masses: Float64Array.from({ length: room.hours * masses.length }, (_, i) => masses[i % masses.length]!),
+    count: masses.length,
   }
 }
 

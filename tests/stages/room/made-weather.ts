@@ -1,3 +1,4 @@
+import { constructionOf } from '#model/construction/described.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
 import type { SunHours } from '#model/sun/hours.ts'
@@ -69,8 +70,9 @@ export const ROOM: RoomSpec = {
   width_m: 4,
   height_m: 2.5,
   azimuth_deg: 180,
-  roofU_Wm2K: 0.35,
-  wallU_Wm2K: 0.45,
+  terrain: 'open',
+  roof: constructionOf({ U_Wm2K: 0.35, mass_kgm2: 25, place: 'inside' }),
+  wall: constructionOf({ U_Wm2K: 0.45, mass_kgm2: 30, place: 'inside' }),
   roofReflectance_frac: 0.3,
   roofEmittance_frac: 0.9,
   wallReflectance_frac: 0.4,
@@ -88,11 +90,11 @@ export const ROOM: RoomSpec = {
   gains_W: Array<number>(24).fill(0),
   moisture_kgh: 0,
   contents_Jm2K: 15000,
-  fabric_Jm2K: 17000,
   slabThickness_m: 0.1,
   slabConductivity_WmK: 1.35,
   slabDensity_kgm3: 2000,
   slabSpecificHeat_JkgK: 1000,
   slabInsulation_m2KW: 0,
   groundConductivity_WmK: 2,
+  pipesInSlab: false,
 }

@@ -1,3 +1,4 @@
+import { roomSpecOf } from '#model/scenario/to-specs.ts'
 import { describe, expect, it } from 'vitest'
 import { roomGeometry } from '#model/room/geometry.ts'
 import { parseScenario } from '#model/scenario/parse.ts'
@@ -18,7 +19,7 @@ describe.each(PRESETS.map((preset) => [preset.id, preset] as const))('%s', (_id,
   })
 
   it('has windows that fit its walls', () => {
-    expect(roomGeometry(withPreset(defaultScenario(), preset).room).opaqueWall_m2).toBeGreaterThan(0)
+    expect(roomGeometry(roomSpecOf(withPreset(defaultScenario(), preset))).opaqueWall_m2).toBeGreaterThan(0)
   })
 
   it('says that it is invented', () => {

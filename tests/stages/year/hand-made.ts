@@ -2,10 +2,13 @@ import type { LoopDuty } from '#model/loop/spec.ts'
 import type { PanelSpec } from '#model/panel/spec.ts'
 import { reducePanelHours } from '#model/panel/reduce.ts'
 import type { PanelHours } from '#model/panel/hours.ts'
-import type { RoomModel } from '#model/room/spec.ts'
+import { CONVECTION_INSIDE_Wm2K, FILM_INSIDE_Wm2K } from '#model/room/films.ts'
+import { withRows } from '#model/room/network.ts'
+import type { FaceGroup, RoomNetwork } from '#model/room/spec.ts'
 import type { SkyHours } from '#model/sky/hours.ts'
 import type { StoreModel } from '#model/store/spec.ts'
 import type { Plant } from '#model/year/inputs.ts'
+import type { YearKernel } from '#model/year/kernel.ts'
 import type { PlanSpec } from '#model/year/plan.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 
@@ -15,44 +18,100 @@ const column = (hours: number, value: number): Float64Array => new Float64Array(
 export interface HandMadeRoom {
   readonly hours: number
   readonly air_JK: number
+  /** A lump behind the film of its faces, and what ties it to the air and to outdoors. */
   readonly fabric_JK?: number
-  readonly slab_JK?: number
-  readonly airOut_WK?: number
   readonly fabricOut_WK?: number
   readonly airFabric_WK?: number
+  /** The same for a floor with pipes; without a tie it touches a thousandth of a square metre of air. */
+  readonly slab_JK?: number
   readonly airSlab_WK?: number
+  readonly ground_C?: number
+  readonly slabOut_WK?: number
+  readonly airOut_WK?: number
   readonly outdoor_C?: Float64Array
+  /** Given to the air by the outdoor air, as a heater would. */
   readonly power_W?: number
+  readonly gains_W?: number
   readonly dewPoint_C?: number
   readonly nightVent_WK?: number
 }
 
-/** A room of three nodes with the numbers of a textbook: the slab stands alone unless it is tied to the air. */
-export function handMadeRoom(made: HandMadeRoom): RoomModel {
-  const { hours, airOut_WK = 0, fabricOut_WK = 0, power_W = 0 } = made
-  const outdoor_C = made.outdoor_C ?? column(hours, 0)
+/** A lump of one mode: a capacity at one temperature right behind its faces. */
+export function lump(
+  name: FaceGroup['name'],
+  area_m2: number,
+  capacity_JK: number,
+  outside: { readonly temp_C: Float64Array; readonly through_WK: number } | null,
+): FaceGroup {
+  const capacity_Jm2K = capacity_JK / area_m2
+  const shape = Float64Array.of(1 / Math.sqrt(capacity_Jm2K))
   return {
+    name,
+    area_m2,
+    modes: {
+      count: 1,
+      decay_1s: Float64Array.of(FILM_INSIDE_Wm2K / capacity_Jm2K),
+      inner: shape,
+      outer: shape,
+      pipe: name === 'floor' ? shape : new Float64Array(1),
+      held: Float64Array.of(Math.sqrt(capacity_Jm2K)),
+      innerConductance_Wm2K: FILM_INSIDE_Wm2K,
+      outerResistance_m2KW: 0,
+    },
+    outside:
+      outside === null
+        ? null
+        : {
+            temp_C: outside.temp_C,
+            film_Wm2K: column(outside.temp_C.length, Math.max(1e-12, outside.through_WK / area_m2)),
+          },
+    sunShare: 0,
+    areaShare: 0,
+  }
+}
+
+/** A room of lumps with the numbers of a textbook. */
+export function handMadeRoom(made: HandMadeRoom): RoomNetwork {
+  const { hours, airOut_WK = 0, power_W = 0 } = made
+  const outdoor_C = made.outdoor_C ?? column(hours, 0)
+  const areaOf = (tie_WK: number | undefined) => Math.max(1e-3, (tie_WK ?? 0) / CONVECTION_INSIDE_Wm2K)
+  const groups: FaceGroup[] = []
+  if (made.fabric_JK !== undefined)
+    groups.push(
+      lump('wall', areaOf(made.airFabric_WK), made.fabric_JK, {
+        temp_C: outdoor_C,
+        through_WK: made.fabricOut_WK ?? 0,
+      }),
+    )
+  if (made.slab_JK !== undefined)
+    groups.push(
+      lump('floor', areaOf(made.airSlab_WK), made.slab_JK, {
+        temp_C: column(hours, made.ground_C ?? 0),
+        through_WK: made.slabOut_WK ?? 0,
+      }),
+    )
+  const inner_m2 = groups.reduce((sum, { area_m2 }) => sum + area_m2, 0)
+  return withRows({
     hours,
     floor_m2: 20,
     volume_m3: 50,
     airCapacity_JK: made.air_JK,
-    fabricCapacity_JK: made.fabric_JK ?? 1e6,
-    slabCapacity_JK: made.slab_JK ?? 1e6,
-    airFabric_WK: made.airFabric_WK ?? 0,
-    airSlab_WK: made.airSlab_WK ?? 0,
-    slabLoss_WK: 0,
-    fabricLoss_WK: column(hours, fabricOut_WK),
-    airLoss_WK: column(hours, airOut_WK),
-    airDrive_W: outdoor_C.map((out_C) => airOut_WK * out_C + power_W),
-    fabricDrive_W: outdoor_C.map((out_C) => fabricOut_WK * out_C),
-    slabDrive_W: column(hours, 0),
+    groups: groups.map((group) => ({ ...group, areaShare: group.area_m2 / inner_m2 })),
+    windows: null,
+    ventilation_WK: column(hours, airOut_WK),
+    outdoor_C: airOut_WK > 0 ? outdoor_C.map((out_C) => out_C + power_W / airOut_WK) : outdoor_C,
+    sun_W: column(hours, 0),
+    gains_W: column(hours, made.gains_W ?? 0),
     nightVent_WK: made.nightVent_WK ?? 0,
     night: new Uint8Array(hours).fill(1),
-    outdoor_C,
     indoorDewPoint_C: column(hours, made.dewPoint_C ?? -30),
-    operativeWeights: [1, 0, 0],
-    sunAndGains: { sun_W: column(hours, 0), gains_W: column(hours, power_W), toSlab_W: column(hours, 0) },
-  }
+  })
+}
+
+/** Puts the whole room, and the tank, at one temperature. */
+export function startAt(kernel: YearKernel, room: RoomNetwork, temp_C: number): void {
+  const masses = room.groups.flatMap(({ modes }) => Array.from(modes.held, (e) => e * temp_C))
+  kernel.setRoom(temp_C, masses)
 }
 
 /** Weather of one steady night. */

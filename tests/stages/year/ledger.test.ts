@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { Spine } from '#model/answer.ts'
 import { designOf } from '#model/scenario/design.ts'
 import type { Prepared } from '#model/scenario/prepared.ts'
+import type { RoomNetwork } from '#model/room/spec.ts'
 import type { YearInputs } from '#model/year/inputs.ts'
 import type { YearResult } from '#model/year/result.ts'
 import { simulateYear } from '#model/year/simulate.ts'
@@ -72,24 +73,42 @@ function assertNumbers(year: YearResult): void {
  * A pump far too strong for its tubes does heat its tank: its heat has only the panel to leave by.
  */
 function assertBetween(year: YearResult, { room, plant }: YearInputs, { weather, panel }: Prepared): void {
+  // What sunlight and gains would warm the room by if only air change and faces of 2.5 W/m²K carried it away.
+  const inside_K = Math.max(
+    ...room.sun_W.map((sun_W, h) => (sun_W + room.gains_W[h]!) / leastLoss_WK(room, h)),
+  )
   const tied = [
     weather.airTemp_C,
-    room.airDrive_W.map((drive, h) => drive / room.airLoss_WK[h]!),
-    room.fabricDrive_W.map((drive, h) => drive / room.fabricLoss_WK[h]!),
-    room.slabDrive_W.map((drive) => drive / room.slabLoss_WK),
+    ...room.groups.flatMap(({ outside }) => (outside === null ? [] : [outside.temp_C])),
+    ...(room.windows === null ? [] : [room.windows.outside.temp_C]),
   ]
   const rest_C = panel.equilibrium_C
   const lowest = Math.min(...tied.map((column) => Math.min(...column)), Math.min(...rest_C) - WET_K)
   const highest = Math.max(...tied.map((column) => Math.max(...column)), Math.max(...rest_C) + WET_K)
   const { store, loop } = plant!
-  const fan_K = store.deliveryPower_W / Math.min(...room.airLoss_WK)
+  const fan_K = store.deliveryPower_W / Math.min(...room.ventilation_WK.map((_, h) => leastLoss_WK(room, h)))
   const shed_WK = plant!.fieldFactor_frac * loop.area_m2 * Math.min(...panel.conductance_Wm2K)
   const pump_K = loop.pumpPower_W * (1 / shed_WK + 1 / (loop.area_m2 * loop.fluidToPlate_Wm2K))
-  const columns = ['room_C', 'air_C', 'fabric_C', 'slab_C', 'store_C', 'storeTop_C', 'plate_C'] as const
+  const columns = ['room_C', 'air_C', 'radiant_C', 'slab_C', 'store_C', 'storeTop_C', 'plate_C'] as const
   for (const name of columns) {
     expect(Math.min(...year[name]), `coldest ${name}`).toBeGreaterThanOrEqual(lowest - OVERSHOOT_K)
     expect(Math.max(...year[name]), `hottest ${name}`).toBeLessThanOrEqual(
-      highest + fan_K + pump_K + OVERSHOOT_K,
+      highest + inside_K + fan_K + pump_K + OVERSHOOT_K,
     )
   }
+}
+
+/** Air change, and steady heat through glass, walls and roof, W/K: what any gain must at least leave by. */
+function leastLoss_WK(room: RoomNetwork, h: number): number {
+  const walls = room.groups.reduce((sum, { modes, area_m2, outside }) => {
+    if (outside === null) return sum
+    const steady = modes.decay_1s.reduce(
+      (all, decay, k) => all + (modes.inner[k]! * modes.outer[k]!) / decay,
+      0,
+    )
+    const far = modes.decay_1s.reduce((all, decay, k) => all + modes.outer[k]! ** 2 / decay, 0)
+    const outer = 1 / (1 / outside.film_Wm2K[h]! + modes.outerResistance_m2KW)
+    return sum + (area_m2 * modes.innerConductance_Wm2K * steady * outer) / (1 + outer * far)
+  }, 0)
+  return room.ventilation_WK[h]! + walls
 }

@@ -6,7 +6,7 @@ import { PlateStep } from '#model/year/plate-step.ts'
 import { addLayers, turnOver } from '#model/year/tank-layers.ts'
 import { nodesOf, type Nodes } from '#model/year/nodes.ts'
 import type { PlateCourse } from '#model/year/plate-course.ts'
-import { bareLoop, bareTank, handMadeRoom, linearPanel, plantOf } from './hand-made.ts'
+import { bareLoop, bareTank, linearPanel, plantOf } from './hand-made.ts'
 
 /* Label: exact. The year's parts one by one against their own equations, written out here another way. */
 
@@ -169,9 +169,7 @@ describe('the plate over one step', () => {
 describe('layers of a tank', () => {
   const store = bareTank([4e5, 4e5, 4e5], [0, 0, 0], { betweenLayers_WK: 0.5 })
   const nodes = nodesOf({
-    room: handMadeRoom({ hours: 1, air_JK: 1e6 }),
     plant: plantOf(linearPanel(1, 8, 5, 1000), bareLoop(6, 3, 120), store),
-    nightVentStop_C: 0,
   })
   const running = {
     flow: { rate_WK: 3, backTop: 0.4, backPlate: 0.5, backConst_C: 1.5 },

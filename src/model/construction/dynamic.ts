@@ -1,12 +1,10 @@
-import { minus, ONE, over, plus, scaled, size, times, type Complex } from '#model/room/complex.ts'
-
-/** A layer of a wall, floor or roof. */
-export interface Layer {
-  readonly thickness_m: number
-  readonly conductivity_WmK: number
-  readonly density_kgm3: number
-  readonly specificHeat_JkgK: number
-}
+import { minus, ONE, over, plus, scaled, size, times, type Complex } from '#model/construction/complex.ts'
+import {
+  bareResistanceOf_m2KW,
+  isResistance,
+  type Construction,
+  type Layer,
+} from '#model/construction/layer.ts'
 
 /** How a construction answers a temperature that swings with one period. ISO 13786:2017. */
 export interface DynamicProperties {
@@ -32,22 +30,22 @@ type Matrix = readonly [Complex, Complex, Complex, Complex]
  * hours. Throws RangeError for no layers or a layer number that is not above 0. Source: ISO 13786:2017, 6.2–7.3.
  */
 export function dynamicProperties(
-  layers: readonly Layer[],
+  layers: Construction,
   inside_m2KW = 0.13,
   outside_m2KW = 0.04,
   period_h = 24,
 ): DynamicProperties {
-  checkLayers(layers)
+  if (layers.length === 0) throw new RangeError('a construction needs at least one layer')
+  const bare_m2KW = bareResistanceOf_m2KW(layers)
   const chain: Matrix[] = [
     resistanceMatrix(inside_m2KW),
-    ...layers.map((layer) => layerMatrix(layer, period_h * 3600)),
+    ...layers.map((part) =>
+      isResistance(part) ? resistanceMatrix(part.resistance_m2KW) : layerMatrix(part, period_h * 3600),
+    ),
     resistanceMatrix(outside_m2KW),
   ]
   const [z11, z12, , z22] = chain.reduce((inner, outer) => product(outer, inner))
-  const resistance =
-    inside_m2KW +
-    outside_m2KW +
-    layers.reduce((sum, layer) => sum + layer.thickness_m / layer.conductivity_WmK, 0)
+  const resistance = inside_m2KW + outside_m2KW + bare_m2KW
   const y12 = over(scaled(ONE, -1), z12)
   const capacity = (z: Complex) => ((period_h * 3600) / (2 * Math.PI)) * size(over(minus(z, ONE), z12))
   return {
@@ -65,12 +63,6 @@ export function dynamicProperties(
 function lateShift_h(y12: Complex, period_h: number): number {
   const shift_h = (period_h / (2 * Math.PI)) * Math.atan2(y12.im, y12.re)
   return shift_h > 0 ? shift_h - period_h : shift_h
-}
-
-function checkLayers(layers: readonly Layer[]): void {
-  if (layers.length === 0) throw new RangeError('a construction needs at least one layer')
-  for (const [name, value] of layers.flatMap((layer) => Object.entries(layer)))
-    if (!(value > 0)) throw new RangeError(`layer ${name} must be above 0, got ${value}`)
 }
 
 function resistanceMatrix(resistance_m2KW: number): Matrix {
