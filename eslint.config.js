@@ -60,6 +60,16 @@ const SHELL = '^\\.{1,2}/(.*/)?shell/'
 const LAYERS = [
   forbidden(['src/model/*.ts'], [PURE]),
   forbidden(
+    ['src/studies/**'],
+    [
+      {
+        regex: '^(#(live|ui)/|svelte(/|$)|node:|\\$app/|\\$env/)',
+        message: 'src/studies is pure, and knows neither worker, pages nor shell.',
+      },
+      { regex: SHELL, message: 'src/studies does not know the shell.' },
+    ],
+  ),
+  forbidden(
     ['src/live/**'],
     [{ regex: `^#ui/|${SHELL}`, message: 'src/live knows neither pages nor shell.' }],
   ),

@@ -63,6 +63,7 @@ const CHECKS: Readonly<Record<string, () => Outcome>> = {
     once(
       runs('svelte-kit', 'sync') && runs('svelte-check', '--tsconfig', './tsconfig.json'),
       runs('tsc', '-p', 'src/model/tsconfig.json'),
+      runs('tsc', '-p', 'src/studies/tsconfig.json'),
     ),
   unit: () => vitest('unit'),
   build: () => once(runs('vite', 'build', '--logLevel', 'warn')),

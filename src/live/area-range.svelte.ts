@@ -1,7 +1,6 @@
-import { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { RangeRun } from '#live/range-run.svelte.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 
 /** The 10 and 90 % areas; `high_m2` is null where some draws have no area that is enough. */
 export interface AreaRange {
@@ -25,7 +24,7 @@ export class AreaRangeRun {
   }
 
   start(answer: LiveAnswer, weather: WeatherRecord): void {
-    void this.run.start({ scenario: answer.scenario, sizing: answer.sizing, draws: USUAL_DRAWS }, weather)
+    void this.run.start({ scenario: answer.scenario, sizing: answer.sizing }, weather)
   }
 
   /** The answer is on the move: a range around the old one is of no use. */

@@ -59,7 +59,7 @@ export class CompareRun {
       if (turn !== this.#turn || climates.length === 0) return
       this.#asked = scenario
       this.total = this.count
-      void this.run.start({ base: sizedAfresh(scenario), axes: { climates, ...axes } }, climates[0]!.weather)
+      void this.run.start({ scenario, axes: { climates, ...axes } }, climates[0]!.weather)
     } catch (reason) {
       if (turn === this.#turn) this.climateProblems = problemsOf(reason)
     }
@@ -73,15 +73,5 @@ export class CompareRun {
   /** False once the description has changed since. */
   isFor(scenario: Scenario): boolean {
     return this.#asked === scenario
-  }
-}
-
-/** Only designs sized for one target can be set side by side: an own area and tank are sized again. */
-function sizedAfresh(scenario: Scenario): Scenario {
-  if (scenario.target.autoArea) return scenario
-  return {
-    ...scenario,
-    target: { ...scenario.target, autoArea: true },
-    store: { ...scenario.store, autoVolume: true },
   }
 }

@@ -1,7 +1,7 @@
 import { ProblemError, type Problem } from '#model/problem.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import type { Reply, Request } from '#live/messages.ts'
-import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
+import type { Verb } from '#studies/index.ts'
+import type { Input, Output, Reply, Request } from '#live/messages.ts'
 
 interface Waiting {
   readonly resolve: (output: never) => void
@@ -11,7 +11,7 @@ interface Waiting {
 
 /**
  * Seconds awake without a word after which a worker counts as dead: a browser short of memory may end one without
- * telling. The longest task says how far it is every few seconds.
+ * telling. The longest study says how far it is every few seconds.
  */
 const SILENCE_S = 120
 
@@ -32,22 +32,22 @@ export class Engine {
   #watch: ReturnType<typeof setInterval> | undefined
   readonly #waiting = new Map<number, Waiting>()
 
-  run<K extends TaskName>(
-    name: K,
-    input: TaskInput<K>,
+  run<V extends Verb>(
+    verb: V,
+    input: Input<V>,
     weather: WeatherRecord,
-    onProgress: (share: number, soFar?: TaskOutput<K>) => void = () => {},
-  ): Promise<TaskOutput<K>> {
+    onProgress: (share: number, soFar?: Output<V>) => void = () => {},
+  ): Promise<Output<V>> {
     const worker = this.#started()
     if (this.#weather !== weather) {
       this.#post(worker, { kind: 'weather', record: weather })
       this.#weather = weather
     }
     const id = this.#nextId++
-    return new Promise<TaskOutput<K>>((resolve, reject) => {
+    return new Promise<Output<V>>((resolve, reject) => {
       this.#watchOver()
       this.#waiting.set(id, { resolve: resolve as (output: never) => void, reject, onProgress })
-      this.#post(worker, { kind: 'task', id, name, input } as Request)
+      this.#post(worker, { kind: 'ask', id, verb, input } as Request)
     })
   }
 

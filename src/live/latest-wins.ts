@@ -1,15 +1,16 @@
 import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Verb } from '#studies/index.ts'
 import { Engine, Stopped } from '#live/engine.ts'
-import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
+import type { Input, Output } from '#live/messages.ts'
 
-export interface Question<K extends TaskName> {
-  readonly input: TaskInput<K>
+export interface Question<V extends Verb> {
+  readonly input: Input<V>
   readonly weather: WeatherRecord
 }
 
 /** What a `LatestWins` reports to. `newest`: nothing newer waits. */
-export interface Listener<K extends TaskName> {
-  readonly take: (output: TaskOutput<K>, question: Question<K>, newest: boolean) => void
+export interface Listener<V extends Verb> {
+  readonly take: (output: Output<V>, question: Question<V>, newest: boolean) => void
   readonly fail: (reason: unknown, newest: boolean) => void
   readonly rest: () => void
 }
@@ -18,17 +19,17 @@ export interface Listener<K extends TaskName> {
  * A worker with a queue of one: one question is with it, at most one waits, the newest. Those between are never
  * asked. An answer in weather that has changed since is stale and dropped.
  */
-export class LatestWins<K extends TaskName> {
+export class LatestWins<V extends Verb> {
   readonly #engine: Engine
-  readonly #name: K
-  readonly #listener: Listener<K>
+  readonly #verb: V
+  readonly #listener: Listener<V>
   #busy = false
-  #next: Question<K> | null = null
+  #next: Question<V> | null = null
 
   /** @param engine  shared by queues whose questions build on one another */
-  constructor(name: K, listener: Listener<K>, engine = new Engine()) {
+  constructor(verb: V, listener: Listener<V>, engine = new Engine()) {
     this.#engine = engine
-    this.#name = name
+    this.#verb = verb
     this.#listener = listener
   }
 
@@ -37,7 +38,7 @@ export class LatestWins<K extends TaskName> {
     return this.#busy
   }
 
-  ask(question: Question<K>): void {
+  ask(question: Question<V>): void {
     this.#next = question
     if (!this.#busy) void this.#work()
   }
@@ -45,11 +46,11 @@ export class LatestWins<K extends TaskName> {
   async #work(): Promise<void> {
     this.#busy = true
     while (this.#next) {
-      const question: Question<K> = this.#next
+      const question: Question<V> = this.#next
       this.#next = null
       try {
-        const output = await this.#engine.run(this.#name, question.input, question.weather)
-        const waiting = this.#next as Question<K> | null
+        const output = await this.#engine.run(this.#verb, question.input, question.weather)
+        const waiting = this.#next as Question<V> | null
         if (waiting === null || waiting.weather === question.weather) {
           this.#listener.take(output, question, waiting === null)
         }

@@ -1,11 +1,12 @@
 import type { Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import { hold } from '#model/scenario/hold.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import type { AboutArea, NearDesign } from '#model/sizing/about.ts'
 import { Engine } from '#live/engine.ts'
 import { LatestWins, type Question } from '#live/latest-wins.ts'
 import { problemsOf } from '#live/problems-of.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 
 /** About the area of a description, under a hand that still moves a slider. */
 export interface FollowingArea extends AboutArea {
@@ -32,19 +33,19 @@ export class LiveRun {
   /** True while `answer` is not yet the answer to what is described. */
   updating = $state(false)
 
-  #asked: Question<'answer'> | null = null
+  #asked: Question<'size'> | null = null
   /** The weather `answer` was found in. */
   #answeredIn: WeatherRecord | null = null
   /** The weather the second worker has its stages ready for. */
   #warmIn: WeatherRecord | null = null
 
-  readonly #sizing = new LatestWins('answer', {
+  readonly #sizing = new LatestWins('size', {
     take: (answer, question, newest) => {
       this.answer = answer
       this.problems = []
       this.#answeredIn = question.weather
       this.#warmUp(question)
-      if (newest && question.input === this.#asked?.input) this.#stopFollowing()
+      if (newest && question.input.scenario === this.#asked?.input.scenario) this.#stopFollowing()
     },
     fail: (reason, newest) => {
       if (newest) this.problems = problemsOf(reason)
@@ -59,11 +60,11 @@ export class LiveRun {
   readonly #second = new Engine()
   #resting: ReturnType<typeof setTimeout> | undefined
 
-  readonly #about: LatestWins<'about'> = new LatestWins(
-    'about',
+  readonly #about: LatestWins<'follow'> = new LatestWins(
+    'follow',
     {
       take: (area, { input }) => {
-        this.following = { ...area, newest: input.scenario === this.#asked?.input }
+        this.following = { ...area, newest: input.scenario === this.#asked?.input.scenario }
       },
       // What is wrong is said by the sizing, which is asked the same.
       fail: () => {},
@@ -75,7 +76,7 @@ export class LiveRun {
   )
 
   readonly #judging = new LatestWins(
-    'answer',
+    'size',
     {
       take: (answer) => {
         if (this.updating) this.#preview = answer
@@ -94,12 +95,12 @@ export class LiveRun {
   ask(scenario: Scenario, weather: WeatherRecord): void {
     clearTimeout(this.#resting)
     this.#resting = undefined
-    this.#asked = { input: scenario, weather }
+    this.#asked = { input: { scenario }, weather }
     this.updating = true
     if (this.following) this.following = { ...this.following, newest: false }
     const before = this.answer?.sizing
     if (scenario.target.autoArea && before && before.kind !== 'own' && weather === this.#answeredIn) {
-      this.#about.ask({ input: { scenario, before: nearest(before, this.following) }, weather })
+      this.#about.ask({ input: { scenario, near: nearest(before, this.following) }, weather })
     } else this.#sizing.ask(this.#asked)
   }
 
@@ -109,7 +110,7 @@ export class LiveRun {
     if (!this.#asked) return
     const { input, weather } = this.#asked
     if (this.answer && this.following?.newest) {
-      this.#judge(withDesignHeld(input, this.following, this.answer), weather)
+      this.#judge(withDesignHeld(input.scenario, this.following, this.answer), weather)
     }
     this.#sizing.ask(this.#asked)
   }
@@ -120,24 +121,24 @@ export class LiveRun {
   }
 
   /** Lets the second worker do its slow first runs, what follows and what judges, before the first slider is touched. */
-  #warmUp({ input, weather }: Question<'answer'>): void {
+  #warmUp({ input, weather }: Question<'size'>): void {
     if (this.#warmIn === weather || !this.answer) return
     this.#warmIn = weather
-    this.#judge(withDesignHeld(input, this.answer.sizing, this.answer), weather)
-    if (input.target.autoArea) void this.#tryFollowing({ input, weather }, this.answer.sizing)
+    this.#judge(withDesignHeld(input.scenario, this.answer.sizing, this.answer), weather)
+    if (input.scenario.target.autoArea) void this.#tryFollowing({ input, weather }, this.answer.sizing)
   }
 
   /** Follows a few descriptions near by, for nobody, as long as nobody asks. */
-  async #tryFollowing({ input, weather }: Question<'answer'>, before: NearDesign): Promise<void> {
-    for (const scenario of nearby(input)) {
+  async #tryFollowing({ input, weather }: Question<'size'>, near: NearDesign): Promise<void> {
+    for (const scenario of nearby(input.scenario)) {
       if (this.#asked?.input !== input) return
       // A fault will be told when somebody asks.
-      await this.#second.run('about', { scenario, before }, weather).catch(() => {})
+      await this.#second.run('follow', { scenario, near }, weather).catch(() => {})
     }
   }
 
   #judge(held: Scenario, weather: WeatherRecord): void {
-    this.#judging.ask({ input: held, weather })
+    this.#judging.ask({ input: { scenario: held }, weather })
   }
 }
 
@@ -168,9 +169,6 @@ function tankFor(area_m2: number, answer: NearDesign): number {
 /** The description with an area, and the tank in proportion to an answer's, in place of those to be chosen. */
 function withDesignHeld(scenario: Scenario, { area_m2 }: { area_m2: number }, near: LiveAnswer): Scenario {
   const volume_m3 = tankFor(area_m2, near.sizing)
-  const store =
-    scenario.store.autoVolume && volume_m3 > 0
-      ? { ...scenario.store, autoVolume: false, volume_m3 }
-      : scenario.store
-  return { ...scenario, store, target: { ...scenario.target, autoArea: false, area_m2 } }
+  const sized = scenario.store.autoVolume && volume_m3 > 0
+  return hold(scenario, sized ? { area_m2, storeVolume_m3: volume_m3 } : { area_m2 })
 }

@@ -1,43 +1,44 @@
 import type { Problem } from '#model/problem.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Verb } from '#studies/index.ts'
 import { Engine, Stopped } from '#live/engine.ts'
 import { problemsOf } from '#live/problems-of.ts'
-import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
+import type { Input, Output } from '#live/messages.ts'
 
 /**
  * Work that takes seconds (range, map, comparison), in a worker of its own so that dragging stays quick.
  * Starting again or stopping ends what was running at once.
  */
-export class LongRun<K extends TaskName> {
+export class LongRun<V extends Verb> {
   /** Whole once `running` is false, unless it was stopped; of some tasks what there is so far, until then. */
-  result = $state.raw<TaskOutput<K> | null>(null)
+  result = $state.raw<Output<V> | null>(null)
   /** What the result answers: compare by identity with what is described now to see if it is out of date. */
-  resultFor = $state.raw<TaskInput<K> | null>(null)
+  resultFor = $state.raw<Input<V> | null>(null)
   problems = $state.raw<readonly Problem[]>([])
   running = $state(false)
   /** 0…1 while running. */
   share = $state(0)
 
-  readonly #name: K
+  readonly #verb: V
   readonly #engine = new Engine()
   #turn = 0
 
-  constructor(name: K) {
-    this.#name = name
+  constructor(verb: V) {
+    this.#verb = verb
   }
 
-  async start(input: TaskInput<K>, weather: WeatherRecord): Promise<void> {
+  async start(input: Input<V>, weather: WeatherRecord): Promise<void> {
     const turn = ++this.#turn
     if (this.running) this.#engine.stop()
     this.running = true
     this.share = 0
     this.problems = []
     try {
-      const take = (result: TaskOutput<K>) => {
+      const take = (result: Output<V>) => {
         this.result = result
         this.resultFor = input
       }
-      const result = await this.#engine.run(this.#name, input, weather, (share, soFar) => {
+      const result = await this.#engine.run(this.#verb, input, weather, (share, soFar) => {
         if (turn !== this.#turn) return
         this.share = share
         if (soFar !== undefined) take(soFar)

@@ -1,16 +1,13 @@
-import { hasTank, sameBesidesDesign } from '#model/scenario/map-design.ts'
-import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
-import { mapAxes, type MapKind } from '#model/sizing/map-axes.ts'
+import { sameBesidesDesign } from '#model/scenario/map-design.ts'
+import type { Scenario } from '#model/scenario/fields.ts'
+import type { MapKind } from '#model/sizing/map-axes.ts'
+import { isTank } from '#model/store/tank.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { LongRun } from '#live/long-run.svelte.ts'
-import type { LiveAnswer, MapQuestion } from '#live/tasks.ts'
+import type { Input, LiveAnswer } from '#live/messages.ts'
 
 /** Same flow or tank, but for rounding on its way through a field. */
 const SAME_SHARE = 0.01
-/** The map is drawn around at least this much panel, m². */
-const LEAST_AREA_m2 = 1
-const LEAST_STORE_m3 = 0.02
-
 /** The design map around an answer. Adopting one of its points leaves it true; changing the room does not. */
 export class MapRun {
   readonly run = new LongRun('map')
@@ -26,32 +23,24 @@ export class MapRun {
 
   /** Kinds of map that an answer can have: without a tank only the flow is left to vary. */
   kindsFor(scenario: Scenario): readonly MapKind[] {
-    return hasTank(scenario) ? ['store', 'flow'] : ['flow']
+    return isTank(scenario.store.kind) ? ['store', 'flow'] : ['flow']
   }
 
   /** True when the map there is holds for this answer. */
   isFor(kind: MapKind, answer: LiveAnswer, weather: WeatherRecord | null): boolean {
     const question = this.run.resultFor
-    if (!question || this.#weather !== weather || question.axes.kind !== kind) return false
-    const held = question.held
+    if (!question || this.#weather !== weather || question.kind !== kind) return false
+    const { around } = question
     const [now, then] =
       kind === 'store'
-        ? [answer.sizing.flow_kgsm2, held.flow_kgsm2]
-        : [answer.storeVolume_m3, held.storeVolume_m3]
+        ? [answer.sizing.flow_kgsm2, around.flow_kgsm2]
+        : [answer.storeVolume_m3, around.storeVolume_m3]
     const same = Math.abs(now - then) <= SAME_SHARE * then
     return same && sameBesidesDesign(question.scenario, answer.scenario)
   }
 }
 
-function questionOf(kind: MapKind, { scenario, sizing, area_m2, storeVolume_m3 }: LiveAnswer): MapQuestion {
-  const held = { flow_kgsm2: sizing.flow_kgsm2, storeVolume_m3 }
-  const field = kind === 'store' ? FIELDS.store.volume_m3 : FIELDS.loop.flow_kgsm2
-  const other = kind === 'store' ? Math.max(storeVolume_m3, LEAST_STORE_m3) : held.flow_kgsm2
-  const most_m2 = scenario.target.maxArea_m2
-  const middle_m2 = Math.min(Math.max(area_m2, LEAST_AREA_m2), most_m2)
-  return {
-    scenario,
-    held,
-    axes: mapAxes(kind, middle_m2, other, { most_m2, least: field.min, most: field.max }),
-  }
+function questionOf(kind: MapKind, answer: LiveAnswer): Input<'map'> {
+  const { scenario, sizing, area_m2, storeVolume_m3 } = answer
+  return { scenario, kind, around: { area_m2, storeVolume_m3, flow_kgsm2: sizing.flow_kgsm2 } }
 }

@@ -1,20 +1,36 @@
+import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
+import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Problem } from '#model/problem.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
-import type { TaskInput, TaskName, TaskOutput } from '#live/tasks.ts'
 
-/** What the page asks of a worker. Weather is sent once and kept; every task after it runs in that weather. */
+/** What crosses to the page: the answer without the panel's coefficient columns, which no page shows. */
+export type LiveAnswer = Omit<DesignAnswer, 'panel'>
+
+type ForPage<Result> = Result extends DesignAnswer ? LiveAnswer : Result
+
+/** A question as a page asks it: the weather is sent once and kept by the worker. */
+export type Input<V extends Verb> = Omit<RequestOf<V>, 'weather'>
+/** What comes back of it. */
+export type Output<V extends Verb> = ForPage<ResultOf<V>>
+
+/** What the page asks of a worker. Every question runs in the weather that was sent last. */
 export type Request =
   | { readonly kind: 'weather'; readonly record: WeatherRecord }
-  | { [K in TaskName]: { kind: 'task'; id: number; name: K; input: TaskInput<K> } }[TaskName]
+  | {
+      readonly kind: 'ask'
+      readonly id: number
+      readonly verb: Verb
+      readonly input: Input<Verb>
+    }
 
 /** What a worker says back. `id` is the request's; a reply whose id nobody waits for is dropped. */
 export type Reply =
-  | { readonly kind: 'done'; readonly id: number; readonly output: TaskOutput<TaskName> }
+  | { readonly kind: 'done'; readonly id: number; readonly output: Output<Verb> }
   | {
       readonly kind: 'progress'
       readonly id: number
       readonly share: number
-      /** What there is of the output already, of tasks that can show it as it grows. */
-      readonly soFar?: TaskOutput<TaskName>
+      /** What there is of the output already, of questions that can show it as it grows. */
+      readonly soFar?: Output<Verb>
     }
   | { readonly kind: 'failed'; readonly id: number; readonly problems: readonly Problem[] }

@@ -1,16 +1,17 @@
 import type { Problem } from '#model/problem.ts'
-import { spreadOfAreas } from '#model/scenario/draws.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { LongRun } from '#live/long-run.svelte.ts'
-import type { RangeQuestion } from '#live/tasks.ts'
+import type { Input } from '#live/messages.ts'
+import { joinRange } from '#studies/range.ts'
+import { USUAL_DRAWS } from '#studies/usual.ts'
 
 /** The draws of a range, shared out between two workers and joined. */
 export class RangeRun {
   result = $state.raw<UncertaintyResult | null>(null)
   /** What the result answers: compare by identity with what is described now. */
-  resultFor = $state.raw<RangeQuestion | null>(null)
-  readonly #shares = [new LongRun('draws'), new LongRun('draws')] as const
+  resultFor = $state.raw<Input<'range'> | null>(null)
+  readonly #shares = [new LongRun('drawAreas'), new LongRun('drawAreas')] as const
 
   get running(): boolean {
     return this.#shares.some((one) => one.running)
@@ -25,18 +26,18 @@ export class RangeRun {
     return this.#shares.flatMap((one) => one.problems).slice(0, 1)
   }
 
-  async start(question: RangeQuestion, weather: WeatherRecord): Promise<void> {
-    const { draws } = question
+  async start(question: Input<'range'>, weather: WeatherRecord): Promise<void> {
+    const { draws = USUAL_DRAWS } = question
     const half = Math.ceil(draws / 2)
     const parts = [
-      { ...question, from: 0, to: half },
-      { ...question, from: half, to: draws },
+      { ...question, draws, from: 0, to: half },
+      { ...question, draws, from: half, to: draws },
     ] as const
     await Promise.all(this.#shares.map((one, i) => one.start(parts[i]!, weather)))
     if (this.#shares.some((one, i) => one.resultFor !== parts[i])) return
-    this.result = spreadOfAreas(
+    this.result = joinRange(
       question.scenario,
-      this.#shares.flatMap((one) => one.result ?? []),
+      this.#shares.map((one) => one.result ?? []),
     )
     this.resultFor = question
   }

@@ -1,22 +1,19 @@
 import type { DesignRanges } from '#model/sheet/ranges.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 import { LongRun } from '#live/long-run.svelte.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import type { Workbench } from '#live/workbench.svelte.ts'
-
-/** Draws behind the months' ranges: enough for 10 and 90 %, few enough to wait for. */
-const DRAWS = 30
 
 /** Ranges of what the built design does, for the sheet. */
 export class SheetRangeRun {
-  readonly run = new LongRun('sheetRanges')
+  readonly run = new LongRun('expected')
   #answer = $state.raw<LiveAnswer | null>(null)
 
   start(answer: LiveAnswer, weather: WeatherRecord): void {
     this.#answer = answer
     const { scenario, area_m2, storeVolume_m3, loop } = answer
     const built = { area_m2, storeVolume_m3, flow_kgsm2: loop.flow_kgs / area_m2 }
-    void this.run.start({ scenario, built, draws: DRAWS }, weather)
+    void this.run.start({ scenario, built }, weather)
   }
 
   /** The ranges of exactly this answer, or null while there are none. */

@@ -1,9 +1,16 @@
 import type { WeatherRecord } from '#model/weather/record.ts'
 
-/** Beginning of each hour in local standard time, `YYYY-MM-DDTHH:MM`. */
+const HOUR_MS = 3_600_000
+
+/** Beginning of one hour in local standard time, `YYYY-MM-DDTHH:MM`. */
+export function stampOfHour(
+  { start_utcMs, site }: Pick<WeatherRecord, 'start_utcMs' | 'site'>,
+  hour: number,
+): string {
+  return new Date(start_utcMs + (site.utcOffset_h + hour) * HOUR_MS).toISOString().slice(0, 16)
+}
+
+/** The same of every hour of a record. */
 export function stampsOf(weather: WeatherRecord): string[] {
-  const start_ms = weather.start_utcMs + weather.site.utcOffset_h * 3_600_000
-  return Array.from({ length: weather.hours }, (_, h) =>
-    new Date(start_ms + h * 3_600_000).toISOString().slice(0, 16),
-  )
+  return Array.from({ length: weather.hours }, (_, hour) => stampOfHour(weather, hour))
 }

@@ -33,7 +33,7 @@ export function importsOf(text: string): string[] {
 
 /** The file an import leads to, from the root; null for a package. */
 export function targetOf(from: string, specifier: string): string | null {
-  const alias = /^#(model|live|ui)\/(.+)$/.exec(specifier)
+  const alias = /^#(model|studies|live|ui)\/(.+)$/.exec(specifier)
   if (alias !== null) return `src/${alias[1]}/${alias[2]}`
   if (!specifier.startsWith('.')) return null
   const folder = from.slice(0, from.lastIndexOf('/'))

@@ -1,7 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { LatestWins } from '#live/latest-wins.ts'
-import type { Reply, Request } from '#live/messages.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+import type { Input, Reply, Request } from '#live/messages.ts'
 import { defaultScenario } from '#model/scenario/schema.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
 
@@ -23,21 +22,23 @@ class FakeWorker extends EventTarget {
     this.ended = true
   }
   get tasks() {
-    return this.told.filter((request) => request.kind === 'task')
+    return this.told.filter((request) => request.kind === 'ask')
   }
 }
 
 const summer = { site: { name: 'summer' } } as unknown as WeatherRecord
 const winter = { site: { name: 'winter' } } as unknown as WeatherRecord
-const named = (name: string): Scenario => ({ ...defaultScenario(), job: { name, note: '' } })
+const named = (name: string): Input<'size'> => ({
+  scenario: { ...defaultScenario(), job: { name, note: '' } },
+})
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0))
 
 function listening() {
   const taken: string[] = []
   const failed: string[] = []
   let rests = 0
-  const run = new LatestWins('answer', {
-    take: (_, question) => taken.push(question.input.job.name),
+  const run = new LatestWins('size', {
+    take: (_, question) => taken.push(question.input.scenario.job.name),
     fail: (reason) => failed.push(String(reason)),
     rest: () => (rests += 1),
   })
@@ -66,9 +67,10 @@ describe('questions that follow a slider', () => {
     await reply(worker, 0)
     await reply(worker, 1)
     expect(taken).toEqual(['first', 'newest'])
-    expect(
-      worker.tasks.map((task) => (task.kind === 'task' ? (task.input as Scenario).job.name : '')),
-    ).toEqual(['first', 'newest'])
+    expect(worker.tasks.map((task) => (task.input as Input<'size'>).scenario.job.name)).toEqual([
+      'first',
+      'newest',
+    ])
     expect(rests()).toBe(1)
   })
 
@@ -80,7 +82,7 @@ describe('questions that follow a slider', () => {
     run.ask({ input: named('b'), weather: summer })
     await reply(worker, 1)
     run.ask({ input: named('c'), weather: winter })
-    expect(worker.told.map(({ kind }) => kind)).toEqual(['weather', 'task', 'task', 'weather', 'task'])
+    expect(worker.told.map(({ kind }) => kind)).toEqual(['weather', 'ask', 'ask', 'weather', 'ask'])
   })
 
   test('an answer in weather that has changed since is dropped as stale', async () => {

@@ -1,49 +1,29 @@
-import { Spine } from '#model/answer.ts'
 import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import { estimateCoatings } from '#model/bench/estimate.ts'
-import { nextReading } from '#model/bench/next-reading.ts'
 import type { BenchReadings } from '#model/bench/reading.ts'
-import { batchQuantities } from '#model/coating/batch.ts'
-import { DEMO_JOB, DEMO_RECIPE } from '#model/coating/batch-recipe.ts'
-import { asBuiltCheck } from '#model/comparison/as-built-check.ts'
+import { DEMO_RECIPE } from '#model/coating/batch-recipe.ts'
 import type { Fault } from '#model/comparison/as-built-hypotheses.ts'
-import { asBuiltInputs } from '#model/comparison/as-built-inputs.ts'
-import { inventedLogFile } from '#model/comparison/as-built-invented.ts'
-import { openLog } from '#model/comparison/as-built-open.ts'
-import { comparisonCases } from '#model/comparison/cases.ts'
-import { comparisonRun } from '#model/comparison/run.ts'
-import { LOOP_TEMP_C } from '#model/loop/duty.ts'
-import { fluidProperties } from '#model/loop/fluid.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
-import { mapTaskOf } from '#model/scenario/map-task.ts'
-import { builderSheet } from '#model/sheet/builder-sheet.ts'
-import { designMap } from '#model/sizing/design-map.ts'
+import { hold } from '#model/scenario/hold.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import { createStudies, finish } from '#studies/index.ts'
 
 /* What the recorded answers ask the program: the one file here that knows how it is asked. */
 
-const spine = new Spine()
-
-/** Runs a generator to its end. */
-function finished<Step, Result>(run: Generator<Step, Result>): Result {
-  for (;;) {
-    const step = run.next()
-    if (step.done === true) return step.value
-  }
-}
+const studies = createStudies()
 
 export function design(scenario: Scenario, weather: WeatherRecord): DesignAnswer {
-  return spine.answer(scenario, weather)
+  return finish(studies.size({ scenario, weather })).result
 }
 
 /** The scenario with an area of its own. */
 export function withOwnArea(scenario: Scenario, area_m2: number): Scenario {
-  return { ...scenario, target: { ...scenario.target, autoArea: false, area_m2 } }
+  return hold(scenario, { area_m2 })
 }
 
 export function range(scenario: Scenario, weather: WeatherRecord): unknown {
-  return finished(spine.uncertainty(scenario, weather, design(scenario, weather).sizing, 8))
+  const { sizing } = design(scenario, weather)
+  return finish(studies.range({ scenario, weather, sizing, draws: 8 })).result
 }
 
 /** Five areas by five tanks around the sized design. */
@@ -56,39 +36,35 @@ export function map(scenario: Scenario, weather: WeatherRecord): unknown {
     area_m2: shares.map((share) => share * middle_m2),
     other: shares.map((share) => share * Math.max(storeVolume_m3, 0.1)),
   } as const
-  const held = { flow_kgsm2: sizing.flow_kgsm2, storeVolume_m3 }
-  return finished(designMap(mapTaskOf(spine.prepare(scenario, weather), held), axes))
+  const around = { area_m2, flow_kgsm2: sizing.flow_kgsm2, storeVolume_m3 }
+  return finish(studies.map({ scenario, weather, kind: 'store', around, axes })).result
 }
 
 /** Two plans by two covers. */
 export function comparison(scenario: Scenario, name: string, weather: WeatherRecord): unknown {
-  const cases = comparisonCases(scenario, {
+  const axes = {
     climates: [{ name, weather }],
     plans: ['allDay', 'nightOnly'],
     coatings: ['own'],
     covers: ['bare', 'film'],
     cuts: [],
-  })
-  return finished(comparisonRun(cases, (one) => spine.answer(one.scenario, one.weather)))
+  } as const
+  return finish(studies.compare({ scenario, axes })).result
 }
 
 /** A logger file with a known fault, opened and judged. */
 export function asBuilt(scenario: Scenario, weather: WeatherRecord, fault: Fault, area_m2: number): unknown {
-  const { fluid, glycol_frac } = scenario.loop
-  const fluidDensity_kgm3 = fluidProperties(fluid, glycol_frac, LOOP_TEMP_C).density_kgm3
-  const wanted = { fault, firstDay: 180, days: 10, seed: 1, area_m2, fluidDensity_kgm3 }
-  const text = inventedLogFile(scenario, weather, wanted)
-  const opened = openLog(text, weather, { file: 'practice.csv', fluidDensity_kgm3 })
-  const result = asBuiltCheck(asBuiltInputs(scenario, opened.weather, opened.log, area_m2))
+  const wanted = { scenario, weather, fault, firstDay: 180, days: 10, seed: 1, area_m2 }
+  const text = finish(studies.practiceLog(wanted)).result
+  const file = 'practice.csv'
+  const { result } = finish(studies.checkAsBuilt({ scenario, weather, area_m2, file, text })).result
   return { ...result, inspections: result.inspections.length }
 }
 
 /** Field notes with every surface temperature moved by so much, K. */
 export function readings(warmer_K: number): unknown {
   const notes = moved(DEMO_READINGS, warmer_K) as BenchReadings
-  const estimate = estimateCoatings(notes)
-  const { samples, pairs, winds, residuals, scatter_frac } = estimate
-  return { samples, pairs, winds, residuals, scatter_frac, next: nextReading(notes, estimate) }
+  return { ...finish(studies.estimateCoating({ readings: notes })).result, warnings: [] }
 }
 
 function moved(value: unknown, by_K: number, name = ''): unknown {
@@ -100,9 +76,9 @@ function moved(value: unknown, by_K: number, name = ''): unknown {
 }
 
 export function paint(area_m2: number, coats: number): unknown {
-  return batchQuantities(DEMO_RECIPE, { ...DEMO_JOB, area_m2, coats })
+  return finish(studies.mixPaint({ recipe: DEMO_RECIPE, job: { area_m2, coats } })).result
 }
 
 export function sheet(scenario: Scenario, weather: WeatherRecord): unknown {
-  return builderSheet(design(scenario, weather))
+  return finish(studies.sheet({ answer: design(scenario, weather) })).result
 }

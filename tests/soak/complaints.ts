@@ -1,8 +1,9 @@
-import { Spine } from '#model/answer.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { runsInBursts } from '#model/scenario/design-remarks.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import { hold } from '#model/scenario/hold.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import { createStudies, finish, type Studies } from '#studies/index.ts'
 
 export interface Complaint {
   readonly index: number
@@ -28,7 +29,7 @@ export interface Comparisons {
 
 /** What is wrong with one scenario in one climate; empty when nothing is. Counts what it compares. */
 export function complaints(
-  spine: Spine,
+  studies: Studies,
   scenario: Scenario,
   climate: { readonly name: string; readonly weather: WeatherRecord },
   index: number,
@@ -36,20 +37,16 @@ export function complaints(
 ): Complaint[] {
   const say = (what: string): Complaint => ({ index, climate: climate.name, what })
   try {
-    const own = withArea(scenario, Math.max(0.5, Math.min(scenario.target.area_m2, 200)))
-    const answer = spine.answer(own, climate.weather)
+    const own = hold(scenario, { area_m2: Math.max(0.5, Math.min(scenario.target.area_m2, 200)) })
+    const answer = finish(studies.size({ scenario: own, weather: climate.weather })).result
     const heard = yearComplaints(answer)
     if (index % COMPARED_EVERY === 0)
-      heard.push(...comparedComplaints(spine, own, answer, climate.weather, comparisons))
+      heard.push(...comparedComplaints(studies, own, answer, climate.weather, comparisons))
     if (index % REPEATED_EVERY === 0) heard.push(...repeatComplaints(own, answer, climate.weather))
     return heard.map(say)
   } catch (error) {
     return [say(`threw ${(error as Error).message}`)]
   }
-}
-
-function withArea(scenario: Scenario, area_m2: number): Scenario {
-  return { ...scenario, target: { ...scenario.target, autoArea: false, area_m2 } }
 }
 
 function yearComplaints(answer: DesignAnswer): string[] {
@@ -101,7 +98,7 @@ const promisesNothing = (before: DesignAnswer, after: DesignAnswer): boolean =>
 
 /** More area, and a coating that reflects and emits more, must not make the hottest hour hotter. */
 function comparedComplaints(
-  spine: Spine,
+  studies: Studies,
   scenario: Scenario,
   answer: DesignAnswer,
   weather: WeatherRecord,
@@ -111,11 +108,11 @@ function comparedComplaints(
   const { coating } = scenario
   const whiter = Math.min(1, coating.solarReflectance_frac + 0.03)
   const others: readonly (readonly [string, Scenario])[] = [
-    ['half as much area again', withArea(scenario, answer.area_m2 * 1.5)],
+    ['half as much area again', hold(scenario, { area_m2: answer.area_m2 * 1.5 })],
     ['a whiter coating', { ...scenario, coating: { ...coating, solarReflectance_frac: whiter } }],
   ]
   return others.flatMap(([name, changed]) => {
-    const other = spine.answer(changed, weather)
+    const other = finish(studies.size({ scenario: changed, weather })).result
     if (promisesNothing(answer, other)) {
       comparisons.leftOut++
       return []
@@ -128,7 +125,7 @@ function comparedComplaints(
 }
 
 function repeatComplaints(scenario: Scenario, answer: DesignAnswer, weather: WeatherRecord): string[] {
-  const again = new Spine().answer(scenario, weather)
+  const again = finish(createStudies().size({ scenario, weather })).result
   const same = again.year.room_C.every((value, h) => value === answer.year.room_C[h])
   return same ? [] : ['a repeat run gave another room temperature']
 }

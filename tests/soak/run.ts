@@ -1,11 +1,11 @@
 /**
  * `npm run -s soak [-- N [seed]]`: seeded random scenarios in the sample climates. Each must simulate a year without
- * NaN or runaway and with closed books; some are sized, repeated with a fresh spine, or asked whether more area or a
+ * NaN or runaway and with closed books; some are sized, repeated with a fresh memory, or asked whether more area or a
  * better coating ever hurts. Closes with `N scenarios, K failures`.
  */
 import fc from 'fast-check'
-import { Spine } from '#model/answer.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import { createStudies } from '#studies/index.ts'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 import { randomScenario } from '../stages/scenario/random-scenario.ts'
 import { complaints, type Comparisons, type Complaint } from './complaints.ts'
@@ -24,14 +24,14 @@ if (!Number.isInteger(count) || count < 1 || !Number.isInteger(seed)) {
 
 const climates = sampleNames().map((name) => ({ name, weather: sampleWeather(name) }))
 const scenarios: readonly Scenario[] = fc.sample(randomScenario, { numRuns: count, seed })
-const spine = new Spine()
+const studies = createStudies()
 const found: Complaint[] = []
 const comparisons: Comparisons = { made: 0, leftOut: 0 }
 let failures = 0
 const started = Date.now()
 scenarios.forEach((scenario, i) => {
   const climate = climates[i % climates.length]!
-  const heard = complaints(spine, scenario, climate, i, comparisons)
+  const heard = complaints(studies, scenario, climate, i, comparisons)
   if (heard.length > 0) failures++
   found.push(...heard)
   if ((i + 1) % 250 === 0) {

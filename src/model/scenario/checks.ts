@@ -1,3 +1,4 @@
+import { isTank } from '#model/store/tank.ts'
 import { said, type Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
 import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
@@ -92,7 +93,7 @@ const RULES: readonly Rule[] = [
     code: 'air-into-tank',
     field: 'loop.fluid',
     severity: 'error',
-    broken: ({ loop, store }) => loop.fluid === 'air' && (store.kind === 'mixed' || store.kind === 'layered'),
+    broken: ({ loop, store }) => loop.fluid === 'air' && isTank(store.kind),
     message: () => words`Air panels cannot charge a water tank.`,
     remedy: 'Choose “the building itself” as the store, or water as the fluid.',
   },

@@ -8,6 +8,7 @@ import type { SizingResult } from '#model/sizing/result.ts'
 import { seasonAtRisk } from '#model/sizing/season.ts'
 import { storeModel } from '#model/store/model.ts'
 import type { StoreModel } from '#model/store/spec.ts'
+import { isTank } from '#model/store/tank.ts'
 import { USUAL_YEAR, type YearInputs } from '#model/year/inputs.ts'
 import { simulateYear } from '#model/year/simulate.ts'
 
@@ -41,7 +42,7 @@ export function designOf(prepared: Prepared, candidate: Candidate, making: LoopM
 export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.stepsPerHour): SizingTask {
   const { scenario, yardstick, doNothing, room } = prepared
   const { store, target } = scenario
-  const hasTank = store.kind === 'mixed' || store.kind === 'layered'
+  const hasTank = isTank(store.kind)
   const search = { lean: true, books: false, stepsPerHour }
   return {
     yardstick,

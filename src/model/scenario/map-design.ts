@@ -1,4 +1,5 @@
 import type { Scenario } from '#model/scenario/fields.ts'
+import { free, hold, type Chosen } from '#model/scenario/hold.ts'
 import type { MapTask } from '#model/sizing/design-map.ts'
 import type { MapKind } from '#model/sizing/map-axes.ts'
 import type { Candidate } from '#model/sizing/size.ts'
@@ -6,30 +7,19 @@ import type { Candidate } from '#model/sizing/size.ts'
 /** What is held while the map varies the rest: flow and tank of the design it is drawn around. */
 export type HeldDesign = Pick<MapTask, 'flow_kgsm2' | 'storeVolume_m3'>
 
-/** The tank of the scenario can be chosen: slab and building have none. */
-export function hasTank({ store }: Scenario): boolean {
-  return store.kind === 'mixed' || store.kind === 'layered'
-}
-
 /** The scenario with a point of the map as the user's own design. */
 export function withCandidate(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {
-  const { area_m2 } = candidate
-  return withHeld({ ...scenario, target: { ...scenario.target, autoArea: false, area_m2 } }, kind, candidate)
+  return hold(scenario, { area_m2: candidate.area_m2, ...heldBy(kind, candidate) })
 }
 
 /** The scenario sized with the store or flow of a point: its area is then found to the target exactly. */
 export function sizedWith(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {
-  return withHeld({ ...scenario, target: { ...scenario.target, autoArea: true } }, kind, candidate)
+  return hold(free(scenario, ['area']), heldBy(kind, candidate))
 }
 
-function withHeld(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {
-  const { loop } = scenario
-  const store = hasTank(scenario)
-    ? { ...scenario.store, autoVolume: false, volume_m3: candidate.storeVolume_m3 }
-    : scenario.store
-  return kind === 'store'
-    ? { ...scenario, store }
-    : { ...scenario, store, loop: { ...loop, autoFlow: false, flow_kgsm2: candidate.flow_kgsm2 } }
+/** A map of stores leaves the flow to be chosen; a map of flows holds both. */
+function heldBy(kind: MapKind, { storeVolume_m3, flow_kgsm2 }: Candidate): Chosen {
+  return kind === 'store' ? { storeVolume_m3 } : { storeVolume_m3, flow_kgsm2 }
 }
 
 /** The pump's energy counts only where it has a price; without one the map need not keep books of it. */

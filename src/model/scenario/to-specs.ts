@@ -2,6 +2,8 @@ import { constructionOf } from '#model/construction/described.ts'
 import type { Construction } from '#model/construction/layer.ts'
 import { ROOF_BUILDS, WALL_BUILDS } from '#model/construction/library.ts'
 import { agedCoating, agedFilm } from '#model/coating/ageing.ts'
+import { LOOP_TEMP_C } from '#model/loop/duty.ts'
+import { fluidProperties } from '#model/loop/fluid.ts'
 import type { LoopSpec } from '#model/loop/spec.ts'
 import type { PanelSpec } from '#model/panel/spec.ts'
 import type { RoomSpec } from '#model/room/spec.ts'
@@ -48,6 +50,11 @@ export function loopSpecOf({ loop, panel }: Scenario): LoopSpec {
     moduleLength_m: panel.moduleLength_m,
     moduleWidth_m: panel.moduleWidth_m,
   }
+}
+
+/** Density of the scenario's fluid, kg/m³: turns a metered volume into mass. */
+export function loopDensity_kgm3({ loop }: Scenario): number {
+  return fluidProperties(loop.fluid, loop.glycol_frac, LOOP_TEMP_C).density_kgm3
 }
 
 /** The store of the scenario with the volume a search has come to. */

@@ -7,7 +7,7 @@ import type { PanelSpec } from '#model/panel/spec.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import { loopSpecOf, panelSpecOf, storeSpecOf } from '#model/scenario/to-specs.ts'
 import { floorLoad, type FloorLoad } from '#model/store/floor-load.ts'
-import { tankShape, type TankShape } from '#model/store/tank.ts'
+import { isTank, tankShape, type TankShape } from '#model/store/tank.ts'
 
 /** What the sheet is made from: the answer without the panel's coefficient columns. */
 export type SheetAnswer = Omit<DesignAnswer, 'panel'>
@@ -64,7 +64,7 @@ export function plantOf(answer: SheetAnswer): Plant {
 }
 
 function hasTank({ scenario, storeVolume_m3 }: SheetAnswer): boolean {
-  return (scenario.store.kind === 'mixed' || scenario.store.kind === 'layered') && storeVolume_m3 > 0
+  return isTank(scenario.store.kind) && storeVolume_m3 > 0
 }
 
 function namesOf({ fluid, glycol_frac, layout }: LoopSpec): PlantNames {

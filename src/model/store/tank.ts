@@ -1,3 +1,10 @@
+import type { StoreKind } from '#model/store/spec.ts'
+
+/** True for the kinds of store that hold water of their own; slab and building have no tank to choose. */
+export function isTank(kind: StoreKind): boolean {
+  return kind === 'mixed' || kind === 'layered'
+}
+
 /** An upright cylinder. */
 export interface TankShape {
   readonly diameter_m: number

@@ -1,23 +1,24 @@
 import type { Fault } from '#model/comparison/as-built-hypotheses.ts'
-import { inventedLogFile } from '#model/comparison/as-built-invented.ts'
 import { stop } from '#model/problem.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import { answered, studies } from '../answered.ts'
 import type { Options } from '../options.ts'
-import { fluidDensity_kgm3 } from './fluid-density.ts'
 import { numberOption } from './number-option.ts'
 
 /** An invented logger file with a known fault. */
 export function rehearsed(options: Options, weather: WeatherRecord, area_m2: number): string {
   const days = numberOption(options, 'days', [2, 60], 14)
   const last = Math.floor(weather.hours / 24) - days
-  return inventedLogFile(options.scenario, weather, {
+  const wanted = {
+    scenario: options.scenario,
+    weather,
     fault: faultOf(String(options.values['rehearse'])),
     firstDay: numberOption(options, 'first-day', [0, last], 0),
     days,
     seed: numberOption(options, 'seed', [0, 2 ** 31], 1),
     area_m2,
-    fluidDensity_kgm3: fluidDensity_kgm3(options),
-  })
+  }
+  return answered(studies.practiceLog(wanted))
 }
 
 const FAULT_OF_NAME: Readonly<Record<string, Fault>> = {

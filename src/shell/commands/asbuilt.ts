@@ -1,16 +1,16 @@
-import { asBuiltCheck, type AsBuiltResult } from '#model/comparison/as-built-check.ts'
-import { asBuiltInputs } from '#model/comparison/as-built-inputs.ts'
-import { openLog, type OpenedLog } from '#model/comparison/as-built-open.ts'
+import { stop } from '#model/problem.ts'
+import { writeScenarioFile } from '#model/scenario/parse.ts'
 import { saysInvented } from '#model/units/invented.ts'
-import { problemSentence, stop } from '#model/problem.ts'
-import { textOf } from '../options.ts'
+import { STAMPS, type Stamp } from '#model/weather/mapping.ts'
+import type { AsBuiltReport } from '#studies/check-as-built.ts'
+import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
-import { note, type Table } from '../output.ts'
-import { stampsOf } from '../stamps.ts'
+import { textOf, type Options } from '../options.ts'
+import { note, type Result, type Table } from '../output.ts'
+import { stampOfHour } from '../stamps.ts'
 import { weatherOf } from '../weather-source.ts'
 import { rehearsed } from './asbuilt-rehearsal.ts'
 import type { Command } from './command.ts'
-import { fluidDensity_kgm3 } from './fluid-density.ts'
 import { numberOption } from './number-option.ts'
 
 export const asbuilt: Command = {
@@ -21,7 +21,15 @@ export const asbuilt: Command = {
       help: 'logger file: time, panel in, panel out, and flow, pump, air, store, room if any',
     },
     area: { type: 'string', help: 'panel area as built, m²' },
+    stamp: {
+      type: 'string',
+      help: `what a row's time is of its period: ${STAMPS.join(', ')} (default instant)`,
+    },
     hours: { type: 'boolean', help: 'print the judged hours instead of the summary' },
+    'as-found': {
+      type: 'boolean',
+      help: 'print the scenario with the panel as it was found, to size again with',
+    },
     rehearse: {
       type: 'string',
       help: 'print an invented logger file with sound, lowFlow, dirty or shading in it, from --weather',
@@ -42,23 +50,37 @@ export const asbuilt: Command = {
     }
     const file = options.values['log']
     if (typeof file !== 'string') throw stop('no-log', 'No logger file is given.', 'Add --log FILE.')
-    const opened = openLog(textOf(file), weather, { file, fluidDensity_kgm3: fluidDensity_kgm3(options) })
-    for (const warning of opened.warnings) note(`warning: ${problemSentence(warning)}`)
-    note(`columns: ${opened.columns.map((c) => `${c.header} = ${c.quantity}`).join(', ')}`)
-    if (opened.unused.length > 0) note(`not used: ${opened.unused.join(', ')}`)
-    const result = asBuiltCheck(asBuiltInputs(options.scenario, opened.weather, opened.log, area_m2))
-    for (const { what, why } of result.inspections) note(`inspect: ${what} ${why}`)
+    const stamp = stampOf(options.values['stamp'])
+    const { scenario } = options
+    const report = answered(
+      studies.checkAsBuilt({ scenario, weather, area_m2, file, text: textOf(file), ...(stamp && { stamp }) }),
+    )
+    note(`columns: ${report.columns.map((c) => `${c.header} = ${c.quantity}`).join(', ')}`)
+    if (report.unused.length > 0) note(`not used: ${report.unused.join(', ')}`)
+    for (const { what, why } of report.result.inspections) note(`inspect: ${what} ${why}`)
     const invented = [
-      ...(saysInvented(opened.log.basis) ? [`logger file ${file}`] : []),
+      ...(saysInvented(report.basis) ? [`logger file ${file}`] : []),
       ...inventedParts(options, weather),
     ]
-    return options.values['hours'] === true
-      ? { body: { kind: 'table', table: hoursTable(opened, result) }, invented }
-      : { body: { kind: 'record', record: summary(result) }, invented }
+    return { body: bodyOf(report, options), invented }
   },
 }
 
-function summary(result: AsBuiltResult) {
+/** The summary, or what is asked for in its place. */
+function bodyOf(report: AsBuiltReport, { values }: Options): Result['body'] {
+  if (values['as-found'] === true) return { kind: 'text', text: writeScenarioFile(report.asFound) }
+  if (values['hours'] === true) return { kind: 'table', table: hoursTable(report) }
+  return { kind: 'record', record: summary(report) }
+}
+
+function stampOf(given: unknown): Stamp | null {
+  if (given === undefined) return null
+  const found = STAMPS.find((stamp) => stamp === given)
+  if (found !== undefined) return found
+  throw stop('bad-stamp', `--stamp ${String(given)} is not known.`, `Use ${STAMPS.join(', ')}.`)
+}
+
+function summary({ result, house }: AsBuiltReport) {
   const { departure, belief } = result
   return {
     judged_h: result.hours.length,
@@ -79,15 +101,18 @@ function summary(result: AsBuiltResult) {
     veil_frac: departure.veil_frac,
     shade_frac: departure.shade_frac,
     shadeFrom_h: result.shadeFrom,
+    storeBias_K: house.store?.bias ?? null,
+    storeSpread_K: house.store?.spread ?? null,
+    roomBias_K: house.room?.bias ?? null,
+    roomSpread_K: house.room?.spread ?? null,
     inspect: result.inspections.map((inspection) => inspection.code),
   }
 }
 
-function hoursTable(opened: OpenedLog, result: AsBuiltResult): Table {
-  const stamps = stampsOf(opened.weather)
+function hoursTable({ result, clock, panelIn_C }: AsBuiltReport): Table {
   return {
-    time_local: result.hours.map((hour) => stamps[hour]!),
-    panelIn_C: result.hours.map((hour) => opened.log.panelIn_C[hour]!),
+    time_local: result.hours.map((hour) => stampOfHour(clock, hour)),
+    panelIn_C,
     measuredOut_C: result.measuredOut_C,
     predictedOut_C: result.predictedOut_C,
     explainedOut_C: result.explainedOut_C,

@@ -1,8 +1,9 @@
 import { batchCautions } from '#model/coating/batch-cautions.ts'
 import { readRecipe, writeRecipe } from '#model/coating/batch-file.ts'
 import { DEMO_JOB, DEMO_RECIPE, type CoatJob } from '#model/coating/batch-recipe.ts'
-import { batchQuantities, type BatchQuantities } from '#model/coating/batch.ts'
+import type { BatchQuantities } from '#model/coating/batch.ts'
 import { saysInvented } from '#model/units/invented.ts'
+import { answered, studies } from '../answered.ts'
 import { textOf, type Options } from '../options.ts'
 import { note, type Table } from '../output.ts'
 import type { Command } from './command.ts'
@@ -34,7 +35,7 @@ export const batch: Command = {
       return { body: { kind: 'text', text: writeRecipe(DEMO_RECIPE) }, invented: ['the example recipe'] }
     const file = options.values['recipe']
     const recipe = typeof file === 'string' ? readRecipe(textOf(file), file) : DEMO_RECIPE
-    const quantities = batchQuantities(recipe, jobOf(options))
+    const quantities = answered(studies.mixPaint({ recipe, job: jobOf(options) }))
     for (const caution of batchCautions(recipe)) note(`caution: ${caution}`)
     for (const remark of [...summary(quantities), ...quantities.remarks]) note(remark)
     return {

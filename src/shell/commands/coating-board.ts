@@ -1,23 +1,13 @@
-import { USUAL_BOARD, type BenchBoard } from '#model/bench/reading.ts'
-import {
-  boardHourOf,
-  HOME_HALF_WIDTH,
-  predictBoard,
-  WIND_AT_BOARD_FRAC,
-  type BoardCoating,
-  type BoardHour,
-} from '#model/bench/test-board.ts'
-import { agedFilm } from '#model/coating/ageing.ts'
-import { KNOWN_COATINGS } from '#model/coating/library.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+import { boardHourOf, WIND_AT_BOARD_FRAC, type BoardHour } from '#model/bench/test-board.ts'
 import type { WeatherRecord } from '#model/weather/record.ts'
+import { answered, studies } from '../answered.ts'
 import type { Options } from '../options.ts'
 import type { Table } from '../output.ts'
 import { numberOption } from './number-option.ts'
 
 /** What the scenario's coating and those of the literature would read, bare and under the scenario's film. */
 export function boardTable(options: Options, weather: WeatherRecord | undefined): Table {
-  const rows = predictBoard(boardOf(options.scenario), coatings(options.scenario), hourOf(options, weather))
+  const rows = answered(studies.board({ scenario: options.scenario, hour: hourOf(options, weather) }))
   const column = <K extends keyof (typeof rows)[number]>(name: K) => rows.map((row) => row[name])
   return {
     coating: column('coating'),
@@ -29,20 +19,6 @@ export function boardTable(options: Options, weather: WeatherRecord | undefined)
     high_C: column('high_C'),
     wet: column('wet'),
   }
-}
-
-function boardOf({ cover, panel, site }: Scenario): BenchBoard {
-  return {
-    ...USUAL_BOARD,
-    horizon_deg: site.horizon_deg,
-    windModel: panel.windModel,
-    film: agedFilm(cover, 0),
-  }
-}
-
-function coatings({ coating }: Scenario): BoardCoating[] {
-  const own = { name: 'Own coating', optics: coating, ...HOME_HALF_WIDTH }
-  return [own, ...KNOWN_COATINGS.map((known) => ({ name: known.name, optics: known, ...HOME_HALF_WIDTH }))]
 }
 
 function hourOf(options: Options, weather: WeatherRecord | undefined): BoardHour {

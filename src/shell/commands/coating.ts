@@ -1,10 +1,11 @@
 import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import { estimateCoatings, type BenchEstimate, type Estimated } from '#model/bench/estimate.ts'
+import type { Estimated } from '#model/bench/estimate.ts'
 import type { BenchReadings } from '#model/bench/reading.ts'
-import { nextReading } from '#model/bench/next-reading.ts'
 import { readReadings, writeReadings } from '#model/bench/readings-file.ts'
-import { stop, problemSentence } from '#model/problem.ts'
+import { stop } from '#model/problem.ts'
 import { saysInvented } from '#model/units/invented.ts'
+import type { CoatingEstimate } from '#studies/estimate-coating.ts'
+import { answered, studies } from '../answered.ts'
 import { textOf, type Options } from '../options.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { note, type Result, type Table } from '../output.ts'
@@ -71,9 +72,8 @@ function resultOf(options: Options): Result {
 }
 
 function readingsTable(readings: BenchReadings): Table {
-  const estimate = estimateCoatings(readings)
-  for (const warning of estimate.warnings) note(`warning: ${problemSentence(warning)}`)
-  const next = nextReading(readings, estimate)
+  const estimate = answered(studies.estimateCoating({ readings }))
+  const { next } = estimate
   note(
     `next: ${next.what} It would take the doubt in the heat from ${next.doubtNow_Wm2.toFixed(0)} to ${next.doubtThen_Wm2.toFixed(0)} W/m².`,
   )
@@ -88,7 +88,7 @@ function readingsTable(readings: BenchReadings): Table {
   }
 }
 
-function estimateRows(estimate: BenchEstimate): [string, string, Estimated][] {
+function estimateRows(estimate: CoatingEstimate): [string, string, Estimated][] {
   return [
     ...estimate.samples.flatMap((s): [string, string, Estimated][] => [
       [s.name, 'solarReflectance_frac', s.solarReflectance],

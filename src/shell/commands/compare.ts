@@ -1,14 +1,8 @@
-import { Spine } from '#model/answer.ts'
-import {
-  COATING_IDS,
-  COVER_KINDS,
-  comparisonCases,
-  comparisonRow,
-  PLAN_KINDS,
-  type ComparisonRow,
-} from '#model/comparison/cases.ts'
+import { COATING_IDS, COVER_KINDS, PLAN_KINDS, type ComparisonRow } from '#model/comparison/cases.ts'
+import { verdictList } from '#model/comparison/verdict-list.ts'
 import { stop } from '#model/problem.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
+import { answered, studies } from '../answered.ts'
 import { inventedClimates, inventedParts } from '../invented-parts.ts'
 import { note, type Cell } from '../output.ts'
 import { sampleNames, sampleWeather } from '../samples.ts'
@@ -59,20 +53,23 @@ export const compare: Command = {
       samples.length > 0
         ? samples.map((name) => ({ name, weather: sampleWeather(name) }))
         : [{ name: String(options.values['weather']), weather: yearOf(options) }]
-    const cases = comparisonCases(scenario, {
+    const axes = {
       climates,
       plans: words(options, 'plans', PLAN_KINDS, ['nightOnly', 'allDay']),
       coatings: words(options, 'coatings', COATING_IDS, ['own']),
       covers: words(options, 'covers', COVER_KINDS, [scenario.cover.kind]),
       cuts: options.values['cuts'] === true ? LOAD_CUTS.map((cut) => cut.name) : [],
+    }
+    const comparison = answered(studies.compare({ scenario, axes }), ({ share, soFar }) => {
+      const row = soFar?.rows.at(-1)
+      if (row === undefined) return
+      const count = Math.round(soFar!.rows.length / share)
+      const { climate, plan, coating, cover, building } = row
+      note(`case ${soFar!.rows.length} of ${count}: ${climate}, ${plan}, ${coating}, ${cover}, ${building}`)
     })
-    const spine = new Spine()
-    const rows = cases.map((one, i) => {
-      note(
-        `case ${i + 1} of ${cases.length}: ${one.climate}, ${one.plan}, ${one.coating}, ${one.cover}, ${one.building}`,
-      )
-      return comparisonRow(one, spine.answer(one.scenario, one.weather))
-    })
+    for (const { about, sentences } of verdictList(comparison, 'si'))
+      for (const sentence of sentences) note(`verdict (${about}): ${sentence}`)
+    const { rows } = comparison
     return {
       body: { kind: 'table', table: columnsOf(rows) },
       invented: [...inventedClimates(climates.map(({ weather }) => weather)), ...inventedParts(options)],

@@ -1,6 +1,5 @@
-import { Spine } from '#model/answer.ts'
-import { panelAtTemperature } from '#model/panel/at-temperature.ts'
 import { stop } from '#model/problem.ts'
+import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { stampsOf } from '../stamps.ts'
 import { weatherOf } from '../weather-source.ts'
@@ -25,8 +24,7 @@ export const panel: Command = {
       )
     }
     const weather = weatherOf(options)
-    const { panel: hours } = new Spine().panelOf(options.scenario, weather)
-    const held = panelAtTemperature(hours, plate_C)
+    const { hours, held } = answered(studies.plate({ scenario: options.scenario, weather, plate_C }))
     const table = {
       time_local: stampsOf(weather),
       airTemp_C: weather.airTemp_C,

@@ -1,7 +1,8 @@
-import { Spine } from '#model/answer.ts'
-import { problemSentence, said, stop } from '#model/problem.ts'
+import { said, stop } from '#model/problem.ts'
 import type { DesignAnswer } from '#model/scenario/design-answer.ts'
 import type { UncertaintyResult } from '#model/sizing/result.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { note, type Cell } from '../output.ts'
 import { yearOf } from '../weather-source.ts'
@@ -21,19 +22,13 @@ function drawsOf(given: unknown): number {
   )
 }
 
-function rangeOf(
-  spine: Spine,
-  answer: DesignAnswer,
-  draws: number,
-  record: DesignAnswer['weather'],
-): UncertaintyResult | null {
-  if (draws === 0 || answer.sizing.kind === 'own') return null
-  const run = spine.uncertainty(answer.scenario, record, answer.sizing, draws)
-  for (;;) {
-    const step = run.next()
-    if (step.done === true) return step.value
-    if (step.value % 16 === 0) note(`uncertainty: ${step.value} of ${draws} draws`)
-  }
+function rangeOf(answer: DesignAnswer, draws: number, weather: WeatherRecord): UncertaintyResult | null {
+  const { scenario, sizing } = answer
+  if (draws === 0 || sizing.kind === 'own') return null
+  return answered(studies.range({ scenario, weather, sizing, draws }), ({ share }) => {
+    const done = Math.round(share * draws)
+    if (done % 16 === 0) note(`uncertainty: ${done} of ${draws} draws`)
+  })
 }
 
 export const size: Command = {
@@ -44,10 +39,8 @@ export const size: Command = {
   run(options) {
     const draws = drawsOf(options.values['draws'])
     const record = yearOf(options)
-    const spine = new Spine()
-    const answer = spine.answer(options.scenario, record)
-    const range = rangeOf(spine, answer, draws, record)
-    for (const warning of answer.warnings) note(`warning: ${problemSentence(warning)}`)
+    const answer = answered(studies.size({ scenario: options.scenario, weather: record }))
+    const range = rangeOf(answer, draws, record)
     return {
       body: { kind: 'record', record: summaryOf(answer, range) },
       invented: inventedParts(options, record),

@@ -1,14 +1,10 @@
-import { Spine } from '#model/answer.ts'
-import { skyOptionsOf } from '#model/scenario/to-specs.ts'
-import { judgeSky, type SkyErrors, type SkyJudgement } from '#model/sky/errors.ts'
+import type { SkyErrors, SkyJudgement } from '#model/sky/errors.ts'
+import { answered, studies } from '../answered.ts'
 import { stampsOf } from '../stamps.ts'
 import { inventedClimates } from '../invented-parts.ts'
 import { note } from '../output.ts'
 import { weatherOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
-
-/** σ of the Stefan–Boltzmann law, W/m²K⁴ (CODATA 2018). */
-const SIGMA = 5.670374419e-8
 
 function line(label: string, { hours, bias_Wm2, rmse_Wm2 }: SkyErrors): string {
   return hours === 0
@@ -35,24 +31,23 @@ export const sky: Command = {
   run(options) {
     const weather = weatherOf(options)
     const { scenario } = options
-    const useMeasured = options.values['ignore-measured'] !== true && scenario.sky.useMeasured
-    const prepared = new Spine().skyOf({ ...scenario, sky: { ...scenario.sky, useMeasured } }, weather)
-    const { total_Wm2, window_Wm2, offWindow_Wm2 } = prepared.sky
+    const ignoreMeasured = options.values['ignore-measured'] === true
+    const report = answered(studies.sky({ scenario, weather, ignoreMeasured }))
+    const { total_Wm2, window_Wm2, offWindow_Wm2 } = report.sky
     const measured_Wm2 = weather.skyLongwave_Wm2
     const table = {
       time_local: stampsOf(weather),
       airTemp_C: weather.airTemp_C,
       dewPoint_C: weather.dewPoint_C,
       cloud_frac: weather.cloud_frac,
-      sunAltitude_deg: prepared.sun.altitude_deg,
+      sunAltitude_deg: report.sun.altitude_deg,
       skyLongwave_Wm2: total_Wm2,
       window_Wm2,
       offWindow_Wm2,
-      skyTemp_C: total_Wm2.map((flux) => (flux / SIGMA) ** 0.25 - 273.15),
+      skyTemp_C: report.skyTemp_C,
       ...(measured_Wm2 === undefined ? {} : { measured_Wm2 }),
     }
-    const judgement = useMeasured ? null : judgeSky(weather, prepared.sun, skyOptionsOf(scenario))
-    if (judgement !== null) sayJudgement(judgement)
+    if (report.judgement !== null) sayJudgement(report.judgement)
     return { body: { kind: 'table', table }, invented: inventedClimates([weather]) }
   },
 }

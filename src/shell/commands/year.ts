@@ -1,4 +1,4 @@
-import { Spine } from '#model/answer.ts'
+import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { note } from '../output.ts'
 import { stampsOf } from '../stamps.ts'
@@ -10,7 +10,7 @@ export const year: Command = {
   options: {},
   run(options) {
     const weather = yearOf(options)
-    const answer = new Spine().answer(options.scenario, weather)
+    const answer = answered(studies.size({ scenario: options.scenario, weather }))
     const { year: run, doNothing, weather: used } = answer
     note(
       `panel ${answer.area_m2.toFixed(2)} m², store ${answer.storeVolume_m3.toFixed(2)} m³, ledger residual ${(run.ledger.residual_J / run.ledger.throughput_J).toExponential(1)} of throughput`,

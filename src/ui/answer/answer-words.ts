@@ -1,6 +1,6 @@
 import type { AboutArea } from '#model/sizing/about.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import { flowText } from '#model/units/wording-text.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 

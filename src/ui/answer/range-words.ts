@@ -1,6 +1,6 @@
 import type { UnitSystem } from '#model/units/convert.ts'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** `9.1 to 16 m² in practice, eight times in ten`, or what there is to say when the range has an open end. */

@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { AsBuiltReport } from '#live/as-built-task.ts'
+import type { AsBuiltReport } from '#studies/check-as-built.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'

@@ -1,6 +1,5 @@
 import { COATING_IDS, COVER_KINDS, PLAN_KINDS } from '#model/comparison/cases.ts'
-import { KNOWN_COATINGS } from '#model/coating/library.ts'
-import { FIELDS } from '#model/scenario/fields.ts'
+import { coatingName, coverName, planName } from '#model/comparison/row-names.ts'
 import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
 import { OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
 import type { Ticked } from '#live/compare-run.svelte.ts'
@@ -26,11 +25,6 @@ export function climateName(id: string, ownName: string | null): string {
   const type = SAMPLE_CLIMATES.find((sample) => sample.id === id)?.type ?? id
   return type[0]!.toUpperCase() + type.slice(1)
 }
-
-export const planName = (id: string): string => FIELDS.plan.kind.optionLabels[id as never] ?? id
-export const coverName = (id: string): string => FIELDS.cover.kind.optionLabels[id as never] ?? id
-export const coatingName = (id: string): string =>
-  KNOWN_COATINGS.find((coating) => coating.id === id)?.name ?? 'Your coating'
 
 const listed = (ids: readonly string[], label: (id: string) => string): Choice[] =>
   ids.map((id) => ({ id, label: label(id) }))

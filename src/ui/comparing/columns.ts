@@ -1,6 +1,6 @@
-import { AS_DESCRIBED, type ComparisonRow } from '#model/comparison/cases.ts'
+import type { ComparisonRow } from '#model/comparison/cases.ts'
+import type { WordColumn } from '#model/comparison/row-names.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
-import { coatingName, coverName, planName } from '#ui/comparing/choices.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** A column of numbers in the table of the comparison. */
@@ -10,35 +10,6 @@ export interface NumberColumn {
   /** As shown, for bars, chart and sorting; null where there is none. */
   readonly value: (row: ComparisonRow) => number | null
   readonly text: (row: ComparisonRow) => string
-}
-
-/** A column of words: one part of what is compared. */
-export interface WordColumn {
-  readonly id: 'climate' | 'plan' | 'coating' | 'cover' | 'building'
-  readonly title: string
-  readonly text: (row: ComparisonRow) => string
-}
-
-const WORD_COLUMNS: readonly WordColumn[] = [
-  { id: 'climate', title: 'Climate', text: (row) => row.climate },
-  { id: 'plan', title: 'Running plan', text: (row) => planName(row.plan) },
-  { id: 'coating', title: 'Coating', text: (row) => coatingName(row.coating) },
-  { id: 'cover', title: 'Cover', text: (row) => coverName(row.cover) },
-  {
-    id: 'building',
-    title: 'Building',
-    text: (row) => (row.building === AS_DESCRIBED ? 'As described' : row.building),
-  },
-]
-
-/** The parts in which the rows differ; the climate when they differ in none. */
-export function wordColumns(rows: readonly ComparisonRow[]): readonly WordColumn[] {
-  const differing = WORD_COLUMNS.filter(({ id }) => new Set(rows.map((row) => row[id])).size > 1)
-  return differing.length > 0 ? differing : WORD_COLUMNS.slice(0, 1)
-}
-
-export function rowName(row: ComparisonRow, columns: readonly WordColumn[]): string {
-  return columns.map((column) => column.text(row)).join(', ')
 }
 
 /** Every number that is set side by side. */

@@ -1,4 +1,4 @@
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 
 /** What the drawing shows of one hour. */
 export interface Moment {

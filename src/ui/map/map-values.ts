@@ -2,7 +2,7 @@ import type { Scenario } from '#model/scenario/fields.ts'
 import { designCost } from '#model/sizing/cost.ts'
 import { candidateAt, type DesignMap } from '#model/sizing/design-map.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
-import type { MapQuestion } from '#live/tasks.ts'
+import type { Input } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** What the map can be shaded by. */
@@ -20,7 +20,7 @@ export interface ShadeOf {
 export function shadeOf(
   shade: Shade,
   map: DesignMap,
-  question: MapQuestion,
+  question: Input<'map'>,
   scenario: Scenario,
   system: UnitSystem,
 ): ShadeOf {
@@ -35,12 +35,12 @@ export function shadeOf(
   }
 }
 
-function costs(map: DesignMap, { held }: MapQuestion, { prices, loop }: Scenario): Float64Array {
+function costs(map: DesignMap, { around }: Input<'map'>, { prices, loop }: Scenario): Float64Array {
   const { area_m2, other } = map.axes
   return map.measure.map((measure, i) => {
     if (Number.isNaN(measure)) return NaN
     const at = candidateAt(
-      held,
+      around,
       map.axes,
       area_m2[i % area_m2.length]!,
       other[Math.floor(i / area_m2.length)]!,

@@ -1,6 +1,6 @@
 import type { ChartConfiguration } from 'chart.js'
 import type { AreaRange } from '#live/area-range.svelte.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'

@@ -1,7 +1,7 @@
 import type { UncertaintyResult } from '#model/sizing/result.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** A rank correlation weaker than this is chance among a few hundred draws. */

@@ -1,4 +1,4 @@
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { monthLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'

@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { LiveAnswer } from '#live/tasks.ts'
+import type { LiveAnswer } from '#live/messages.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'

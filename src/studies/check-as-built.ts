@@ -2,26 +2,26 @@ import type { Spine } from '#model/answer.ts'
 import { houseAgreement, type Agreement } from '#model/comparison/as-built-agreement.ts'
 import { asBuiltCheck, type AsBuiltResult } from '#model/comparison/as-built-check.ts'
 import { asBuiltInputs } from '#model/comparison/as-built-inputs.ts'
-import { inventedLogFile, type InventedLog } from '#model/comparison/as-built-invented.ts'
 import { openLog, type OpenedLog } from '#model/comparison/as-built-open.ts'
 import { asFoundScenario } from '#model/comparison/as-built-resize.ts'
-import { LOOP_TEMP_C } from '#model/loop/duty.ts'
-import { fluidProperties } from '#model/loop/fluid.ts'
 import { ProblemError, type Problem } from '#model/problem.ts'
 import type { Scenario } from '#model/scenario/fields.ts'
+import { hold } from '#model/scenario/hold.ts'
+import { loopDensity_kgm3 } from '#model/scenario/to-specs.ts'
 import type { Stamp } from '#model/weather/mapping.ts'
 import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
+import type { Asked, Study } from './study.ts'
 
-/** A logger file and the design it is held against; the weather it ran under is the worker's. */
-export interface AsBuiltQuestion {
-  readonly scenario: Scenario
+/** A logger file and the design it is held against. */
+export interface BuiltPanel extends Asked {
   readonly area_m2: number
   readonly file: string
   readonly text: string
-  readonly stamp: Stamp
+  /** Period a row stands for; the moment of its stamp when left out. */
+  readonly stamp?: Stamp
 }
 
-/** Store and room as logged and as simulated over the log's hours. */
+/** Store and room as logged and as simulated over the log's hours; null where not logged. */
 export interface HouseReport {
   readonly store: Agreement | null
   readonly room: Agreement | null
@@ -36,50 +36,51 @@ export interface AsBuiltReport {
   readonly air_C: Float64Array
   readonly columns: OpenedLog['columns']
   readonly unused: OpenedLog['unused']
+  readonly basis: string
   readonly warnings: readonly Problem[]
   readonly house: HouseReport
   /** The design with the panel as it was found. */
   readonly asFound: Scenario
 }
 
-export type RehearsalQuestion = Omit<InventedLog, 'fluidDensity_kgm3'> & { readonly scenario: Scenario }
-
 /** Judges a logger file against the design in this weather. @throws ProblemError naming file, line and column */
-export function asBuiltReport(
-  { scenario, area_m2, file, text, stamp }: AsBuiltQuestion,
-  spine: Spine,
-  weather: WeatherRecord,
-): AsBuiltReport {
-  const opened = openLog(text, weather, { file, stamp, fluidDensity_kgm3: fluidDensity_kgm3(scenario) })
+export function* checkAsBuilt(stages: Spine, q: BuiltPanel): Study<AsBuiltReport> {
+  const { scenario, weather, area_m2, file, text, stamp } = q
+  const fluidDensity_kgm3 = loopDensity_kgm3(scenario)
+  const opened = openLog(text, weather, { file, fluidDensity_kgm3, ...(stamp && { stamp }) })
   const inputs = asBuiltInputs(scenario, opened.weather, opened.log, area_m2)
   const result = asBuiltCheck(inputs)
-  const { house, problems } = housesApart(opened, { scenario, area_m2 }, spine, weather)
+  yield { share: 0.5 }
+  const { house, problems } = houseOf(stages, q, opened)
+  const warnings = [...opened.warnings, ...problems]
   return {
-    result,
-    clock: { start_utcMs: opened.weather.start_utcMs, site: opened.weather.site },
-    panelIn_C: Float64Array.from(result.hours, (hour) => opened.log.panelIn_C[hour]!),
-    air_C: Float64Array.from(result.hours, (hour) => opened.weather.airTemp_C[hour]!),
-    columns: opened.columns,
-    unused: opened.unused,
-    warnings: [...opened.warnings, ...problems],
-    house,
-    asFound: asFoundScenario(scenario, result.departure, inputs.loop.flow_kgsm2),
+    result: {
+      result,
+      clock: { start_utcMs: opened.weather.start_utcMs, site: opened.weather.site },
+      panelIn_C: Float64Array.from(result.hours, (hour) => opened.log.panelIn_C[hour]!),
+      air_C: Float64Array.from(result.hours, (hour) => opened.weather.airTemp_C[hour]!),
+      columns: opened.columns,
+      unused: opened.unused,
+      basis: opened.log.basis,
+      warnings,
+      house,
+      asFound: asFoundScenario(scenario, result.departure, inputs.loop.flow_kgsm2),
+    },
+    remarks: warnings,
   }
 }
 
 /** Store and room against a simulated year with the built area; only where logged and the weather is a whole year. */
-function housesApart(
+function houseOf(
+  stages: Spine,
+  { scenario, weather, area_m2 }: BuiltPanel,
   { log, firstWeatherHour }: OpenedLog,
-  { scenario, area_m2 }: Pick<AsBuiltQuestion, 'scenario' | 'area_m2'>,
-  spine: Spine,
-  weather: WeatherRecord,
 ): { house: HouseReport; problems: readonly Problem[] } {
   const nothing = { store: null, room: null }
   if ((log.store_C === null && log.room_C === null) || !isWholeYear(weather))
     return { house: nothing, problems: [] }
   try {
-    const built = { ...scenario, target: { ...scenario.target, autoArea: false, area_m2 } }
-    const { year } = spine.answer(built, weather)
+    const { year } = stages.answer(hold(scenario, { area_m2 }), weather)
     const span = (column: ArrayLike<number>) =>
       Float64Array.from({ length: log.hours }, (_, i) => column[firstWeatherHour + i]!)
     const simulated = { store_C: span(year.store_C), room_C: span(year.room_C) }
@@ -88,14 +89,4 @@ function housesApart(
     if (!(reason instanceof ProblemError)) throw reason
     return { house: nothing, problems: reason.problems }
   }
-}
-
-/** An invented logger file, as text. */
-export function rehearsalFile({ scenario, ...wanted }: RehearsalQuestion, weather: WeatherRecord): string {
-  return inventedLogFile(scenario, weather, { ...wanted, fluidDensity_kgm3: fluidDensity_kgm3(scenario) })
-}
-
-/** Density of the scenario's fluid, kg/m³: turns a metered volume into mass. */
-function fluidDensity_kgm3({ loop }: Scenario): number {
-  return fluidProperties(loop.fluid, loop.glycol_frac, LOOP_TEMP_C).density_kgm3
 }

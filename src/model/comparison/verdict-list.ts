@@ -8,7 +8,7 @@ import {
 } from '#model/comparison/verdict-words.ts'
 import { cutOrNot, filmOrBare, nightOrAllDay, sameBut } from '#model/comparison/verdicts.ts'
 import type { UnitSystem } from '#model/units/convert.ts'
-import { rowName, wordColumns, type WordColumn } from '#ui/comparing/columns.ts'
+import { rowName, wordColumns, type WordColumn } from '#model/comparison/row-names.ts'
 
 /** What is to be said about one pair of rows. */
 export interface VerdictWords {

@@ -1,0 +1,55 @@
+import type { Spine } from '#model/answer.ts'
+import type { WeatherRecord } from '#model/weather/record.ts'
+import { compare } from '#studies/compare.ts'
+import { follow } from '#studies/follow.ts'
+import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
+import { map } from '#studies/map.ts'
+import { drawAreas, range } from '#studies/range.ts'
+import { judge, size } from '#studies/size.ts'
+import type { Study } from '#studies/study.ts'
+import { trials } from '#studies/trials.ts'
+import type { Input, Output } from '#live/messages.ts'
+import { paced } from '#live/paced.ts'
+
+type Asking<V extends Verb> = (stages: Spine, q: RequestOf<V>) => Study<ResultOf<V>, ResultOf<V>>
+
+/** How each study is had: what only one page needs is loaded when it is first asked for. */
+const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
+  size: async () => size,
+  judge: async () => judge,
+  follow: async () => follow,
+  trials: async () => trials,
+  drawAreas: async () => drawAreas,
+  range: async () => range,
+  map: async () => map,
+  compare: async () => compare,
+  sky: async () => (await import('#studies/sky.ts')).sky,
+  plate: async () => (await import('#studies/plate.ts')).plate,
+  board: async () => (await import('#studies/board.ts')).board,
+  sheet: async () => (await import('#studies/sheet.ts')).sheet,
+  mixPaint: async () => (await import('#studies/mix-paint.ts')).mixPaint,
+  expected: async () => (await import('#studies/expected.ts')).expected,
+  estimateCoating: async () => (await import('#studies/estimate-coating.ts')).estimateCoating,
+  checkAsBuilt: async () => (await import('#studies/check-as-built.ts')).checkAsBuilt,
+  practiceLog: async () => (await import('#studies/practice-log.ts')).practiceLog,
+}
+
+/** Answers a page's question in a worker: the study of that name, in stretches, without what no page shows. */
+export async function answerTo<V extends Verb>(
+  stages: Spine,
+  verb: V,
+  input: Input<V>,
+  weather: WeatherRecord,
+  progress: (share: number, soFar?: Output<V>) => void = () => {},
+): Promise<Output<V>> {
+  const study = (await VERBS[verb]())(stages, { ...input, weather } as unknown as RequestOf<V>)
+  const { result } = await paced(study, ({ share, soFar }) => progress(share, soFar as Output<V> | undefined))
+  return forPage(verb, result) as Output<V>
+}
+
+function forPage<V extends Verb>(verb: V, result: ResultOf<V>): unknown {
+  if (verb !== 'size' && verb !== 'judge') return result
+  const shown: { panel?: unknown } = { ...(result as object) }
+  delete shown.panel
+  return shown
+}

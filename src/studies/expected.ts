@@ -1,0 +1,19 @@
+import type { Spine } from '#model/answer.ts'
+import { designRanges, type DesignRanges } from '#model/sheet/ranges.ts'
+import type { Candidate } from '#model/sizing/size.ts'
+import { counted, type Asked, type Study } from './study.ts'
+import { MONTH_DRAWS } from './usual.ts'
+
+/** What a built design does over the uncertain inputs, month by month: the ranges of the builder's sheet. */
+export function* expected(
+  stages: Spine,
+  {
+    scenario,
+    weather,
+    built,
+    draws = MONTH_DRAWS,
+  }: Asked & { readonly built: Candidate; readonly draws?: number },
+): Study<DesignRanges> {
+  const work = designRanges(scenario, built, (drawn) => stages.prepare(drawn, weather), draws)
+  return { result: yield* counted(work, draws), remarks: [] }
+}

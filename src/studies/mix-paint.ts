@@ -1,0 +1,13 @@
+import type { Spine } from '#model/answer.ts'
+import { batchQuantities, type BatchQuantities } from '#model/coating/batch.ts'
+import { DEMO_JOB, type CoatingRecipe, type CoatJob } from '#model/coating/batch-recipe.ts'
+import type { Study } from './study.ts'
+
+/** What to weigh and measure for an area; what the job leaves out is as in the example. */
+
+export function* mixPaint(
+  _stages: Spine,
+  { recipe, job }: { readonly recipe: CoatingRecipe; readonly job?: Partial<CoatJob> },
+): Study<BatchQuantities> {
+  return { result: batchQuantities(recipe, { ...DEMO_JOB, ...job }), remarks: [] }
+}

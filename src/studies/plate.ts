@@ -1,0 +1,19 @@
+import type { Spine } from '#model/answer.ts'
+import { panelAtTemperature, type HeldPanel } from '#model/panel/at-temperature.ts'
+import type { PanelHours } from '#model/panel/hours.ts'
+import type { Asked, Study } from './study.ts'
+
+export interface PlateReport {
+  readonly hours: PanelHours
+  readonly held: HeldPanel
+}
+
+/** The plate at rest and held at one temperature (°C) through the record. */
+
+export function* plate(
+  stages: Spine,
+  { scenario, weather, plate_C }: Asked & { readonly plate_C: number },
+): Study<PlateReport> {
+  const { panel: hours } = stages.panelOf(scenario, weather)
+  return { result: { hours, held: panelAtTemperature(hours, plate_C) }, remarks: [] }
+}

@@ -1,0 +1,19 @@
+import type { Spine } from '#model/answer.ts'
+import type { DesignAnswer } from '#model/scenario/design-answer.ts'
+import { hold, type Chosen } from '#model/scenario/hold.ts'
+import type { Asked, Study } from './study.ts'
+
+/** The whole answer to a scenario: sized, or the user's own area judged, as the scenario says. */
+
+export function* size(stages: Spine, { scenario, weather }: Asked): Study<DesignAnswer> {
+  const result = stages.answer(scenario, weather)
+  return { result, remarks: result.warnings }
+}
+
+/** The answer to a scenario with parts of its design given. */
+export function judge(
+  stages: Spine,
+  { scenario, weather, chosen }: Asked & { readonly chosen: Chosen },
+): Study<DesignAnswer> {
+  return size(stages, { scenario: hold(scenario, chosen), weather })
+}

@@ -1,0 +1,37 @@
+import type { Spine } from '#model/answer.ts'
+import { STEFAN_BOLTZMANN } from '#model/air/blackbody.ts'
+import { skyOptionsOf } from '#model/scenario/to-specs.ts'
+import { judgeSky, type SkyJudgement } from '#model/sky/errors.ts'
+import type { SkyHours } from '#model/sky/hours.ts'
+import type { SunHours } from '#model/sun/hours.ts'
+import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import type { Asked, Study } from './study.ts'
+
+export interface SkyReport {
+  readonly sun: SunHours
+  readonly sky: SkyHours
+  /** Temperature of a black sky with the same longwave, °C per hour. */
+  readonly skyTemp_C: Float64Array
+  /** The model against what was measured; null where the measured column is used. */
+  readonly judgement: SkyJudgement | null
+}
+
+/** Longwave from the sky; with `ignoreMeasured` by the formula even where it was measured, and judged by that. */
+
+export function* sky(
+  stages: Spine,
+  { scenario, weather, ignoreMeasured = false }: Asked & { readonly ignoreMeasured?: boolean },
+): Study<SkyReport> {
+  const useMeasured = !ignoreMeasured && scenario.sky.useMeasured
+  const asked = { ...scenario, sky: { ...scenario.sky, useMeasured } }
+  const found = stages.skyOf(asked, weather)
+  return {
+    result: {
+      sun: found.sun,
+      sky: found.sky,
+      skyTemp_C: found.sky.total_Wm2.map((flux) => (flux / STEFAN_BOLTZMANN) ** 0.25 - KELVIN_OFFSET),
+      judgement: useMeasured ? null : judgeSky(weather, found.sun, skyOptionsOf(scenario)),
+    },
+    remarks: [],
+  }
+}

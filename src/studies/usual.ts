@@ -1,0 +1,9 @@
+/** Draws of the area's range unless told otherwise. */
+export { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
+
+/** Draws behind the ranges of the sheet's months: enough for 10 and 90 %, few enough to wait for. */
+export const MONTH_DRAWS = 30
+
+/** A design map is drawn around at least this much panel and store. */
+export const LEAST_MAP_AREA_m2 = 1
+export const LEAST_MAP_STORE_m3 = 0.02
