@@ -2,8 +2,8 @@ import type { WeatherRecord } from '#model/weather/record.ts'
 import type { Exceedance } from '#model/sizing/result.ts'
 import type { TargetSpec } from '#model/sizing/target.ts'
 
-/** Half width of the ramp that replaces the step when hours are counted for the search, K. */
-const RAMP_K = 0.25
+/** Hours this far under their limit are not ranked: no target hangs on them, K. */
+const FAR_UNDER_K = -8
 /** The hottest days of the year: those whose outdoor maximum is in the highest tenth. */
 const HOT_SHARE = 0.1
 /** A day is held when the room stays under its limit by the rounding of a thermometer, K. */
@@ -58,7 +58,7 @@ export function exceedance(room_C: Float64Array, stick: Yardstick): Exceedance {
   let peak_C = -Infinity
   let over_K = -Infinity
   let hours_h = 0
-  let soft_h = 0
+  const near_K: number[] = []
   let degreeHours_Kh = 0
   for (let h = 0; h < room_C.length; h++) {
     const above_K = room_C[h]! - stick.limit_C[h]!
@@ -69,7 +69,7 @@ export function exceedance(room_C: Float64Array, stick: Yardstick): Exceedance {
       hours_h++
       degreeHours_Kh += above_K
     }
-    soft_h += Math.min(1, Math.max(0, above_K / (2 * RAMP_K) + 0.5))
+    if (above_K > FAR_UNDER_K) near_K.push(above_K)
   }
   const held = stick.hotDayStarts_h.filter((start) => dayHeld(room_C, stick.limit_C, start)).length
   return {
@@ -78,7 +78,7 @@ export function exceedance(room_C: Float64Array, stick: Yardstick): Exceedance {
     degreeHours_Kh,
     hotDays: stick.hotDayStarts_h.length,
     hotDaysHeld: held,
-    measure: measureOf(stick.target, over_K, soft_h, degreeHours_Kh),
+    measure: measureOf(stick.target, over_K, near_K, degreeHours_Kh),
   }
 }
 
@@ -89,15 +89,29 @@ function dayHeld(room_C: Float64Array, limit_C: Float64Array, start: number): bo
   return true
 }
 
-/** Distance from the target in its own unit, continuous in the room's temperature; ≤ 0 when met. */
-function measureOf(target: TargetSpec, over_K: number, soft_h: number, degreeHours_Kh: number): number {
+/**
+ * Distance from the target, continuous in the room's temperature; ≤ 0 exactly when the target is met. A count of hours
+ * is judged by the hottest hour that is not allowed: with n allowed, the (n + 1)th from the top, K over its limit.
+ */
+function measureOf(
+  target: TargetSpec,
+  over_K: number,
+  near_K: readonly number[],
+  degreeHours_Kh: number,
+): number {
   switch (target.kind) {
     case 'peak':
       return over_K
     case 'hours':
     case 'adaptive':
-      return soft_h - target.allowedHours_h
+      return rankedFromTop(near_K, Math.floor(target.allowedHours_h))
     case 'degreeHours':
       return degreeHours_Kh - target.allowedDegreeHours_Kh
   }
+}
+
+/** The value with `above` values over it; far under the limit where there are not as many. */
+function rankedFromTop(values: readonly number[], above: number): number {
+  if (values.length <= above) return FAR_UNDER_K
+  return Float64Array.from(values).sort()[values.length - 1 - above]!
 }

@@ -10,7 +10,7 @@ export interface Exceedance {
   /** Days among the hottest tenth of the year's days (by outdoor maximum), and how many of them are held. */
   readonly hotDays: number
   readonly hotDaysHeld: number
-  /** Smooth distance from the target in its own unit; ≤ 0 when met. */
+  /** Distance from the target, continuous: K over the limit of the hottest hour not allowed, or K h; ≤ 0 exactly when met. */
   readonly measure: number
 }
 

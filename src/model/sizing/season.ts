@@ -2,8 +2,8 @@ import type { Yardstick } from '#model/sizing/exceedance.ts'
 import type { Exceedance } from '#model/sizing/result.ts'
 
 /**
- * Hours of the room left alone that come this close to their limit count as at risk, K: a quarter for the ramp in
- * which hours are counted, a quarter for the little that store and fan can warm a room.
+ * Hours of the room left alone that come this close to their limit count as at risk, K: for the little that store and fan
+ * can warm a room, and so that the hour that judges is among those that are run.
  */
 const MARGIN_K = 0.5
 /** Two spells closer than this are run as one: a run of their own would cost as much again in warm-up. */
@@ -66,6 +66,6 @@ const holds = ([from, to]: Spell, h: number, hours: number): boolean =>
  * left alone: the highest temperature, and under a peak target the nearest approach to the limit, lie in them.
  */
 export function seasonDecides(season: Season, stick: Yardstick, found: Exceedance): boolean {
-  const nearest = stick.target.kind !== 'peak' || found.measure > season.outsideOver_K
+  const nearest = stick.target.kind === 'degreeHours' || found.measure > season.outsideOver_K
   return nearest && found.peak_C > season.outsidePeak_C
 }

@@ -42,9 +42,22 @@ describe('degree-hours of a daily sinus, mean 25, amplitude 6, limit 28 °C', ()
     expect(Math.abs(found.hours_h / days / 8 - 1)).toBeLessThan(2e-3)
   })
 
-  test('the smooth count of hours is 8.0 a day within 0.1 % (a ramp of ± 0.25 K about the limit is nearly straight)', () => {
-    const found = exceedance(daily_C, stickFor({ kind: 'hours' }))
-    expect(Math.abs(found.measure / days / 8 - 1)).toBeLessThan(1e-3)
+  test.each([0, 100, 1460, 2900])(
+    'with %d hours allowed the measure is the excess of the next one (by sorting)',
+    (allowedHours_h) => {
+      const found = exceedance(daily_C, stickFor({ kind: 'hours', allowedHours_h }))
+      const fromTop = [...daily_C].sort((a, b) => b - a)
+      expect(found.measure).toBeCloseTo(fromTop[allowedHours_h]! - 28, 9)
+    },
+  )
+
+  test('the hours that are printed are the hours that judge: met exactly when no more than allowed are over', () => {
+    const { hours_h } = exceedance(daily_C, stickFor({}))
+    for (const kind of ['hours', 'adaptive'] as const)
+      for (const allowedHours_h of [hours_h - 1, hours_h, hours_h + 1])
+        expect(exceedance(daily_C, stickFor({ kind, allowedHours_h })).measure <= 0).toBe(
+          hours_h <= allowedHours_h,
+        )
   })
 
   test('peak 31 °C: 3 K over', () => {
@@ -55,14 +68,10 @@ describe('degree-hours of a daily sinus, mean 25, amplitude 6, limit 28 °C', ()
 })
 
 describe('the measure is the distance from the target', () => {
-  test.each([
-    ['hours', { allowedHours_h: 3000 }],
-    ['degreeHours', { allowedDegreeHours_Kh: 6000 }],
-    ['adaptive', { allowedHours_h: 3000 }],
-  ] as const)('%s: zero where what is allowed is just used', (kind, allowed) => {
-    const free = exceedance(daily_C, stickFor({ kind })).measure
-    const given = Object.values(allowed)[0]!
-    expect(exceedance(daily_C, stickFor({ kind, ...allowed })).measure).toBeCloseTo(free - given, 6)
+  test('degree-hours: zero where what is allowed is just used', () => {
+    const free = exceedance(daily_C, stickFor({ kind: 'degreeHours' })).measure
+    const given = exceedance(daily_C, stickFor({ kind: 'degreeHours', allowedDegreeHours_Kh: 6000 })).measure
+    expect(given).toBeCloseTo(free - 6000, 6)
   })
 
   test('it is continuous: 1e-6 K warmer moves no measure by more than 0.02', () => {
