@@ -19,12 +19,7 @@ describe('the batch', () => {
       await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
       await page.waitForSelector('canvas')
       const text = await page.locator('main').innerText()
-      for (const word of [
-        'Example white (invented)',
-        'Ground calcium carbonate',
-        'Diatomite',
-        'Invented: every amount',
-      ])
+      for (const word of ['Ground calcium carbonate', 'Diatomite', 'Invented: every amount'])
         expect(text).toContain(word)
       const cautions = await page.locator('[data-out=cautions]').innerText()
       expect(cautions).toMatch(/dust harms the lungs/)
@@ -81,7 +76,7 @@ describe('the batch', () => {
     await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
     await page.check('input[name=units][value=us]')
     await expect.poll(() => page.locator(cell('Ground calcium')).nth(1).innerText()).toMatch(/ lb$/)
-    expect(await page.locator(cell('Water of the')).nth(2).innerText()).toMatch(/ gal$/)
+    expect(await page.locator(cell('Water of the')).nth(2).innerText()).toMatch(/ (gal|fl oz)$/)
     await context.close()
   })
 })

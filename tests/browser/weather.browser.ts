@@ -78,7 +78,7 @@ describe('the weather page', () => {
       await pick(page, picked('neu.csv', resavedSample()))
       await place(page, sample.site.latitude_deg, sample.site.longitude_deg, sample.site.altitude_m)
       await page.waitForSelector('[data-clock=agrees]')
-      await page.check('input[name=climate-map][value=sky]')
+      await page.check('input[name=night-year][value=sky]')
       for (const summary of await page.locator('main details > summary').all()) await summary.click()
       expect(await axeViolations(page)).toEqual([])
       const sideways = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
@@ -264,7 +264,7 @@ describe('the weather page', () => {
     expect(await page.locator('[data-open-file]').count()).toBe(0)
     const [started, before_s] = [performance.now(), await pagesOwnTime_s(context)]
     await page.setInputFiles(PICKER, file)
-    await page.check('input[name=climate-map][value=dew]')
+    await page.check('input[name=night-year][value=dew]')
     const answered_s = (performance.now() - started) / 1000
     expect(await page.locator('progress').count(), 'the click came while the file was read').toBe(1)
     await page.waitForSelector('[data-open-file]', { timeout: 90_000 })
