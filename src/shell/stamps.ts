@@ -1,4 +1,4 @@
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 const HOUR_MS = 3_600_000
 

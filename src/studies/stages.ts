@@ -7,44 +7,53 @@
  * Each stage is remembered by what it depends on, so that a change re-runs only what it touches: weather
  * everything; coating or cover from the panel hours on; area, flow, store, plan and room the year only.
  */
-import { stressWeather } from '#model/climate/stress.ts'
-import { Memory } from '#model/memory.ts'
-import { reducePanelHours } from '#model/panel/reduce.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
-import { roomNetwork } from '#model/room/network.ts'
-import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import { builtOf } from '#model/scenario/built.ts'
-import { designFlow } from '#model/scenario/design-flow.ts'
-import { designOf, taskOf, type Design } from '#model/scenario/design.ts'
-import { designRemarks } from '#model/scenario/design-remarks.ts'
-import { drawnScenarios, spreadOfAreas } from '#model/scenario/draws.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
-import { hottestWeekStart_h, monthSummaries } from '#model/scenario/months.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
+import { stressWeather } from '#model/outdoors/climate'
+import { Memory } from './memory.ts'
+import { reducePanelHours, type PanelSpec } from '#model/panels/plate'
+import { roomNetwork } from '#model/building/room'
 import {
+  crossFieldProblems,
+  unusualValues,
+  drawnScenarios,
+  spreadOfAreas,
+  type Scenario,
+} from '#model/design/scenario'
+import {
+  type DesignAnswer,
+  builtOf,
+  designFlow,
+  designOf,
+  taskOf,
+  type Design,
+  designRemarks,
+  hottestWeekStart_h,
+  monthSummaries,
+  type Prepared,
   loopSpecOf,
   panelSpecOf,
   planSpecOf,
   roomSpecOf,
   skyOptionsOf,
   targetSpecOf,
-} from '#model/scenario/to-specs.ts'
-import { yardstickOf } from '#model/scenario/yardstick-of.ts'
-import { aboutArea, type AboutArea, type NearDesign } from '#model/sizing/about.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import { limitOf } from '#model/sizing/limit.ts'
-import type { LoadCut, SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
-import { judgeOwnArea, sizePanels, type AreaAlone } from '#model/sizing/size.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import type { PlaneIrradiance, SunHours } from '#model/sun/hours.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import { planHours } from '#model/year/plan-hours.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import type { YearResult } from '#model/year/result.ts'
+} from '#model/design/assembly'
+import { LOAD_CUTS } from '#model/design/measures'
+import { yardstickOf, exceedance } from '#model/design/target'
+import {
+  aboutArea,
+  type AboutArea,
+  type NearDesign,
+  limitOf,
+  type LoadCut,
+  type SizingResult,
+  type UncertaintyResult,
+  judgeOwnArea,
+  sizePanels,
+  type AreaAlone,
+} from '#model/design/sizing'
+import { skyHours } from '#model/outdoors/sky'
+import { type PlaneIrradiance, type SunHours, planeIrradiance, sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { planHours, simulateYear, type YearResult } from '#model/building/year'
 
 /** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
 const VENT_BELOW_SETPOINT_K = 4

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { GLOSSARY, glossaryText } from '#model/units/glossary.ts'
+import { GLOSSARY, glossaryText } from '#model/basis/words'
 import { ROOT, sourceFiles } from './source-files.ts'
 
 /* One quantity, one name: the glossary is the list, and the words it rules out are in no text that a person reads. */

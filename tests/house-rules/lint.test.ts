@@ -58,6 +58,6 @@ test.each([
 })
 
 test('the model imports nothing late', async () => {
-  const late = `export const y = () => import('#model/units/format.ts')`
+  const late = `export const y = () => import('#model/basis/units')`
   expect(await complaintsAbout('src/model/air/a.ts', late)).not.toEqual([])
 })

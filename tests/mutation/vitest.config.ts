@@ -16,7 +16,7 @@ export default defineConfig({
   test: {
     include: [`tests/stages/${process.env.MUTATED_ROOM}/**/*.test.ts`],
     // Thirty whole years take longer than all other tests of the room together.
-    exclude: ['tests/stages/year/ledger.test.ts'],
+    exclude: ['tests/rooms/building/year/ledger.test.ts'],
     // The reduction's tests look at every 23rd of their hours.
     env: { SPARSER_HOURS: '23' },
     sequence: { sequencer: QuickFirst },

@@ -1,7 +1,6 @@
-import { dewPointFromHumidity_C, standardPressure_Pa } from '#model/air/moist-air.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { dewPointFromHumidity_C, standardPressure_Pa } from '#model/outdoors/air'
+import { sunHours, type SunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** An invented record and its sun, for tests: seasons, days, calm hours, dry and soaking nights, frost. */
 export interface InventedWeather {

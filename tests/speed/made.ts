@@ -1,11 +1,8 @@
-import { Spine } from '#model/answer.ts'
-import { designOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { withField } from '#model/scenario/parse.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { YearInputs } from '#model/year/inputs.ts'
+import { Spine } from '#studies/stages.ts'
+import { designOf, type Prepared } from '#model/design/assembly'
+import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { YearInputs } from '#model/building/year'
 import { sampleWeather } from '../../src/shell/samples.ts'
 
 /** What every line of the bench is measured on: the default shed in a climate where the target can be met. */

@@ -1,7 +1,12 @@
-import { COATING_IDS, COVER_KINDS, PLAN_KINDS, type ComparisonRow } from '#model/comparison/cases.ts'
-import { verdictList } from '#model/comparison/verdict-list.ts'
-import { stop } from '#model/problem.ts'
-import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
+import {
+  COATING_IDS,
+  COVER_KINDS,
+  PLAN_KINDS,
+  type ComparisonRow,
+  verdictList,
+} from '#model/design/comparison'
+import { stop } from '#model/basis/words'
+import { LOAD_CUTS } from '#model/design/measures'
 import { answered, studies } from '../answered.ts'
 import { inventedClimates, inventedParts } from '../invented-parts.ts'
 import { note, type Cell } from '../output.ts'

@@ -1,5 +1,5 @@
 import { format } from 'date-fns'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 const HOUR_MS = 3_600_000
 

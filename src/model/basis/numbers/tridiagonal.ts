@@ -1,4 +1,4 @@
-import type { Complex } from '#model/construction/complex.ts'
+import type { Complex } from './complex.ts'
 
 /**
  * Solves a symmetric tridiagonal system with real off-diagonals (Thomas 1949) whose diagonal may be complex.

@@ -1,6 +1,6 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import { Matrix, inverse } from 'ml-matrix'
-import { choleskyFactor, whitenedBy } from '#model/bench/whitening.ts'
+import { choleskyFactor, whitenedBy } from './whitening.ts'
 
 /** One unknown, with what is known of it before any reading. */
 export interface FitParameter {

@@ -1,4 +1,4 @@
-import { UNIT_SYMBOLS, type Unit } from '#model/units/suffix.ts'
+import { UNIT_SYMBOLS, type Unit } from './suffix.ts'
 
 /** Unit systems for display. Inside the model everything is SI. */
 export const UNIT_SYSTEMS = ['si', 'us'] as const

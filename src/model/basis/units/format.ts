@@ -1,5 +1,5 @@
-import { displayUnit, toDisplay, type UnitSystem } from '#model/units/convert.ts'
-import type { Unit } from '#model/units/suffix.ts'
+import { displayUnit, toDisplay, type UnitSystem } from './convert.ts'
+import type { Unit } from './suffix.ts'
 
 /**
  * A number as text with so many significant digits, a point for the decimals, no exponent between 1e-6 and 1e9,

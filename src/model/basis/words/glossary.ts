@@ -1,4 +1,4 @@
-import { UNIT_SYMBOLS, type Unit } from '#model/units/suffix.ts'
+import { UNIT_SYMBOLS, type Unit } from '#model/basis/units'
 
 /**
  * One name for each quantity, as page, shell, sheet and documents use it. `instead` lists words that mean the same and

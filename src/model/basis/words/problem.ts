@@ -4,9 +4,9 @@
  * A room never throws a `Problem` for something a *programmer* did wrong (that is a `RangeError` at the
  * entrance of a stage); it throws or returns one where a user can mend it.
  */
-import type { UnitSystem } from '#model/units/convert.ts'
-import { wordingText } from '#model/units/wording-text.ts'
-import type { Told, Wording } from '#model/units/wording.ts'
+import type { UnitSystem } from '#model/basis/units'
+import { wordingText } from './wording-text.ts'
+import type { Told, Wording } from './wording.ts'
 
 /** Where a problem sits: whichever of file, line (1-based), column and field is known. */
 export interface Place {

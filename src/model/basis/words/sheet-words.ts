@@ -1,4 +1,4 @@
-import type { Figure, Wording } from '#model/units/wording.ts'
+import type { Figure, Wording } from './wording.ts'
 
 /** A labelled line. */
 export interface SheetLine {

@@ -1,6 +1,5 @@
-import type { UnitSystem } from '#model/units/convert.ts'
-import { formatNumber, formatQuantity } from '#model/units/format.ts'
-import type { Figure, Told } from '#model/units/wording.ts'
+import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
+import type { Figure, Told } from './wording.ts'
 
 /** Metre of water at 4 °C, what heads are told in, Pa: NIST SP 811, appendix B.8. */
 const METRE_WATER_Pa = 9806.65

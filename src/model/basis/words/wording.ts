@@ -1,4 +1,4 @@
-import type { Unit } from '#model/units/suffix.ts'
+import type { Unit } from '#model/basis/units'
 
 /**
  * Units beyond the suffixes of `units/suffix.ts`, for what is bought or told by a unit of its own: volume flow (value

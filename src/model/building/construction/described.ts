@@ -1,4 +1,4 @@
-import { isResistance, type Construction, type Layer } from '#model/construction/layer.ts'
+import { isResistance, type Construction, type Layer } from './layer.ts'
 
 /** Where the mass of a wall or roof lies. */
 export const MASS_PLACES = ['through', 'inside', 'bothSides', 'outside'] as const

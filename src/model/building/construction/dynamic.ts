@@ -1,10 +1,5 @@
-import { minus, ONE, over, plus, scaled, size, times, type Complex } from '#model/construction/complex.ts'
-import {
-  bareResistanceOf_m2KW,
-  isResistance,
-  type Construction,
-  type Layer,
-} from '#model/construction/layer.ts'
+import { minus, ONE, over, plus, scaled, size, times, type Complex } from '#model/basis/numbers'
+import { bareResistanceOf_m2KW, isResistance, type Construction, type Layer } from './layer.ts'
 
 /** How a construction answers a temperature that swings with one period. ISO 13786:2017. */
 export interface DynamicProperties {

@@ -1,5 +1,5 @@
-import type { Construction } from '#model/construction/layer.ts'
-import { layerOf, type MaterialId } from '#model/construction/materials.ts'
+import type { Construction } from './layer.ts'
+import { layerOf, type MaterialId } from './materials.ts'
 
 /** An ordinary way to build a wall or a roof, from the inside out. Thicknesses: common practice, no source. */
 export interface Build {

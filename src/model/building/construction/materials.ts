@@ -1,4 +1,4 @@
-import type { Layer } from '#model/construction/layer.ts'
+import type { Layer } from './layer.ts'
 
 /** A building material: design values. */
 export interface Material {

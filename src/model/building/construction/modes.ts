@@ -1,6 +1,5 @@
-import { bareResistanceOf_m2KW, isResistance, type Construction } from '#model/construction/layer.ts'
-import { eigenSymmetric } from '#model/construction/symmetric.ts'
-import { solveTridiagonal } from '#model/construction/tridiagonal.ts'
+import { bareResistanceOf_m2KW, isResistance, type Construction } from './layer.ts'
+import { eigenSymmetric, solveTridiagonal } from '#model/basis/numbers'
 
 /** Thickest cell that layers are cut into, m, and fewest cells of a layer. */
 const CELL_M = 0.005

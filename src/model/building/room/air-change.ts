@@ -1,12 +1,13 @@
-import { AIR_SPECIFIC_HEAT_JKGK, airDensity_kgm3 } from '#model/air/air-properties.ts'
 import {
+  AIR_SPECIFIC_HEAT_JKGK,
+  airDensity_kgm3,
   dewPoint_C,
   humidityRatio_frac,
   vapourPressure_Pa,
   WATER_AIR_MOLAR_RATIO,
-} from '#model/air/moist-air.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+} from '#model/outdoors/air'
+import type { RoomSpec } from './spec.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Air the room exchanges with outdoors while shut. */
 export interface AirChange {

@@ -1,4 +1,4 @@
-import type { Construction } from '#model/construction/layer.ts'
+import type { Construction } from '#model/building/construction'
 
 /** Air itself, J/m³K, at 20 °C; light things that follow it at once (paper, cloth) hold about as much again. */
 const AIR_JM3K = 1207

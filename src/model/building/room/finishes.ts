@@ -1,5 +1,5 @@
-import type { Finish } from '#model/room/outside.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
+import type { Finish } from './outside.ts'
+import type { RoomSpec } from './spec.ts'
 
 /** Thermal emittance of walls: paint, brick, timber (ISO 6946, 0.9), and of glass (EN 673, 0.84). */
 const WALL_EMITTANCE_frac = 0.9

@@ -1,5 +1,4 @@
-import { localHour } from '#model/room/day.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { localHour, type WeatherRecord } from '#model/outdoors/weather'
 
 /** Share of internal gains that goes to the air at once, the rest to all faces by area: ISO 52016-1:2017. */
 export const CONVECTIVE_GAINS_frac = 0.4

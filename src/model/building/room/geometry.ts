@@ -1,6 +1,5 @@
-import { stop } from '#model/problem.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
-import { figure, words } from '#model/units/wording.ts'
+import { stop, figure, words } from '#model/basis/words'
+import type { RoomSpec } from './spec.ts'
 
 /** One outside wall. */
 export interface Facade {

@@ -1,4 +1,4 @@
-import { YEAR_HOURS, type WeatherRecord } from '#model/weather/record.ts'
+import { YEAR_HOURS, type WeatherRecord } from '#model/outdoors/weather'
 
 /** A slab on the ground, as ISO 13370:2017 sees it. */
 export interface GroundFloor {

@@ -1,16 +1,15 @@
-import { modesOf } from '#model/construction/modes.ts'
-import type { Construction } from '#model/construction/layer.ts'
-import { nightVent_WK } from '#model/room/air-change.ts'
-import { contentsOf } from '#model/room/contents.ts'
-import { SUNSET_deg } from '#model/room/day.ts'
-import { exposure, type Recall } from '#model/room/exposure.ts'
-import { FILM_INSIDE_Wm2K, OUTSIDE_m2KW } from '#model/room/films.ts'
-import { gainHours_W } from '#model/room/gains.ts'
-import { roomGeometry, type RoomGeometry } from '#model/room/geometry.ts'
-import { merged } from '#model/room/outside.ts'
-import { floorOnGround } from '#model/room/slab.ts'
-import { checkRoomSpec } from '#model/room/spec-check.ts'
-import { roomRows } from '#model/room/rows.ts'
+import { modesOf, type Construction } from '#model/building/construction'
+import { nightVent_WK } from './air-change.ts'
+import { contentsOf } from './contents.ts'
+import { SUNSET_deg, type WeatherRecord } from '#model/outdoors/weather'
+import { exposure, type Recall } from './exposure.ts'
+import { FILM_INSIDE_Wm2K, OUTSIDE_m2KW } from './films.ts'
+import { gainHours_W } from './gains.ts'
+import { roomGeometry, type RoomGeometry } from './geometry.ts'
+import { merged } from './outside.ts'
+import { floorOnGround } from './slab.ts'
+import { checkRoomSpec } from './spec-check.ts'
+import { roomRows } from './rows.ts'
 import type {
   FaceGroup,
   OutsideHours,
@@ -19,12 +18,11 @@ import type {
   RoomRows,
   RoomSpec,
   WindowGroup,
-} from '#model/room/spec.ts'
-import { sunShares, type SunlitFace } from '#model/room/sun-inside.ts'
-import { diffuseFactor, panesOf } from '#model/room/windows.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+} from './spec.ts'
+import { sunShares, type SunlitFace } from './sun-inside.ts'
+import { diffuseFactor, panesOf } from './windows.ts'
+import type { SkyHours } from '#model/outdoors/sky'
+import type { SunHours } from '#model/outdoors/sun'
 
 const afresh: Recall = (_part, _key, make) => make()
 

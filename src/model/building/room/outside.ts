@@ -1,9 +1,9 @@
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { outsideConvection_Wm2K } from '#model/room/films.ts'
-import { solAir, type SurfaceWeather } from '#model/room/sol-air.ts'
-import type { OutsideHours } from '#model/room/spec.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { blackbody_Wm2 } from '#model/outdoors/air'
+import { outsideConvection_Wm2K } from './films.ts'
+import { solAir, type SurfaceWeather } from './sol-air.ts'
+import type { OutsideHours } from './spec.ts'
+import type { SkyHours } from '#model/outdoors/sky'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** What of an outside surface decides its sol-air temperature, beside the way it faces. */
 export interface Finish {

@@ -1,10 +1,6 @@
-import {
-  CONVECTION_INSIDE_Wm2K as HC,
-  FILM_INSIDE_Wm2K as HI,
-  RADIATION_INSIDE_Wm2K as HR,
-} from '#model/room/films.ts'
-import { CONVECTIVE_GAINS_frac } from '#model/room/gains.ts'
-import type { FaceGroup, GroupStep, RoomParts, RoomRows } from '#model/room/spec.ts'
+import { CONVECTION_INSIDE_Wm2K as HC, FILM_INSIDE_Wm2K as HI, RADIATION_INSIDE_Wm2K as HR } from './films.ts'
+import { CONVECTIVE_GAINS_frac } from './gains.ts'
+import type { FaceGroup, GroupStep, RoomParts, RoomRows } from './spec.ts'
 
 /** Entries of a row before those of the groups. */
 export const AIR_WK = 0

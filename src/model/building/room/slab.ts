@@ -1,7 +1,7 @@
-import type { Construction } from '#model/construction/layer.ts'
-import type { RoomGeometry } from '#model/room/geometry.ts'
-import { slabOnGroundU_Wm2K, type GroundFloor } from '#model/room/ground.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
+import type { Construction } from '#model/building/construction'
+import type { RoomGeometry } from './geometry.ts'
+import { slabOnGroundU_Wm2K, type GroundFloor } from './ground.ts'
+import type { RoomSpec } from './spec.ts'
 
 /** Walls around the slab, m: the shed of the ISO 13370 check; enters only the ground's resistance. */
 const WALL_m = 0.15

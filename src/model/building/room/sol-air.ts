@@ -1,5 +1,5 @@
-import { STEFAN_BOLTZMANN } from '#model/air/blackbody.ts'
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import { STEFAN_BOLTZMANN } from '#model/outdoors/air'
+import { KELVIN_OFFSET } from '#model/basis/units'
 
 /** An outside surface seen from within: the temperature and conductance that stand for sun, sky, ground and wind. */
 export interface SolAir {

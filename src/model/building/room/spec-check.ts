@@ -1,5 +1,5 @@
-import { checkConstruction } from '#model/construction/layer.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
+import { checkConstruction } from '#model/building/construction'
+import type { RoomSpec } from './spec.ts'
 
 /** Least and greatest a room's numbers may be; the stage refuses what lies outside. */
 const RANGES: Readonly<Partial<Record<keyof RoomSpec, readonly [min: number, max: number]>>> = {

@@ -1,6 +1,5 @@
-import type { Construction } from '#model/construction/layer.ts'
-import type { Modes } from '#model/construction/modes.ts'
-import type { WIND_TERRAINS } from '#model/air/wind.ts'
+import type { Construction, Modes } from '#model/building/construction'
+import type { WIND_TERRAINS } from '#model/outdoors/air'
 
 /** One outside wall direction's glass and opaque wall follow the building's azimuth. */
 export interface RoomSpec {

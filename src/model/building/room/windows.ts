@@ -1,6 +1,6 @@
-import type { Facade, RoomGeometry } from '#model/room/geometry.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
-import type { PlaneIrradiance } from '#model/sun/hours.ts'
+import type { Facade, RoomGeometry } from './geometry.ts'
+import type { RoomSpec } from './spec.ts'
+import type { PlaneIrradiance } from '#model/outdoors/sun'
 
 /** Panes of glass in a window: what decides how much less it lets in at a slant. */
 export type Panes = 1 | 2

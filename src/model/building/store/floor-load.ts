@@ -1,9 +1,8 @@
-import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
-import { said, type Problem } from '#model/problem.ts'
-import { storeModel } from '#model/store/model.ts'
-import type { StoreSpec } from '#model/store/spec.ts'
-import { tankShape } from '#model/store/tank.ts'
-import { figure, words, type Told } from '#model/units/wording.ts'
+import { GRAVITY_MS2 } from '#model/outdoors/air'
+import { said, type Problem, figure, words, type Told } from '#model/basis/words'
+import { storeModel } from './model.ts'
+import type { StoreSpec } from './spec.ts'
+import { tankShape } from './tank.ts'
 
 /** What a full tank does to the floor it stands on. */
 export interface FloorLoad {

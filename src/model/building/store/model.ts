@@ -1,6 +1,6 @@
-import { fluidProperties } from '#model/loop/fluid.ts'
-import { STORE_KINDS, type StoreModel, type StoreSpec } from '#model/store/spec.ts'
-import { tankShape } from '#model/store/tank.ts'
+import { fluidProperties } from '#model/panels/loop'
+import { STORE_KINDS, type StoreModel, type StoreSpec } from './spec.ts'
+import { tankShape } from './tank.ts'
 
 /** Temperature at which the water's properties are taken, °C. */
 export const STORE_TEMP_C = 15

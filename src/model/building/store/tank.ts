@@ -1,4 +1,4 @@
-import type { StoreKind } from '#model/store/spec.ts'
+import type { StoreKind } from './spec.ts'
 
 /** True for the kinds of store that hold water of their own; slab and building have no tank to choose. */
 export function isTank(kind: StoreKind): boolean {

@@ -1,4 +1,4 @@
-import type { Ledger } from '#model/year/result.ts'
+import type { Ledger } from './result.ts'
 
 /** Adds up what flows, as sums over the hour that are closed into the year's sums at its end. */
 export class Books {

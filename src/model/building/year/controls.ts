@@ -1,7 +1,7 @@
-import type { Nodes } from '#model/year/nodes.ts'
-import type { Plant, YearInputs } from '#model/year/inputs.ts'
-import { panelEffectiveness } from '#model/year/panel-exchange.ts'
-import type { PlateCourse } from '#model/year/plate-course.ts'
+import type { Nodes } from './nodes.ts'
+import type { Plant, YearInputs } from './inputs.ts'
+import { panelEffectiveness } from './panel-exchange.ts'
+import type { PlateCourse } from './plate-course.ts'
 
 /** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
 const VENT_DIFFERENCE_K = 1

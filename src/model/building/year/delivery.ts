@@ -1,6 +1,6 @@
-import type { StoreModel } from '#model/store/spec.ts'
-import type { HubSystem } from '#model/year/hub-system.ts'
-import type { PlanSpec } from '#model/year/plan.ts'
+import type { StoreModel } from '#model/building/store'
+import type { HubSystem } from './hub-system.ts'
+import type { PlanSpec } from './plan.ts'
 
 const CLOSED = 0
 const THROTTLED = 1

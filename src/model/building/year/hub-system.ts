@@ -1,6 +1,6 @@
-import { endOverMean } from '#model/room/mean-step.ts'
-import { LinearSystem } from '#model/year/linear-system.ts'
-import type { Nodes } from '#model/year/nodes.ts'
+import { endOverMean } from '#model/building/room'
+import { LinearSystem } from '#model/basis/numbers'
+import type { Nodes } from './nodes.ts'
 
 /**
  * Room air and tank as one linear system for their means over a step, one row a node: the tank, a dense block D in its

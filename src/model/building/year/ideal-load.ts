@@ -1,6 +1,6 @@
-import type { RoomNetwork } from '#model/room/spec.ts'
-import { restingRoom } from '#model/year/room-start.ts'
-import { RoomStep } from '#model/year/room-step.ts'
+import type { RoomNetwork } from '#model/building/room'
+import { restingRoom } from './room-start.ts'
+import { RoomStep } from './room-step.ts'
 
 const HOUR_S = 3600
 

@@ -1,10 +1,10 @@
-import type { LoopDuty } from '#model/loop/spec.ts'
-import type { PanelHours } from '#model/panel/hours.ts'
-import type { RoomNetwork } from '#model/room/spec.ts'
-import type { StoreModel } from '#model/store/spec.ts'
-import type { PlanHours } from '#model/year/plan-hours.ts'
-import type { PlanSpec } from '#model/year/plan.ts'
-import type { RoomStates } from '#model/year/result.ts'
+import type { LoopDuty } from '#model/panels/loop'
+import type { PanelHours } from '#model/panels/plate'
+import type { RoomNetwork } from '#model/building/room'
+import type { StoreModel } from '#model/building/store'
+import type { PlanHours } from './plan-hours.ts'
+import type { PlanSpec } from './plan.ts'
+import type { RoomStates } from './result.ts'
 
 /** The panels, their loop and store, as one design; absent when the room is left alone. */
 export interface Plant {

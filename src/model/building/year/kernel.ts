@@ -1,13 +1,13 @@
-import { Books } from '#model/year/books.ts'
-import { Controls } from '#model/year/controls.ts'
-import { Delivery } from '#model/year/delivery.ts'
-import { HubSystem } from '#model/year/hub-system.ts'
-import type { YearInputs } from '#model/year/inputs.ts'
-import { nodesOf, type Nodes } from '#model/year/nodes.ts'
-import { PlateCourse } from '#model/year/plate-course.ts'
-import { enterRoom } from '#model/year/room-flows.ts'
-import { RoomStep } from '#model/year/room-step.ts'
-import { addLayers, turnOver } from '#model/year/tank-layers.ts'
+import { Books } from './books.ts'
+import { Controls } from './controls.ts'
+import { Delivery } from './delivery.ts'
+import { HubSystem } from './hub-system.ts'
+import type { YearInputs } from './inputs.ts'
+import { nodesOf, type Nodes } from './nodes.ts'
+import { PlateCourse } from './plate-course.ts'
+import { enterRoom } from './room-flows.ts'
+import { RoomStep } from './room-step.ts'
+import { addLayers, turnOver } from './tank-layers.ts'
 
 /** Laws of the delivery tried in one step before the last is kept; the energy balance closes whichever it is. */
 const LAW_TRIES = 4

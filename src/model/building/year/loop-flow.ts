@@ -1,5 +1,5 @@
-import type { LoopDuty } from '#model/loop/spec.ts'
-import { panelExchange_WK } from '#model/year/panel-exchange.ts'
+import type { LoopDuty } from '#model/panels/loop'
+import { panelExchange_WK } from './panel-exchange.ts'
 
 /**
  * The running loop as affine relations between plate, charged node and outdoor air. With a the share of the air's

@@ -1,4 +1,4 @@
-import type { YearInputs } from '#model/year/inputs.ts'
+import type { YearInputs } from './inputs.ts'
 
 /** Where each temperature is in the list: store layers (top first), slab, air. The plate and the room's masses are kept apart. */
 export interface Nodes {

@@ -1,4 +1,4 @@
-import type { LoopDuty } from '#model/loop/spec.ts'
+import type { LoopDuty } from '#model/panels/loop'
 
 /** Below this slope a plate exchanges next to nothing and the series form of the exchange is used, W/m²K. */
 const SMALL_SLOPE_Wm2K = 1e-3

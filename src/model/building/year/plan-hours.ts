@@ -1,8 +1,7 @@
-import { runningMeanOutdoor_C } from '#model/room/comfort.ts'
-import { localHour, SUNSET_deg } from '#model/room/day.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { PlanSpec } from '#model/year/plan.ts'
+import { runningMeanOutdoor_C } from '#model/design/target'
+import { localHour, SUNSET_deg, type WeatherRecord } from '#model/outdoors/weather'
+import type { SunHours } from '#model/outdoors/sun'
+import type { PlanSpec } from './plan.ts'
 
 /** 1 in the hours in which the running plan lets the loop run (clock, sun and season), else 0. */
 export type PlanHours = Uint8Array

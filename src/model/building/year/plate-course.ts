@@ -1,12 +1,9 @@
-import { Face } from '#model/panel/face.ts'
-import type { PanelPoint } from '#model/panel/hours.ts'
-import { tangentAt } from '#model/panel/tangent.ts'
-import { FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panel/water.ts'
-import type { Books } from '#model/year/books.ts'
-import type { Plant, YearInputs } from '#model/year/inputs.ts'
-import { LoopFlow } from '#model/year/loop-flow.ts'
-import type { Nodes } from '#model/year/nodes.ts'
-import { PlateStep } from '#model/year/plate-step.ts'
+import { Face, type PanelPoint, tangentAt, FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panels/plate'
+import type { Books } from './books.ts'
+import type { Plant, YearInputs } from './inputs.ts'
+import { LoopFlow } from './loop-flow.ts'
+import type { Nodes } from './nodes.ts'
+import { PlateStep } from './plate-step.ts'
 
 /**
  * Parts of a step that a plate drying off at rest is stepped in: when it will bare more than this share of itself in

@@ -1,5 +1,5 @@
-import type { PanelPoint } from '#model/panel/hours.ts'
-import type { LoopFlow } from '#model/year/loop-flow.ts'
+import type { PanelPoint } from '#model/panels/plate'
+import type { LoopFlow } from './loop-flow.ts'
 
 /** Below this many time constants in a step the exponential is taken as its series. */
 const SHORT_STEP = 1e-4

@@ -2,12 +2,12 @@ import {
   CONVECTION_INSIDE_Wm2K as HC,
   FILM_INSIDE_Wm2K as HI,
   RADIATION_INSIDE_Wm2K as HR,
-} from '#model/room/films.ts'
-import { CONVECTIVE_GAINS_frac } from '#model/room/gains.ts'
-import { absorbed_Wm2 } from '#model/room/rows.ts'
-import type { RoomNetwork } from '#model/room/spec.ts'
-import type { Books } from '#model/year/books.ts'
-import type { RoomStep } from '#model/year/room-step.ts'
+  CONVECTIVE_GAINS_frac,
+  absorbed_Wm2,
+  type RoomNetwork,
+} from '#model/building/room'
+import type { Books } from './books.ts'
+import type { RoomStep } from './room-step.ts'
 
 /** Enters what crossed the room's boundaries in a step that `room` has just finished. */
 export function enterRoom(

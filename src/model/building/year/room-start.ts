@@ -1,6 +1,5 @@
-import { withRows } from '#model/room/network.ts'
-import type { OutsideHours, RoomNetwork, RoomParts } from '#model/room/spec.ts'
-import { RoomStep } from '#model/year/room-step.ts'
+import { withRows, type OutsideHours, type RoomNetwork, type RoomParts } from '#model/building/room'
+import { RoomStep } from './room-step.ts'
 
 /** A step so long that every mass has come to rest, s. */
 const FOR_EVER_S = 1e16

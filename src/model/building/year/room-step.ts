@@ -2,9 +2,7 @@ import {
   CONVECTION_INSIDE_Wm2K as HC,
   FILM_INSIDE_Wm2K as HI,
   RADIATION_INSIDE_Wm2K as HR,
-} from '#model/room/films.ts'
-import { endOverMean } from '#model/room/mean-step.ts'
-import {
+  endOverMean,
   ACROSS_WK,
   addFaces,
   AIR_WK,
@@ -13,8 +11,10 @@ import {
   RADIANT_WK,
   TO_AIR_W,
   TO_RADIANT_W,
-} from '#model/room/rows.ts'
-import type { GroupStep, RoomNetwork, RoomRows } from '#model/room/spec.ts'
+  type GroupStep,
+  type RoomNetwork,
+  type RoomRows,
+} from '#model/building/room'
 
 /**
  * The room through one step, exact for drives that hold over it. Air and mean radiant temperature enter with their

@@ -1,8 +1,8 @@
-import { Books, UNKEPT } from '#model/year/books.ts'
-import { YearKernel } from '#model/year/kernel.ts'
-import { USUAL_YEAR, type YearInputs, type YearOptions } from '#model/year/inputs.ts'
-import type { RoomStates, YearResult } from '#model/year/result.ts'
-import { restingRoom } from '#model/year/room-start.ts'
+import { Books, UNKEPT } from './books.ts'
+import { YearKernel } from './kernel.ts'
+import { USUAL_YEAR, type YearInputs, type YearOptions } from './inputs.ts'
+import type { RoomStates, YearResult } from './result.ts'
+import { restingRoom } from './room-start.ts'
 
 const HOUR_S = 3600
 /** A warm-up needs this many hours of record to take from; shorter records start from their first air temperature. */

@@ -1,6 +1,6 @@
-import type { StoreModel } from '#model/store/spec.ts'
-import type { Nodes } from '#model/year/nodes.ts'
-import type { PlateCourse } from '#model/year/plate-course.ts'
+import type { StoreModel } from '#model/building/store'
+import type { Nodes } from './nodes.ts'
+import type { PlateCourse } from './plate-course.ts'
 
 /**
  * Flow through the layers of a tank: up with the panel's loop (drawn at the top, back at the bottom), down with the

@@ -1,9 +1,8 @@
-import { builtCandidate, designOf, type Design } from '#model/scenario/design.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
-import type { YearResult } from '#model/year/result.ts'
-import { simulateYear } from '#model/year/simulate.ts'
+import { builtCandidate, designOf, type Design } from './design.ts'
+import type { Prepared } from './prepared.ts'
+import { exceedance } from '#model/design/target'
+import type { SizingResult } from '#model/design/sizing'
+import { type YearResult, simulateYear } from '#model/building/year'
 
 export interface Built {
   /** Judged as built. */

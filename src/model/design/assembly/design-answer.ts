@@ -1,13 +1,13 @@
-import type { LoopDuty } from '#model/loop/spec.ts'
-import type { PanelHours } from '#model/panel/hours.ts'
-import type { Problem } from '#model/problem.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { StoreModel } from '#model/store/spec.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { LoopDuty } from '#model/panels/loop'
+import type { PanelHours } from '#model/panels/plate'
+import type { Problem } from '#model/basis/words'
+import type { Scenario } from '#model/design/scenario'
+import type { SizingResult } from '#model/design/sizing'
+import type { SkyHours } from '#model/outdoors/sky'
+import type { StoreModel } from '#model/building/store'
+import type { SunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { YearResult } from '#model/building/year'
 
 /** Monthly sums; twelve entries, January first. */
 export interface MonthSummary {

@@ -1,7 +1,6 @@
-import type { Scenario } from '#model/scenario/fields.ts'
-import { loopSpecOf } from '#model/scenario/to-specs.ts'
-import { flowKnee } from '#model/sizing/flow-knee.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
+import type { Scenario } from '#model/design/scenario'
+import { loopSpecOf } from './to-specs.ts'
+import { flowKnee, type SizingResult } from '#model/design/sizing'
 
 /** Pump power is judged for the knee of the flow at this panel area, whatever is built, m². */
 const REFERENCE_AREA_m2 = 12

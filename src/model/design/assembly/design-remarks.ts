@@ -1,7 +1,6 @@
-import type { LoopDuty } from '#model/loop/spec.ts'
-import { said, type Problem } from '#model/problem.ts'
-import { words, type Wording } from '#model/units/wording.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { LoopDuty } from '#model/panels/loop'
+import { said, type Problem, words, type Wording } from '#model/basis/words'
+import type { YearResult } from '#model/building/year'
 
 /** A run this long in an hour is a single step of the year, part of the hour. */
 const ONE_STEP = 0.25 + 1e-9

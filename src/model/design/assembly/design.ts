@@ -1,16 +1,10 @@
-import { builtDuty, loopDuty } from '#model/loop/duty.ts'
-import type { LoopDuty } from '#model/loop/spec.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { loopSpecOf, planSpecOf, storeSpecOf } from '#model/scenario/to-specs.ts'
-import type { Candidate, SizingTask } from '#model/sizing/size.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
-import { seasonAtRisk } from '#model/sizing/season.ts'
-import { storeModel } from '#model/store/model.ts'
-import type { StoreModel } from '#model/store/spec.ts'
-import { isTank } from '#model/store/tank.ts'
-import { USUAL_YEAR, type YearInputs } from '#model/year/inputs.ts'
-import { simulateYear } from '#model/year/simulate.ts'
+import { builtDuty, loopDuty, type LoopDuty } from '#model/panels/loop'
+import type { Prepared } from './prepared.ts'
+import type { Scenario } from '#model/design/scenario'
+import { loopSpecOf, planSpecOf, storeSpecOf } from './to-specs.ts'
+import { type Candidate, type SizingTask, type SizingResult, seasonAtRisk } from '#model/design/sizing'
+import { storeModel, type StoreModel, isTank } from '#model/building/store'
+import { USUAL_YEAR, type YearInputs, simulateYear } from '#model/building/year'
 
 /** A chosen design, ready to be simulated. */
 export interface Design {

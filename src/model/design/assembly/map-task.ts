@@ -1,10 +1,9 @@
-import { designOf, taskOf } from '#model/scenario/design.ts'
-import { energyPriced, type HeldDesign } from '#model/scenario/map-design.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
-import type { MapTask } from '#model/sizing/design-map.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import { judged } from '#model/sizing/size.ts'
-import { simulateYear } from '#model/year/simulate.ts'
+import { designOf, taskOf } from './design.ts'
+import { energyPriced, type HeldDesign } from '#model/design/scenario'
+import type { Prepared } from './prepared.ts'
+import { type MapTask, judged } from '#model/design/sizing'
+import { exceedance } from '#model/design/target'
+import { simulateYear } from '#model/building/year'
 
 /** The task the design map works on: only the season that decides, unless the pump's energy of the year is asked for. */
 export function mapTaskOf(prepared: Prepared, held: HeldDesign): MapTask {

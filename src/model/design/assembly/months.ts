@@ -1,6 +1,6 @@
-import type { MonthSummary } from '#model/scenario/design-answer.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { MonthSummary } from './design-answer.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { YearResult } from '#model/building/year'
 
 const HOUR_S = 3600
 const WEEK_h = 168

@@ -1,13 +1,12 @@
-import type { PanelHours } from '#model/panel/hours.ts'
-import type { RoomNetwork } from '#model/room/spec.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { Yardstick } from '#model/sizing/exceedance.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { PlanHours } from '#model/year/plan-hours.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { PanelHours } from '#model/panels/plate'
+import type { RoomNetwork } from '#model/building/room'
+import type { Scenario } from '#model/design/scenario'
+import type { Yardstick } from '#model/design/target'
+import type { SizingResult } from '#model/design/sizing'
+import type { SkyHours } from '#model/outdoors/sky'
+import type { SunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { PlanHours, YearResult } from '#model/building/year'
 
 /** Everything of a scenario in a climate that does not depend on area, flow or store. */
 export interface Prepared {

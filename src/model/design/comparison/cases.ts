@@ -1,9 +1,9 @@
-import { KNOWN_COATINGS } from '#model/coating/library.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import { PLAN_KINDS, type PlanKind } from '#model/year/plan.ts'
+import { KNOWN_COATINGS } from '#model/panels/coating'
+import type { DesignAnswer } from '#model/design/assembly'
+import type { Scenario } from '#model/design/scenario'
+import { LOAD_CUTS } from '#model/design/measures'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { PLAN_KINDS, type PlanKind } from '#model/building/year'
 
 /** One thing to compare: a scenario in a climate, with the words that tell it from the others. */
 export interface ComparisonCase {

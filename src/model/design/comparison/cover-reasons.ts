@@ -1,7 +1,11 @@
-import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panel/water.ts'
-import type { YearResult } from '#model/year/result.ts'
+import {
+  type PanelHours,
+  type PanelTangent,
+  panelTangent,
+  FULL_COVER_KGM2,
+  waterAfter_kgm2,
+} from '#model/panels/plate'
+import type { YearResult } from '#model/building/year'
 
 /** Hours the loop ran, sorted by what decides between film and bare in them. */
 export const COVER_CAUSES = ['wetFilm', 'warmPlate', 'coldPlate'] as const

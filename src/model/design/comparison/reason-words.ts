@@ -1,6 +1,5 @@
-import type { CoverPart, CoverReasons } from '#model/comparison/cover-reasons.ts'
-import { displayUnit, toDisplay, type UnitSystem } from '#model/units/convert.ts'
-import { formatNumber, formatQuantity } from '#model/units/format.ts'
+import type { CoverPart, CoverReasons } from './cover-reasons.ts'
+import { displayUnit, toDisplay, type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
 
 const J_PER_KWH = 3.6e6
 /** A part that moves less than this share of the heat is not worth a sentence. */

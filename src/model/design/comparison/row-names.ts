@@ -1,6 +1,6 @@
-import { KNOWN_COATINGS } from '#model/coating/library.ts'
-import { AS_DESCRIBED, type ComparisonRow } from '#model/comparison/cases.ts'
-import { FIELDS } from '#model/scenario/fields.ts'
+import { KNOWN_COATINGS } from '#model/panels/coating'
+import { AS_DESCRIBED, type ComparisonRow } from './cases.ts'
+import { FIELDS } from '#model/design/scenario'
 
 export const planName = (id: string): string => FIELDS.plan.kind.optionLabels[id as never] ?? id
 export const coverName = (id: string): string => FIELDS.cover.kind.optionLabels[id as never] ?? id

@@ -1,6 +1,6 @@
-import { comparisonRow, type ComparisonCase, type ComparisonRow } from '#model/comparison/cases.ts'
-import { coverReasons, type CoverReasons } from '#model/comparison/cover-reasons.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
+import { comparisonRow, type ComparisonCase, type ComparisonRow } from './cases.ts'
+import { coverReasons, type CoverReasons } from './cover-reasons.ts'
+import type { DesignAnswer } from '#model/design/assembly'
 
 /** Two rows that differ only in the cover, and why one sheds more. */
 export interface CoverPair {

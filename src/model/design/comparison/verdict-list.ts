@@ -1,14 +1,9 @@
-import { AS_DESCRIBED, type ComparisonRow } from '#model/comparison/cases.ts'
-import type { Comparison } from '#model/comparison/run.ts'
-import {
-  coverSentences,
-  cutSentence,
-  doNothingSentence,
-  planSentence,
-} from '#model/comparison/verdict-words.ts'
-import { cutOrNot, filmOrBare, nightOrAllDay, sameBut } from '#model/comparison/verdicts.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
-import { rowName, wordColumns, type WordColumn } from '#model/comparison/row-names.ts'
+import { AS_DESCRIBED, type ComparisonRow } from './cases.ts'
+import type { Comparison } from './run.ts'
+import { coverSentences, cutSentence, doNothingSentence, planSentence } from './verdict-words.ts'
+import { cutOrNot, filmOrBare, nightOrAllDay, sameBut } from './verdicts.ts'
+import type { UnitSystem } from '#model/basis/units'
+import { rowName, wordColumns, type WordColumn } from './row-names.ts'
 
 /** What is to be said about one pair of rows. */
 export interface VerdictWords {

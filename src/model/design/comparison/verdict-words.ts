@@ -1,8 +1,7 @@
-import type { ComparisonRow } from '#model/comparison/cases.ts'
-import { reasonSentences } from '#model/comparison/reason-words.ts'
-import { sizedArea_m2, type CoverVerdict, type Verdict } from '#model/comparison/verdicts.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
-import { formatQuantity } from '#model/units/format.ts'
+import type { ComparisonRow } from './cases.ts'
+import { reasonSentences } from './reason-words.ts'
+import { sizedArea_m2, type CoverVerdict, type Verdict } from './verdicts.ts'
+import { type UnitSystem, formatQuantity } from '#model/basis/units'
 
 /** `Night-only needs 20 % more area than all-day (12 against 10 m²), but half the pump hours (800 against 1600 h a year).` */
 export function planSentence(verdict: Verdict, system: UnitSystem): string {

@@ -1,5 +1,5 @@
-import type { ComparisonRow } from '#model/comparison/cases.ts'
-import type { CoverReasons } from '#model/comparison/cover-reasons.ts'
+import type { ComparisonRow } from './cases.ts'
+import type { CoverReasons } from './cover-reasons.ts'
 
 /** Differences smaller than this count as none: the area itself is found to 0.3 %, the tank's knee is coarser. */
 const EVEN_SHARE = 0.03

@@ -1,5 +1,4 @@
-import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
-import { describedRoom } from '#model/scenario/described-room.ts'
+import { FIELDS, type Scenario, describedRoom } from '#model/design/scenario'
 
 /** A change of the room or its use that lowers the load, and how the scenario looks with it. */
 export interface LoadCutOption {

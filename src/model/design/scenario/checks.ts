@@ -1,8 +1,7 @@
-import { isTank } from '#model/store/tank.ts'
-import { said, type Problem } from '#model/problem.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
-import { figure, short, words, type Figure, type Wording } from '#model/units/wording.ts'
+import { isTank } from '#model/building/store'
+import { said, type Problem, figure, short, words, type Figure, type Wording } from '#model/basis/words'
+import type { Scenario } from './fields.ts'
+import { fieldsOf, GROUPS } from './schema.ts'
 
 interface Rule {
   readonly code: string

@@ -1,5 +1,5 @@
-import { choice, number } from '#model/scenario/field.ts'
-import { figure, words } from '#model/units/wording.ts'
+import { choice, number } from './field.ts'
+import { figure, words } from '#model/basis/words'
 
 /** Coating and cover. Ranges, words and defaults: see `fields.ts`. */
 export const COATING_FIELDS = {

@@ -1,6 +1,5 @@
-import { describedAs } from '#model/construction/described.ts'
-import { ROOF_BUILDS, WALL_BUILDS } from '#model/construction/library.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+import { describedAs, ROOF_BUILDS, WALL_BUILDS } from '#model/building/construction'
+import type { Scenario } from './fields.ts'
 
 /** The same room with walls and roof given by U-value, mass and place, so that one of them can be changed. */
 export function describedRoom(room: Scenario['room']): Scenario['room'] {

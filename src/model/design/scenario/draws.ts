@@ -1,8 +1,7 @@
-import type { Scenario } from '#model/scenario/fields.ts'
-import { drawnScenario, uncertainInputs } from '#model/scenario/uncertain-inputs.ts'
-import { latinHypercube, seededUniform } from '#model/sizing/latin-hypercube.ts'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
-import { spreadOf, type UncertainInput } from '#model/sizing/spread.ts'
+import type { Scenario } from './fields.ts'
+import { drawnScenario, uncertainInputs } from './uncertain-inputs.ts'
+import { latinHypercube, seededUniform } from '#model/basis/numbers'
+import { type UncertaintyResult, spreadOf, type UncertainInput } from '#model/design/sizing'
 
 /** One seed for all, so that the same scenario always gives the same range. */
 const UNCERTAINTY_SEED = 20_261

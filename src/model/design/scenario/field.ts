@@ -1,5 +1,5 @@
-import type { Unit } from '#model/units/suffix.ts'
-import type { Told } from '#model/units/wording.ts'
+import type { Unit } from '#model/basis/units'
+import type { Told } from '#model/basis/words'
 
 /** Kinds of scenario field. Labels, ranges and explanations live with the field, and nowhere else. */
 interface Common {

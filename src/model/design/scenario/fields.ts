@@ -1,13 +1,13 @@
-import type { FieldValue } from '#model/scenario/field.ts'
-import { JOB_FIELDS, SITE_FIELDS } from '#model/scenario/site-fields.ts'
-import { SKY_FIELDS } from '#model/scenario/sky-fields.ts'
-import { COATING_FIELDS, COVER_FIELDS } from '#model/scenario/coating-fields.ts'
-import { PANEL_FIELDS } from '#model/scenario/panel-fields.ts'
-import { LOOP_FIELDS } from '#model/scenario/loop-fields.ts'
-import { STORE_FIELDS } from '#model/scenario/store-fields.ts'
-import { ROOM_FIELDS } from '#model/scenario/room-fields.ts'
-import { PLAN_FIELDS } from '#model/scenario/plan-fields.ts'
-import { TARGET_FIELDS, PRICES_FIELDS } from '#model/scenario/target-fields.ts'
+import type { FieldValue } from './field.ts'
+import { JOB_FIELDS, SITE_FIELDS } from './site-fields.ts'
+import { SKY_FIELDS } from './sky-fields.ts'
+import { COATING_FIELDS, COVER_FIELDS } from './coating-fields.ts'
+import { PANEL_FIELDS } from './panel-fields.ts'
+import { LOOP_FIELDS } from './loop-fields.ts'
+import { STORE_FIELDS } from './store-fields.ts'
+import { ROOM_FIELDS } from './room-fields.ts'
+import { PLAN_FIELDS } from './plan-fields.ts'
+import { TARGET_FIELDS, PRICES_FIELDS } from './target-fields.ts'
 
 /**
  * Every field of a scenario, by group: the one place for names, units, ranges, defaults and explanations.

@@ -1,5 +1,5 @@
-import type { Scenario } from '#model/scenario/fields.ts'
-import { isTank } from '#model/store/tank.ts'
+import type { Scenario } from './fields.ts'
+import { isTank } from '#model/building/store'
 
 /** Parts of a design that are given; what is left out stays as the scenario has it. */
 export interface Chosen {

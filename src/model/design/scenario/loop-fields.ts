@@ -1,5 +1,5 @@
-import { choice, number, onOff } from '#model/scenario/field.ts'
-import { figure, words } from '#model/units/wording.ts'
+import { choice, number, onOff } from './field.ts'
+import { figure, words } from '#model/basis/words'
 
 /** Fluid, plate and pipes. Ranges, words and defaults: see `fields.ts`. */
 export const LOOP_FIELDS = {

@@ -1,8 +1,6 @@
-import type { Scenario } from '#model/scenario/fields.ts'
-import { free, hold, type Chosen } from '#model/scenario/hold.ts'
-import type { MapTask } from '#model/sizing/design-map.ts'
-import type { MapKind } from '#model/sizing/map-axes.ts'
-import type { Candidate } from '#model/sizing/size.ts'
+import type { Scenario } from './fields.ts'
+import { free, hold, type Chosen } from './hold.ts'
+import type { MapTask, MapKind, Candidate } from '#model/design/sizing'
 
 /** What is held while the map varies the rest: flow and tank of the design it is drawn around. */
 export type HeldDesign = Pick<MapTask, 'flow_kgsm2' | 'storeVolume_m3'>

@@ -1,5 +1,5 @@
-import { choice, number } from '#model/scenario/field.ts'
-import { figure, short, words } from '#model/units/wording.ts'
+import { choice, number } from './field.ts'
+import { figure, short, words } from '#model/basis/words'
 
 /** The panel as it is built and stands. Ranges, words and defaults: see `fields.ts`. */
 export const PANEL_FIELDS = {

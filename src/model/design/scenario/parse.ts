@@ -1,16 +1,9 @@
 import * as v from 'valibot'
-import { fewAndShort, ProblemError, stop, type Problem } from '#model/problem.ts'
-import { crossFieldProblems, unusualValues } from '#model/scenario/checks.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { retiredField } from '#model/scenario/retired-fields.ts'
-import {
-  defaultScenario,
-  fieldAt,
-  fieldPaths,
-  fieldSchema,
-  GROUPS,
-  SCENARIO_VERSION,
-} from '#model/scenario/schema.ts'
+import { fewAndShort, ProblemError, stop, type Problem } from '#model/basis/words'
+import { crossFieldProblems, unusualValues } from './checks.ts'
+import type { Scenario } from './fields.ts'
+import { retiredField } from './retired-fields.ts'
+import { defaultScenario, fieldAt, fieldPaths, fieldSchema, GROUPS, SCENARIO_VERSION } from './schema.ts'
 
 /** What reading a scenario gave: the scenario, or null and why; warnings either way. */
 export interface ParsedScenario {

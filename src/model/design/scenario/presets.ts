@@ -1,4 +1,4 @@
-import type { Scenario } from '#model/scenario/fields.ts'
+import type { Scenario } from './fields.ts'
 
 /** Some fields of some groups. */
 export type PartialScenario = { readonly [G in keyof Scenario]?: Partial<Scenario[G]> }

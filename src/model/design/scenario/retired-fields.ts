@@ -1,4 +1,4 @@
-import type { Problem } from '#model/problem.ts'
+import type { Problem } from '#model/basis/words'
 
 /** From here on an areal heat capacity of an old file is that of masonry, J/m²K. */
 const HEAVY_JM2K = 30_000

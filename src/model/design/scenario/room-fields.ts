@@ -1,6 +1,6 @@
-import { ROOF_BUILDS, WALL_BUILDS, type Build } from '#model/construction/library.ts'
-import { choice, dayProfile, number, onOff } from '#model/scenario/field.ts'
-import { figure, short, words } from '#model/units/wording.ts'
+import { ROOF_BUILDS, WALL_BUILDS, type Build } from '#model/building/construction'
+import { choice, dayProfile, number, onOff } from './field.ts'
+import { figure, short, words } from '#model/basis/words'
 
 /** Gains of the invented demo workshop: one person with tools in the morning and afternoon. */
 const WORKSHOP_DAY_W = [

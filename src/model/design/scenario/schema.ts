@@ -1,6 +1,6 @@
 import * as v from 'valibot'
-import type { DayProfileField, Field, NumberField } from '#model/scenario/field.ts'
-import { FIELDS, type GroupName, type Scenario } from '#model/scenario/fields.ts'
+import type { DayProfileField, Field, NumberField } from './field.ts'
+import { FIELDS, type GroupName, type Scenario } from './fields.ts'
 
 /** Version of the scenario file this build writes. The first: there is nothing older to bring up. */
 export const SCENARIO_VERSION = 1

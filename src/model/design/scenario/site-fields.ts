@@ -1,4 +1,4 @@
-import { choice, number, text } from '#model/scenario/field.ts'
+import { choice, number, text } from './field.ts'
 
 /** The job and its site. Ranges, words and defaults: see `fields.ts`. */
 export const JOB_FIELDS = {

@@ -1,4 +1,4 @@
-import { choice, number, onOff } from '#model/scenario/field.ts'
+import { choice, number, onOff } from './field.ts'
 
 /** How the sky is worked out. Ranges, words and defaults: see `fields.ts`. */
 export const SKY_FIELDS = {

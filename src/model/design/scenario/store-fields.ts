@@ -1,5 +1,5 @@
-import { choice, number, onOff } from '#model/scenario/field.ts'
-import { figure, words } from '#model/units/wording.ts'
+import { choice, number, onOff } from './field.ts'
+import { figure, words } from '#model/basis/words'
 
 /** Store and delivery. Ranges, words and defaults: see `fields.ts`. */
 export const STORE_FIELDS = {

@@ -1,4 +1,4 @@
-import { choice, number, onOff } from '#model/scenario/field.ts'
+import { choice, number, onOff } from './field.ts'
 
 /** Target and prices. Ranges, words and defaults: see `fields.ts`. */
 export const TARGET_FIELDS = {

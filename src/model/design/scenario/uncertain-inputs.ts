@@ -1,7 +1,7 @@
-import { AGEING_RANGES, type AgeingRange } from '#model/coating/ageing-ranges.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { fieldAt } from '#model/scenario/schema.ts'
-import type { UncertainInput } from '#model/sizing/spread.ts'
+import { AGEING_RANGES, type AgeingRange } from '#model/panels/coating'
+import type { Scenario } from './fields.ts'
+import { fieldAt } from './schema.ts'
+import type { UncertainInput } from '#model/design/sizing'
 
 /** How far each named input may be off, and why; `between`: whatever the scenario says. Ageing gives its own. */
 interface Spread extends AgeingRange {

@@ -1,7 +1,7 @@
-import type { Trial } from '#model/sizing/area-search.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
-import { areaOnly, judged, slopeNearZero, type AreaAlone, type SizingTask } from '#model/sizing/size.ts'
+import type { Trial } from './area-search.ts'
+import { exceedance } from '#model/design/target'
+import type { SizingResult } from './result.ts'
+import { areaOnly, judged, slopeNearZero, type AreaAlone, type SizingTask } from './size.ts'
 
 /** An area under a hand that still moves a slider: one to three seasons instead of a whole sizing. */
 export interface AboutArea {

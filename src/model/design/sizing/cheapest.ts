@@ -1,5 +1,5 @@
-import { designCost, hasPrices, type Cost, type Prices } from '#model/sizing/cost.ts'
-import type { DesignMap } from '#model/sizing/design-map.ts'
+import { designCost, hasPrices, type Cost, type Prices } from '#model/design/cost'
+import type { DesignMap } from './design-map.ts'
 
 /** A design on the edge of the target, read between two simulated ones. */
 export interface EdgeDesign {

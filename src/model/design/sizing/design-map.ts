@@ -1,6 +1,6 @@
-import type { MapAxes } from '#model/sizing/map-axes.ts'
-import type { Exceedance } from '#model/sizing/result.ts'
-import type { Candidate } from '#model/sizing/size.ts'
+import type { MapAxes } from './map-axes.ts'
+import type { Exceedance } from './result.ts'
+import type { Candidate } from './size.ts'
 
 /** What the map needs of the stages before it. */
 export interface MapTask {

@@ -1,6 +1,5 @@
-import { loopDuty } from '#model/loop/duty.ts'
-import type { LoopSpec } from '#model/loop/spec.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
+import { loopDuty, type LoopSpec } from '#model/panels/loop'
+import type { SizingResult } from './result.ts'
 
 /** Flows offered to the knee, kg/s per m². */
 const WATER_FLOWS_kgsm2 = [0.002, 0.003, 0.004, 0.006, 0.008, 0.01, 0.013, 0.017, 0.022, 0.03, 0.04]

@@ -1,8 +1,7 @@
-import type { Yardstick } from '#model/sizing/exceedance.ts'
-import type { Limit } from '#model/sizing/result.ts'
-import { figure, words } from '#model/units/wording.ts'
-import type { YearInputs } from '#model/year/inputs.ts'
-import type { YearResult } from '#model/year/result.ts'
+import type { Yardstick } from '#model/design/target'
+import type { Limit } from './result.ts'
+import { figure, words } from '#model/basis/words'
+import type { YearInputs, YearResult } from '#model/building/year'
 
 /** Hours around the worst one that are looked at. */
 const AROUND_h = 12

@@ -1,4 +1,4 @@
-import type { Wording } from '#model/units/wording.ts'
+import type { Wording } from '#model/basis/words'
 
 /** How a room did against the target. */
 export interface Exceedance {

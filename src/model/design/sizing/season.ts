@@ -1,5 +1,5 @@
-import type { Yardstick } from '#model/sizing/exceedance.ts'
-import type { Exceedance } from '#model/sizing/result.ts'
+import type { Yardstick } from '#model/design/target'
+import type { Exceedance } from './result.ts'
 
 /**
  * Hours of the room left alone that come this close to their limit count as at risk, K: a quarter for the ramp in

@@ -1,7 +1,7 @@
-import { smallestArea, type AreaSearch, type AreaSearchStart, type Trial } from '#model/sizing/area-search.ts'
-import { exceedance, type Yardstick } from '#model/sizing/exceedance.ts'
-import type { Exceedance, SizingResult } from '#model/sizing/result.ts'
-import { seasonDecides, type Season } from '#model/sizing/season.ts'
+import { smallestArea, type AreaSearch, type AreaSearchStart, type Trial } from './area-search.ts'
+import { exceedance, type Yardstick } from '#model/design/target'
+import type { Exceedance, SizingResult } from './result.ts'
+import { seasonDecides, type Season } from './season.ts'
 
 /** One candidate: what a search changes. */
 export interface Candidate {

@@ -1,5 +1,5 @@
-import { rankCorrelation } from '#model/sizing/latin-hypercube.ts'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
+import { rankCorrelation } from '#model/basis/numbers'
+import type { UncertaintyResult } from './result.ts'
 
 /** One uncertain input: its name, and the ends it is drawn between. */
 export interface UncertainInput {

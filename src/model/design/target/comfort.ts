@@ -1,5 +1,4 @@
-import { outdoorDays, type Days } from '#model/room/day.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { outdoorDays, type Days, type WeatherRecord } from '#model/outdoors/weather'
 
 /**
  * Adaptive comfort: bands that follow the outdoor temperature of the days before. Both standards were made for rooms

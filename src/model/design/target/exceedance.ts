@@ -1,6 +1,6 @@
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { Exceedance } from '#model/sizing/result.ts'
-import type { TargetSpec } from '#model/sizing/target.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { Exceedance } from '#model/design/sizing'
+import type { TargetSpec } from './target.ts'
 
 /** Half width of the ramp that replaces the step when hours are counted for the search, K. */
 const RAMP_K = 0.25

@@ -1,8 +1,7 @@
-import { adaptiveUpper_C } from '#model/room/comfort.ts'
-import { yardstick, type Yardstick } from '#model/sizing/exceedance.ts'
-import type { TargetSpec } from '#model/sizing/target.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import { localHour } from '#model/room/day.ts'
+import { adaptiveUpper_C } from './comfort.ts'
+import { yardstick, type Yardstick } from './exceedance.ts'
+import type { TargetSpec } from './target.ts'
+import { type WeatherRecord, localHour } from '#model/outdoors/weather'
 
 /** The target's yardstick in one climate: a fixed limit, or the adaptive standard's upper limit day by day. */
 export function yardstickOf(target: TargetSpec, weather: WeatherRecord): Yardstick {

@@ -1,17 +1,11 @@
-import { agreement, type Agreement } from '#model/comparison/as-built-agreement.ts'
-import { dayBlocks } from '#model/comparison/as-built-errors.ts'
-import { explain, FAULTS, type Explanation, type Fault } from '#model/comparison/as-built-hypotheses.ts'
-import { inspections, meteredFlowShare, type Inspection } from '#model/comparison/as-built-inspection.ts'
-import { checkLog, runningHours } from '#model/comparison/as-built-log.ts'
-import {
-  AS_DESIGNED,
-  departedHours,
-  predictedFall_K,
-  type AsBuiltInputs,
-  type Departure,
-} from '#model/comparison/as-built-plant.ts'
-import { shadingDate } from '#model/comparison/as-built-shading-date.ts'
-import { loopDuty } from '#model/loop/duty.ts'
+import { agreement, type Agreement } from './agreement.ts'
+import { dayBlocks } from './errors.ts'
+import { explain, FAULTS, type Explanation, type Fault } from './hypotheses.ts'
+import { inspections, meteredFlowShare, type Inspection } from './inspection.ts'
+import { checkLog, runningHours } from './log.ts'
+import { AS_DESIGNED, departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
+import { shadingDate } from './shading-date.ts'
+import { loopDuty } from '#model/panels/loop'
 
 /** The built panel against its prediction. */
 export interface AsBuiltResult {

@@ -1,4 +1,4 @@
-import { plainWords } from '#model/weather/column/header-words.ts'
+import { plainWords } from '#model/outdoors/intake'
 
 /** What a logger file can tell of a built panel. */
 export const LOG_QUANTITIES = ['panelIn', 'panelOut', 'flow', 'pumpRun', 'air', 'store', 'room'] as const

@@ -1,13 +1,7 @@
 import { Matrix } from 'ml-matrix'
-import type { ErrorBlock } from '#model/bench/weighted-fit.ts'
-import { runningHours } from '#model/comparison/as-built-log.ts'
-import {
-  AS_DESIGNED,
-  departedHours,
-  predictedFall_K,
-  type AsBuiltInputs,
-  type Departure,
-} from '#model/comparison/as-built-plant.ts'
+import type { ErrorBlock } from '#model/basis/numbers'
+import { runningHours } from './log.ts'
+import { AS_DESIGNED, departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
 
 /**
  * Errors of one logged hour that are nobody's fault, one standard deviation: the pair of sensors; the sky formula

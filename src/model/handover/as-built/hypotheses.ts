@@ -5,16 +5,10 @@ import {
   type FitParameter,
   type FitProblem,
   type FitResult,
-} from '#model/bench/weighted-fit.ts'
-import { runningHours } from '#model/comparison/as-built-log.ts'
-import {
-  AS_DESIGNED,
-  departedHours,
-  predictedFall_K,
-  type AsBuiltInputs,
-  type Departure,
-} from '#model/comparison/as-built-plant.ts'
-import type { PanelHours } from '#model/panel/hours.ts'
+} from '#model/basis/numbers'
+import { runningHours } from './log.ts'
+import { AS_DESIGNED, departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
+import type { PanelHours } from '#model/panels/plate'
 
 /** What may be wrong with a built panel. */
 export const FAULTS = ['none', 'lowFlow', 'dirty', 'shading'] as const

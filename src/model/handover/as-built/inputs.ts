@@ -1,12 +1,10 @@
-import type { AsBuiltLog } from '#model/comparison/as-built-log.ts'
-import type { AsBuiltInputs } from '#model/comparison/as-built-plant.ts'
-import { designFlow } from '#model/scenario/design-flow.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { loopSpecOf, panelSpecOf, skyOptionsOf } from '#model/scenario/to-specs.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { AsBuiltLog } from './log.ts'
+import type { AsBuiltInputs } from './plant.ts'
+import { designFlow, loopSpecOf, panelSpecOf, skyOptionsOf } from '#model/design/assembly'
+import type { Scenario } from '#model/design/scenario'
+import { skyHours } from '#model/outdoors/sky'
+import { planeIrradiance, sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /**
  * What the as-built check needs, from the scenario the panel was designed with.

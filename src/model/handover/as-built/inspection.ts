@@ -1,6 +1,6 @@
-import type { Explanation, Fault } from '#model/comparison/as-built-hypotheses.ts'
-import type { AsBuiltInputs } from '#model/comparison/as-built-plant.ts'
-import { loopDuty } from '#model/loop/duty.ts'
+import type { Explanation, Fault } from './hypotheses.ts'
+import type { AsBuiltInputs } from './plant.ts'
+import { loopDuty } from '#model/panels/loop'
 
 /** Something to look at on the roof, and why. */
 export interface Inspection {

@@ -1,12 +1,12 @@
-import { gaussian, seededRandom } from '#model/climate/random.ts'
-import { asBuiltInputs, emptyLog } from '#model/comparison/as-built-inputs.ts'
-import type { Fault } from '#model/comparison/as-built-hypotheses.ts'
-import type { Departure } from '#model/comparison/as-built-plant.ts'
-import { rehearsalLog } from '#model/comparison/as-built-rehearsal.ts'
-import { weatherSpan } from '#model/comparison/as-built-span.ts'
-import { writeLog } from '#model/comparison/as-built-write.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { gaussian, seededRandom } from '#model/basis/numbers'
+import { asBuiltInputs, emptyLog } from './inputs.ts'
+import type { Fault } from './hypotheses.ts'
+import type { Departure } from './plant.ts'
+import { rehearsalLog } from './rehearsal.ts'
+import { weatherSpan } from './span.ts'
+import { writeLog } from './write.ts'
+import type { Scenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Which logger file to invent. */
 export interface InventedLog {

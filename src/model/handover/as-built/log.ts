@@ -1,4 +1,4 @@
-import { stop } from '#model/problem.ts'
+import { stop } from '#model/basis/words'
 
 /**
  * A logger record of the finished panel, one value an hour, index for index with the weather of the same hours. NaN where

@@ -1,25 +1,28 @@
+import { flowUnit_kgs, LOG_LABELS, logQuantity, type LogQuantity } from './columns.ts'
+import type { AsBuiltLog } from './log.ts'
+import { commonSpan, weatherSpan, type CommonSpan } from './span.ts'
+import { ProblemError, stop, type Problem } from '#model/basis/words'
 import {
-  flowUnit_kgs,
-  LOG_LABELS,
-  logQuantity,
-  type LogQuantity,
-} from '#model/comparison/as-built-columns.ts'
-import type { AsBuiltLog } from '#model/comparison/as-built-log.ts'
-import { commonSpan, weatherSpan, type CommonSpan } from '#model/comparison/as-built-span.ts'
-import { ProblemError, stop, type Problem } from '#model/problem.ts'
-import { readHeader } from '#model/weather/column/header-guess.ts'
-import { findTimeColumns } from '#model/weather/column/time-columns.ts'
-import { conversion, unitFromText } from '#model/weather/column/unit.ts'
-import type { Stamp, TableMapping } from '#model/weather/mapping.ts'
-import { ProblemList } from '#model/weather/problems.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import type { RawColumn, RawTable } from '#model/weather/table/raw.ts'
-import { TableReader } from '#model/weather/table/reader.ts'
-import { refusal } from '#model/weather/table/refuse.ts'
-import { findTable, type FoundTable } from '#model/weather/table/shape.ts'
-import { plainLines } from '#model/weather/table/split.ts'
-import { fewestRows, hourlyMeans, type HourPlan } from '#model/weather/time/hours.ts'
-import { rowTimes } from '#model/weather/time/row-times.ts'
+  readHeader,
+  findTimeColumns,
+  conversion,
+  unitFromText,
+  type Stamp,
+  type TableMapping,
+  ProblemList,
+  type RawColumn,
+  type RawTable,
+  TableReader,
+  refusal,
+  findTable,
+  type FoundTable,
+  plainLines,
+  fewestRows,
+  hourlyMeans,
+  type HourPlan,
+  rowTimes,
+} from '#model/outdoors/intake'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Lines looked at to see the layout. */
 const HEAD_LINES = 400

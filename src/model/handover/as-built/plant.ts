@@ -1,19 +1,20 @@
-import { blackbody_Wm2, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { runningHours, type AsBuiltLog } from '#model/comparison/as-built-log.ts'
-import { loopDuty } from '#model/loop/duty.ts'
-import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
-import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
-import { reducePanelHours } from '#model/panel/reduce.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { LONGEST_STEP_S, waterAfter_kgm2 } from '#model/panel/water.ts'
-import { windowPart_Wm2 } from '#model/sky/bands.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { PlaneIrradiance } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import { panelExchange_WK } from '#model/year/panel-exchange.ts'
+import { blackbody_Wm2, WINDOW_EMISSION, vapourPressure_Pa } from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import { runningHours, type AsBuiltLog } from './log.ts'
+import { loopDuty, type LoopDuty, type LoopSpec } from '#model/panels/loop'
+import {
+  type PanelHours,
+  type PanelTangent,
+  reducePanelHours,
+  type PanelSpec,
+  panelTangent,
+  LONGEST_STEP_S,
+  waterAfter_kgm2,
+} from '#model/panels/plate'
+import { windowPart_Wm2, type SkyHours } from '#model/outdoors/sky'
+import type { PlaneIrradiance } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { panelExchange_WK } from '#model/building/year'
 
 /** The panel as designed, with the weather and the log of the same hours. */
 export interface AsBuiltInputs {

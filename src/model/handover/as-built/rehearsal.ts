@@ -1,5 +1,5 @@
-import { HOUR_ERRORS } from '#model/comparison/as-built-errors.ts'
-import type { AsBuiltLog } from '#model/comparison/as-built-log.ts'
+import { HOUR_ERRORS } from './errors.ts'
+import type { AsBuiltLog } from './log.ts'
 import {
   AS_DESIGNED,
   departedPanel,
@@ -8,12 +8,18 @@ import {
   STEPS_AN_HOUR,
   type AsBuiltInputs,
   type Departure,
-} from '#model/comparison/as-built-plant.ts'
-import { loopDuty } from '#model/loop/duty.ts'
-import { panelBalance } from '#model/panel/balance.ts'
-import { emptyPanelHour, readPanelHour, type PanelHour } from '#model/panel/hour-inputs.ts'
-import { panelSetting, type PanelSetting } from '#model/panel/setting.ts'
-import { LONGEST_STEP_S, waterAfter_kgm2 } from '#model/panel/water.ts'
+} from './plant.ts'
+import { loopDuty } from '#model/panels/loop'
+import {
+  panelBalance,
+  emptyPanelHour,
+  readPanelHour,
+  type PanelHour,
+  panelSetting,
+  type PanelSetting,
+  LONGEST_STEP_S,
+  waterAfter_kgm2,
+} from '#model/panels/plate'
 
 /** How the invented panel is run. */
 export interface Rehearsal {

@@ -1,6 +1,5 @@
-import { AS_DESIGNED, type Departure } from '#model/comparison/as-built-plant.ts'
-import { fieldAt } from '#model/scenario/schema.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+import { AS_DESIGNED, type Departure } from './plant.ts'
+import { fieldAt, type Scenario } from '#model/design/scenario'
 
 const RADIANS = Math.PI / 180
 

@@ -1,15 +1,9 @@
 import { Matrix, solve } from 'ml-matrix'
-import { choleskyFactor, whitenedBy } from '#model/bench/whitening.ts'
-import type { ErrorBlock } from '#model/bench/weighted-fit.ts'
-import { dayRows } from '#model/comparison/as-built-errors.ts'
-import { loggedFall_K, type Explanation } from '#model/comparison/as-built-hypotheses.ts'
-import { runningHours } from '#model/comparison/as-built-log.ts'
-import {
-  departedHours,
-  predictedFall_K,
-  type AsBuiltInputs,
-  type Departure,
-} from '#model/comparison/as-built-plant.ts'
+import { choleskyFactor, whitenedBy, type ErrorBlock } from '#model/basis/numbers'
+import { dayRows } from './errors.ts'
+import { loggedFall_K, type Explanation } from './hypotheses.ts'
+import { runningHours } from './log.ts'
+import { departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
 
 /** Days needed before and after a date for it to be told. */
 const FEWEST_DAYS = 2

@@ -1,6 +1,5 @@
-import type { ProblemList } from '#model/weather/problems.ts'
-import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
-import type { HourPlan } from '#model/weather/time/hours.ts'
+import type { ProblemList, HourPlan } from '#model/outdoors/intake'
+import { isWholeYear, type WeatherRecord } from '#model/outdoors/weather'
 
 const HOUR_MS = 3_600_000
 const YEAR_MS = 365 * 24 * HOUR_MS

@@ -1,5 +1,5 @@
-import type { AsBuiltLog } from '#model/comparison/as-built-log.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { AsBuiltLog } from './log.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 const HOUR_MS = 3_600_000
 

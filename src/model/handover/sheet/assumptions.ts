@@ -1,10 +1,8 @@
-import { describedRoom } from '#model/scenario/described-room.ts'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
-import { FIELDS } from '#model/scenario/fields.ts'
-import { fieldAt } from '#model/scenario/schema.ts'
-import type { Plant } from '#model/sheet/plant.ts'
-import { figure, words, type Wording } from '#model/units/wording.ts'
-import { isUnit } from '#model/units/suffix.ts'
+import { describedRoom, FIELDS, fieldAt } from '#model/design/scenario'
+import type { UncertaintyResult } from '#model/design/sizing'
+import type { Plant } from './plant.ts'
+import { figure, words, type Wording } from '#model/basis/words'
+import { isUnit } from '#model/basis/units'
 
 /** What the numbers lean on: those a builder can check or change first. */
 export function assumptionLines(plant: Plant, range: UncertaintyResult | null): Wording[] {

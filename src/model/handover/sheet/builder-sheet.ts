@@ -1,27 +1,25 @@
-import type { UncertaintyResult } from '#model/sizing/result.ts'
-import type { Problem } from '#model/problem.ts'
-import { assumptionLines } from '#model/sheet/assumptions.ts'
-import { cautionsOf, type Caution } from '#model/sheet/cautions.ts'
-import { commissioningSteps, type Step } from '#model/sheet/commissioning.ts'
-import { controlLines, sensorLines } from '#model/sheet/controls.ts'
-import { expectedMonths, nightTest, type ExpectedMonth, type NightTest } from '#model/sheet/expected.ts'
-import { layoutDrawing, type LayoutDrawing } from '#model/sheet/layout-drawing.ts'
-import { maintenanceLines } from '#model/sheet/maintenance.ts'
-import { flowFigure, partsList, type Part } from '#model/sheet/parts.ts'
-import { plantOf, type Plant, type SheetAnswer } from '#model/sheet/plant.ts'
-import { quantitiesOf, type Quantities } from '#model/sheet/quantities.ts'
-import type { DesignRanges } from '#model/sheet/ranges.ts'
+import type { UncertaintyResult } from '#model/design/sizing'
 import {
-  buildUpLines,
-  jobLines,
-  loopLines,
-  panelLines,
-  siteLines,
-  storeLines,
-} from '#model/sheet/sections.ts'
-import { saysInvented } from '#model/units/invented.ts'
-import { count, figure, words, type Wording } from '#model/units/wording.ts'
-import { type SheetLine } from '#model/sheet/words.ts'
+  type Problem,
+  saysInvented,
+  count,
+  figure,
+  words,
+  type Wording,
+  type SheetLine,
+} from '#model/basis/words'
+import { assumptionLines } from './assumptions.ts'
+import { cautionsOf, type Caution } from './cautions.ts'
+import { commissioningSteps, type Step } from './commissioning.ts'
+import { controlLines, sensorLines } from './controls.ts'
+import { expectedMonths, nightTest, type ExpectedMonth, type NightTest } from './expected.ts'
+import { layoutDrawing, type LayoutDrawing } from './layout-drawing.ts'
+import { maintenanceLines } from './maintenance.ts'
+import { flowFigure, partsList, type Part } from './parts.ts'
+import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
+import { quantitiesOf, type Quantities } from './quantities.ts'
+import type { DesignRanges } from './ranges.ts'
+import { buildUpLines, jobLines, loopLines, panelLines, siteLines, storeLines } from './sections.ts'
 
 /** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
 export interface BuilderSheet {

@@ -1,7 +1,7 @@
-import { ANCHORS_PER_MODULE } from '#model/sheet/quantities.ts'
-import type { Plant } from '#model/sheet/plant.ts'
-import { count, figure, words, type Wording } from '#model/units/wording.ts'
-import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
+import { ANCHORS_PER_MODULE } from './quantities.ts'
+import type { Plant } from './plant.ts'
+import { count, figure, words, type Wording } from '#model/basis/words'
+import { GRAVITY_MS2 } from '#model/outdoors/air'
 
 /** One hazard where the work happens. */
 export interface Caution {

@@ -1,8 +1,8 @@
-import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
-import type { NightTest, Span } from '#model/sheet/expected.ts'
-import { flowFigure, headFigure, SMALLEST_MOVER_W } from '#model/sheet/parts.ts'
-import { rowsOf, type Plant } from '#model/sheet/plant.ts'
-import { count, figure, words, type Wording } from '#model/units/wording.ts'
+import { GRAVITY_MS2 } from '#model/outdoors/air'
+import type { NightTest, Span } from './expected.ts'
+import { flowFigure, headFigure, SMALLEST_MOVER_W } from './parts.ts'
+import { rowsOf, type Plant } from './plant.ts'
+import { count, figure, words, type Wording } from '#model/basis/words'
 
 /** A thing to do before the plant is trusted, with what the measurement should show. */
 export interface Step {

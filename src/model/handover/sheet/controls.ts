@@ -1,6 +1,5 @@
-import type { Plant } from '#model/sheet/plant.ts'
-import { figure, words, type Figure, type Wording } from '#model/units/wording.ts'
-import { line, type SheetLine } from '#model/sheet/words.ts'
+import type { Plant } from './plant.ts'
+import { figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
 
 /** What starts and stops the loop and the delivery: the same rules the year was simulated by. */
 export function controlLines(plant: Plant): SheetLine[] {

@@ -1,5 +1,5 @@
-import type { Plant, SheetAnswer } from '#model/sheet/plant.ts'
-import { quantile, type DesignRanges, type Range } from '#model/sheet/ranges.ts'
+import type { Plant, SheetAnswer } from './plant.ts'
+import { quantile, type DesignRanges, type Range } from './ranges.ts'
 
 /** One row of the table of the year. */
 export interface ExpectedMonth {

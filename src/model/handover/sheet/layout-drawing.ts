@@ -1,5 +1,5 @@
-import type { Plant } from '#model/sheet/plant.ts'
-import { rowsOf } from '#model/sheet/plant.ts'
+import type { Plant } from './plant.ts'
+import { rowsOf } from './plant.ts'
 
 /** A point of the plan, m; x along the headers, y down the slope (drawing's way: down the page). */
 export type Point = readonly [x_m: number, y_m: number]

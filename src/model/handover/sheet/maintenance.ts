@@ -1,5 +1,5 @@
-import type { Plant } from '#model/sheet/plant.ts'
-import { figure, words, type Wording } from '#model/units/wording.ts'
+import type { Plant } from './plant.ts'
+import { figure, words, type Wording } from '#model/basis/words'
 
 /** What keeps the plant at its numbers. Intervals without a figure of the scenario: common practice, no source. */
 export function maintenanceLines(plant: Plant): Wording[] {

@@ -1,10 +1,9 @@
-import { fluidProperties } from '#model/loop/fluid.ts'
-import { LOOP_TEMP_C } from '#model/loop/duty.ts'
-import { THERMOMETERS } from '#model/sheet/controls.ts'
-import type { Plant } from '#model/sheet/plant.ts'
-import type { Quantities } from '#model/sheet/quantities.ts'
-import { rowsOf } from '#model/sheet/plant.ts'
-import { count, figure, short, words, type Figure, type Wording } from '#model/units/wording.ts'
+import { fluidProperties, LOOP_TEMP_C } from '#model/panels/loop'
+import { THERMOMETERS } from './controls.ts'
+import type { Plant } from './plant.ts'
+import type { Quantities } from './quantities.ts'
+import { rowsOf } from './plant.ts'
+import { count, figure, short, words, type Figure, type Wording } from '#model/basis/words'
 
 /** One line of the shopping list. Quantities are net: add your own waste. */
 export interface Part {

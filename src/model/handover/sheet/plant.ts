@@ -1,13 +1,16 @@
-import { fluidProperties } from '#model/loop/fluid.ts'
-import { builtLayout, modulePassages, type FieldLayout, type ModulePassages } from '#model/loop/layout.ts'
-import { LOOP_TEMP_C } from '#model/loop/duty.ts'
-import type { FluidProperties } from '#model/loop/properties.ts'
-import type { LoopSpec } from '#model/loop/spec.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import { loopSpecOf, panelSpecOf, storeSpecOf } from '#model/scenario/to-specs.ts'
-import { floorLoad, type FloorLoad } from '#model/store/floor-load.ts'
-import { isTank, tankShape, type TankShape } from '#model/store/tank.ts'
+import {
+  fluidProperties,
+  builtLayout,
+  modulePassages,
+  type FieldLayout,
+  type ModulePassages,
+  LOOP_TEMP_C,
+  type FluidProperties,
+  type LoopSpec,
+} from '#model/panels/loop'
+import type { PanelSpec } from '#model/panels/plate'
+import { type DesignAnswer, loopSpecOf, panelSpecOf, storeSpecOf } from '#model/design/assembly'
+import { floorLoad, type FloorLoad, isTank, tankShape, type TankShape } from '#model/building/store'
 
 /** What the sheet is made from: the answer without the panel's coefficient columns. */
 export type SheetAnswer = Omit<DesignAnswer, 'panel'>

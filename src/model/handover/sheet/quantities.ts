@@ -1,5 +1,5 @@
-import type { Plant } from '#model/sheet/plant.ts'
-import { rowsOf } from '#model/sheet/plant.ts'
+import type { Plant } from './plant.ts'
+import { rowsOf } from './plant.ts'
 
 /** Lengths, areas and volumes that have to be bought: plain sums over the layout, nothing added for waste. */
 export interface Quantities {

@@ -1,12 +1,9 @@
-import type { Candidate } from '#model/sizing/size.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import { latinHypercube, seededUniform } from '#model/sizing/latin-hypercube.ts'
-import { designOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { monthSummaries } from '#model/scenario/months.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
-import { drawnScenario, uncertainInputs } from '#model/scenario/uncertain-inputs.ts'
-import { simulateYear } from '#model/year/simulate.ts'
+import type { Candidate } from '#model/design/sizing'
+import { exceedance } from '#model/design/target'
+import { latinHypercube, seededUniform } from '#model/basis/numbers'
+import { designOf, monthSummaries, type Prepared } from '#model/design/assembly'
+import { type Scenario, drawnScenario, uncertainInputs } from '#model/design/scenario'
+import { simulateYear } from '#model/building/year'
 
 /** Eight draws in ten lie between these. */
 export interface Range {

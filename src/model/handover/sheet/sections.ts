@@ -1,9 +1,8 @@
-import { FIELDS } from '#model/scenario/fields.ts'
-import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from '#model/sheet/parts.ts'
-import { rowsOf, type Plant } from '#model/sheet/plant.ts'
-import type { Quantities } from '#model/sheet/quantities.ts'
-import { count, figure, short, words, type Wording } from '#model/units/wording.ts'
-import { line, type SheetLine } from '#model/sheet/words.ts'
+import { FIELDS } from '#model/design/scenario'
+import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './parts.ts'
+import { rowsOf, type Plant } from './plant.ts'
+import type { Quantities } from './quantities.ts'
+import { count, figure, short, words, type Wording, line, type SheetLine } from '#model/basis/words'
 
 /** Target and what the sized design does about it. */
 export function jobLines({ answer }: Plant): SheetLine[] {

@@ -1,4 +1,4 @@
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import { KELVIN_OFFSET } from '#model/basis/units'
 
 /** Specific gas constant of dry air, J/kg K. */
 export const AIR_GAS_CONSTANT_JKGK = 287.055

@@ -1,5 +1,5 @@
-import { interpolatingPolynomial, polynomial, type Polynomial5 } from '#model/air/polynomial.ts'
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import { interpolatingPolynomial, polynomial, type Polynomial5 } from '#model/basis/numbers'
+import { KELVIN_OFFSET } from '#model/basis/units'
 
 /** Stefan–Boltzmann constant, W/m²K⁴ (CODATA 2018, exact). */
 export const STEFAN_BOLTZMANN = 5.670374419e-8

@@ -1,5 +1,5 @@
-import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
-import { interpolatingPolynomial, valueAt } from '#model/air/polynomial.ts'
+import { airConductivity_WmK, rayleighGroup } from './air-properties.ts'
+import { interpolatingPolynomial, valueAt } from '#model/basis/numbers'
 
 const RADIANS = Math.PI / 180
 

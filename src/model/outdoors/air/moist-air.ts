@@ -1,4 +1,4 @@
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import { KELVIN_OFFSET } from '#model/basis/units'
 
 /** Molar mass of water over that of dry air. ASHRAE Handbook of Fundamentals 2017, ch. 1 (as psychrolib). */
 export const WATER_AIR_MOLAR_RATIO = 0.621945

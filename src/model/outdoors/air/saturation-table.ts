@@ -1,4 +1,4 @@
-import { saturationPressure_Pa } from '#model/air/moist-air.ts'
+import { saturationPressure_Pa } from './moist-air.ts'
 
 /**
  * Saturation pressure for the hour loop: straight lines between values 0.1 K apart from −100 to 120 °C (ice below

@@ -1,8 +1,8 @@
-import { hourlyFromDays } from '#model/climate/calendar.ts'
-import { solarHour_h } from '#model/climate/day-shape.ts'
-import { holdMonths } from '#model/climate/hold-months.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
-import { persistentSeries, type RandomSource } from '#model/climate/random.ts'
+import { hourlyFromDays } from '#model/basis/hours'
+import { solarHour_h } from './day-shape.ts'
+import { holdMonths } from './hold-months.ts'
+import type { InventedPlace } from './place.ts'
+import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 
 /** Share of the cloud state's variance that belongs to the day, the rest to the hour; hourly lag-1 correlation. */
 const DAY_VARIANCE = 0.7

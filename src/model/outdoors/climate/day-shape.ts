@@ -1,5 +1,5 @@
-import { YEAR_DAYS } from '#model/climate/calendar.ts'
-import type { Site } from '#model/weather/record.ts'
+import { YEAR_DAYS } from '#model/basis/hours'
+import type { Site } from '#model/outdoors/weather'
 
 /** Lag of the warmest hour behind noon, h, and how fast the night cools. */
 const MAXIMUM_LAG_H = 1.86

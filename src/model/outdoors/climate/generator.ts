@@ -1,13 +1,13 @@
-import { cloudYear } from '#model/climate/cloud-year.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
-import { pressureYear } from '#model/climate/pressure-year.ts'
-import { seededRandom, type RandomSource } from '#model/climate/random.ts'
-import { sampleStart_utcMs } from '#model/climate/sample-format.ts'
-import { drawDayStates } from '#model/climate/spells.ts'
-import { irradianceYear } from '#model/climate/irradiance-year.ts'
-import { temperatureYear } from '#model/climate/temperature-year.ts'
-import { windYear } from '#model/climate/wind-year.ts'
-import { WEATHER_COLUMNS, YEAR_HOURS, type WeatherRecord } from '#model/weather/record.ts'
+import { cloudYear } from './cloud-year.ts'
+import type { InventedPlace } from './place.ts'
+import { pressureYear } from './pressure-year.ts'
+import { seededRandom, type RandomSource } from '#model/basis/numbers'
+import { sampleStart_utcMs } from './sample-format.ts'
+import { drawDayStates } from './spells.ts'
+import { irradianceYear } from './irradiance-year.ts'
+import { temperatureYear } from './temperature-year.ts'
+import { windYear } from './wind-year.ts'
+import { WEATHER_COLUMNS, YEAR_HOURS, type WeatherRecord } from '#model/outdoors/weather'
 
 /**
  * Invents one year of hourly weather for a place. The same place and the same random source give the same year.

@@ -1,4 +1,4 @@
-import { monthMeans, seasonal } from '#model/climate/calendar.ts'
+import { monthMeans, seasonal } from '#model/basis/hours'
 
 /**
  * Finds the slow seasonal correction under which an hourly series holds its month means, as the months of a

@@ -1,7 +1,5 @@
-import { ineichenPerez } from '#model/sun/clear-sky.ts'
-import { sunHours } from '#model/sun/position.ts'
-import { splitGlobal } from '#model/sun/split.ts'
-import type { Site } from '#model/weather/record.ts'
+import { ineichenPerez, sunHours, splitGlobal } from '#model/outdoors/sun'
+import type { Site } from '#model/outdoors/weather'
 
 /**
  * Sunlight kept out by opaque cloud: 1 − G/G_clear = 0.61 n^1.5. Fitted to opaque cloud in tenths and global

@@ -1,4 +1,4 @@
-import type { Site } from '#model/weather/record.ts'
+import type { Site } from '#model/outdoors/weather'
 
 /** Twelve numbers, January first. */
 export type Monthly = readonly [

@@ -1,7 +1,7 @@
-import { DRY_PLACES } from '#model/climate/dry-places.ts'
-import { WET_PLACES } from '#model/climate/wet-places.ts'
-import { COOL_PLACES } from '#model/climate/cool-places.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
+import { DRY_PLACES } from './dry-places.ts'
+import { WET_PLACES } from './wet-places.ts'
+import { COOL_PLACES } from './cool-places.ts'
+import type { InventedPlace } from './place.ts'
 
 /** All invented places, hottest and driest first. Names, coordinates and numbers are made up. */
 export const PLACES: readonly InventedPlace[] = [...DRY_PLACES, ...WET_PLACES, ...COOL_PLACES]

@@ -1,7 +1,7 @@
-import { SEA_LEVEL_PRESSURE_PA, standardPressure_Pa } from '#model/air/moist-air.ts'
-import { hourlyFromDays } from '#model/climate/calendar.ts'
-import { solarHour_h } from '#model/climate/day-shape.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
+import { SEA_LEVEL_PRESSURE_PA, standardPressure_Pa } from '#model/outdoors/air'
+import { hourlyFromDays } from '#model/basis/hours'
+import { solarHour_h } from './day-shape.ts'
+import type { InventedPlace } from './place.ts'
 
 /** Half the swing of the twice-daily pressure tide at the equator at sea level, Pa (common practice, no source). */
 const TIDE_PA = 120

@@ -1,12 +1,12 @@
-import { MONTH_DAYS } from '#model/climate/calendar.ts'
-import { stop, type Place } from '#model/problem.ts'
+import { MONTH_DAYS } from '#model/basis/hours'
+import { stop, type Place } from '#model/basis/words'
 import {
   WEATHER_COLUMNS,
   YEAR_HOURS,
   type Site,
   type WeatherColumn,
   type WeatherRecord,
-} from '#model/weather/record.ts'
+} from '#model/outdoors/weather'
 
 /**
  * The layout of Duskbank's own sample climates: `#` lines that say the place is invented and where it would

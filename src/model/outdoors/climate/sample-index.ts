@@ -1,6 +1,5 @@
-import type { InventedPlace } from '#model/climate/place.ts'
-import { summariseClimate } from '#model/climate/statistics.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { InventedPlace } from './place.ts'
+import { summariseClimate, type WeatherRecord } from '#model/outdoors/weather'
 
 /** One line of `climate-samples/index.json`. */
 export interface SampleEntry {

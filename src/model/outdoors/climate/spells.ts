@@ -1,6 +1,6 @@
-import { MONTH_STARTS, YEAR_DAYS, monthOfDay } from '#model/climate/calendar.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
-import { persistentSeries, type RandomSource } from '#model/climate/random.ts'
+import { MONTH_STARTS, YEAR_DAYS, monthOfDay } from '#model/basis/hours'
+import type { InventedPlace } from './place.ts'
+import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 
 /** Day-by-day state of the weather: departures from the season, 365 values each. */
 export interface DayStates {

@@ -1,6 +1,5 @@
-import { stressedLongwave } from '#model/climate/stressed-longwave.ts'
-import { hotSpellWeights } from '#model/climate/hot-spells.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { stressedLongwave } from './stressed-longwave.ts'
+import { hotSpellWeights, type WeatherRecord } from '#model/outdoors/weather'
 
 /** Cooler hot spells than this are no longer the same climate, K. */
 const COOLEST_K = -5

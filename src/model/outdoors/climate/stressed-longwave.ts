@@ -1,6 +1,5 @@
-import { skyHours } from '#model/sky/longwave.ts'
-import type { SkyOptions } from '#model/sky/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { skyHours, type SkyOptions } from '#model/outdoors/sky'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** The sky model that says by how much longwave changes: the default one, without any measurement. */
 const MODELLED: SkyOptions = {

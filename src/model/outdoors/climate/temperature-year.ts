@@ -1,16 +1,9 @@
-import {
-  dayMeans,
-  dayRanges,
-  hourlyFromDays,
-  monthMeans,
-  monthOfDay,
-  seasonal,
-} from '#model/climate/calendar.ts'
-import { dayLength_h, solarHour_h, warmthOfDay } from '#model/climate/day-shape.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
-import { persistentSeries, type RandomSource } from '#model/climate/random.ts'
-import type { DayStates } from '#model/climate/spells.ts'
-import { YEAR_HOURS } from '#model/weather/record.ts'
+import { dayMeans, dayRanges, hourlyFromDays, monthMeans, monthOfDay, seasonal } from '#model/basis/hours'
+import { dayLength_h, solarHour_h, warmthOfDay } from './day-shape.ts'
+import type { InventedPlace } from './place.ts'
+import { persistentSeries, type RandomSource } from '#model/basis/numbers'
+import type { DayStates } from './spells.ts'
+import { YEAR_HOURS } from '#model/outdoors/weather'
 
 /** Change of a day's range per unit of cloud above the month's, and per kelvin of dew-point depression above it. */
 const RANGE_PER_CLOUD = 0.8

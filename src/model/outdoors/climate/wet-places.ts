@@ -1,4 +1,4 @@
-import type { InventedPlace } from '#model/climate/place.ts'
+import type { InventedPlace } from './place.ts'
 
 /** Invented warm and humid places. Month means are plausible for the climate type (common practice, no source). */
 export const WET_PLACES: readonly InventedPlace[] = [

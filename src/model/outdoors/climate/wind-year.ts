@@ -1,7 +1,7 @@
-import { hourlyFromDays, monthMeans, monthOfDay } from '#model/climate/calendar.ts'
-import { solarHour_h } from '#model/climate/day-shape.ts'
-import type { InventedPlace } from '#model/climate/place.ts'
-import { persistentSeries, type RandomSource } from '#model/climate/random.ts'
+import { hourlyFromDays, monthMeans, monthOfDay } from '#model/basis/hours'
+import { solarHour_h } from './day-shape.ts'
+import type { InventedPlace } from './place.ts'
+import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 
 const DAY_VARIANCE = 0.55
 const HOUR_PERSISTENCE = 0.8

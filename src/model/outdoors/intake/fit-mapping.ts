@@ -1,5 +1,5 @@
-import type { TableMapping } from '#model/weather/mapping.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
+import type { TableMapping } from './mapping.ts'
+import type { ProblemList } from './problems.ts'
 
 /**
  * A remembered mapping laid on a file: columns are found by their headers, else by their place. What the file itself

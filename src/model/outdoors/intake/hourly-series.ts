@@ -1,10 +1,10 @@
-import { conversion } from '#model/weather/column/unit.ts'
-import { tellsTime, type Quantity } from '#model/weather/column/quantity.ts'
-import type { TableMapping } from '#model/weather/mapping.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { HourlySeries } from '#model/weather/quality/series.ts'
-import type { RawColumn, RawTable } from '#model/weather/table/raw.ts'
-import { fewestRows, hourlyMeans, type HourPlan } from '#model/weather/time/hours.ts'
+import { conversion } from './column/unit.ts'
+import { tellsTime, type Quantity } from './column/quantity.ts'
+import type { TableMapping } from './mapping.ts'
+import type { ProblemList } from './problems.ts'
+import type { HourlySeries } from './quality/series.ts'
+import type { RawColumn, RawTable } from './table/raw.ts'
+import { fewestRows, hourlyMeans, type HourPlan } from './clock/hours.ts'
 
 /** Hourly means of every mapped column in our units; fill values become gaps. Says which columns hold words. */
 export function hourlySeries(

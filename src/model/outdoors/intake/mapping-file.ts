@@ -1,7 +1,7 @@
 import * as v from 'valibot'
-import { fewAndShort, ProblemError, type Problem } from '#model/problem.ts'
-import { isQuantity, isUnitOf } from '#model/weather/column/quantity.ts'
-import { STAMPS, type TableMapping } from '#model/weather/mapping.ts'
+import { fewAndShort, ProblemError, type Problem } from '#model/basis/words'
+import { isQuantity, isUnitOf } from './column/quantity.ts'
+import { STAMPS, type TableMapping } from './mapping.ts'
 
 const fraction = v.pipe(v.number(), v.minValue(0), v.maxValue(1))
 const position = v.pipe(v.number(), v.integer(), v.minValue(0))

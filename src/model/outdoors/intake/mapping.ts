@@ -1,5 +1,5 @@
-import type { Quantity, Unit } from '#model/weather/column/quantity.ts'
-import type { Site } from '#model/weather/record.ts'
+import type { Quantity, Unit } from './column/quantity.ts'
+import type { Site } from '#model/outdoors/weather'
 
 /** What stands between two fields: one character, or any run of blanks. */
 export type Separator = ',' | ';' | '\t' | '|' | 'blanks'

@@ -1,8 +1,8 @@
-import type { OpenedWeather, OpenOptions } from '#model/weather/options.ts'
-import { WeatherReading } from '#model/weather/reading.ts'
+import type { OpenedWeather, OpenOptions } from './options.ts'
+import { WeatherReading } from './reading.ts'
 
-export type { OpenedWeather, OpenOptions, TimeChoices } from '#model/weather/options.ts'
-export { WeatherReading } from '#model/weather/reading.ts'
+export type { OpenedWeather, OpenOptions, TimeChoices } from './options.ts'
+export { WeatherReading } from './reading.ts'
 
 /**
  * Opens a delimited weather table: finds its layout, reads it, checks its clock against the sun, judges and fills

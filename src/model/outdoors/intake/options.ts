@@ -1,8 +1,8 @@
-import type { Problem } from '#model/problem.ts'
-import type { Stamp, TableMapping } from '#model/weather/mapping.ts'
-import type { QualityReport } from '#model/weather/quality/report.ts'
-import type { Site, WeatherRecord } from '#model/weather/record.ts'
-import type { ClockReport } from '#model/weather/time/clock-report.ts'
+import type { Problem } from '#model/basis/words'
+import type { Stamp, TableMapping } from './mapping.ts'
+import type { QualityReport } from './quality/report.ts'
+import type { Site, WeatherRecord } from '#model/outdoors/weather'
+import type { ClockReport } from './clock/clock-report.ts'
 
 /** What the user says over what the file or its layout says. */
 export interface TimeChoices {

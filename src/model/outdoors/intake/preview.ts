@@ -1,8 +1,8 @@
-import { conversion } from '#model/weather/column/unit.ts'
-import { tellsTime } from '#model/weather/column/quantity.ts'
-import type { ColumnMapping, TableMapping } from '#model/weather/mapping.ts'
-import { cellNumber } from '#model/weather/table/cell.ts'
-import { isComment, plainLines, splitLine } from '#model/weather/table/split.ts'
+import { conversion } from './column/unit.ts'
+import { tellsTime } from './column/quantity.ts'
+import type { ColumnMapping, TableMapping } from './mapping.ts'
+import { cellNumber } from './table/cell.ts'
+import { isComment, plainLines, splitLine } from './table/split.ts'
 
 /** One column of the first rows: as printed, and as it is read with the mapping in force. */
 export interface PreviewColumn {

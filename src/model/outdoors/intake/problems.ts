@@ -1,4 +1,4 @@
-import type { Place, Problem } from '#model/problem.ts'
+import type { Place, Problem } from '#model/basis/words'
 
 /** Collects what went wrong while one file is read; every entry knows its file. */
 export class ProblemList {

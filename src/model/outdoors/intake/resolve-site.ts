@@ -1,8 +1,8 @@
-import type { TableMapping } from '#model/weather/mapping.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { Site } from '#model/weather/record.ts'
-import type { RawTable } from '#model/weather/table/raw.ts'
-import { withoutFill } from '#model/weather/hourly-series.ts'
+import type { TableMapping } from './mapping.ts'
+import type { ProblemList } from './problems.ts'
+import type { Site } from '#model/outdoors/weather'
+import type { RawTable } from './table/raw.ts'
+import { withoutFill } from './hourly-series.ts'
 
 /** The site from the user, the file and the columns of latitude and longitude, in that order; null when unknown. */
 export function resolveSite(

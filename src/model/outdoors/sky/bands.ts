@@ -1,5 +1,4 @@
-import { emissionBelow_frac } from '#model/air/blackbody.ts'
-import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
+import { emissionBelow_frac, SEA_LEVEL_PRESSURE_PA } from '#model/outdoors/air'
 
 /** Air temperature the band table was computed at, K. */
 const TABLE_AIR_K = 294.2

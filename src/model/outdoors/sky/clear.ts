@@ -1,6 +1,6 @@
-import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
-import type { SkyModel } from '#model/sky/hours.ts'
+import { SEA_LEVEL_PRESSURE_PA } from '#model/outdoors/air'
+import { KELVIN_OFFSET } from '#model/basis/units'
+import type { SkyModel } from './hours.ts'
 
 /** What the clear-sky formulas look at. */
 export interface ClearSkyAir {

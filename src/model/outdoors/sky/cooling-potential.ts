@@ -1,8 +1,8 @@
-import { OFF_WINDOW_EMISSION, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { OFF_WINDOW_EMISSION, WINDOW_EMISSION } from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import type { SkyHours } from './hours.ts'
+import type { SunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Hemispherical emittance of a surface inside and outside 8–13 µm, 0…1. */
 export interface Emitter {

@@ -1,4 +1,4 @@
-import { RINGS, skyRings, type SkyRings } from '#model/sun/sky-view.ts'
+import { RINGS, skyRings, type SkyRings } from '#model/outdoors/sun'
 
 /** Steps of the table in hemispherical window emissivity, 0…1. */
 const STEPS = 32

@@ -1,9 +1,9 @@
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { clearByLongwave } from '#model/sky/clear-by-longwave.ts'
-import type { SkyOptions } from '#model/sky/hours.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { blackbody_Wm2 } from '#model/outdoors/air'
+import { clearByLongwave } from './clear-by-longwave.ts'
+import type { SkyOptions } from './hours.ts'
+import { skyHours } from './longwave.ts'
+import type { SunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** How the modelled longwave did against the measured one over some hours: model − measured, W/m². */
 export interface SkyErrors {

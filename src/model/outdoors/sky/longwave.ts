@@ -1,11 +1,10 @@
-import { blackbody_Wm2, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import { windowPart_Wm2 } from '#model/sky/bands.ts'
-import { clearEmissivity, type ClearSkyAir } from '#model/sky/clear.ts'
-import { cloudBase_m, cloudyCrawfordDuchon, cloudyMartinBerdahl } from '#model/sky/cloud.ts'
-import type { SkyHours, SkyOptions } from '#model/sky/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { blackbody_Wm2, WINDOW_EMISSION, vapourPressure_Pa } from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import { windowPart_Wm2 } from './bands.ts'
+import { clearEmissivity, type ClearSkyAir } from './clear.ts'
+import { cloudBase_m, cloudyCrawfordDuchon, cloudyMartinBerdahl } from './cloud.ts'
+import type { SkyHours, SkyOptions } from './hours.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 const HOUR_MS = 3_600_000
 

@@ -1,4 +1,4 @@
-import { LOW_SUN_DEG } from '#model/sun/split.ts'
+import { LOW_SUN_DEG } from './split.ts'
 
 const RADIANS = Math.PI / 180
 

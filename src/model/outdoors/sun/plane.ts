@@ -1,6 +1,6 @@
-import type { PlaneIrradiance, SunHours } from '#model/sun/hours.ts'
-import { skyView_frac } from '#model/sun/sky-view.ts'
-import { LOW_SUN_DEG } from '#model/sun/split.ts'
+import type { PlaneIrradiance, SunHours } from './hours.ts'
+import { skyView_frac } from './sky-view.ts'
+import { LOW_SUN_DEG } from './split.ts'
 
 const RADIANS = Math.PI / 180
 

@@ -1,5 +1,5 @@
 import { getPosition } from 'suncalc'
-import type { SunHours } from '#model/sun/hours.ts'
+import type { SunHours } from './hours.ts'
 
 const RADIANS = Math.PI / 180
 const HOUR_MS = 3_600_000

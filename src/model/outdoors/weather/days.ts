@@ -1,4 +1,4 @@
-import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
+import { isWholeYear, type WeatherRecord } from './record.ts'
 
 /** Below this geometric altitude the sun counts as down, degrees: refraction and the sun's radius (common practice, no source). */
 export const SUNSET_deg = -0.833

@@ -1,5 +1,5 @@
-import { dayMeans, dayRanges, monthMeans } from '#model/climate/calendar.ts'
-import { YEAR_HOURS, type WeatherRecord } from '#model/weather/record.ts'
+import { dayMeans, dayRanges, monthMeans } from '#model/basis/hours'
+import { YEAR_HOURS, type WeatherRecord } from './record.ts'
 
 /** Means of one month of a typical year. */
 export interface MonthClimate {

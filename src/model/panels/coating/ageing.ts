@@ -1,5 +1,5 @@
-import type { CoatingOptics, FilmOptics } from '#model/coating/optics.ts'
-import { stop } from '#model/problem.ts'
+import type { CoatingOptics, FilmOptics } from './optics.ts'
+import { stop } from '#model/basis/words'
 
 /** Reflectance that dirt alone tends to, and how much of a coating's own survives it, –. */
 const DIRT_REFLECTANCE = 0.2

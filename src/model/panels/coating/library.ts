@@ -1,4 +1,4 @@
-import type { CoatingOptics } from '#model/coating/optics.ts'
+import type { CoatingOptics } from './optics.ts'
 
 /** A coating of the literature, fresh; broadband emittance is used for both bands where only that is published. */
 export interface KnownCoating extends CoatingOptics {

@@ -1,13 +1,13 @@
-import { GRAVITY_MS2 } from '#model/air/air-properties.ts'
-import { flowSpread_frac, UNEVEN_frac } from '#model/loop/evenness.ts'
-import { fluidProperties } from '#model/loop/fluid.ts'
+import { GRAVITY_MS2 } from '#model/outdoors/air'
+import { flowSpread_frac, UNEVEN_frac } from './evenness.ts'
+import { fluidProperties } from './fluid.ts'
 import {
   dynamicPressure_Pa,
   LAMINAR_RE,
   pressureGradient_Pam,
   tubeReynolds,
   tubeVelocity,
-} from '#model/loop/friction.ts'
+} from './friction.ts'
 import {
   builtLayout,
   EVEN_FEED_frac,
@@ -16,7 +16,7 @@ import {
   wholeModules,
   type FieldLayout,
   type ModulePassages,
-} from '#model/loop/layout.ts'
+} from './layout.ts'
 import {
   AIR_RULE,
   designBore_m,
@@ -26,12 +26,12 @@ import {
   WATER_HEADER_RULE,
   WATER_RULE,
   type PipeRule,
-} from '#model/loop/pipes.ts'
-import { tubedPlateConductance, tubeFilm_Wm2K, wettedPlateConductance } from '#model/loop/plate.ts'
-import type { FluidProperties } from '#model/loop/properties.ts'
-import { loopRemarks } from '#model/loop/remarks.ts'
-import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
-import { checkLoopSpec } from '#model/loop/spec-check.ts'
+} from './pipes.ts'
+import { tubedPlateConductance, tubeFilm_Wm2K, wettedPlateConductance } from './plate.ts'
+import type { FluidProperties } from './properties.ts'
+import { loopRemarks } from './remarks.ts'
+import type { LoopDuty, LoopSpec } from './spec.ts'
+import { checkLoopSpec } from './spec-check.ts'
 
 /** Temperature at which the fluid's properties are taken, °C: the middle of a summer night's loop. */
 export const LOOP_TEMP_C = 15

@@ -3,12 +3,12 @@ import {
   airConductivity_WmK,
   airDensity_kgm3,
   airViscosity_Pas,
-} from '#model/air/air-properties.ts'
-import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
-import { glycolProperties } from '#model/loop/glycol.ts'
-import type { FluidProperties } from '#model/loop/properties.ts'
-import type { FluidKind } from '#model/loop/spec.ts'
-import { waterProperties } from '#model/loop/water.ts'
+  SEA_LEVEL_PRESSURE_PA,
+} from '#model/outdoors/air'
+import { glycolProperties } from './glycol.ts'
+import type { FluidProperties } from './properties.ts'
+import type { FluidKind } from './spec.ts'
+import { waterProperties } from './water.ts'
 
 /**
  * Fluid properties at `temp_C` (°C, −60…120). `glycol_frac`: propylene glycol by mass, 0…0.6, read only for

@@ -1,4 +1,4 @@
-import type { FluidProperties } from '#model/loop/properties.ts'
+import type { FluidProperties } from './properties.ts'
 
 /** Below this Reynolds number flow in a tube is laminar; above TURBULENT_RE it is turbulent. */
 export const LAMINAR_RE = 2300

@@ -1,4 +1,4 @@
-import type { FluidProperties } from '#model/loop/properties.ts'
+import type { FluidProperties } from './properties.ts'
 
 /**
  * Propylene glycol in water, by mass: the correlations of Melinder 2010, *Properties of Secondary Working

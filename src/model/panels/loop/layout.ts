@@ -1,4 +1,4 @@
-import type { LoopSpec } from '#model/loop/spec.ts'
+import type { LoopSpec } from './spec.ts'
 
 /** Modules side by side on one pair of headers: more make the far risers starve (common practice, no source). */
 export const MODULES_PER_ROW = 6

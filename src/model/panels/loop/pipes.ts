@@ -1,4 +1,4 @@
-import { pressureGradient_Pam, type TubeFlow } from '#model/loop/friction.ts'
+import { pressureGradient_Pam, type TubeFlow } from './friction.ts'
 
 /** A pipe that can be bought. */
 export interface StandardPipe {

@@ -1,4 +1,4 @@
-import { frictionFactor, LAMINAR_RE, TURBULENT_RE, turbulentShare } from '#model/loop/friction.ts'
+import { frictionFactor, LAMINAR_RE, TURBULENT_RE, turbulentShare } from './friction.ts'
 
 /** A flat plate with tubes bonded to it; metal bond taken as perfect. */
 export interface TubedPlate {

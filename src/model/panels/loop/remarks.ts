@@ -1,8 +1,8 @@
-import type { FluidProperties } from '#model/loop/properties.ts'
-import { flowRegime, tubeReynolds } from '#model/loop/friction.ts'
-import { UNEVEN_frac, unevenHeatLoss_frac } from '#model/loop/evenness.ts'
-import type { LoopDuty, LoopSpec } from '#model/loop/spec.ts'
-import { figure, words, type Figure, type Wording } from '#model/units/wording.ts'
+import type { FluidProperties } from './properties.ts'
+import { flowRegime, tubeReynolds } from './friction.ts'
+import { UNEVEN_frac, unevenHeatLoss_frac } from './evenness.ts'
+import type { LoopDuty, LoopSpec } from './spec.ts'
+import { figure, words, type Figure, type Wording } from '#model/basis/words'
 
 /** Water slower than this leaves air behind in the pipe, m/s (common practice, no source). */
 const CARRIES_AIR_ms = 0.6

@@ -1,4 +1,4 @@
-import { FLUIDS, LAYOUTS, type LoopSpec } from '#model/loop/spec.ts'
+import { FLUIDS, LAYOUTS, type LoopSpec } from './spec.ts'
 
 /** Least and greatest a loop's numbers may be; the stage refuses what lies outside. */
 const RANGES: readonly (readonly [keyof LoopSpec, min: number, max: number])[] = [

@@ -1,4 +1,4 @@
-import type { Wording } from '#model/units/wording.ts'
+import type { Wording } from '#model/basis/words'
 
 export const FLUIDS = ['water', 'glycol', 'air'] as const
 export type FluidKind = (typeof FLUIDS)[number]

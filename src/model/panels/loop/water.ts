@@ -1,5 +1,5 @@
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
-import type { FluidProperties } from '#model/loop/properties.ts'
+import { KELVIN_OFFSET } from '#model/basis/units'
+import type { FluidProperties } from './properties.ts'
 
 /** Validity of the water relations, °C; outside it the nearest end is used. */
 const LIQUID_C = [0, 80] as const

@@ -1,4 +1,4 @@
-import type { CoatingRecipe } from '#model/coating/batch-recipe.ts'
+import type { CoatingRecipe } from './batch-recipe.ts'
 
 /** Words in an ingredient's name that call for a caution of their own. */
 const FLAMMABLE = /acet|ethan|propan|toluen|xylen|spirit|thinner|butan|hexan|mek\b|solvent|alcohol/i

@@ -1,6 +1,6 @@
 import * as v from 'valibot'
-import type { CoatingRecipe } from '#model/coating/batch-recipe.ts'
-import { ProblemError, stop } from '#model/problem.ts'
+import type { CoatingRecipe } from './batch-recipe.ts'
+import { ProblemError, stop } from '#model/basis/words'
 
 const finite = v.pipe(v.number(), v.finite())
 const price = v.optional(finite, 0)

@@ -1,4 +1,4 @@
-import { stop } from '#model/problem.ts'
+import { stop } from '#model/basis/words'
 
 /**
  * A maker's own coating recipe. Everything is counted per gram of dry binder, so that a recipe can be scaled to any

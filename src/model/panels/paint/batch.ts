@@ -1,4 +1,4 @@
-import { checkRecipe, outOfRange, type CoatingRecipe, type CoatJob } from '#model/coating/batch-recipe.ts'
+import { checkRecipe, outOfRange, type CoatingRecipe, type CoatJob } from './batch-recipe.ts'
 
 /** One line of the shopping and weighing list. */
 export interface BatchLine {

@@ -1,6 +1,6 @@
-import type { PanelHours, PanelTangent } from '#model/panel/hours.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { waterAfter_kgm2 } from '#model/panel/water.ts'
+import type { PanelHours, PanelTangent } from './hours.ts'
+import { panelTangent } from './tangent.ts'
+import { waterAfter_kgm2 } from './water.ts'
 
 /** A panel whose plate is held at one temperature through the record, per hour. */
 export interface HeldPanel {

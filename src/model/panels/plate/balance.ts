@@ -1,11 +1,15 @@
-import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
-import { exposedConvection_Wm2K, hollandsNusselt } from '#model/air/convection.ts'
-import { saturationPressure_Pa } from '#model/air/moist-air.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import type { Exchange } from '#model/panel/exchange.ts'
-import { massTransfer, type PanelHour } from '#model/panel/hour-inputs.ts'
-import type { PanelSetting } from '#model/panel/setting.ts'
-import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from '#model/panel/water.ts'
+import {
+  airConductivity_WmK,
+  rayleighGroup,
+  exposedConvection_Wm2K,
+  hollandsNusselt,
+  saturationPressure_Pa,
+} from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import type { Exchange } from './exchange.ts'
+import { massTransfer, type PanelHour } from './hour-inputs.ts'
+import type { PanelSetting } from './setting.ts'
+import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from './water.ts'
 
 /** The plate at one temperature in one hour: heat leaving is positive. */
 export interface PlateState {

@@ -1,9 +1,13 @@
-import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
-import { joinedLaws, STILL_SPAN_K } from '#model/air/convection.ts'
-import { SEA_LEVEL_PRESSURE_PA } from '#model/air/moist-air.ts'
-import type { ConvectionCurve } from '#model/panel/hours.ts'
-import type { PanelHour } from '#model/panel/hour-inputs.ts'
-import type { PanelSetting } from '#model/panel/setting.ts'
+import {
+  airConductivity_WmK,
+  rayleighGroup,
+  joinedLaws,
+  STILL_SPAN_K,
+  SEA_LEVEL_PRESSURE_PA,
+} from '#model/outdoors/air'
+import type { ConvectionCurve } from './hours.ts'
+import type { PanelHour } from './hour-inputs.ts'
+import type { PanelSetting } from './setting.ts'
 
 /**
  * Face-to-air differences at which a side's curve meets the full convection, K: the end of the still span, two

@@ -1,7 +1,7 @@
-import type { Face } from '#model/panel/face.ts'
-import { filmPart } from '#model/panel/film-tangent.ts'
-import type { PanelHours, PanelPoint } from '#model/panel/hours.ts'
-import { bareTangent } from '#model/panel/tangent.ts'
+import type { Face } from './face.ts'
+import { filmPart } from './film-tangent.ts'
+import type { PanelHours, PanelPoint } from './hours.ts'
+import { bareTangent } from './tangent.ts'
 
 /** The search ends with a step smaller than this, which is still taken, K: what is left is its square. */
 const LAST_STEP_K = 0.03

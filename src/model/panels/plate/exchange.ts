@@ -1,6 +1,6 @@
-import { OFF_WINDOW_EMISSION, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { weightedSum, type Polynomial5 } from '#model/air/polynomial.ts'
-import type { CoatingOptics, FilmOptics } from '#model/coating/optics.ts'
+import { OFF_WINDOW_EMISSION, WINDOW_EMISSION } from '#model/outdoors/air'
+import { weightedSum, type Polynomial5 } from '#model/basis/numbers'
+import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
 
 /**
  * Emittance of water (and frost) on a surface, hemispherical, both bands: 0.95 (Incropera & DeWitt, table A.11:

@@ -1,5 +1,5 @@
-import { STILL_SPAN_K } from '#model/air/convection.ts'
-import type { ConvectionCurve } from '#model/panel/hours.ts'
+import { STILL_SPAN_K } from '#model/outdoors/air'
+import type { ConvectionCurve } from './hours.ts'
 
 /** Fourth root of the span about the air's temperature within which convection is a straight line. */
 export const STILL_ROOT = STILL_SPAN_K ** 0.25

@@ -1,10 +1,16 @@
-import { EVAPORATION_HEAT_FALL_JKGK, EVAPORATION_HEAT_JKG } from '#model/air/moist-air.ts'
-import { slopeAt, valueAt, type Polynomial5 } from '#model/air/polynomial.ts'
-import { LOWEST_C, SATURATION_PA, SEGMENTS, STEPS_PER_K } from '#model/air/saturation-table.ts'
-import { FaceCurve, STILL_ROOT } from '#model/panel/face-curve.ts'
-import { STILL_SPAN_K } from '#model/air/convection.ts'
-import type { PanelHours, PanelPoint } from '#model/panel/hours.ts'
-import { changeHeat_Jkg, evaporationLimit_kgm2s, PATCHY_K, wetness_frac } from '#model/panel/water.ts'
+import {
+  EVAPORATION_HEAT_FALL_JKGK,
+  EVAPORATION_HEAT_JKG,
+  LOWEST_C,
+  SATURATION_PA,
+  SEGMENTS,
+  STEPS_PER_K,
+  STILL_SPAN_K,
+} from '#model/outdoors/air'
+import { slopeAt, valueAt, type Polynomial5 } from '#model/basis/numbers'
+import { FaceCurve, STILL_ROOT } from './face-curve.ts'
+import type { PanelHours, PanelPoint } from './hours.ts'
+import { changeHeat_Jkg, evaporationLimit_kgm2s, PATCHY_K, wetness_frac } from './water.ts'
 
 /**
  * The exposed face in one hour: that hour's numbers copied from the panel's columns once for the dozens of times they

@@ -1,6 +1,6 @@
-import { airConductivity_WmK } from '#model/air/air-properties.ts'
-import type { PanelHours } from '#model/panel/hours.ts'
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import { airConductivity_WmK } from '#model/outdoors/air'
+import type { PanelHours } from './hours.ts'
+import { KELVIN_OFFSET } from '#model/basis/units'
 
 /** Conductivity of air as a straight line through its values at −10 and 30 °C, W/m K. */
 const CONDUCTIVITY_SLOPE = (airConductivity_WmK(30) - airConductivity_WmK(-10)) / 40

@@ -1,7 +1,7 @@
-import { slopeAt, valueAt } from '#model/air/polynomial.ts'
-import type { Face } from '#model/panel/face.ts'
-import { reducedGapHeat_Wm2, reducedGapSlope_Wm2K } from '#model/panel/film-gap.ts'
-import type { PanelTangent } from '#model/panel/hours.ts'
+import { slopeAt, valueAt } from '#model/basis/numbers'
+import type { Face } from './face.ts'
+import { reducedGapHeat_Wm2, reducedGapSlope_Wm2K } from './film-gap.ts'
+import type { PanelTangent } from './hours.ts'
 
 /** The film is solved when Newton's next step is below this, K; that step is carried on to the heat. */
 const FILM_STEP_K = 0.05

@@ -1,12 +1,16 @@
-import { blackbody_Wm2, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { AIR_SPECIFIC_HEAT_JKGK, LEWIS_FACTOR } from '#model/air/air-properties.ts'
-import { vapourPressure_Pa, WATER_AIR_MOLAR_RATIO } from '#model/air/moist-air.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import type { PanelSetting } from '#model/panel/setting.ts'
-import { windowFactor_frac } from '#model/sky/directional.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { PlaneIrradiance } from '#model/sun/hours.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import {
+  blackbody_Wm2,
+  WINDOW_EMISSION,
+  AIR_SPECIFIC_HEAT_JKGK,
+  LEWIS_FACTOR,
+  vapourPressure_Pa,
+  WATER_AIR_MOLAR_RATIO,
+} from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import type { PanelSetting } from './setting.ts'
+import { windowFactor_frac, type SkyHours } from '#model/outdoors/sky'
+import type { PlaneIrradiance } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** What falls on and blows over the panel in one hour. */
 export interface PanelHour {

@@ -1,4 +1,4 @@
-import type { Exchange } from '#model/panel/exchange.ts'
+import type { Exchange } from './exchange.ts'
 
 /**
  * Panel hours: each hour's weather and the coating reduced once to what the loop needs, per m² of panel.

@@ -1,10 +1,16 @@
-import { rayleighGroup } from '#model/air/air-properties.ts'
-import { freeFactors, gapTilt, WIND_SLOPES, type FreeFactors, type GapTilt } from '#model/air/convection.ts'
-import { windFactor_frac } from '#model/air/wind.ts'
-import { bareExchange, filmExchange, type Exchange } from '#model/panel/exchange.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
-import { waterLimit_kgm2 } from '#model/panel/water.ts'
-import { skyOnPlane, type SkyOnPlane } from '#model/sky/directional.ts'
+import {
+  rayleighGroup,
+  freeFactors,
+  gapTilt,
+  WIND_SLOPES,
+  type FreeFactors,
+  type GapTilt,
+  windFactor_frac,
+} from '#model/outdoors/air'
+import { bareExchange, filmExchange, type Exchange } from './exchange.ts'
+import type { PanelSpec } from './spec.ts'
+import { waterLimit_kgm2 } from './water.ts'
+import { skyOnPlane, type SkyOnPlane } from '#model/outdoors/sky'
 
 /** A panel spec worked out once: everything about a panel that does not change with the hour. */
 export interface PanelSetting {

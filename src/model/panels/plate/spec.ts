@@ -1,4 +1,4 @@
-import type { CoatingOptics, FilmOptics } from '#model/coating/optics.ts'
+import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
 
 /** Ground around the panel, for the wind at panel height. */
 export const TERRAINS = ['open', 'suburb', 'city'] as const

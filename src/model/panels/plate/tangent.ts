@@ -1,7 +1,7 @@
-import { Face } from '#model/panel/face.ts'
-import { filmPart } from '#model/panel/film-tangent.ts'
-import type { PanelHours, PanelPoint, PanelTangent } from '#model/panel/hours.ts'
-import { evaporationLimit_kgm2s, wetness_frac } from '#model/panel/water.ts'
+import { Face } from './face.ts'
+import { filmPart } from './film-tangent.ts'
+import type { PanelHours, PanelPoint, PanelTangent } from './hours.ts'
+import { evaporationLimit_kgm2s, wetness_frac } from './water.ts'
 
 const anyFace = new Face()
 

@@ -1,4 +1,4 @@
-import { evaporationHeat_Jkg, SUBLIMATION_HEAT_JKG } from '#model/air/moist-air.ts'
+import { evaporationHeat_Jkg, SUBLIMATION_HEAT_JKG } from '#model/outdoors/air'
 
 /** Water that covers a whole surface and makes it radiate as water, kg/m²; less covers a share of it. */
 export const FULL_COVER_KGM2 = 0.02

@@ -5,11 +5,11 @@ import {
   THERMOMETER_SHARED_SD_K,
   UNDISTURBED,
   type Disturbance,
-} from '#model/bench/reading-errors.ts'
-import type { BenchReadings, SurfaceReading } from '#model/bench/reading.ts'
-import { boardSetting, shownTemperature_C, type SampleState } from '#model/bench/surface-temperature.ts'
-import { benchUnknowns, touches, unknownParameter, type BenchUnknown } from '#model/bench/unknowns.ts'
-import { stepAbout, type ErrorBlock, type FitProblem } from '#model/bench/weighted-fit.ts'
+} from './reading-errors.ts'
+import type { BenchReadings, SurfaceReading } from './reading.ts'
+import { boardSetting, shownTemperature_C, type SampleState } from './surface-temperature.ts'
+import { benchUnknowns, touches, unknownParameter, type BenchUnknown } from './unknowns.ts'
+import { stepAbout, type ErrorBlock, type FitProblem } from '#model/basis/numbers'
 
 /** One row of the fit: a surface read in a moment. */
 export interface BenchRow {

@@ -1,8 +1,8 @@
-import type { BenchFit } from '#model/bench/bench-fit.ts'
-import type { BenchReadings, WindClass } from '#model/bench/reading.ts'
-import { unknownName, type BenchUnknown } from '#model/bench/unknowns.ts'
-import type { FitResult } from '#model/bench/weighted-fit.ts'
-import type { Problem } from '#model/problem.ts'
+import type { BenchFit } from './bench-fit.ts'
+import type { BenchReadings, WindClass } from './reading.ts'
+import { unknownName, type BenchUnknown } from './unknowns.ts'
+import type { FitResult } from '#model/basis/numbers'
+import type { Problem } from '#model/basis/words'
 
 /** A number is called unseen when the readings left more than this share of its first uncertainty. */
 const UNSEEN_SHARE = 0.85

@@ -1,6 +1,5 @@
-import type { BenchMoment, BenchReadings } from '#model/bench/reading.ts'
-import { ProblemError, said, type Problem } from '#model/problem.ts'
-import { figure, words, type Told } from '#model/units/wording.ts'
+import type { BenchMoment, BenchReadings } from './reading.ts'
+import { ProblemError, said, type Problem, figure, words, type Told } from '#model/basis/words'
 
 /** What each number of a moment may be; outside it the field notes hold a slip of the pen. */
 const RANGES = {

@@ -5,7 +5,7 @@ import {
   type Cover,
   type Light,
   type WindClass,
-} from '#model/bench/reading.ts'
+} from './reading.ts'
 
 function moment(
   time: string,

@@ -1,9 +1,9 @@
-import type { BenchFit } from '#model/bench/bench-fit.ts'
-import { infraredWarning } from '#model/bench/ir-thermometer.ts'
-import type { BenchMoment, BenchReadings, SurfaceReading } from '#model/bench/reading.ts'
-import { infraredView } from '#model/bench/surface-temperature.ts'
-import type { FitResult } from '#model/bench/weighted-fit.ts'
-import { said, type Problem } from '#model/problem.ts'
+import type { BenchFit } from './bench-fit.ts'
+import { infraredWarning } from './ir-thermometer.ts'
+import type { BenchMoment, BenchReadings, SurfaceReading } from './reading.ts'
+import { infraredView } from './surface-temperature.ts'
+import type { FitResult } from '#model/basis/numbers'
+import { said, type Problem } from '#model/basis/words'
 
 /**
  * A surface at or below the dew point is wet: it radiates as water does and says nothing of its paint. An infrared

@@ -1,12 +1,11 @@
-import { benchFit, type BenchFit, type BenchRow } from '#model/bench/bench-fit.ts'
-import { checkReadings } from '#model/bench/check-readings.ts'
-import { benchWarnings } from '#model/bench/bench-warnings.ts'
-import { infraredRemarks, isWet } from '#model/bench/doubtful-readings.ts'
-import type { BenchReadings, WindClass } from '#model/bench/reading.ts'
-import { studentHalfWidth } from '#model/bench/student.ts'
-import { classCoefficient_Wm2K } from '#model/bench/surface-temperature.ts'
-import { weightedFit, type FitResult } from '#model/bench/weighted-fit.ts'
-import { stop, type Problem } from '#model/problem.ts'
+import { benchFit, type BenchFit, type BenchRow } from './bench-fit.ts'
+import { checkReadings } from './check-readings.ts'
+import { benchWarnings } from './bench-warnings.ts'
+import { infraredRemarks, isWet } from './doubtful-readings.ts'
+import type { BenchReadings, WindClass } from './reading.ts'
+import { studentHalfWidth, weightedFit, type FitResult } from '#model/basis/numbers'
+import { classCoefficient_Wm2K } from './surface-temperature.ts'
+import { stop, type Problem } from '#model/basis/words'
 
 /** A fitted number with its 95 % interval. */
 export interface Estimated {

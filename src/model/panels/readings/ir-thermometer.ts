@@ -1,6 +1,6 @@
-import { WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import { figure, words, type Wording } from '#model/units/wording.ts'
+import { WINDOW_EMISSION } from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import { figure, words, type Wording } from '#model/basis/words'
 
 /**
  * An infrared thermometer gathers radiation of about 8–14 µm and turns it into a temperature as if the surface had

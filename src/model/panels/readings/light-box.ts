@@ -1,5 +1,4 @@
-import { stop } from '#model/problem.ts'
-import { figure, words, type Told } from '#model/units/wording.ts'
+import { stop, figure, words, type Told } from '#model/basis/words'
 
 /**
  * A light box (a white-painted sphere or box with a port, a lamp and a light meter) compares a sample with a

@@ -1,9 +1,9 @@
-import { benchFit, type BenchFit } from '#model/bench/bench-fit.ts'
-import { isWet } from '#model/bench/doubtful-readings.ts'
-import type { BenchEstimate } from '#model/bench/estimate.ts'
-import type { BenchMoment, BenchReadings, Cover, Light, WindClass } from '#model/bench/reading.ts'
-import { unknownParameter, type BenchUnknown } from '#model/bench/unknowns.ts'
-import { expectedCovariance } from '#model/bench/weighted-fit.ts'
+import { benchFit, type BenchFit } from './bench-fit.ts'
+import { isWet } from './doubtful-readings.ts'
+import type { BenchEstimate } from './estimate.ts'
+import type { BenchMoment, BenchReadings, Cover, Light, WindClass } from './reading.ts'
+import { unknownParameter, type BenchUnknown } from './unknowns.ts'
+import { expectedCovariance } from '#model/basis/numbers'
 
 /** One more reading that could be taken, and what it would leave. */
 export interface ReadingProposal {

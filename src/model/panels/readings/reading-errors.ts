@@ -1,4 +1,4 @@
-import type { BenchMoment, Thermometer } from '#model/bench/reading.ts'
+import type { BenchMoment, Thermometer } from './reading.ts'
 
 /** What may be wrong with the conditions of a reading; added to the moment before the plate is solved. */
 export interface Disturbance {

@@ -1,5 +1,5 @@
-import type { FilmOptics } from '#model/coating/optics.ts'
-import type { WindModel } from '#model/panel/spec.ts'
+import type { FilmOptics } from '#model/panels/coating'
+import type { WindModel } from '#model/panels/plate'
 
 /** Where the board stood while it was read. */
 export const LIGHTS = ['sun', 'shade', 'night'] as const

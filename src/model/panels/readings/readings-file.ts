@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { dewPointFromHumidity_C } from '#model/air/moist-air.ts'
+import { dewPointFromHumidity_C } from '#model/outdoors/air'
 import {
   COVERS,
   LIGHTS,
@@ -8,9 +8,9 @@ import {
   WIND_CLASSES,
   type BenchMoment,
   type BenchReadings,
-} from '#model/bench/reading.ts'
-import { WIND_MODELS } from '#model/panel/spec.ts'
-import { ProblemError, stop, type Problem } from '#model/problem.ts'
+} from './reading.ts'
+import { WIND_MODELS } from '#model/panels/plate'
+import { ProblemError, stop, type Problem } from '#model/basis/words'
 
 const finite = v.pipe(v.number(), v.finite())
 const share = v.pipe(finite, v.minValue(0), v.maxValue(1))

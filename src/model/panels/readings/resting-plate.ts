@@ -1,6 +1,4 @@
-import { panelBalance } from '#model/panel/balance.ts'
-import type { PanelHour } from '#model/panel/hour-inputs.ts'
-import type { PanelSetting } from '#model/panel/setting.ts'
+import { panelBalance, type PanelHour, type PanelSetting } from '#model/panels/plate'
 
 /** First guess of a plate's slope, W/m²K: a bare plate in light wind. It only sets the bracket. */
 const GUESSED_SLOPE_WM2K = 6

@@ -1,26 +1,31 @@
-import { blackbody_Wm2, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { forcedConvection_Wm2K } from '#model/air/convection.ts'
-import { standardPressure_Pa, vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import { irThermometerShown_C, type InfraredView } from '#model/bench/ir-thermometer.ts'
-import { momentSun_Wm2, type Disturbance } from '#model/bench/reading-errors.ts'
-import type {
-  BenchBoard,
-  BenchMoment,
-  BenchReadings,
-  SurfaceReading,
-  WindClass,
-} from '#model/bench/reading.ts'
-import { restingPlate_C } from '#model/bench/resting-plate.ts'
-import { WIND_CLASS_MEANS } from '#model/bench/unknowns.ts'
-import type { CoatingOptics, FilmOptics } from '#model/coating/optics.ts'
-import { bareExchange, filmExchange } from '#model/panel/exchange.ts'
-import type { PanelHour } from '#model/panel/hour-inputs.ts'
-import { panelSetting, type PanelSetting } from '#model/panel/setting.ts'
-import { windowPart_Wm2 } from '#model/sky/bands.ts'
-import { matsunobuCoimbra2024 } from '#model/sky/clear.ts'
-import { cloudBase_m, cloudyMartinBerdahl } from '#model/sky/cloud.ts'
-import { windowFactor_frac } from '#model/sky/directional.ts'
+import {
+  blackbody_Wm2,
+  WINDOW_EMISSION,
+  forcedConvection_Wm2K,
+  standardPressure_Pa,
+  vapourPressure_Pa,
+} from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import { irThermometerShown_C, type InfraredView } from './ir-thermometer.ts'
+import { momentSun_Wm2, type Disturbance } from './reading-errors.ts'
+import type { BenchBoard, BenchMoment, BenchReadings, SurfaceReading, WindClass } from './reading.ts'
+import { restingPlate_C } from './resting-plate.ts'
+import { WIND_CLASS_MEANS } from './unknowns.ts'
+import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
+import {
+  bareExchange,
+  filmExchange,
+  type PanelHour,
+  panelSetting,
+  type PanelSetting,
+} from '#model/panels/plate'
+import {
+  windowPart_Wm2,
+  matsunobuCoimbra2024,
+  cloudBase_m,
+  cloudyMartinBerdahl,
+  windowFactor_frac,
+} from '#model/outdoors/sky'
 
 /** What the fit assumes of one sample in one moment. */
 export interface SampleState {

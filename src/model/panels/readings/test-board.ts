@@ -1,20 +1,10 @@
-import { UNDISTURBED } from '#model/bench/reading-errors.ts'
-import {
-  COVERS,
-  LIGHTS,
-  type BenchBoard,
-  type BenchMoment,
-  type Cover,
-  type Light,
-} from '#model/bench/reading.ts'
-import { restingPlate_C } from '#model/bench/resting-plate.ts'
-import { boardSetting, sampleHour, sampleSetting } from '#model/bench/surface-temperature.ts'
-import type { CoatingOptics } from '#model/coating/optics.ts'
-import { panelBalance } from '#model/panel/balance.ts'
-import type { PanelHour } from '#model/panel/hour-inputs.ts'
-import type { PanelSetting } from '#model/panel/setting.ts'
-import { FULL_COVER_KGM2 } from '#model/panel/water.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { UNDISTURBED } from './reading-errors.ts'
+import { COVERS, LIGHTS, type BenchBoard, type BenchMoment, type Cover, type Light } from './reading.ts'
+import { restingPlate_C } from './resting-plate.ts'
+import { boardSetting, sampleHour, sampleSetting } from './surface-temperature.ts'
+import type { CoatingOptics } from '#model/panels/coating'
+import { panelBalance, type PanelHour, type PanelSetting, FULL_COVER_KGM2 } from '#model/panels/plate'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** The hour a board is to be read in. */
 export interface BoardHour {

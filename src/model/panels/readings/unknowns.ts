@@ -1,5 +1,5 @@
-import type { BenchReadings, BenchSample, WindClass } from '#model/bench/reading.ts'
-import type { FitParameter } from '#model/bench/weighted-fit.ts'
+import type { BenchReadings, BenchSample, WindClass } from './reading.ts'
+import type { FitParameter } from '#model/basis/numbers'
 
 /** What the bench solves for. */
 export type BenchUnknown =

@@ -1,9 +1,17 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { FIELDS } from '#model/scenario/fields.ts'
-import { displayUnit, fromDisplay, toDisplay } from '#model/units/convert.ts'
-import { formatFixed, formatNumber, formatQuantity } from '#model/units/format.ts'
-import { isUnit, UNIT_SYMBOLS, type Unit } from '#model/units/suffix.ts'
+import { FIELDS } from '#model/design/scenario'
+import {
+  displayUnit,
+  fromDisplay,
+  toDisplay,
+  formatFixed,
+  formatNumber,
+  formatQuantity,
+  isUnit,
+  UNIT_SYMBOLS,
+  type Unit,
+} from '#model/basis/units'
 
 describe('unit suffixes', () => {
   test('every unit of a scenario field is in the table', () => {

@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest'
-import { loopDuty } from '#model/loop/duty.ts'
-import { fewAndShort, messageIn, said, type Problem } from '#model/problem.ts'
-import { unusualValues } from '#model/scenario/checks.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { loopSpecOf } from '#model/scenario/to-specs.ts'
-import { figure, short, words } from '#model/units/wording.ts'
-import { figureText, wordingText } from '#model/units/wording-text.ts'
+import { loopDuty } from '#model/panels/loop'
+import {
+  fewAndShort,
+  messageIn,
+  said,
+  type Problem,
+  figure,
+  short,
+  words,
+  figureText,
+  wordingText,
+} from '#model/basis/words'
+import { unusualValues, withField, defaultScenario } from '#model/design/scenario'
+import { loopSpecOf } from '#model/design/assembly'
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
 

@@ -1,6 +1,6 @@
-import { isResistance, type Construction } from '#model/construction/layer.ts'
-import { modesOf, type ModesOptions } from '#model/construction/modes.ts'
-import { meanShares } from '#model/room/rows.ts'
+import { isResistance, type Construction, modesOf } from '#model/building/construction'
+import type { ModesOptions } from '#inside/model/building/construction/modes.ts'
+import { meanShares } from '#inside/model/building/room/rows.ts'
 
 const HOURS = 14 * 24
 const MINUTE_S = 60

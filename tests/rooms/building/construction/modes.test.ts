@@ -1,10 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { constructionOf, describedAs } from '#model/construction/described.ts'
-import { dynamicProperties } from '#model/construction/dynamic.ts'
-import { bareResistanceOf_m2KW, type Construction, type Layer } from '#model/construction/layer.ts'
-import { ROOF_BUILDS, WALL_BUILDS, type Build } from '#model/construction/library.ts'
-import { modesOf } from '#model/construction/modes.ts'
+import {
+  constructionOf,
+  describedAs,
+  type Construction,
+  ROOF_BUILDS,
+  WALL_BUILDS,
+  type Build,
+  modesOf,
+} from '#model/building/construction'
+import { dynamicProperties } from '#inside/model/building/construction/dynamic.ts'
+import { bareResistanceOf_m2KW, type Layer } from '#inside/model/building/construction/layer.ts'
 import { finiteVolumeWall } from './finite-volume-wall.ts'
 
 const FILMS = { innerFilm_Wm2K: 7.63, outerFilm_Wm2K: 20, pipeDepth_m: null }

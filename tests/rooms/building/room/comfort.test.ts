@@ -4,8 +4,8 @@ import {
   adaptiveComfort_C,
   adaptiveLower_C,
   adaptiveUpper_C,
-  runningMeanOutdoor_C,
-} from '#model/room/comfort.ts'
+} from '#inside/model/design/target/comfort.ts'
+import { runningMeanOutdoor_C } from '#model/design/target'
 import { madeWeather } from './made-weather.ts'
 
 const steady = (temp_C: number) => madeWeather(240, { air_C: () => temp_C })

@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { exposure, type Recall } from '#model/room/exposure.ts'
-import { roomGeometry } from '#model/room/geometry.ts'
-import { roomNetwork } from '#model/room/network.ts'
-import { ROOF_BUILDS, WALL_BUILDS } from '#model/construction/library.ts'
-import type { RoomNetwork, RoomSpec } from '#model/room/spec.ts'
-import { Memory } from '#model/memory.ts'
+import { exposure, type Recall } from '#inside/model/building/room/exposure.ts'
+import { roomGeometry } from '#inside/model/building/room/geometry.ts'
+import { roomNetwork, type RoomNetwork, type RoomSpec } from '#model/building/room'
+import { ROOF_BUILDS, WALL_BUILDS } from '#model/building/construction'
+import { Memory } from '#studies/memory.ts'
 import { madeSky, madeWeather, ROOM, sunOf } from './made-weather.ts'
 
 const weather = madeWeather(48, { direct_Wm2: (h) => 20 * (h % 24), diffuse_Wm2: (h) => 5 * (h % 24) })

@@ -1,9 +1,8 @@
-import { constructionOf } from '#model/construction/described.ts'
-import type { RoomSpec } from '#model/room/spec.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { constructionOf } from '#model/building/construction'
+import type { RoomSpec } from '#model/building/room'
+import type { SkyHours } from '#model/outdoors/sky'
+import { type SunHours, sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Hourly values of made-up weather, each a function of the hour from the record's start. */
 export interface Made {

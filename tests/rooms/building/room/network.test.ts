@@ -1,11 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { constructionOf } from '#model/construction/described.ts'
-import { roomNetwork } from '#model/room/network.ts'
-import { sunShares } from '#model/room/sun-inside.ts'
-import { absorbed_Wm2 } from '#model/room/rows.ts'
-import type { RoomNetwork, RoomSpec } from '#model/room/spec.ts'
-import { restingRoom } from '#model/year/room-start.ts'
+import { constructionOf } from '#model/building/construction'
+import { roomNetwork, absorbed_Wm2, type RoomNetwork, type RoomSpec } from '#model/building/room'
+import { sunShares } from '#inside/model/building/room/sun-inside.ts'
+import { restingRoom } from '#inside/model/building/year/room-start.ts'
 import { madeSky, madeWeather, ROOM, sunOf, type Made } from './made-weather.ts'
 
 function modelOf(spec: RoomSpec, hours = 48, made: Made = {}, skyBelow_K = 0): RoomNetwork {

@@ -1,17 +1,17 @@
 import psychrolib from 'psychrolib'
 import { describe, expect, it } from 'vitest'
-import { airChange } from '#model/room/air-change.ts'
-import { outsideConvection_Wm2K } from '#model/room/films.ts'
+import { airChange } from '#inside/model/building/room/air-change.ts'
+import { outsideConvection_Wm2K } from '#inside/model/building/room/films.ts'
 import {
   annualDepth_m,
   annualSwing,
   groundTemp_C,
   outdoorSwing_WK,
   slabOnGroundU_Wm2K,
-} from '#model/room/ground.ts'
-import { dynamicProperties } from '#model/construction/dynamic.ts'
-import { solAir } from '#model/room/sol-air.ts'
-import { beamFactor, panesOf } from '#model/room/windows.ts'
+} from '#inside/model/building/room/ground.ts'
+import { dynamicProperties } from '#inside/model/building/construction/dynamic.ts'
+import { solAir } from '#inside/model/building/room/sol-air.ts'
+import { beamFactor, panesOf } from '#inside/model/building/room/windows.ts'
 import { madeWeather, ROOM } from './made-weather.ts'
 
 const SIGMA = 5.670374419e-8

@@ -2,7 +2,7 @@
  * fed, so that the room alone is judged. Read from ../shared/room-cases; nothing in the model was chosen on them.
  * Tolerances: what a design can bear (0.15 K in the year's peak, 2 % in degree-hours and energy). */
 import { describe, expect, test } from 'vitest'
-import { idealLoad } from '#model/year/ideal-load.ts'
+import { idealLoad } from '#inside/model/building/year/ideal-load.ts'
 import { REFERENCE_ROOMS, referenceAnswer, referenceRoom, ROOMS_ARE_THERE } from './reference-rooms.ts'
 
 if (!ROOMS_ARE_THERE)

@@ -1,14 +1,13 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { gunzipSync } from 'node:zlib'
-import type { Construction } from '#model/construction/layer.ts'
-import { modesOf } from '#model/construction/modes.ts'
-import { withRows } from '#model/room/network.ts'
-import { merged } from '#model/room/outside.ts'
-import { solAir } from '#model/room/sol-air.ts'
-import type { FaceGroup, OutsideHours, RoomNetwork } from '#model/room/spec.ts'
+import { type Construction, modesOf } from '#model/building/construction'
+import { withRows, type OutsideHours, type RoomNetwork } from '#model/building/room'
+import { merged } from '#inside/model/building/room/outside.ts'
+import { solAir } from '#inside/model/building/room/sol-air.ts'
+import type { FaceGroup } from '#inside/model/building/room/spec.ts'
 
-const FOLDER = fileURLToPath(new URL('../../../../shared/room-cases/', import.meta.url))
+const FOLDER = fileURLToPath(new URL('../../../../../shared/room-cases/', import.meta.url))
 export const ROOMS_ARE_THERE = existsSync(`${FOLDER}answers.json`)
 export const REFERENCE_ROOMS = ['timber-frame', 'solid-brick', 'concrete-outside-insulated'] as const
 

@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { floorLoad } from '#model/store/floor-load.ts'
-import { storeModel, tankSkin_Wm2K } from '#model/store/model.ts'
-import type { StoreSpec } from '#model/store/spec.ts'
-import { tankShape } from '#model/store/tank.ts'
+import { floorLoad, storeModel, type StoreSpec, tankShape } from '#model/building/store'
+import { tankSkin_Wm2K } from '#inside/model/building/store/model.ts'
 
 const SPEC: StoreSpec = {
   kind: 'mixed',

@@ -1,10 +1,8 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { designOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { designOf } from '#model/design/assembly'
+import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 import { besideOdex } from './odex-course.ts'
 
 /*

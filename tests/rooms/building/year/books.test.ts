@@ -1,10 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import type { StoreModel } from '#model/store/spec.ts'
-import type { RoomNetwork } from '#model/room/spec.ts'
-import type { PlanSpec } from '#model/year/plan.ts'
-import type { YearResult } from '#model/year/result.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import { withRows } from '#model/room/network.ts'
+import type { StoreModel } from '#model/building/store'
+import { type RoomNetwork, withRows } from '#model/building/room'
+import { type PlanSpec, type YearResult, simulateYear } from '#model/building/year'
 import { bareLoop, bareTank, handMadeRoom, linearPanel, plantOf } from './hand-made.ts'
 
 /*

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { YearKernel } from '#model/year/kernel.ts'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { fluidToPlateFor, regularizedGamma } from './closed-forms.ts'
 import {
   bareLoop,

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { planHours } from '#model/year/plan-hours.ts'
-import type { PlanSpec } from '#model/year/plan.ts'
-import { YearKernel } from '#model/year/kernel.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { LoopDuty } from '#model/loop/spec.ts'
+import { planHours, type PlanSpec } from '#model/building/year'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { sunHours } from '#model/outdoors/sun'
+import type { LoopDuty } from '#model/panels/loop'
 import { ALWAYS, bareLoop, bareTank, handMadeRoom, linearPanel, plantOf, steadyNight } from './hand-made.ts'
 
 /* Label: exact. What the controller of the sheet must decide, one step at a time; thresholds are the plan's own. */

@@ -1,12 +1,9 @@
-import type { PanelTangent } from '#model/panel/hours.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { waterAfter_kgm2 } from '#model/panel/water.ts'
-import { Controls } from '#model/year/controls.ts'
-import { RATED_DIFFERENCE_K } from '#model/year/delivery.ts'
-import type { YearInputs } from '#model/year/inputs.ts'
-import { nodesOf } from '#model/year/nodes.ts'
-import { panelExchange_WK } from '#model/year/panel-exchange.ts'
-import { Solver } from '../../odex.ts'
+import { type PanelTangent, panelTangent, waterAfter_kgm2 } from '#model/panels/plate'
+import { Controls } from '#inside/model/building/year/controls.ts'
+import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery.ts'
+import { type YearInputs, panelExchange_WK } from '#model/building/year'
+import { nodesOf } from '#inside/model/building/year/nodes.ts'
+import { Solver } from '../../../odex.ts'
 import { faceSlopes } from './face-slopes.ts'
 
 /** Places in the state. */

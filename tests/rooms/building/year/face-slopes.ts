@@ -1,4 +1,4 @@
-import type { RoomNetwork } from '#model/room/spec.ts'
+import type { RoomNetwork } from '#model/building/room'
 
 /** ISO 52016-1: convection and longwave inside, W/m²K. */
 const HC = 2.5

@@ -1,14 +1,11 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { designOf } from '#model/scenario/design.ts'
-import type { Prepared } from '#model/scenario/prepared.ts'
-import type { RoomNetwork } from '#model/room/spec.ts'
-import type { YearInputs } from '#model/year/inputs.ts'
-import type { YearResult } from '#model/year/result.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import { sampleNames, sampleWeather } from '../../../src/shell/samples.ts'
-import { between, randomScenario } from '../scenario/random-scenario.ts'
+import { Spine } from '#studies/stages.ts'
+import { designOf, type Prepared } from '#model/design/assembly'
+import type { RoomNetwork } from '#model/building/room'
+import { type YearInputs, type YearResult, simulateYear } from '#model/building/year'
+import { sampleNames, sampleWeather } from '../../../../src/shell/samples.ts'
+import { between, randomScenario } from '../../design/scenario/random-scenario.ts'
 
 /*
  * Label: conservation. Source: the first law, asked for by the project's design (closure ≤ 1e-9 of throughput over

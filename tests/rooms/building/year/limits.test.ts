@@ -1,13 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { designOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { YearKernel } from '#model/year/kernel.ts'
-import type { YearResult } from '#model/year/result.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { designOf } from '#model/design/assembly'
+import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { type YearResult, simulateYear } from '#model/building/year'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 import {
   bareLoop,
   bareTank,

@@ -1,6 +1,6 @@
-import type { YearInputs } from '#model/year/inputs.ts'
-import { YearKernel } from '#model/year/kernel.ts'
-import { restingRoom } from '#model/year/room-start.ts'
+import type { YearInputs } from '#model/building/year'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { restingRoom } from '#inside/model/building/year/room-start.ts'
 import { CoupledSystem } from './coupled-system.ts'
 
 const STEP_S = 900

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { LinearSystem } from '#model/year/linear-system.ts'
-import { LoopFlow } from '#model/year/loop-flow.ts'
-import { panelExchange_WK } from '#model/year/panel-exchange.ts'
-import { PlateStep } from '#model/year/plate-step.ts'
-import { addLayers, turnOver } from '#model/year/tank-layers.ts'
-import { nodesOf, type Nodes } from '#model/year/nodes.ts'
-import type { PlateCourse } from '#model/year/plate-course.ts'
+import { LinearSystem } from '#model/basis/numbers'
+import { LoopFlow } from '#inside/model/building/year/loop-flow.ts'
+import { panelExchange_WK } from '#model/building/year'
+import { PlateStep } from '#inside/model/building/year/plate-step.ts'
+import { addLayers, turnOver } from '#inside/model/building/year/tank-layers.ts'
+import { nodesOf, type Nodes } from '#inside/model/building/year/nodes.ts'
+import type { PlateCourse } from '#inside/model/building/year/plate-course.ts'
 import { bareLoop, bareTank, linearPanel, plantOf } from './hand-made.ts'
 
 /* Label: exact. The year's parts one by one against their own equations, written out here another way. */

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { withField, defaultScenario } from '#model/design/scenario'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /*
  * Label: limit. Water that comes back from the room is no warmer than the room, so a tank shaded from nothing but the room's

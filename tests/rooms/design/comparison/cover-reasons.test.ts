@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { coverReasons } from '#model/comparison/cover-reasons.ts'
-import { panelAtTemperature } from '#model/panel/at-temperature.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { YearResult } from '#model/year/result.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import { Spine } from '#studies/stages.ts'
+import { coverReasons } from '#inside/model/design/comparison/cover-reasons.ts'
+import { panelAtTemperature } from '#model/panels/plate'
+import { defaultScenario } from '#model/design/scenario'
+import type { YearResult } from '#model/building/year'
+import { inventedWeather } from '../../invented-weather.ts'
 
 const HOURS = 60 * 24
 const { weather } = inventedWeather(HOURS, 7)

@@ -1,10 +1,9 @@
 import { expect, it } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { comparisonCases } from '#model/comparison/cases.ts'
-import { comparisonRun } from '#model/comparison/run.ts'
-import { nightOrAllDay } from '#model/comparison/verdicts.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import { Spine } from '#studies/stages.ts'
+import { comparisonCases, comparisonRun } from '#model/design/comparison'
+import { nightOrAllDay } from '#inside/model/design/comparison/verdicts.ts'
+import { defaultScenario } from '#model/design/scenario'
+import { inventedWeather } from '../../invented-weather.ts'
 
 const { weather } = inventedWeather(40 * 24, 3)
 const axes = {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import type { ComparisonRow } from '#model/comparison/cases.ts'
+import type { ComparisonRow } from '#model/design/comparison'
 import {
   coverSentences,
   cutSentence,
   doNothingSentence,
   planSentence,
-} from '#model/comparison/verdict-words.ts'
-import { cutOrNot, filmOrBare, nightOrAllDay, sameBut } from '#model/comparison/verdicts.ts'
+} from '#inside/model/design/comparison/verdict-words.ts'
+import { cutOrNot, filmOrBare, nightOrAllDay, sameBut } from '#inside/model/design/comparison/verdicts.ts'
 
 /** A made row; every number in a sentence must come from here. */
 function row(changes: Partial<ComparisonRow>): ComparisonRow {

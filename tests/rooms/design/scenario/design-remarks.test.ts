@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { sizingOf, Spine } from '#model/answer.ts'
-import { builtOf } from '#model/scenario/built.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { sizingOf, Spine } from '#studies/stages.ts'
+import { builtOf } from '#model/design/assembly'
+import { type Scenario, defaultScenario } from '#model/design/scenario'
+import { exceedance } from '#model/design/target'
+import { simulateYear } from '#model/building/year'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 const weather = sampleWeather('mediterranean-coast')
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { ProblemError } from '#model/problem.ts'
-import type { Field } from '#model/scenario/field.ts'
-import { parseScenario, readScenarioFile, withField } from '#model/scenario/parse.ts'
-import { defaultScenario, fieldAt, fieldPaths } from '#model/scenario/schema.ts'
+import { ProblemError } from '#model/basis/words'
+import { type Field, readScenarioFile, withField, defaultScenario, fieldAt } from '#model/design/scenario'
+import { parseScenario } from '#inside/model/design/scenario/parse.ts'
+import { fieldPaths } from '#inside/model/design/scenario/schema.ts'
 
 /*
  * Whatever is put into whatever field: either the scenario is valid, or a ProblemError names the field. Nothing else

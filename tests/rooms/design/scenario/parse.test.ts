@@ -1,25 +1,22 @@
 import fc from 'fast-check'
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { ProblemError, type Problem } from '#model/problem.ts'
+import { ProblemError, type Problem, wordingText } from '#model/basis/words'
 import {
   differences,
   FILE_MARK,
-  parseScenario,
   readScenarioFile,
   withField,
   writeScenarioFile,
-} from '#model/scenario/parse.ts'
-import {
   defaultScenario,
   fieldAt,
-  fieldPaths,
   fieldsOf,
   GROUPS,
   SCENARIO_VERSION,
-} from '#model/scenario/schema.ts'
-import { UNIT_SYSTEMS } from '#model/units/convert.ts'
-import { wordingText } from '#model/units/wording-text.ts'
+} from '#model/design/scenario'
+import { parseScenario } from '#inside/model/design/scenario/parse.ts'
+import { fieldPaths } from '#inside/model/design/scenario/schema.ts'
+import { UNIT_SYSTEMS } from '#inside/model/basis/units/convert.ts'
 import { randomScenario } from './random-scenario.ts'
 
 const errorsOf = (problems: readonly Problem[]): readonly Problem[] =>

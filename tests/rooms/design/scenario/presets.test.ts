@@ -1,9 +1,8 @@
-import { roomSpecOf } from '#model/scenario/to-specs.ts'
+import { roomSpecOf } from '#model/design/assembly'
 import { describe, expect, it } from 'vitest'
-import { roomGeometry } from '#model/room/geometry.ts'
-import { parseScenario } from '#model/scenario/parse.ts'
-import { PRESETS, withPreset } from '#model/scenario/presets.ts'
-import { defaultScenario, fieldAt } from '#model/scenario/schema.ts'
+import { roomGeometry } from '#inside/model/building/room/geometry.ts'
+import { parseScenario } from '#inside/model/design/scenario/parse.ts'
+import { PRESETS, withPreset, defaultScenario, fieldAt } from '#model/design/scenario'
 
 describe.each(PRESETS.map((preset) => [preset.id, preset] as const))('%s', (_id, preset) => {
   it('names only fields that exist', () => {

@@ -1,8 +1,5 @@
 import fc from 'fast-check'
-import { crossFieldProblems } from '#model/scenario/checks.ts'
-import type { Field } from '#model/scenario/field.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { fieldsOf, GROUPS } from '#model/scenario/schema.ts'
+import { crossFieldProblems, type Field, type Scenario, fieldsOf, GROUPS } from '#model/design/scenario'
 
 /** Values from the usual span are drawn this much more often than from the whole range. */
 const USUAL_WEIGHT = 6

@@ -1,11 +1,10 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { taskOf } from '#model/scenario/design.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { NearDesign } from '#model/sizing/about.ts'
-import { areaOnly } from '#model/sizing/size.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { withField, defaultScenario } from '#model/design/scenario'
+import { taskOf } from '#model/design/assembly'
+import type { NearDesign } from '#model/design/sizing'
+import { areaOnly } from '#inside/model/design/sizing/size.ts'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /*
  * Label: independent calculation. The area that follows a slider, two seasons long, against the whole search to 0.3 %

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { said } from '#model/problem.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { said } from '#model/basis/words'
+import { withField, defaultScenario } from '#model/design/scenario'
+import type { UncertaintyResult } from '#model/design/sizing'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 const DRAWS = 12
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { smallestArea } from '#model/sizing/area-search.ts'
+import { smallestArea } from '#inside/model/design/sizing/area-search.ts'
 
 /* Label: exact. Measures whose zero is known by construction; the search promises 0.3 % and the met side. */
 const TOLERANCE = 0.003

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { contourLines } from '#model/sizing/contours.ts'
+import { contourLines } from '#model/basis/numbers'
 
 const grid = (columns: number, rows: number, at: (x: number, y: number) => number) => ({
   columns,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { cheapestOn, edgeDesigns } from '#model/sizing/cheapest.ts'
-import { designCost, hasPrices } from '#model/sizing/cost.ts'
-import type { DesignMap } from '#model/sizing/design-map.ts'
+import { cheapestOn, type DesignMap } from '#model/design/sizing'
+import { edgeDesigns } from '#inside/model/design/sizing/cheapest.ts'
+import { designCost, hasPrices } from '#model/design/cost'
 
 const FREE = { panel_perm2: 0, store_perm3: 0, pipe_perm: 0, pump_each: 0, energy_perkWh: 0, years_y: 10 }
 const PRICES = {

@@ -1,8 +1,16 @@
 import { describe, expect, it } from 'vitest'
-import { contourLines } from '#model/sizing/contours.ts'
-import { candidateAt, designMap, reached, type DesignMap, type MapTask } from '#model/sizing/design-map.ts'
-import { mapAxes, placeOn, valueOn } from '#model/sizing/map-axes.ts'
-import type { Candidate } from '#model/sizing/size.ts'
+import { contourLines } from '#model/basis/numbers'
+import {
+  candidateAt,
+  designMap,
+  reached,
+  type DesignMap,
+  type MapTask,
+  mapAxes,
+  placeOn,
+  type Candidate,
+} from '#model/design/sizing'
+import { valueOn } from '#inside/model/design/sizing/map-axes.ts'
 
 /** A made plant: the peak falls with area and with tank, the measure is how far it is above 26 °C. */
 function madeTask(seen: Candidate[]): MapTask {

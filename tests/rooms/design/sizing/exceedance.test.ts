@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { exceedance, yardstick } from '#model/sizing/exceedance.ts'
-import type { TargetSpec } from '#model/sizing/target.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { exceedance, type TargetSpec } from '#model/design/target'
+import { yardstick } from '#inside/model/design/target/exceedance.ts'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 const weather = sampleWeather('continental')
 const { hours } = weather

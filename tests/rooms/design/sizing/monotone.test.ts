@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { designOf, taskOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { exceedance } from '#model/sizing/exceedance.ts'
-import { areaOnly } from '#model/sizing/size.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { designOf, taskOf } from '#model/design/assembly'
+import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
+import { exceedance } from '#model/design/target'
+import { areaOnly } from '#inside/model/design/sizing/size.ts'
+import { simulateYear } from '#model/building/year'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /*
  * Label: exact (orderings that the physics demands). Tolerances: the search ends within 0.3 % of its area on the met

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { latinHypercube, rankCorrelation, seededUniform } from '#model/sizing/latin-hypercube.ts'
-import { spreadOf } from '#model/sizing/spread.ts'
+import { latinHypercube, rankCorrelation, seededUniform } from '#model/basis/numbers'
+import { spreadOf } from '#model/design/sizing'
 
 describe('latin hypercube (McKay, Beckman & Conover 1979, Technometrics 21, 239–245: one point in each slice)', () => {
   const draws = 64

@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { taskOf } from '#model/scenario/design.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { sizePanels } from '#model/sizing/size.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { taskOf } from '#model/design/assembly'
+import { withField, defaultScenario } from '#model/design/scenario'
+import { sizePanels } from '#model/design/sizing'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /*
  * Independent calculation: the same search over whole years. The areas may part by what is left of another start

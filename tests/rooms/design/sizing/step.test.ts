@@ -1,11 +1,9 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { taskOf } from '#model/scenario/design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { areaOnly } from '#model/sizing/size.ts'
-import { sampleWeather } from '../../../src/shell/samples.ts'
+import { Spine } from '#studies/stages.ts'
+import { taskOf } from '#model/design/assembly'
+import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
+import { areaOnly } from '#inside/model/design/sizing/size.ts'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /*
  * Label: independent calculation (the same equations in half the step). Source of the limit: the project's design,

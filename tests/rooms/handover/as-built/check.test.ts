@@ -2,9 +2,8 @@
  * is made by the full plate balance along the fluid, the judge uses the reduced panel hours: independent of each
  * other but for the physics of one plate. Errors of sky, wind, sun and sensors are drawn afresh for each seed. */
 import { describe, expect, it } from 'vitest'
-import { asBuiltCheck, type AsBuiltResult } from '#model/comparison/as-built-check.ts'
-import type { Departure } from '#model/comparison/as-built-plant.ts'
-import { builtPanel, type Case } from './as-built-panel.ts'
+import { asBuiltCheck, type AsBuiltResult, type Departure } from '#model/handover/as-built'
+import { builtPanel, type Case } from './panel.ts'
 
 const SEEDS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10]
 /** Climates and seasons take turns, so that ten cases are ten weathers. */

@@ -6,12 +6,11 @@ import {
   departedHours,
   predictedFall_K,
   type AsBuiltInputs,
-} from '#model/comparison/as-built-plant.ts'
-import { loopDuty } from '#model/loop/duty.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { waterAfter_kgm2 } from '#model/panel/water.ts'
-import { panelExchange_WK } from '#model/year/panel-exchange.ts'
-import { builtPanel } from './as-built-panel.ts'
+} from '#inside/model/handover/as-built/plant.ts'
+import { loopDuty } from '#model/panels/loop'
+import { panelTangent, waterAfter_kgm2 } from '#model/panels/plate'
+import { panelExchange_WK } from '#model/building/year'
+import { builtPanel } from './panel.ts'
 
 const STEPS = 40
 

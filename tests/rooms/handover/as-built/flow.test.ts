@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { asBuiltInputs, emptyLog } from '#model/comparison/as-built-inputs.ts'
-import { weatherSpan } from '#model/comparison/as-built-span.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { withField } from '#model/scenario/parse.ts'
+import { Spine } from '#studies/stages.ts'
+import { asBuiltInputs } from '#model/handover/as-built'
+import { emptyLog } from '#inside/model/handover/as-built/inputs.ts'
+import { weatherSpan } from '#inside/model/handover/as-built/span.ts'
+import { defaultScenario, withField } from '#model/design/scenario'
 import { sampleWeather } from '../sheet/sheet-answers.ts'
 
 const year = sampleWeather()

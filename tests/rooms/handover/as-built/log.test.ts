@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { agreement, houseAgreement } from '#model/comparison/as-built-agreement.ts'
-import { asBuiltCheck } from '#model/comparison/as-built-check.ts'
-import { AS_DESIGNED, type AsBuiltInputs } from '#model/comparison/as-built-plant.ts'
-import { asFoundScenario } from '#model/comparison/as-built-resize.ts'
-import { ProblemError } from '#model/problem.ts'
-import { panelSpecOf } from '#model/scenario/to-specs.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { builtPanel } from './as-built-panel.ts'
+import { agreement } from '#inside/model/handover/as-built/agreement.ts'
+import { houseAgreement, asBuiltCheck, asFoundScenario } from '#model/handover/as-built'
+import { AS_DESIGNED, type AsBuiltInputs } from '#inside/model/handover/as-built/plant.ts'
+import { ProblemError } from '#model/basis/words'
+import { panelSpecOf } from '#model/design/assembly'
+import { defaultScenario } from '#model/design/scenario'
+import { builtPanel } from './panel.ts'
 
 const sound = () =>
   builtPanel({ place: 'semi-arid-south', firstDay: 10, days: 7, seed: 3, allDay: true, fault: {} })

@@ -1,12 +1,13 @@
 /* A logger file must come back as the numbers that were written, in whatever units and marks it was written. */
 import { describe, expect, it } from 'vitest'
-import { inventClimate } from '#model/climate/generator.ts'
-import { placeById } from '#model/climate/places.ts'
-import { logQuantity } from '#model/comparison/as-built-columns.ts'
-import { openLog, type LogOptions } from '#model/comparison/as-built-open.ts'
-import { writeLog } from '#model/comparison/as-built-write.ts'
-import { ProblemError } from '#model/problem.ts'
-import { builtPanel } from './as-built-panel.ts'
+import { inventClimate } from '#model/outdoors/climate'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { logQuantity } from '#inside/model/handover/as-built/columns.ts'
+import { openLog } from '#model/handover/as-built'
+import type { LogOptions } from '#inside/model/handover/as-built/open.ts'
+import { writeLog } from '#inside/model/handover/as-built/write.ts'
+import { ProblemError } from '#model/basis/words'
+import { builtPanel } from './panel.ts'
 
 const inputs = builtPanel({
   place: 'semi-arid-south',

@@ -1,13 +1,14 @@
 /** A panel, its design and fourteen days of an invented climate, for the as-built tests. */
-import { inventClimate } from '#model/climate/generator.ts'
-import { placeById } from '#model/climate/places.ts'
-import { seededRandom } from '#model/climate/random.ts'
-import { asBuiltInputs, emptyLog } from '#model/comparison/as-built-inputs.ts'
-import type { AsBuiltInputs, Departure } from '#model/comparison/as-built-plant.ts'
-import { rehearsalLog } from '#model/comparison/as-built-rehearsal.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
-import { normals } from '../bench/field-notes.ts'
+import { inventClimate } from '#model/outdoors/climate'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { seededRandom } from '#model/basis/numbers'
+import { asBuiltInputs, type Departure } from '#model/handover/as-built'
+import { emptyLog } from '#inside/model/handover/as-built/inputs.ts'
+import type { AsBuiltInputs } from '#inside/model/handover/as-built/plant.ts'
+import { rehearsalLog } from '#inside/model/handover/as-built/rehearsal.ts'
+import { defaultScenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { normals } from '../../panels/readings/field-notes.ts'
 
 const years = new Map<string, WeatherRecord>()
 

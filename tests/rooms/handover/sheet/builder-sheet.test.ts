@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { builderSheet } from '#model/sheet/builder-sheet.ts'
-import { GUST_ms, gustPressure_Pa, LOCAL_CODES, upliftOfModule_kg } from '#model/sheet/cautions.ts'
-import { designRanges } from '#model/sheet/ranges.ts'
-import type { Figure, Wording } from '#model/units/wording.ts'
-import type { SheetLine } from '#model/sheet/words.ts'
-import { wordingText } from '#model/units/wording-text.ts'
+import { builderSheet, designRanges } from '#model/handover/sheet'
+import {
+  GUST_ms,
+  gustPressure_Pa,
+  LOCAL_CODES,
+  upliftOfModule_kg,
+} from '#inside/model/handover/sheet/cautions.ts'
+import { type Figure, type Wording, type SheetLine, wordingText } from '#model/basis/words'
 import { answerFor, ownScenario, sampleWeather, spine } from './sheet-answers.ts'
 
 const answer = answerFor(16, { 'store.autoVolume': 'false', 'store.volume_m3': '1.5' })

@@ -1,13 +1,11 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { Spine } from '#model/answer.ts'
-import { readSampleCsv } from '#model/climate/sample-format.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import { withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+import { Spine } from '#studies/stages.ts'
+import { readSampleCsv } from '#model/outdoors/climate'
+import type { DesignAnswer } from '#model/design/assembly'
+import { withField, defaultScenario, type Scenario } from '#model/design/scenario'
 
-const FILE = fileURLToPath(new URL('../../../climate-samples/continental.csv', import.meta.url))
+const FILE = fileURLToPath(new URL('../../../../climate-samples/continental.csv', import.meta.url))
 
 /** The invented continental sample: part of the repository, so its absence is an error. */
 export const sampleWeather = () => {

@@ -1,13 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import {
-  blackbody_Wm2,
-  OFF_WINDOW_EMISSION,
-  STEFAN_BOLTZMANN,
-  TOTAL_EMISSION,
-  windowFraction,
-  WINDOW_EMISSION,
-} from '#model/air/blackbody.ts'
-import { slopeAt, valueAt } from '#model/air/polynomial.ts'
+import { blackbody_Wm2, OFF_WINDOW_EMISSION, STEFAN_BOLTZMANN, WINDOW_EMISSION } from '#model/outdoors/air'
+import { TOTAL_EMISSION, windowFraction } from '#inside/model/outdoors/air/blackbody.ts'
+import { slopeAt, valueAt } from '#model/basis/numbers'
 
 /** Planck's law summed over 8–13 µm by Simpson's rule: an independent calculation. CODATA 2018 constants. */
 function planckWindow_Wm2(temp_K: number): number {

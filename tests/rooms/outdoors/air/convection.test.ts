@@ -1,15 +1,16 @@
 import { describe, expect, test } from 'vitest'
-import { airConductivity_WmK, airPrandtl, airViscosity_Pas } from '#model/air/air-properties.ts'
 import {
-  blendedConvection_Wm2K,
+  airConductivity_WmK,
+  airViscosity_Pas,
   exposedConvection_Wm2K,
-  freeConvection_Wm2K,
   freeFactors,
   gapTilt,
   hollandsNusselt,
   joinedLaws,
-} from '#model/air/convection.ts'
-import { windFactor_frac } from '#model/air/wind.ts'
+  windFactor_frac,
+} from '#model/outdoors/air'
+import { airPrandtl } from '#inside/model/outdoors/air/air-properties.ts'
+import { blendedConvection_Wm2K, freeConvection_Wm2K } from '#inside/model/outdoors/air/convection.ts'
 
 const flat = freeFactors(0)
 

@@ -5,13 +5,12 @@ import {
   dewPoint_C,
   humidityRatio_frac,
   relativeHumidity_frac,
-  saturationPressureOverWater_Pa,
   saturationPressure_Pa,
-  saturationSlope_PaK,
   standardPressure_Pa,
   vapourPressure_Pa,
-} from '#model/air/moist-air.ts'
-import { faceSaturation_Pa, faceSaturationSlope_PaK } from '../panel/face-saturation.ts'
+} from '#model/outdoors/air'
+import { saturationPressureOverWater_Pa, saturationSlope_PaK } from '#inside/model/outdoors/air/moist-air.ts'
+import { faceSaturation_Pa, faceSaturationSlope_PaK } from '../../panels/plate/face-saturation.ts'
 
 psychrolib.SetUnitSystem(psychrolib.SI)
 

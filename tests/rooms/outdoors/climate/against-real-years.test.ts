@@ -4,15 +4,15 @@
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { dayMeans, dayRanges } from '#model/climate/calendar.ts'
-import { inventClimate } from '#model/climate/generator.ts'
-import { placeById } from '#model/climate/places.ts'
-import { dayPersistence } from '#model/climate/statistics.ts'
-import { cloudTransmission_frac } from '#model/climate/irradiance-year.ts'
-import { ineichenPerez } from '#model/sun/clear-sky.ts'
+import { dayMeans, dayRanges } from '#model/basis/hours'
+import { inventClimate } from '#model/outdoors/climate'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { dayPersistence } from '#inside/model/outdoors/weather/statistics.ts'
+import { cloudTransmission_frac } from '#inside/model/outdoors/climate/irradiance-year.ts'
+import { ineichenPerez } from '#model/outdoors/sun'
 import { correlation, departures, mean, spread } from './series.ts'
 
-const DATA = new URL('../../../../shared/data/', import.meta.url)
+const DATA = new URL('../../../../../shared/data/', import.meta.url)
 const american = new URL('typical-year-36N-80W.csv', DATA)
 const european = new URL('typical-year-45N-8E.csv', DATA)
 const absent = !existsSync(american) || !existsSync(european)

@@ -5,11 +5,9 @@
  */
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine'
 import { describe, expect, test } from 'vitest'
-import { dayMeans, dayRanges, monthMeans } from '#model/climate/calendar.ts'
-import { inventClimate } from '#model/climate/generator.ts'
-import { PLACES } from '#model/climate/places.ts'
-import { readSampleCsv, writeSampleCsv } from '#model/climate/sample-format.ts'
-import { dayPersistence } from '#model/climate/statistics.ts'
+import { dayMeans, dayRanges, monthMeans } from '#model/basis/hours'
+import { inventClimate, PLACES, readSampleCsv, writeSampleCsv } from '#model/outdoors/climate'
+import { dayPersistence } from '#inside/model/outdoors/weather/statistics.ts'
 import { correlation, departures, mean, spread } from './series.ts'
 
 const years = PLACES.map((place) => {

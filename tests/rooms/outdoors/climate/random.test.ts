@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { gaussian, persistentSeries, seededRandom } from '#model/climate/random.ts'
-import { exceedance } from '#model/climate/wind-year.ts'
+import { gaussian, persistentSeries, seededRandom } from '#model/basis/numbers'
+import { exceedance } from '#inside/model/outdoors/climate/wind-year.ts'
 
 const DRAWS = 100_000
 const mean = (values: ArrayLike<number>) =>

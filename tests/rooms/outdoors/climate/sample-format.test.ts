@@ -1,11 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { inventClimate } from '#model/climate/generator.ts'
-import { placeById } from '#model/climate/places.ts'
-import { readSampleCsv, writeSampleCsv } from '#model/climate/sample-format.ts'
-import { ProblemError } from '#model/problem.ts'
-import { openWeather } from '#model/weather/open.ts'
-import { WEATHER_COLUMNS } from '#model/weather/record.ts'
+import { inventClimate, readSampleCsv, writeSampleCsv } from '#model/outdoors/climate'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { ProblemError } from '#model/basis/words'
+import { openWeather } from '#model/outdoors/intake'
+import { WEATHER_COLUMNS } from '#model/outdoors/weather'
 
 const place = placeById('hot-desert')
 const record = inventClimate(place)

@@ -4,12 +4,16 @@
  */
 import { readFileSync, readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { inventClimate } from '#model/climate/generator.ts'
-import { PLACES } from '#model/climate/places.ts'
-import { readSampleCsv, writeSampleCsv } from '#model/climate/sample-format.ts'
-import { sampleEntry, type SampleEntry } from '#model/climate/sample-index.ts'
+import {
+  inventClimate,
+  PLACES,
+  readSampleCsv,
+  writeSampleCsv,
+  sampleEntry,
+  type SampleEntry,
+} from '#model/outdoors/climate'
 
-const FOLDER = new URL('../../../climate-samples/', import.meta.url)
+const FOLDER = new URL('../../../../climate-samples/', import.meta.url)
 const shipped = (file: string) => readFileSync(new URL(file, FOLDER), 'utf8')
 const index = JSON.parse(shipped('index.json')) as SampleEntry[]
 

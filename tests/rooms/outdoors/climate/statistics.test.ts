@@ -7,11 +7,11 @@ import {
   monthMeans,
   monthOfDay,
   seasonal,
-} from '#model/climate/calendar.ts'
-import { dayLength_h, solarHour_h, warmthOfDay } from '#model/climate/day-shape.ts'
-import { inventClimate } from '#model/climate/generator.ts'
-import { placeById } from '#model/climate/places.ts'
-import { summariseClimate } from '#model/climate/statistics.ts'
+} from '#model/basis/hours'
+import { dayLength_h, solarHour_h, warmthOfDay } from '#inside/model/outdoors/climate/day-shape.ts'
+import { inventClimate } from '#model/outdoors/climate'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { summariseClimate } from '#model/outdoors/weather'
 
 const byMonth = (value: (month: number) => number) =>
   Float64Array.from({ length: 8760 }, (_, hour) => value(monthOfDay(Math.floor(hour / 24))))

@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { inventClimate } from '#model/climate/generator.ts'
-import { hotSpellWeights } from '#model/climate/hot-spells.ts'
-import { placeById } from '#model/climate/places.ts'
-import { stressWeather } from '#model/climate/stress.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { inventClimate, stressWeather } from '#model/outdoors/climate'
+import { hotSpellWeights, type WeatherRecord } from '#model/outdoors/weather'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { skyHours } from '#model/outdoors/sky'
 import { mean } from './series.ts'
 
 const NEUTRAL = { hotSpell_K: 0, moreHumid_K: 0, windFactor_frac: 1 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { problemSentence } from '#model/problem.ts'
-import { openWeather, openWeatherStream } from '#model/weather/open.ts'
+import { problemSentence } from '#model/basis/words'
+import { openWeather } from '#model/outdoors/intake'
+import { openWeatherStream } from '#inside/model/outdoors/intake/open.ts'
 import { sampleSite, sampleText, usualCells, write } from './dialects.ts'
 
 const open = (text: string, more = {}) => openWeather(text, { file: 'bad.csv', site: sampleSite, ...more })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { openWeatherStream } from '#model/weather/open.ts'
+import { openWeatherStream } from '#inside/model/outdoors/intake/open.ts'
 
 const HEADER =
   'time;temp (°C);dew point (°C);rh (%);pressure (hPa);wind speed (m/s);wind dir (deg);ghi (W/m2);dni (W/m2);dhi (W/m2);longwave (W/m2);remark;u1;u2;u3;u4\n'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import type { OpenOptions } from '#model/weather/open.ts'
+import type { OpenOptions } from '#inside/model/outdoors/intake/open.ts'
 import { describeWithData, opened } from './shared-data.ts'
 
 type Planted = Omit<OpenOptions, 'file'>

@@ -1,14 +1,14 @@
 import psychrolib from 'psychrolib'
 import { describe, expect, test } from 'vitest'
-import { deriveCloud } from '#model/weather/derive/cloud.ts'
-import { deriveDewPoint } from '#model/weather/derive/humidity.ts'
-import { hiddenSun } from '#model/weather/derive/hidden-sun.ts'
-import { deriveRadiation } from '#model/weather/derive/radiation.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { deriveCloud } from '#inside/model/outdoors/intake/derive/cloud.ts'
+import { deriveDewPoint } from '#inside/model/outdoors/intake/derive/humidity.ts'
+import { hiddenSun } from '#inside/model/outdoors/intake/derive/hidden-sun.ts'
+import { deriveRadiation } from '#inside/model/outdoors/intake/derive/radiation.ts'
+import { sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { describeWithData, opened } from './shared-data.ts'
 import { sample, sampleSite, usualCells, write } from './dialects.ts'
-import { openWeather } from '#model/weather/open.ts'
+import { openWeather } from '#model/outdoors/intake'
 
 const sunOf = (record: WeatherRecord) =>
   sunHours(

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { openWeather, type OpenOptions } from '#model/weather/open.ts'
+import { openWeather } from '#model/outdoors/intake'
+import type { OpenOptions } from '#inside/model/outdoors/intake/open.ts'
 import { dayOf, isoStamp, sample, sampleSite, timeOf, usualCells, write, type Dialect } from './dialects.ts'
 
 const later = (date: Date, hours: number): Date => new Date(date.getTime() + hours * 3_600_000)

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
-import { openWeather } from '#model/weather/open.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { openWeather } from '#model/outdoors/intake'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** One of the project's own invented years, as the source of tables in many dialects. */
 export const sampleText = readFileSync(
-  new URL('../../../climate-samples/mediterranean-coast.csv', import.meta.url),
+  new URL('../../../../climate-samples/mediterranean-coast.csv', import.meta.url),
   'utf8',
 )
 export const sample: WeatherRecord = openWeather(sampleText, { file: 'mediterranean-coast.csv' }).record!

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { readHeader } from '#model/weather/column/header-guess.ts'
+import { readHeader } from '#model/outdoors/intake'
 
 /* Headers as open data sets, weather services and loggers of several countries print them; from memory. */
 const HEADERS: readonly (readonly [string, string, string | null])[] = [

@@ -1,8 +1,12 @@
 import { expect, test } from 'vitest'
-import { layoutSignature, type TableMapping } from '#model/weather/mapping.ts'
-import { readMapping, writeMapping } from '#model/weather/mapping-file.ts'
-import { previewRows } from '#model/weather/preview.ts'
-import { openWeather } from '#model/weather/open.ts'
+import {
+  layoutSignature,
+  type TableMapping,
+  readMapping,
+  writeMapping,
+  previewRows,
+  openWeather,
+} from '#model/outdoors/intake'
 import { sample, sampleSite, usualCells, write } from './dialects.ts'
 
 const unclear = (cells = usualCells, header = 'when,a,b,c,d,e') => write({ header, cells })

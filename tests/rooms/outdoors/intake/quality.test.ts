@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { openWeather } from '#model/weather/open.ts'
+import { openWeather } from '#model/outdoors/intake'
 import { sample, sampleSite, usualCells, write } from './dialects.ts'
 
 /** Opens the sample year with one column changed. */

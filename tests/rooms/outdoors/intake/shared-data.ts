@@ -1,8 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { describe } from 'vitest'
-import { openWeather, type OpenedWeather, type OpenOptions } from '#model/weather/open.ts'
+import { openWeather } from '#model/outdoors/intake'
+import type { OpenedWeather, OpenOptions } from '#inside/model/outdoors/intake/open.ts'
 
-const FOLDER = new URL('../../../../shared/data/', import.meta.url)
+const FOLDER = new URL('../../../../../shared/data/', import.meta.url)
 const present = existsSync(new URL('typical-year-36N-80W.csv', FOLDER))
 if (!present)
   console.warn('weather tests: ../shared/data is not there, so the checks against open data are left out')

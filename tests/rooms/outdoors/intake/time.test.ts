@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { openWeather } from '#model/weather/open.ts'
+import { openWeather } from '#model/outdoors/intake'
 import { beginOf, isoStamp, sample, sampleSite, usualCells, write } from './dialects.ts'
 
 const codes = (problems: readonly { code: string }[]): string[] => problems.map(({ code }) => code)

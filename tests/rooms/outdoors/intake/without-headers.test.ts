@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest'
-import type { Quantity } from '#model/weather/column/quantity.ts'
-import { openWeather } from '#model/weather/open.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import { type Quantity, openWeather } from '#model/outdoors/intake'
+import { splitLine } from '#inside/model/outdoors/intake/table/split.ts'
 import { describeWithData, FILES, opened, textOf } from './shared-data.ts'
 
 /** The table of a file without its header, its columns in another order; and where each column went. */

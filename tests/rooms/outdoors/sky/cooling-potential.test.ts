@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { meansByMonth, meansByMonthAndHour } from '#model/climate/by-month-and-hour.ts'
-import { BLACK, coolingPotential_Wm2, nightHours } from '#model/sky/cooling-potential.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { noonProfile } from '#model/weather/time/noon-profile.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import { meansByMonth, meansByMonthAndHour } from '#model/basis/hours'
+import { BLACK, coolingPotential_Wm2, nightHours, skyHours } from '#model/outdoors/sky'
+import { noonProfile } from '#model/outdoors/intake'
+import { inventedWeather } from '../../invented-weather.ts'
 
 const OPTIONS = {
   model: 'matsunobuCoimbra2024',

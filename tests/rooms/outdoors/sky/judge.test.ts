@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { clearByLongwave } from '#model/sky/clear-by-longwave.ts'
-import { judgeSky } from '#model/sky/errors.ts'
-import type { SkyOptions } from '#model/sky/hours.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import { clearByLongwave } from '#inside/model/outdoors/sky/clear-by-longwave.ts'
+import { judgeSky, type SkyOptions, skyHours } from '#model/outdoors/sky'
+import { inventedWeather } from '../../invented-weather.ts'
 
 /** The judge of the sky model on records made by the model itself, off by a known amount: no open data needed. */
 const OPTIONS: SkyOptions = {

@@ -1,8 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
-import type { SunHours } from '#model/sun/hours.ts'
-import { sunHours } from '#model/sun/position.ts'
-import { openWeather } from '#model/weather/open.ts'
-import type { Site, WeatherRecord } from '#model/weather/record.ts'
+import { type SunHours, sunHours } from '#model/outdoors/sun'
+import { openWeather } from '#model/outdoors/intake'
+import type { Site, WeatherRecord } from '#model/outdoors/weather'
 
 /** An open file with measured longwave, as the project reads it: the hours that the `sky` subcommand reports on. */
 export interface MeasuredFile {
@@ -11,7 +10,7 @@ export interface MeasuredFile {
   readonly sun: SunHours
 }
 
-const DATA = new URL('../../../../shared/data/', import.meta.url)
+const DATA = new URL('../../../../../shared/data/', import.meta.url)
 
 function measured(name: string, file: string, site: Partial<Site> = {}): MeasuredFile | null {
   const url = new URL(file, DATA)

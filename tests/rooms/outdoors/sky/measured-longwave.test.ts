@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { clearByLongwave } from '#model/sky/clear-by-longwave.ts'
-import { judgeSky, type SkyErrors } from '#model/sky/errors.ts'
-import { SKY_MODELS, type SkyModel } from '#model/sky/hours.ts'
+import { clearByLongwave } from '#inside/model/outdoors/sky/clear-by-longwave.ts'
+import { judgeSky, type SkyErrors } from '#model/outdoors/sky'
+import { SKY_MODELS, type SkyModel } from '#inside/model/outdoors/sky/hours.ts'
 import { alpineWinter, surfradDay, tropicalShip, type MeasuredFile } from './measured-files.ts'
 
 /*

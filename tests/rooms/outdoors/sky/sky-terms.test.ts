@@ -1,19 +1,25 @@
 import { describe, expect, test } from 'vitest'
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { offWindowEmissivity, windowEmissivity, windowPart_Wm2 } from '#model/sky/bands.ts'
+import { blackbody_Wm2, vapourPressure_Pa } from '#model/outdoors/air'
+import { offWindowEmissivity, windowEmissivity } from '#inside/model/outdoors/sky/bands.ts'
+import {
+  windowPart_Wm2,
+  matsunobuCoimbra2024,
+  cloudBase_m,
+  cloudyMartinBerdahl,
+  BLACK,
+  coolingPotential_Wm2,
+  nightHours,
+  type SkyOptions,
+  skyHours,
+} from '#model/outdoors/sky'
 import {
   berdahlMartin1984,
   brutsaert1975,
   clearEmissivity,
-  matsunobuCoimbra2024,
   prata1996,
-} from '#model/sky/clear.ts'
-import { cloudBase_m, cloudyMartinBerdahl } from '#model/sky/cloud.ts'
-import { BLACK, coolingPotential_Wm2, nightHours } from '#model/sky/cooling-potential.ts'
-import { SKY_MODELS, type SkyOptions } from '#model/sky/hours.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { inventedWeather } from '../invented-weather.ts'
+} from '#inside/model/outdoors/sky/clear.ts'
+import { SKY_MODELS } from '#inside/model/outdoors/sky/hours.ts'
+import { inventedWeather } from '../../invented-weather.ts'
 
 /** 2000 m up, 15 °C, dew point 5 °C, an hour past solar midnight. */
 const AIR = {

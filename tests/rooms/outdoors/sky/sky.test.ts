@@ -1,19 +1,24 @@
 import { describe, expect, test } from 'vitest'
-import { blackbody_Wm2, STEFAN_BOLTZMANN } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { offWindowEmissivity, windowEmissivity, windowPart_Wm2 } from '#model/sky/bands.ts'
+import { blackbody_Wm2, STEFAN_BOLTZMANN, vapourPressure_Pa } from '#model/outdoors/air'
+import { offWindowEmissivity, windowEmissivity } from '#inside/model/outdoors/sky/bands.ts'
+import {
+  windowPart_Wm2,
+  matsunobuCoimbra2024,
+  cloudBase_m,
+  cloudyMartinBerdahl,
+  skyOnPlane,
+  windowFactor_frac,
+  type SkyOptions,
+  skyHours,
+} from '#model/outdoors/sky'
 import {
   altitudeTerm,
   berdahlMartin1984,
   brutsaert1975,
-  matsunobuCoimbra2024,
   prata1996,
-} from '#model/sky/clear.ts'
-import { cloudBase_m, cloudyCrawfordDuchon, cloudyMartinBerdahl } from '#model/sky/cloud.ts'
-import { skyOnPlane, windowFactor_frac } from '#model/sky/directional.ts'
-import type { SkyOptions } from '#model/sky/hours.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { inventedWeather } from '../invented-weather.ts'
+} from '#inside/model/outdoors/sky/clear.ts'
+import { cloudyCrawfordDuchon } from '#inside/model/outdoors/sky/cloud.ts'
+import { inventedWeather } from '../../invented-weather.ts'
 
 const OPTIONS: SkyOptions = {
   model: 'matsunobuCoimbra2024',

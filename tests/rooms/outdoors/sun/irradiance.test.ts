@@ -1,8 +1,15 @@
 import { describe, expect, test } from 'vitest'
-import { airMass, clearSkyIndex_frac, haurwitzGlobal_Wm2, ineichenPerez } from '#model/sun/clear-sky.ts'
-import { incidenceCosine, planeIrradiance } from '#model/sun/plane.ts'
-import { skyRings, skyView_frac } from '#model/sun/sky-view.ts'
-import { erbsDiffuse_frac, splitGlobal } from '#model/sun/split.ts'
+import { airMass, haurwitzGlobal_Wm2 } from '#inside/model/outdoors/sun/clear-sky.ts'
+import {
+  clearSkyIndex_frac,
+  ineichenPerez,
+  planeIrradiance,
+  skyRings,
+  splitGlobal,
+} from '#model/outdoors/sun'
+import { incidenceCosine } from '#inside/model/outdoors/sun/plane.ts'
+import { skyView_frac } from '#inside/model/outdoors/sun/sky-view.ts'
+import { erbsDiffuse_frac } from '#inside/model/outdoors/sun/split.ts'
 
 const RADIANS = Math.PI / 180
 const one = (value: number) => Float64Array.of(value)

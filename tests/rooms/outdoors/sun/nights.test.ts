@@ -1,7 +1,6 @@
 import { SearchRiseSet, Body, Observer } from 'astronomy-engine'
 import { describe, expect, test } from 'vitest'
-import { nightEdges } from '#model/sun/nights.ts'
-import { sunHours } from '#model/sun/position.ts'
+import { nightEdges, sunHours } from '#model/outdoors/sun'
 
 const START_MS = Date.UTC(2023, 0, 1)
 const HOUR_MS = 3_600_000

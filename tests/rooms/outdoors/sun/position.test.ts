@@ -1,7 +1,8 @@
 import { getSpa } from 'nrel-spa'
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine'
 import { describe, expect, test } from 'vitest'
-import { extraterrestrial_Wm2, geometricAltitude_deg, sunAt, sunHours } from '#model/sun/position.ts'
+import { extraterrestrial_Wm2, geometricAltitude_deg } from '#inside/model/outdoors/sun/position.ts'
+import { sunAt, sunHours } from '#model/outdoors/sun'
 
 /** Five latitudes from the tropics to beyond the polar circle, both hemispheres. */
 const PLACES = [

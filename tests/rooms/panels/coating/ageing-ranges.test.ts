@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest'
-import { AGEING_RANGES } from '#model/coating/ageing-ranges.ts'
-import { agedCoating, agedFilm } from '#model/coating/ageing.ts'
-import { defaultScenario, fieldAt } from '#model/scenario/schema.ts'
+import { AGEING_RANGES, agedCoating, agedFilm } from '#model/panels/coating'
+import { defaultScenario, fieldAt } from '#model/design/scenario'
 
 it('every range names a number field of the scenario and has a low and a high end', () => {
   for (const range of Object.values(AGEING_RANGES)) {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { agedCoating, agedFilm, soiledReflectance_frac } from '#model/coating/ageing.ts'
-import { ProblemError } from '#model/problem.ts'
+import { agedCoating, agedFilm } from '#model/panels/coating'
+import { soiledReflectance_frac } from '#inside/model/panels/coating/ageing.ts'
+import { ProblemError } from '#model/basis/words'
 
 const FRESH = { solarReflectance_frac: 0.93, windowEmittance_frac: 0.94, offWindowEmittance_frac: 0.92 }
 const FILM = {

@@ -2,10 +2,15 @@
  * Tolerances are rounding of the hand arithmetic. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { batchCautions } from '#model/coating/batch-cautions.ts'
-import { DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/coating/batch-recipe.ts'
-import { batchQuantities, dryThicknessOfSpread } from '#model/coating/batch.ts'
-import { ProblemError } from '#model/problem.ts'
+import {
+  batchCautions,
+  DEMO_RECIPE,
+  type CoatingRecipe,
+  type CoatJob,
+  batchQuantities,
+} from '#model/panels/paint'
+import { dryThicknessOfSpread } from '#inside/model/panels/paint/batch.ts'
+import { ProblemError } from '#model/basis/words'
 
 /** Invented: solvent-borne, with water added by way of a pre-mix; round numbers, to be followed with a pencil. */
 const PENCIL: CoatingRecipe = {

@@ -2,14 +2,13 @@
  * Goebel 1967 from memory. Tolerances are half of the last printed digit. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { wordingText } from '#model/units/wording-text.ts'
+import { wordingText, ProblemError } from '#model/basis/words'
 import {
   expectedRatio,
-  lightBoxResult,
   sphereMultiplier,
   substitutionCorrected,
-} from '#model/coating/light-box.ts'
-import { ProblemError } from '#model/problem.ts'
+} from '#inside/model/panels/readings/light-box.ts'
+import { lightBoxResult } from '#model/panels/readings'
 
 const BOX = { wallReflectance_frac: 0.95, samplePort_frac: 0.01, otherPorts_frac: 0.03 }
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { builtDuty, loopDuty } from '#model/loop/duty.ts'
-import { WATER_PIPES } from '#model/loop/pipes.ts'
-import { efficiencyFactor } from '#model/loop/plate.ts'
-import { said } from '#model/problem.ts'
-import { FLUIDS, LAYOUTS, type LoopDuty, type LoopSpec } from '#model/loop/spec.ts'
+import { builtDuty, loopDuty, type LoopDuty, type LoopSpec } from '#model/panels/loop'
+import { WATER_PIPES } from '#inside/model/panels/loop/pipes.ts'
+import { efficiencyFactor } from '#inside/model/panels/loop/plate.ts'
+import { said } from '#model/basis/words'
+import { FLUIDS, LAYOUTS } from '#inside/model/panels/loop/spec.ts'
 
 /** The remarks as one text. */
 const told = ({ remarks }: LoopDuty): string => remarks.map((remark) => said(remark).message).join(' ')

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { flowSpread_frac, unevenHeatLoss_frac } from '#model/loop/evenness.ts'
+import { flowSpread_frac, unevenHeatLoss_frac } from '#inside/model/panels/loop/evenness.ts'
 
 const MANY = 1e12
 const ROW = { passages: MANY, headerLoss_Pa: 0, headerMomentum_Pa: 0, passageLoss_Pa: 100, exponent: 1 }

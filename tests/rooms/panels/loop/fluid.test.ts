@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fluidProperties } from '#model/loop/fluid.ts'
+import { fluidProperties } from '#model/panels/loop'
 
 describe('water, against IAPWS-95 and the IAPWS viscosity at 1 atm (general property library)', () => {
   it.each([

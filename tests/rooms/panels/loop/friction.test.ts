@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { fluidProperties } from '#model/loop/fluid.ts'
-import { flowRegime, frictionFactor, pressureGradient_Pam, tubeVelocity } from '#model/loop/friction.ts'
+import { fluidProperties } from '#model/panels/loop'
+import {
+  flowRegime,
+  frictionFactor,
+  pressureGradient_Pam,
+  tubeVelocity,
+} from '#inside/model/panels/loop/friction.ts'
 
 const COPPER_m = 1.5e-6
 const litresPerMinute = (l_min: number, rho: number) => (l_min / 60000) * rho

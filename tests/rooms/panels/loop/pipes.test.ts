@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { fluidProperties } from '#model/loop/fluid.ts'
-import { pressureGradient_Pam, tubeVelocity } from '#model/loop/friction.ts'
+import { fluidProperties } from '#model/panels/loop'
+import { pressureGradient_Pam, tubeVelocity } from '#inside/model/panels/loop/friction.ts'
 import {
   AIR_RULE,
   designBore_m,
@@ -8,7 +8,7 @@ import {
   standardBore_m,
   WATER_HEADER_RULE,
   WATER_RULE,
-} from '#model/loop/pipes.ts'
+} from '#inside/model/panels/loop/pipes.ts'
 
 const water = fluidProperties('water', 0, 15)
 const air = fluidProperties('air', 0, 15)

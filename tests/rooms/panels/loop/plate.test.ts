@@ -7,7 +7,7 @@ import {
   tubedPlateConductance,
   tubeFilm_Wm2K,
   wettedPlateConductance,
-} from '#model/loop/plate.ts'
+} from '#inside/model/panels/loop/plate.ts'
 
 const BOOK_PLATE = {
   plateThickness_m: 0.0005,

@@ -1,5 +1,5 @@
-import type { CoatingOptics, FilmOptics } from '#model/coating/optics.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
+import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
+import type { PanelSpec } from '#model/panels/plate'
 
 /** A near-black radiator, white in the sun. */
 export const GREY: CoatingOptics = {

@@ -1,5 +1,5 @@
-import { Face } from '#model/panel/face.ts'
-import type { ConvectionCurve, PanelHours } from '#model/panel/hours.ts'
+import { Face, type PanelHours } from '#model/panels/plate'
+import type { ConvectionCurve } from '#inside/model/panels/plate/hours.ts'
 
 const one = Float64Array.of(1)
 const none = Float64Array.of(0)

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { panelAtTemperature } from '#model/panel/at-temperature.ts'
-import { reducePanelHours } from '#model/panel/reduce.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { inventedWeather } from '../invented-weather.ts'
-import { linearPanel } from '../year/hand-made.ts'
+import { panelAtTemperature, reducePanelHours, panelTangent } from '#model/panels/plate'
+import { skyHours } from '#model/outdoors/sky'
+import { planeIrradiance } from '#model/outdoors/sun'
+import { inventedWeather } from '../../invented-weather.ts'
+import { linearPanel } from '../../building/year/hand-made.ts'
 import { BARE, FILM } from './cases.ts'
 
 /** Steady humid hours, 20 °C with a dew point of 15 °C, dark, on a panel of this build-up. */

@@ -1,13 +1,17 @@
 import { describe, expect, test } from 'vitest'
-import { equilibriumTemperature_C, panelBalance } from '#model/panel/balance.ts'
-import { emptyPanelHour, readPanelHour } from '#model/panel/hour-inputs.ts'
-import { reducePanelHours } from '#model/panel/reduce.ts'
-import { panelSetting } from '#model/panel/setting.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import { equilibriumTemperature_C } from '#inside/model/panels/plate/balance.ts'
+import {
+  panelBalance,
+  emptyPanelHour,
+  readPanelHour,
+  reducePanelHours,
+  panelSetting,
+  type PanelSpec,
+  panelTangent,
+} from '#model/panels/plate'
+import { skyHours } from '#model/outdoors/sky'
+import { planeIrradiance } from '#model/outdoors/sun'
+import { inventedWeather } from '../../invented-weather.ts'
 import { BARE, PANELS } from './cases.ts'
 
 const { weather, sun } = inventedWeather(8760)

@@ -1,16 +1,21 @@
 import { describe, expect, test } from 'vitest'
-import { windFactor_frac } from '#model/air/wind.ts'
-import { emptyPanelHour, massTransfer, readPanelHour } from '#model/panel/hour-inputs.ts'
-import { gapOnset_K, panelSetting } from '#model/panel/setting.ts'
-import type { PanelSpec } from '#model/panel/spec.ts'
-import { gapTilt, hollandsNusselt } from '#model/air/convection.ts'
-import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
-import { blackbody_Wm2, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import { gapHeat_Wm2 } from '#model/panel/balance.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import {
+  windFactor_frac,
+  gapTilt,
+  hollandsNusselt,
+  airConductivity_WmK,
+  rayleighGroup,
+  blackbody_Wm2,
+  WINDOW_EMISSION,
+  vapourPressure_Pa,
+} from '#model/outdoors/air'
+import { emptyPanelHour, readPanelHour, panelSetting, type PanelSpec } from '#model/panels/plate'
+import { massTransfer } from '#inside/model/panels/plate/hour-inputs.ts'
+import { gapOnset_K } from '#inside/model/panels/plate/setting.ts'
+import { valueAt } from '#model/basis/numbers'
+import { gapHeat_Wm2 } from '#inside/model/panels/plate/balance.ts'
+import { planeIrradiance } from '#model/outdoors/sun'
+import { inventedWeather } from '../../invented-weather.ts'
 import { BARE, FILM, GREY } from './cases.ts'
 
 type Change = (value: number) => PanelSpec

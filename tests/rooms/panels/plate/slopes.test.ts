@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { Face } from '#model/panel/face.ts'
-import { reducedGapHeat_Wm2, reducedGapSlope_Wm2K } from '#model/panel/film-gap.ts'
-import { reducePanelHours } from '#model/panel/reduce.ts'
-import { evaporationLimit_kgm2s } from '#model/panel/water.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { inventedWeather } from '../invented-weather.ts'
+import { Face, reducePanelHours } from '#model/panels/plate'
+import { reducedGapHeat_Wm2, reducedGapSlope_Wm2K } from '#inside/model/panels/plate/film-gap.ts'
+import { evaporationLimit_kgm2s } from '#inside/model/panels/plate/water.ts'
+import { skyHours } from '#model/outdoors/sky'
+import { planeIrradiance } from '#model/outdoors/sun'
+import { inventedWeather } from '../../invented-weather.ts'
 import { BARE, FILM } from './cases.ts'
 
 /*

@@ -2,17 +2,19 @@ import { describe, expect, test } from 'vitest'
 import {
   changeHeat_Jkg,
   evaporationLimit_kgm2s,
+  waterLimit_kgm2,
+  wetness_frac,
+} from '#inside/model/panels/plate/water.ts'
+import {
   FULL_COVER_KGM2,
   LONGEST_STEP_S,
   waterAfter_kgm2,
-  waterLimit_kgm2,
-  wetness_frac,
-} from '#model/panel/water.ts'
-import { reducePanelHours } from '#model/panel/reduce.ts'
-import { panelTangent } from '#model/panel/tangent.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { inventedWeather } from '../invented-weather.ts'
+  reducePanelHours,
+  panelTangent,
+} from '#model/panels/plate'
+import { skyHours } from '#model/outdoors/sky'
+import { planeIrradiance } from '#model/outdoors/sun'
+import { inventedWeather } from '../../invented-weather.ts'
 import { BARE, FILM } from './cases.ts'
 
 describe('water on the panel', () => {

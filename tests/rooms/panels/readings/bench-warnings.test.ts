@@ -1,10 +1,9 @@
 /* Field notes that cannot tell: each gets its own warning, and full notes get none. Exact statements about information,
  * on noise-free readings of the full model. */
 import { describe, expect, it } from 'vitest'
-import { estimateCoatings } from '#model/bench/estimate.ts'
-import { nextReading, readingProposals } from '#model/bench/next-reading.ts'
-import type { BenchReadings } from '#model/bench/reading.ts'
-import { ProblemError } from '#model/problem.ts'
+import { estimateCoatings, nextReading, type BenchReadings } from '#model/panels/readings'
+import { readingProposals } from '#inside/model/panels/readings/next-reading.ts'
+import { ProblemError } from '#model/basis/words'
 import {
   AFTERNOON,
   BREEZY_NIGHT,

@@ -1,10 +1,8 @@
 /* Whatever lawful field notes hold, the bench answers with finite numbers or a problem for people. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { estimateCoatings } from '#model/bench/estimate.ts'
-import { nextReading } from '#model/bench/next-reading.ts'
-import { USUAL_BOARD, type BenchReadings } from '#model/bench/reading.ts'
-import { ProblemError } from '#model/problem.ts'
+import { estimateCoatings, nextReading, USUAL_BOARD, type BenchReadings } from '#model/panels/readings'
+import { ProblemError } from '#model/basis/words'
 import { POLYETHYLENE, REFERENCE, unknown } from './field-notes.ts'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })

@@ -2,8 +2,8 @@
  * stated intervals. Coverage of 95 % intervals over 200 seeded trials, truths drawn from the stated priors: 90–99 %
  * (400 to 600 intervals of each kind: a perfect method gives 93–97 %). */
 import { describe, expect, it } from 'vitest'
-import { estimateCoatings, type Estimated } from '#model/bench/estimate.ts'
-import { seededRandom } from '#model/climate/random.ts'
+import { estimateCoatings, type Estimated } from '#model/panels/readings'
+import { seededRandom } from '#model/basis/numbers'
 import {
   AFTERNOON,
   BREEZY_NIGHT,

@@ -10,13 +10,11 @@ import {
   type Cover,
   type Light,
   type WindClass,
-} from '#model/bench/reading.ts'
-import type { FilmOptics } from '#model/coating/optics.ts'
-import { panelBalance } from '#model/panel/balance.ts'
-import { emptyPanelHour, readPanelHour } from '#model/panel/hour-inputs.ts'
-import { panelSetting } from '#model/panel/setting.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+} from '#model/panels/readings'
+import type { FilmOptics } from '#model/panels/coating'
+import { panelBalance, emptyPanelHour, readPanelHour, panelSetting } from '#model/panels/plate'
+import { skyHours } from '#model/outdoors/sky'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 export interface Optics {
   readonly solarReflectance_frac: number

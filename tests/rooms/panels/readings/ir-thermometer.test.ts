@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { infraredWarning, irThermometerShown_C, irThermometerTrue_C } from '#model/bench/ir-thermometer.ts'
-import { wordingText } from '#model/units/wording-text.ts'
+import { infraredWarning, irThermometerTrue_C } from '#model/panels/readings'
+import { irThermometerShown_C } from '#inside/model/panels/readings/ir-thermometer.ts'
+import { wordingText } from '#model/basis/words'
 
 /** Planck's law summed in the test itself: emission of a black surface inside 8–13 µm, W/m². */
 function planckWindow_Wm2(temp_C: number): number {

@@ -1,10 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import { readReadings, writeReadings } from '#model/bench/readings-file.ts'
-import { DEMO_RECIPE } from '#model/coating/batch-recipe.ts'
-import { readRecipe, writeRecipe } from '#model/coating/batch-file.ts'
-import { ProblemError } from '#model/problem.ts'
+import { DEMO_READINGS, readReadings, writeReadings } from '#model/panels/readings'
+import { DEMO_RECIPE, readRecipe, writeRecipe } from '#model/panels/paint'
+import { ProblemError } from '#model/basis/words'
 
 const good = JSON.parse(writeReadings(DEMO_READINGS)) as {
   moments: Record<string, unknown>[]

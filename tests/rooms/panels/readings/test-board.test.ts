@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import { estimateCoatings } from '#model/bench/estimate.ts'
-import { USUAL_BOARD } from '#model/bench/reading.ts'
-import { boardHourOf, predictBoard, type BoardHour } from '#model/bench/test-board.ts'
+import {
+  DEMO_READINGS,
+  estimateCoatings,
+  USUAL_BOARD,
+  boardHourOf,
+  predictBoard,
+  type BoardHour,
+} from '#model/panels/readings'
 import { POLYETHYLENE } from './field-notes.ts'
 
 const coating = (name: string, reflectance: number, emittance: number) => ({

@@ -1,7 +1,6 @@
 import { Matrix, inverse } from 'ml-matrix'
 import { describe, expect, it, test } from 'vitest'
-import { studentHalfWidth } from '#model/bench/student.ts'
-import { weightedFit, type FitProblem } from '#model/bench/weighted-fit.ts'
+import { studentHalfWidth, weightedFit, type FitProblem } from '#model/basis/numbers'
 
 /* Source: printed t tables, 0.975 column (e.g. Abramowitz & Stegun 1964, Table 26.10): 3 digits after the point. The
  * series is stated good to 0.002 at ν = 5; from ν = 10 the table's rounding decides. */

@@ -1,7 +1,7 @@
-import type { Stamp } from '#model/weather/mapping.ts'
-import { signed, wrapped, type ClockQuestion } from '#model/weather/time/clock-question.ts'
-import type { ClockCorrection } from '#model/weather/time/clock-report.ts'
-import { stampToMiddle_h } from '#model/weather/time/hours.ts'
+import type { Stamp } from '../mapping.ts'
+import { signed, wrapped, type ClockQuestion } from './clock-question.ts'
+import type { ClockCorrection } from './clock-report.ts'
+import { stampToMiddle_h } from './hours.ts'
 
 /** How far a correction may leave the middle of the radiation from noon and still explain it, h. */
 const EXPLAINS_H = 0.3

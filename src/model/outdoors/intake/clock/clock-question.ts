@@ -1,6 +1,6 @@
-import type { Stamp } from '#model/weather/mapping.ts'
-import type { HourNames } from '#model/weather/quality/series.ts'
-import type { Site } from '#model/weather/record.ts'
+import type { Stamp } from '../mapping.ts'
+import type { HourNames } from '../quality/series.ts'
+import type { Site } from '#model/outdoors/weather'
 
 /** A record's radiation with the assumptions it was placed in time by. */
 export interface ClockQuestion {

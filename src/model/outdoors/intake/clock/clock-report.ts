@@ -1,4 +1,4 @@
-import type { Stamp } from '#model/weather/mapping.ts'
+import type { Stamp } from '../mapping.ts'
 
 /** What the sun says about the file's clock. */
 export type ClockVerdict =

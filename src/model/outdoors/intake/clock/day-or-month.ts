@@ -1,5 +1,5 @@
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { RawColumn } from '#model/weather/table/raw.ts'
+import type { ProblemList } from '../problems.ts'
+import type { RawColumn } from '../table/raw.ts'
 
 /** True when the month stands before the day in a column of stamps; judged by values above 12, else by order. */
 export function isMonthFirst(column: RawColumn, problems: ProblemList): boolean {

@@ -1,6 +1,6 @@
-import type { Stamp } from '#model/weather/mapping.ts'
-import type { RawTable } from '#model/weather/table/raw.ts'
-import { DAY_MS, HOUR_MS } from '#model/weather/time/calendar.ts'
+import type { Stamp } from '../mapping.ts'
+import type { RawTable } from '../table/raw.ts'
+import { DAY_MS, HOUR_MS } from '#model/basis/hours'
 
 /**
  * Whether stamps mark the end or the beginning of their period, by where the table starts and stops: a day that runs

@@ -1,7 +1,7 @@
-import { correlation } from '#model/weather/column/profile.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { Site } from '#model/weather/record.ts'
-import { sunHours } from '#model/sun/position.ts'
+import { correlation } from '../column/profile.ts'
+import type { ProblemList } from '../problems.ts'
+import type { Site } from '#model/outdoors/weather'
+import { sunHours } from '#model/outdoors/sun'
 
 /** Days a record must have for its seasons to show. */
 const SEASONS_D = 300

@@ -1,9 +1,9 @@
-import type { Quantity } from '#model/weather/column/quantity.ts'
-import type { TableMapping } from '#model/weather/mapping.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { RawColumn, RawTable } from '#model/weather/table/raw.ts'
-import { DAY_MS, HOUR_MS, moment_ms, NOMINAL_YEAR } from '#model/weather/time/calendar.ts'
-import { isMonthFirst } from '#model/weather/time/day-or-month.ts'
+import type { Quantity } from '../column/quantity.ts'
+import type { TableMapping } from '../mapping.ts'
+import type { ProblemList } from '../problems.ts'
+import type { RawColumn, RawTable } from '../table/raw.ts'
+import { DAY_MS, HOUR_MS, moment_ms, NOMINAL_YEAR } from '#model/basis/hours'
+import { isMonthFirst } from './day-or-month.ts'
 
 /** When each row was, on the file's own clock, ms since 1970; NaN where the stamp cannot be read. */
 export interface Moments {

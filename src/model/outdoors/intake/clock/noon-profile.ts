@@ -1,5 +1,5 @@
-import { sunHours } from '#model/sun/position.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Mean course of the light over the day, against solar noon: the evidence behind the verdict on a clock. */
 export interface NoonProfile {

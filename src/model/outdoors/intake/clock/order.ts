@@ -1,6 +1,6 @@
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { RawTable } from '#model/weather/table/raw.ts'
-import { writeMoment } from '#model/weather/time/calendar.ts'
+import type { ProblemList } from '../problems.ts'
+import type { RawTable } from '../table/raw.ts'
+import { writeMoment } from '#model/basis/hours'
 
 /**
  * Says when rows are not in the order of time (their stamps decide, not their place) and drops the later of two

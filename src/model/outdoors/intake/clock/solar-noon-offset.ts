@@ -1,5 +1,5 @@
-import { sunHours } from '#model/sun/position.ts'
-import type { Site } from '#model/weather/record.ts'
+import { sunHours } from '#model/outdoors/sun'
+import type { Site } from '#model/outdoors/weather'
 
 /** One day's difference between the middle of its radiation and solar noon. */
 export interface DayOffset {

@@ -1,12 +1,5 @@
-import type { ProblemList } from '#model/weather/problems.ts'
-import {
-  DAY_MS,
-  isLeapYear,
-  moment_ms,
-  NOMINAL_YEAR,
-  writeMoment,
-  yearOf,
-} from '#model/weather/time/calendar.ts'
+import type { ProblemList } from '../problems.ts'
+import { DAY_MS, isLeapYear, moment_ms, NOMINAL_YEAR, writeMoment, yearOf } from '#model/basis/hours'
 
 /** A year with fewer of a month's rows than this is an overhang of its first or last hour. */
 const OVERHANG_FRAC = 0.05

@@ -1,7 +1,7 @@
-import { plausibleUnit } from '#model/weather/column/plausible.ts'
-import type { Profile } from '#model/weather/column/profile.ts'
-import type { Quantity } from '#model/weather/column/quantity.ts'
-import type { ColumnGuess } from '#model/weather/mapping.ts'
+import { plausibleUnit } from './plausible.ts'
+import type { Profile } from './profile.ts'
+import type { Quantity } from './quantity.ts'
+import type { ColumnGuess } from '../mapping.ts'
 
 /** Offered for a column by its range alone, and how far range alone is to be believed. */
 const OFFERED: readonly (readonly [Quantity, number])[] = [

@@ -1,6 +1,6 @@
-import { HEADER_WORDS, plainWords } from '#model/weather/column/header-words.ts'
-import type { Quantity, Unit } from '#model/weather/column/quantity.ts'
-import { unitFromText } from '#model/weather/column/unit.ts'
+import { HEADER_WORDS, plainWords } from './header-words.ts'
+import type { Quantity, Unit } from './quantity.ts'
+import { unitFromText } from './unit.ts'
 
 /** What a header says: the quantities its words fit, the likeliest first, and the unit if it names one. */
 export interface HeaderReading {

@@ -1,4 +1,4 @@
-import type { Quantity } from '#model/weather/column/quantity.ts'
+import type { Quantity } from './quantity.ts'
 
 /** A header word, with what makes it something else. */
 export interface HeaderWords {

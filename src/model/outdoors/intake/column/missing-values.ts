@@ -1,4 +1,4 @@
-import type { RawTable } from '#model/weather/table/raw.ts'
+import type { RawTable } from '../table/raw.ts'
 
 /** Numbers that tables print for "no value". Positive ones that could be a pressure or a time are not among them. */
 const FILLS = [-99, -99.9, -999, -999.9, -6999, -7999, -8888, -9900, -9999, -9999.9, -99999, 9999]

@@ -1,5 +1,5 @@
-import type { Quantity, Unit } from '#model/weather/column/quantity.ts'
-import { guessMoist } from '#model/weather/column/physics-moist.ts'
+import type { Quantity, Unit } from './quantity.ts'
+import { guessMoist } from './physics-moist.ts'
 import {
   guessClouds,
   guessDirection,
@@ -7,11 +7,11 @@ import {
   guessPressure,
   guessWind,
   type ScoredColumn,
-} from '#model/weather/column/physics-rest.ts'
-import { guessSolar } from '#model/weather/column/physics-solar.ts'
-import type { Profile } from '#model/weather/column/profile.ts'
-import type { Sample } from '#model/weather/column/sample.ts'
-import { conversion } from '#model/weather/column/unit.ts'
+} from './physics-rest.ts'
+import { guessSolar } from './physics-solar.ts'
+import type { Profile } from './profile.ts'
+import type { Sample } from './sample.ts'
+import { conversion } from './unit.ts'
 
 export interface Guessed {
   readonly index: number

@@ -1,9 +1,9 @@
-import { relativeHumidity_frac } from '#model/air/moist-air.ts'
-import { plausibleUnit } from '#model/weather/column/plausible.ts'
-import { changesSince, correlation, type Profile } from '#model/weather/column/profile.ts'
-import type { Unit } from '#model/weather/column/quantity.ts'
-import type { Sample } from '#model/weather/column/sample.ts'
-import { conversion } from '#model/weather/column/unit.ts'
+import { relativeHumidity_frac } from '#model/outdoors/air'
+import { plausibleUnit } from './plausible.ts'
+import { changesSince, correlation, type Profile } from './profile.ts'
+import type { Unit } from './quantity.ts'
+import type { Sample } from './sample.ts'
+import { conversion } from './unit.ts'
 
 export interface UnitColumn {
   readonly index: number

@@ -1,7 +1,7 @@
-import { isPlausible, plausibleUnit } from '#model/weather/column/plausible.ts'
-import { changesSince, correlation, type Profile } from '#model/weather/column/profile.ts'
-import type { Sample } from '#model/weather/column/sample.ts'
-import type { UnitColumn } from '#model/weather/column/physics-moist.ts'
+import { isPlausible, plausibleUnit } from './plausible.ts'
+import { changesSince, correlation, type Profile } from './profile.ts'
+import type { Sample } from './sample.ts'
+import type { UnitColumn } from './physics-moist.ts'
 
 /** Stefan–Boltzmann constant, W/m²K⁴ (CODATA 2018). */
 const SIGMA = 5.670374e-8

@@ -1,5 +1,5 @@
-import type { Profile } from '#model/weather/column/profile.ts'
-import type { Sample } from '#model/weather/column/sample.ts'
+import type { Profile } from './profile.ts'
+import type { Sample } from './sample.ts'
 
 /** The columns taken for the three irradiances, by index, and how sure that is. */
 export interface SolarGuess {

@@ -1,6 +1,6 @@
-import type { Profile } from '#model/weather/column/profile.ts'
-import { QUANTITIES, type Unit, type Quantity } from '#model/weather/column/quantity.ts'
-import { conversion } from '#model/weather/column/unit.ts'
+import type { Profile } from './profile.ts'
+import { QUANTITIES, type Unit, type Quantity } from './quantity.ts'
+import { conversion } from './unit.ts'
 
 /** Where the middle and the ends of an hourly column lie, in our units: [least min, most max, median from, median to]. */
 const RANGES: Partial<Record<Quantity, readonly [number, number, number, number]>> = {

@@ -1,7 +1,7 @@
-import { sunAt } from '#model/sun/position.ts'
-import { withoutFill } from '#model/weather/hourly-series.ts'
-import type { Site } from '#model/weather/record.ts'
-import type { RawTable } from '#model/weather/table/raw.ts'
+import { sunAt } from '#model/outdoors/sun'
+import { withoutFill } from '../hourly-series.ts'
+import type { Site } from '#model/outdoors/weather'
+import type { RawTable } from '../table/raw.ts'
 
 /** Up to this many rows all are looked at; of longer tables one an hour. */
 const MOST_ROWS = 9000

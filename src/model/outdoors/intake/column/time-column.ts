@@ -1,4 +1,4 @@
-import type { Quantity, Unit } from '#model/weather/column/quantity.ts'
+import type { Quantity, Unit } from './quantity.ts'
 
 /** A column that says when a row was, or a part of it. */
 export interface TimeColumn {

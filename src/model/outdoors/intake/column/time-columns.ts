@@ -1,8 +1,8 @@
-import { tellsTime, type Quantity, type Unit } from '#model/weather/column/quantity.ts'
-import type { HeaderReading } from '#model/weather/column/header-guess.ts'
-import type { TimeColumn } from '#model/weather/column/time-column.ts'
-import { regularity, timeRoles } from '#model/weather/column/time-roles.ts'
-import type { RawColumn, RawTable } from '#model/weather/table/raw.ts'
+import { tellsTime, type Quantity, type Unit } from './quantity.ts'
+import type { HeaderReading } from './header-guess.ts'
+import type { TimeColumn } from './time-column.ts'
+import { regularity, timeRoles } from './time-roles.ts'
+import type { RawColumn, RawTable } from '../table/raw.ts'
 
 /** Ways a file can say when, the fullest first; the parts of each that may be left out carry a question mark. */
 const WAYS: readonly (readonly string[])[] = [

@@ -1,9 +1,9 @@
-import type { HeaderReading } from '#model/weather/column/header-guess.ts'
-import type { Quantity } from '#model/weather/column/quantity.ts'
-import type { TimeColumn } from '#model/weather/column/time-column.ts'
-import { ProblemList } from '#model/weather/problems.ts'
-import type { RawColumn, RawTable } from '#model/weather/table/raw.ts'
-import { rowMoments } from '#model/weather/time/moments.ts'
+import type { HeaderReading } from './header-guess.ts'
+import type { Quantity } from './quantity.ts'
+import type { TimeColumn } from './time-column.ts'
+import { ProblemList } from '../problems.ts'
+import type { RawColumn, RawTable } from '../table/raw.ts'
+import { rowMoments } from '../clock/moments.ts'
 
 /** Rows looked at, and columns kept for one role. */
 const LOOKED_AT = 1500

@@ -1,4 +1,4 @@
-import type { Quantity, Unit } from '#model/weather/column/quantity.ts'
+import type { Quantity, Unit } from './quantity.ts'
 
 /** inside = value × factor + offset, in °C, %, Pa, m/s, deg, W/m² or a fraction. */
 export interface Conversion {

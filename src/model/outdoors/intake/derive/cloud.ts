@@ -1,6 +1,5 @@
-import { clearSkyIndex_frac } from '#model/sun/clear-sky.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import { hiddenSun } from '#model/weather/derive/hidden-sun.ts'
+import { clearSkyIndex_frac, type SunHours } from '#model/outdoors/sun'
+import { hiddenSun } from './hidden-sun.ts'
 
 /** The sun must stand this high for global radiation to tell cloud from haze, degrees (common practice, no source). */
 export const CLOUD_SUN_DEG = 10

@@ -1,5 +1,4 @@
-import { ineichenPerez } from '#model/sun/clear-sky.ts'
-import type { SunHours } from '#model/sun/hours.ts'
+import { ineichenPerez, type SunHours } from '#model/outdoors/sun'
 
 /** The sky is looked at in fields of this width and height, degrees: the sun crosses one in about an hour. */
 const FIELD_WIDTH_DEG = 15

@@ -1,4 +1,4 @@
-import { dewPointFromHumidity_C } from '#model/air/moist-air.ts'
+import { dewPointFromHumidity_C } from '#model/outdoors/air'
 
 export const DEW_POINT_NOTE =
   'Worked out from air temperature and relative humidity over water (Hyland & Wexler 1983 saturation pressure).'

@@ -1,6 +1,5 @@
-import type { SunHours } from '#model/sun/hours.ts'
-import { LOW_SUN_DEG, splitGlobal } from '#model/sun/split.ts'
-import type { HourlySeries } from '#model/weather/quality/series.ts'
+import { type SunHours, LOW_SUN_DEG, splitGlobal } from '#model/outdoors/sun'
+import type { HourlySeries } from '../quality/series.ts'
 
 /** The three irradiances of a record and how each came to be. */
 export interface Irradiances {

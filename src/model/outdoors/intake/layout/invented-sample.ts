@@ -1,5 +1,5 @@
-import { columnsByHeader, type Layout } from '#model/weather/layout/layout.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import { columnsByHeader, type Layout } from './layout.ts'
+import { splitLine } from '../table/split.ts'
 
 const COLUMNS = {
   month: 'month count',

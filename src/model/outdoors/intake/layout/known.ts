@@ -1,12 +1,12 @@
-import { europeanTypicalYear } from '#model/weather/layout/european-typical-year.ts'
-import { inventedSample } from '#model/weather/layout/invented-sample.ts'
-import type { Layout, LayoutMatch } from '#model/weather/layout/layout.ts'
-import { mountainForcing } from '#model/weather/layout/mountain-forcing.ts'
-import { reanalysisHourly } from '#model/weather/layout/reanalysis-hourly.ts'
-import { researchShip } from '#model/weather/layout/research-ship.ts'
-import { surfaceRadiationDay } from '#model/weather/layout/surface-radiation-day.ts'
-import { usSatellite } from '#model/weather/layout/us-satellite.ts'
-import { usTypicalYear } from '#model/weather/layout/us-typical-year.ts'
+import { europeanTypicalYear } from './european-typical-year.ts'
+import { inventedSample } from './invented-sample.ts'
+import type { Layout, LayoutMatch } from './layout.ts'
+import { mountainForcing } from './mountain-forcing.ts'
+import { reanalysisHourly } from './reanalysis-hourly.ts'
+import { researchShip } from './research-ship.ts'
+import { surfaceRadiationDay } from './surface-radiation-day.ts'
+import { usSatellite } from './us-satellite.ts'
+import { usTypicalYear } from './us-typical-year.ts'
 
 /** The layouts recognised outright, the surest marks first. */
 export const LAYOUTS: readonly Layout[] = [

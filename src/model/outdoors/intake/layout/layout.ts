@@ -1,8 +1,8 @@
-import { isUnitOf, type Quantity, type Unit } from '#model/weather/column/quantity.ts'
-import type { TimeMapping } from '#model/weather/mapping.ts'
-import type { Site } from '#model/weather/record.ts'
-import type { FoundTable } from '#model/weather/table/shape.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import { isUnitOf, type Quantity, type Unit } from '../column/quantity.ts'
+import type { TimeMapping } from '../mapping.ts'
+import type { Site } from '#model/outdoors/weather'
+import type { FoundTable } from '../table/shape.ts'
+import { splitLine } from '../table/split.ts'
 
 /** A column of a known layout. */
 export interface KnownColumn {

@@ -1,4 +1,4 @@
-import { columnsByHeader, numberIn, tableAt, type Layout } from '#model/weather/layout/layout.ts'
+import { columnsByHeader, numberIn, tableAt, type Layout } from './layout.ts'
 
 const COLUMNS = {
   YEAR: 'year count',

@@ -1,5 +1,5 @@
-import { knownColumn, type KnownColumn, type Layout } from '#model/weather/layout/layout.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import { knownColumn, type KnownColumn, type Layout } from './layout.ts'
+import { splitLine } from '../table/split.ts'
 
 const COLUMNS: Readonly<Record<number, string>> = {
   0: 'year count',

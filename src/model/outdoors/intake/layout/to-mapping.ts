@@ -1,5 +1,5 @@
-import type { LayoutMatch } from '#model/weather/layout/layout.ts'
-import type { TableMapping } from '#model/weather/mapping.ts'
+import type { LayoutMatch } from './layout.ts'
+import type { TableMapping } from '../mapping.ts'
 
 /** The mapping of a file whose layout was recognised: every column certain. */
 export function mappingOfLayout(match: LayoutMatch & { readonly id: string }): TableMapping {

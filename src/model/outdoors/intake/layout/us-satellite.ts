@@ -1,5 +1,5 @@
-import { columnsByHeader, tableAt, type Layout } from '#model/weather/layout/layout.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import { columnsByHeader, tableAt, type Layout } from './layout.ts'
+import { splitLine } from '../table/split.ts'
 
 const COLUMNS = {
   Year: 'year count',

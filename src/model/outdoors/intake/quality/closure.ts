@@ -1,6 +1,6 @@
-import type { SunHours } from '#model/sun/hours.ts'
-import type { Finding } from '#model/weather/quality/report.ts'
-import { nameHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import type { SunHours } from '#model/outdoors/sun'
+import type { Finding } from './report.ts'
+import { nameHour, type HourlySeries, type HourNames } from './series.ts'
 
 /** Sun heights at which the closure is looked at, degrees, and how far it may be off: W/m² and share of global. */
 const SUN_DEG = 15

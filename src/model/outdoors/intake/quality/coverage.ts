@@ -1,6 +1,6 @@
-import type { Quantity } from '#model/weather/column/quantity.ts'
-import type { Coverage } from '#model/weather/quality/report.ts'
-import { monthOfHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import type { Quantity } from '../column/quantity.ts'
+import type { Coverage } from './report.ts'
+import { monthOfHour, type HourlySeries, type HourNames } from './series.ts'
 
 /** Share of hours with a value, by month and altogether, for every quantity the file has. */
 export function measureCoverage(series: HourlySeries, names: HourNames): Coverage[] {

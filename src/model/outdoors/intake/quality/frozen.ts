@@ -1,7 +1,7 @@
-import type { SunHours } from '#model/sun/hours.ts'
-import { QUANTITIES, type Quantity } from '#model/weather/column/quantity.ts'
-import type { Finding } from '#model/weather/quality/report.ts'
-import { nameHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import type { SunHours } from '#model/outdoors/sun'
+import { QUANTITIES, type Quantity } from '../column/quantity.ts'
+import type { Finding } from './report.ts'
+import { nameHour, type HourlySeries, type HourNames } from './series.ts'
 
 /** Hours without any change at which a sensor counts as frozen (files rounded to whole units repeat for a while). */
 const FROZEN_H: Partial<Record<Quantity, number>> = {

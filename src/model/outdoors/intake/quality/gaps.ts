@@ -1,7 +1,7 @@
-import { QUANTITIES, type Quantity } from '#model/weather/column/quantity.ts'
-import type { ProblemList } from '#model/weather/problems.ts'
-import type { Gap } from '#model/weather/quality/report.ts'
-import { nameHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import { QUANTITIES, type Quantity } from '../column/quantity.ts'
+import type { ProblemList } from '../problems.ts'
+import type { Gap } from './report.ts'
+import { nameHour, type HourlySeries, type HourNames } from './series.ts'
 
 /** Longest gap bridged by a straight line, and longest taken from neighbouring days, h. */
 export const INTERPOLATED_H = 3

@@ -1,6 +1,6 @@
-import { relativeHumidity_frac } from '#model/air/moist-air.ts'
-import type { Finding } from '#model/weather/quality/report.ts'
-import { nameHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import { relativeHumidity_frac } from '#model/outdoors/air'
+import type { Finding } from './report.ts'
+import { nameHour, type HourlySeries, type HourNames } from './series.ts'
 
 /** Dew point may read this far above the dry bulb before it is said, K: the rounding of two columns. */
 const ROUNDING_K = 0.25

@@ -1,7 +1,7 @@
-import type { SunHours } from '#model/sun/hours.ts'
-import { QUANTITIES, type Quantity } from '#model/weather/column/quantity.ts'
-import type { Finding } from '#model/weather/quality/report.ts'
-import { nameHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import type { SunHours } from '#model/outdoors/sun'
+import { QUANTITIES, type Quantity } from '../column/quantity.ts'
+import type { Finding } from './report.ts'
+import { nameHour, type HourlySeries, type HourNames } from './series.ts'
 
 /**
  * What hourly surface weather lies between, in our units. Temperatures and pressure: the world records with a margin;

@@ -1,4 +1,4 @@
-import type { Quantity } from '#model/weather/column/quantity.ts'
+import type { Quantity } from '../column/quantity.ts'
 
 /** Something the file's values show, with what was done about it. */
 export interface Finding {

@@ -1,6 +1,6 @@
-import { QUANTITIES, type Quantity } from '#model/weather/column/quantity.ts'
-import type { Finding } from '#model/weather/quality/report.ts'
-import { nameHour, type HourlySeries, type HourNames } from '#model/weather/quality/series.ts'
+import { QUANTITIES, type Quantity } from '../column/quantity.ts'
+import type { Finding } from './report.ts'
+import { nameHour, type HourlySeries, type HourNames } from './series.ts'
 
 /**
  * A value this far from both neighbours, which agree with each other to a third of it, is a spike. Hour to hour, air

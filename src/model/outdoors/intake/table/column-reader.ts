@@ -1,6 +1,6 @@
-import { GrowingColumn } from '#model/weather/table/growing.ts'
-import { cellClock, cellNumber, isMissing } from '#model/weather/table/cell.ts'
-import type { RawColumn } from '#model/weather/table/raw.ts'
+import { GrowingColumn } from './growing.ts'
+import { cellClock, cellNumber, isMissing } from './cell.ts'
+import type { RawColumn } from './raw.ts'
 
 /** Reads one column cell by cell into numbers. */
 export interface ColumnReader {

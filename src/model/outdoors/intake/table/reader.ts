@@ -1,8 +1,8 @@
-import { GrowingColumn } from '#model/weather/table/growing.ts'
-import { columnKind, columnReader, type ColumnReader } from '#model/weather/table/column-reader.ts'
-import type { OddLine, RawTable } from '#model/weather/table/raw.ts'
-import type { FoundTable } from '#model/weather/table/shape.ts'
-import { isComment, plainLines, splitLine, splitLines } from '#model/weather/table/split.ts'
+import { GrowingColumn } from './growing.ts'
+import { columnKind, columnReader, type ColumnReader } from './column-reader.ts'
+import type { OddLine, RawTable } from './raw.ts'
+import type { FoundTable } from './shape.ts'
+import { isComment, plainLines, splitLine, splitLines } from './split.ts'
 
 const ODD_KEPT = 20
 /** Text cut into rows at a time, characters: small enough that the strings are soon dropped. */

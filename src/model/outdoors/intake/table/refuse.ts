@@ -1,4 +1,4 @@
-import type { Problem } from '#model/problem.ts'
+import type { Problem } from '#model/basis/words'
 
 /** Longest text read, characters: a year of one-minute rows is about 60 MB. */
 export const LONGEST_TEXT = 150_000_000

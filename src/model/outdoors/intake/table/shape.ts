@@ -1,7 +1,7 @@
-import type { Separator, TableShape } from '#model/weather/mapping.ts'
-import { unitFromText } from '#model/weather/column/unit.ts'
-import { isData, isMissing } from '#model/weather/table/cell.ts'
-import { isComment, splitLine } from '#model/weather/table/split.ts'
+import type { Separator, TableShape } from '../mapping.ts'
+import { unitFromText } from '../column/unit.ts'
+import { isData, isMissing } from './cell.ts'
+import { isComment, splitLine } from './split.ts'
 
 /** A table found in the first lines of a text. */
 export interface FoundTable {

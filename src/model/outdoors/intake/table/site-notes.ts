@@ -1,5 +1,5 @@
-import type { Site } from '#model/weather/record.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import type { Site } from '#model/outdoors/weather'
+import { splitLine } from './split.ts'
 
 const NUMBER = String.raw`([-+]?\d+(?:\.\d+)?)`
 const gap = (upTo: number): string => String.raw`[^\d\-+\n]{0,${upTo}}`

@@ -1,5 +1,5 @@
 import Papa from 'papaparse/papaparse.js'
-import type { Separator } from '#model/weather/mapping.ts'
+import type { Separator } from '../mapping.ts'
 
 const COMMENT = /^\s*(#|!|%|\/\/)/
 
