@@ -3,7 +3,7 @@
  */
 export { createStudies, finish, VERB_NAMES } from '#studies/index.ts'
 export type { Asked, Reply, Step, Study, Studies, Verb } from '#studies/index.ts'
-export { openWeather } from '#model/outdoors/intake'
+export { openWeather, openWeatherStream } from '#model/outdoors/intake'
 export { readSampleCsv } from '#model/outdoors/climate'
 export { FIELDS, type Scenario } from '#model/design/scenario'
 export { readScenarioFile, withField, writeScenarioFile } from '#model/design/scenario'

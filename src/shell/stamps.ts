@@ -1,6 +1,5 @@
+import { HOUR_MS } from '#model/basis/hours'
 import type { WeatherRecord } from '#model/outdoors/weather'
-
-const HOUR_MS = 3_600_000
 
 /** Beginning of one hour in local standard time, `YYYY-MM-DDTHH:MM`. */
 export function stampOfHour(

@@ -23,7 +23,7 @@ const parsed = ({ path, text }: SourceFile) =>
 /** Names each file is asked for; '*' where all of it is. */
 function takenFrom(files: readonly SourceFile[]): ReadonlyMap<string, ReadonlySet<string>> {
   const taken = new Map<string, Set<string>>()
-  for (const file of files) {
+  for (const file of files.filter(({ path }) => !isDoor(path))) {
     const take = (specifier: ts.Node | undefined, names: readonly string[]) => {
       if (!specifier || !ts.isStringLiteralLike(specifier)) return
       const to = targetOf(file.path, specifier.text.replace(/\?.*$/, ''))
@@ -40,8 +40,20 @@ function takenFrom(files: readonly SourceFile[]): ReadonlyMap<string, ReadonlySe
     }
     visit(parsed(file))
   }
+  for (const door of SRC.filter(({ path }) => isDoor(path)))
+    for (const [, list, from] of door.text.matchAll(/export (?:type )?\{([^}]*)\} from '([^']+)'/g)) {
+      const to = targetOf(door.path, from!)!
+      const handedOn = list!.split(',').map((one) => one.trim().replace(/^type /, ''))
+      const asked = handedOn.filter(
+        (name) => taken.get(door.path)?.has(name) || taken.get(door.path)?.has('*'),
+      )
+      taken.set(to, new Set([...(taken.get(to) ?? []), ...asked]))
+    }
   return taken
 }
+
+/** A room's door only hands on: what it names is used when somebody asks the door for it. */
+const isDoor = (path: string): boolean => /^src\/model\/.*\/index\.ts$/.test(path)
 
 function importedNames({ importClause }: ts.ImportDeclaration): readonly string[] {
   const bindings = importClause?.namedBindings

@@ -7,7 +7,7 @@ import { ROOT, sourceFiles } from './source-files.ts'
 
 /** Everything that may hold a label, column, help or sentence, without the glossary itself. */
 const texts = [...sourceFiles('src', ['.ts', '.svelte']), ...sourceFiles('src', ['.md'])].filter(
-  ({ path }) => !/units\/glossary\.ts$|GLOSSARY\.md$/.test(path),
+  ({ path }) => !/words\/glossary\.ts$|GLOSSARY\.md$/.test(path),
 )
 
 /** Text without comments of code, where a word may be explained. */

@@ -1,3 +1,4 @@
+import { J_PER_KWH } from '#model/basis/hours'
 import {
   COATING_IDS,
   COVER_KINDS,
@@ -30,8 +31,6 @@ function words<T extends string>(
     throw stop('bad-word', `--${name} ${word.trim()} is not known.`, `Use ${known.join(', ')}.`)
   })
 }
-
-const J_PER_KWH = 3.6e6
 
 export const compare: Command = {
   summary: 'climates × running plans × coatings × covers side by side, sized for the same target',

@@ -1,3 +1,4 @@
+import { J_PER_KWH } from '#model/basis/hours'
 import { said, stop } from '#model/basis/words'
 import type { DesignAnswer } from '#model/design/assembly'
 import type { UncertaintyResult } from '#model/design/sizing'
@@ -10,7 +11,6 @@ import { USUAL_DRAWS } from '#model/design/scenario'
 import type { Command } from './command.ts'
 
 const MOST_DRAWS = 4096
-const J_PER_KWH = 3.6e6
 
 function drawsOf(given: unknown): number {
   const draws = given === undefined ? USUAL_DRAWS : Number(given)

@@ -1,5 +1,5 @@
 import { ASHRAE_WIDTHS, adaptiveComfort_C, EN_CATEGORIES } from '#inside/model/design/target/comfort.ts'
-import { runningMeanOutdoor_C } from '#model/design/target'
+import { runningMeanOutdoor_C } from '#model/outdoors/weather'
 import type { Check } from '../check.ts'
 import { sampleClimate } from '../data/sample.ts'
 

@@ -1,6 +1,4 @@
-import type { WeatherRecord } from '#model/outdoors/weather'
-
-const HOUR_MS = 3_600_000
+import { localTime, type Clock } from './clock.ts'
 
 /** Mean and number of the hours that fell into one cell; the mean is NaN where there was none. */
 export interface Means {
@@ -8,24 +6,15 @@ export interface Means {
   readonly count: Float64Array
 }
 
-/** Local standard time of an hour of a record: month 0…11, hour of the day 0…23. */
-export function localTime(
-  weather: Pick<WeatherRecord, 'start_utcMs' | 'site'>,
-  hour: number,
-): { readonly month: number; readonly hourOfDay: number } {
-  const wall = new Date(weather.start_utcMs + (weather.site.utcOffset_h + hour) * HOUR_MS)
-  return { month: wall.getUTCMonth(), hourOfDay: wall.getUTCHours() }
-}
+/** A clock and how many hours it runs. */
+type Hours = Clock & { readonly hours: number }
 
 /**
  * Means of a series by month and hour of the day, index month × 24 + hour; hours that are NaN are left out.
  * @param values one a record hour
  * @throws RangeError when the lengths differ
  */
-export function meansByMonthAndHour(
-  weather: Pick<WeatherRecord, 'start_utcMs' | 'site' | 'hours'>,
-  values: Float64Array,
-): Means {
+export function meansByMonthAndHour(weather: Hours, values: Float64Array): Means {
   return means(weather, values, 288, ({ month, hourOfDay }) => month * 24 + hourOfDay)
 }
 
@@ -34,16 +23,12 @@ export function meansByMonthAndHour(
  * @param chosen 1 for the hours that count; all when left out
  * @throws RangeError when the lengths differ
  */
-export function meansByMonth(
-  weather: Pick<WeatherRecord, 'start_utcMs' | 'site' | 'hours'>,
-  values: Float64Array,
-  chosen?: Uint8Array,
-): Means {
+export function meansByMonth(weather: Hours, values: Float64Array, chosen?: Uint8Array): Means {
   return means(weather, values, 12, ({ month }) => month, chosen)
 }
 
 function means(
-  weather: Pick<WeatherRecord, 'start_utcMs' | 'site' | 'hours'>,
+  weather: Hours,
   values: Float64Array,
   cells: number,
   cellOf: (time: ReturnType<typeof localTime>) => number,

@@ -1,4 +1,3 @@
-export const HOUR_MS = 3_600_000
 export const DAY_MS = 86_400_000
 
 /** A year without a leap day, for files whose months come from several years. */

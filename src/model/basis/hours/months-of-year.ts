@@ -1,4 +1,4 @@
-import { YEAR_HOURS } from '#model/outdoors/weather'
+import { YEAR_HOURS } from './clock.ts'
 
 /** Days of the months of a year without a leap day. */
 export const MONTH_DAYS: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]

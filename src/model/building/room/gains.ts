@@ -1,4 +1,5 @@
-import { localHour, type WeatherRecord } from '#model/outdoors/weather'
+import { localHour } from '#model/basis/hours'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Share of internal gains that goes to the air at once, the rest to all faces by area: ISO 52016-1:2017. */
 export const CONVECTIVE_GAINS_frac = 0.4

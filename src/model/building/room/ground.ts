@@ -1,4 +1,5 @@
-import { YEAR_HOURS, type WeatherRecord } from '#model/outdoors/weather'
+import { YEAR_HOURS } from '#model/basis/hours'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** A slab on the ground, as ISO 13370:2017 sees it. */
 export interface GroundFloor {

@@ -1,7 +1,7 @@
 import { modesOf, type Construction } from '#model/building/construction'
 import { nightVent_WK } from './air-change.ts'
 import { contentsOf } from './contents.ts'
-import { SUNSET_deg, type WeatherRecord } from '#model/outdoors/weather'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { exposure, type Recall } from './exposure.ts'
 import { FILM_INSIDE_Wm2K, OUTSIDE_m2KW } from './films.ts'
 import { gainHours_W } from './gains.ts'
@@ -22,7 +22,7 @@ import type {
 import { sunShares, type SunlitFace } from './sun-inside.ts'
 import { diffuseFactor, panesOf } from './windows.ts'
 import type { SkyHours } from '#model/outdoors/sky'
-import type { SunHours } from '#model/outdoors/sun'
+import { type SunHours, SUNSET_deg } from '#model/outdoors/sun'
 
 const afresh: Recall = (_part, _key, make) => make()
 

@@ -1,8 +1,7 @@
+import { HOUR_S } from '#model/basis/hours'
 import type { RoomNetwork } from '#model/building/room'
 import { restingRoom } from './room-start.ts'
 import { RoomStep } from './room-step.ts'
-
-const HOUR_S = 3600
 
 /** What holds a room between two temperatures. */
 export interface HeldRange {

@@ -1,3 +1,4 @@
+import { HOUR_S } from '#model/basis/hours'
 import { Books } from './books.ts'
 import { Controls } from './controls.ts'
 import { Delivery } from './delivery.ts'
@@ -11,7 +12,6 @@ import { addLayers, turnOver } from './tank-layers.ts'
 
 /** Laws of the delivery tried in one step before the last is kept; the energy balance closes whichever it is. */
 const LAW_TRIES = 4
-const HOUR_S = 3600
 
 /**
  * One building with its plant, stepped through the hours. Room and tank are solved for their means over the step (drives,

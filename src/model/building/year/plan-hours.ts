@@ -1,6 +1,6 @@
-import { runningMeanOutdoor_C } from '#model/design/target'
-import { localHour, SUNSET_deg, type WeatherRecord } from '#model/outdoors/weather'
-import type { SunHours } from '#model/outdoors/sun'
+import { localHour } from '#model/basis/hours'
+import { type WeatherRecord, runningMeanOutdoor_C } from '#model/outdoors/weather'
+import { type SunHours, SUNSET_deg } from '#model/outdoors/sun'
 import type { PlanSpec } from './plan.ts'
 
 /** 1 in the hours in which the running plan lets the loop run (clock, sun and season), else 0. */

@@ -1,10 +1,10 @@
+import { HOUR_S } from '#model/basis/hours'
 import { Books, UNKEPT } from './books.ts'
 import { YearKernel } from './kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from './inputs.ts'
 import type { RoomStates, YearResult } from './result.ts'
 import { restingRoom } from './room-start.ts'
 
-const HOUR_S = 3600
 /** A warm-up needs this many hours of record to take from; shorter records start from their first air temperature. */
 const SHORTEST_WARM_UP_h = 24
 

@@ -1,8 +1,8 @@
+import { HOUR_S } from '#model/basis/hours'
 import type { MonthSummary } from './design-answer.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { YearResult } from '#model/building/year'
 
-const HOUR_S = 3600
 const WEEK_h = 168
 
 /** Month (1…12) of each hour in local standard time. */

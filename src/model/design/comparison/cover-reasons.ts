@@ -1,3 +1,4 @@
+import { HOUR_S } from '#model/basis/hours'
 import {
   type PanelHours,
   type PanelTangent,
@@ -32,7 +33,6 @@ export interface CoverReasons {
 }
 
 const SUB_STEPS = 4
-const HOUR_S = 3600
 
 /**
  * Puts a bare and a covered panel through the plate temperatures of one simulated design, so that area, store and

@@ -1,7 +1,7 @@
+import { J_PER_KWH } from '#model/basis/hours'
 import type { CoverPart, CoverReasons } from './cover-reasons.ts'
 import { displayUnit, toDisplay, type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
 
-const J_PER_KWH = 3.6e6
 /** A part that moves less than this share of the heat is not worth a sentence. */
 const WORTH_SAYING = 0.005
 /** Differences of heat below this share count as none. */

@@ -1,3 +1,4 @@
+import { J_PER_KWH } from '#model/basis/hours'
 /** The user's prices, in their own currency; 0 leaves one out. */
 export interface Prices {
   readonly panel_perm2: number
@@ -28,8 +29,6 @@ export interface Cost {
   readonly energy: number
   readonly total: number
 }
-
-const J_PER_KWH = 3.6e6
 
 /** True once a price that can tell one design from another is given. */
 export function hasPrices(prices: Prices): boolean {

@@ -1,5 +1,5 @@
 import type { MapAxes } from './map-axes.ts'
-import type { Exceedance } from './result.ts'
+import type { Exceedance } from '#model/design/target'
 import type { Candidate } from './size.ts'
 
 /** What the map needs of the stages before it. */

@@ -4,7 +4,7 @@ export { type DesignMap, type MapTask, candidateAt, designMap, reached } from '.
 export { flowKnee } from './flow-knee.ts'
 export { limitOf } from './limit.ts'
 export { type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
-export type { Exceedance, LoadCut, SizingResult, UncertaintyResult } from './result.ts'
+export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
 export { seasonAtRisk } from './season.ts'
 export { type AreaAlone, type Candidate, type SizingTask, judgeOwnArea, judged, sizePanels } from './size.ts'
 export { type UncertainInput, spreadOf } from './spread.ts'

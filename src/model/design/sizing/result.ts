@@ -1,18 +1,5 @@
+import type { Exceedance } from '#model/design/target'
 import type { Wording } from '#model/basis/words'
-
-/** How a room did against the target. */
-export interface Exceedance {
-  /** Highest operative temperature in counted hours, °C. */
-  readonly peak_C: number
-  /** Counted hours above the limit. */
-  readonly hours_h: number
-  readonly degreeHours_Kh: number
-  /** Days among the hottest tenth of the year's days (by outdoor maximum), and how many of them are held. */
-  readonly hotDays: number
-  readonly hotDaysHeld: number
-  /** Smooth distance from the target in its own unit; ≤ 0 when met. */
-  readonly measure: number
-}
 
 /** What keeps the room from being cooler in its worst hours; where no area is enough, why. */
 export interface Limit {

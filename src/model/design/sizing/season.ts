@@ -1,5 +1,4 @@
-import type { Yardstick } from '#model/design/target'
-import type { Exceedance } from './result.ts'
+import type { Yardstick, Exceedance } from '#model/design/target'
 
 /**
  * Hours of the room left alone that come this close to their limit count as at risk, K: a quarter for the ramp in

@@ -1,6 +1,6 @@
 import { smallestArea, type AreaSearch, type AreaSearchStart, type Trial } from './area-search.ts'
-import { exceedance, type Yardstick } from '#model/design/target'
-import type { Exceedance, SizingResult } from './result.ts'
+import { exceedance, type Yardstick, type Exceedance } from '#model/design/target'
+import type { SizingResult } from './result.ts'
 import { seasonDecides, type Season } from './season.ts'
 
 /** One candidate: what a search changes. */

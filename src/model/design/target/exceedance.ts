@@ -1,5 +1,4 @@
 import type { WeatherRecord } from '#model/outdoors/weather'
-import type { Exceedance } from '#model/design/sizing'
 import type { TargetSpec } from './target.ts'
 
 /** Half width of the ramp that replaces the step when hours are counted for the search, K. */
@@ -8,6 +7,20 @@ const RAMP_K = 0.25
 const HOT_SHARE = 0.1
 /** A day is held when the room stays under its limit by the rounding of a thermometer, K. */
 const HELD_TOLERANCE_K = 0.05
+
+/** How a room did against the target. */
+export interface Exceedance {
+  /** Highest operative temperature in counted hours, °C. */
+  readonly peak_C: number
+  /** Counted hours above the limit. */
+  readonly hours_h: number
+  readonly degreeHours_Kh: number
+  /** Days among the hottest tenth of the year's days (by outdoor maximum), and how many of them are held. */
+  readonly hotDays: number
+  readonly hotDaysHeld: number
+  /** Smooth distance from the target in its own unit; ≤ 0 when met. */
+  readonly measure: number
+}
 
 /** The yardstick of one target in one climate: a limit an hour, and which days are hot. */
 export interface Yardstick {

@@ -1,4 +1,3 @@
-export { runningMeanOutdoor_C } from './comfort.ts'
-export { type Yardstick, exceedance } from './exceedance.ts'
+export { type Exceedance, type Yardstick, exceedance } from './exceedance.ts'
 export type { TargetSpec } from './target.ts'
 export { yardstickOf } from './yardstick-of.ts'

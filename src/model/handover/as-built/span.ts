@@ -1,7 +1,7 @@
+import { HOUR_MS } from '#model/basis/hours'
 import type { ProblemList, HourPlan } from '#model/outdoors/intake'
 import { isWholeYear, type WeatherRecord } from '#model/outdoors/weather'
 
-const HOUR_MS = 3_600_000
 const YEAR_MS = 365 * 24 * HOUR_MS
 
 /** Hours that a log and a weather record share. */

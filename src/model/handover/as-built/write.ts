@@ -1,7 +1,6 @@
+import { HOUR_MS } from '#model/basis/hours'
 import type { AsBuiltLog } from './log.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
-
-const HOUR_MS = 3_600_000
 
 /**
  * A log as a logger file that `openLog` reads back: local standard time of the middle of each hour, °C, L/min. The first

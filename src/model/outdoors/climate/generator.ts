@@ -1,3 +1,4 @@
+import { YEAR_HOURS } from '#model/basis/hours'
 import { cloudYear } from './cloud-year.ts'
 import type { InventedPlace } from './place.ts'
 import { pressureYear } from './pressure-year.ts'
@@ -7,7 +8,7 @@ import { drawDayStates } from './spells.ts'
 import { irradianceYear } from './irradiance-year.ts'
 import { temperatureYear } from './temperature-year.ts'
 import { windYear } from './wind-year.ts'
-import { WEATHER_COLUMNS, YEAR_HOURS, type WeatherRecord } from '#model/outdoors/weather'
+import { WEATHER_COLUMNS, type WeatherRecord } from '#model/outdoors/weather'
 
 /**
  * Invents one year of hourly weather for a place. The same place and the same random source give the same year.

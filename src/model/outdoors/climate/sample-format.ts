@@ -1,12 +1,6 @@
-import { MONTH_DAYS } from '#model/basis/hours'
+import { MONTH_DAYS, YEAR_HOURS, HOUR_MS } from '#model/basis/hours'
 import { stop, type Place } from '#model/basis/words'
-import {
-  WEATHER_COLUMNS,
-  YEAR_HOURS,
-  type Site,
-  type WeatherColumn,
-  type WeatherRecord,
-} from '#model/outdoors/weather'
+import { WEATHER_COLUMNS, type Site, type WeatherColumn, type WeatherRecord } from '#model/outdoors/weather'
 
 /**
  * The layout of Duskbank's own sample climates: `#` lines that say the place is invented and where it would
@@ -53,7 +47,6 @@ type SiteKey = keyof typeof SITE_KEYS
 
 /** 2001-01-01T00:00Z: the nominal year of a sample, one without a leap day. */
 const NOMINAL_YEAR_START_MS = 978_307_200_000
-const HOUR_MS = 3_600_000
 
 /** Month (1–12), day (1–31) and hour (0–23) of each hour of an 8760 h year, three numbers an hour. */
 function calendar(): Uint8Array {

@@ -1,9 +1,16 @@
-import { dayMeans, dayRanges, hourlyFromDays, monthMeans, monthOfDay, seasonal } from '#model/basis/hours'
+import {
+  dayMeans,
+  dayRanges,
+  hourlyFromDays,
+  monthMeans,
+  monthOfDay,
+  seasonal,
+  YEAR_HOURS,
+} from '#model/basis/hours'
 import { dayLength_h, solarHour_h, warmthOfDay } from './day-shape.ts'
 import type { InventedPlace } from './place.ts'
 import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 import type { DayStates } from './spells.ts'
-import { YEAR_HOURS } from '#model/outdoors/weather'
 
 /** Change of a day's range per unit of cloud above the month's, and per kelvin of dew-point depression above it. */
 const RANGE_PER_CLOUD = 0.8

@@ -16,7 +16,7 @@ export {
   type TableMapping,
   layoutSignature,
 } from './mapping.ts'
-export { WeatherReading, openWeather } from './open.ts'
+export { WeatherReading, openWeather, openWeatherStream } from './open.ts'
 export type { OpenOptions, OpenedWeather, TimeChoices } from './options.ts'
 export { type PreviewColumn, previewRows } from './preview.ts'
 export { ProblemList } from './problems.ts'

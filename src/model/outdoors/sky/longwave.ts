@@ -1,3 +1,4 @@
+import { HOUR_MS } from '#model/basis/hours'
 import { blackbody_Wm2, WINDOW_EMISSION, vapourPressure_Pa } from '#model/outdoors/air'
 import { valueAt } from '#model/basis/numbers'
 import { windowPart_Wm2 } from './bands.ts'
@@ -5,8 +6,6 @@ import { clearEmissivity, type ClearSkyAir } from './clear.ts'
 import { cloudBase_m, cloudyCrawfordDuchon, cloudyMartinBerdahl } from './cloud.ts'
 import type { SkyHours, SkyOptions } from './hours.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
-
-const HOUR_MS = 3_600_000
 
 /**
  * Longwave from the sky in every hour, on an open horizontal plane, W/m².

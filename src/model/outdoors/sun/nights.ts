@@ -5,7 +5,7 @@ export interface NightEdges {
 }
 
 /** Altitude of the sun's centre at sunset to the eye, degrees: refraction and half the disc (Meeus 1998, ch. 15). */
-const HORIZON_DEG = -0.833
+export const SUNSET_deg = -0.833
 
 /**
  * Sunset and sunrise of every night of a record, noon to noon.
@@ -26,8 +26,8 @@ export function nightEdges(
   for (let night = 0; night < nights; night++) {
     const noon = firstNoon_h + 24 * night
     for (let h = Math.max(0, noon); h < Math.min(noon + 24, altitude_deg.length - 1); h++) {
-      const above = altitude_deg[h]! - HORIZON_DEG
-      const next = altitude_deg[h + 1]! - HORIZON_DEG
+      const above = altitude_deg[h]! - SUNSET_deg
+      const next = altitude_deg[h + 1]! - SUNSET_deg
       if (above > 0 === next > 0) continue
       const at_h = h - noon + middle_h + above / (above - next)
       if (above > 0) sunset_h[night] = at_h

@@ -1,8 +1,8 @@
+import { HOUR_MS } from '#model/basis/hours'
 import { getPosition } from 'suncalc'
 import type { SunHours } from './hours.ts'
 
 const RADIANS = Math.PI / 180
-const HOUR_MS = 3_600_000
 const DAY_MS = 86_400_000
 /** Solar constant, W/m² (Kopp & Lean 2011, doi:10.1029/2010GL045777). */
 export const SOLAR_CONSTANT_WM2 = 1361

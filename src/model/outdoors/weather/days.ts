@@ -1,13 +1,5 @@
+import { localHour } from '#model/basis/hours'
 import { isWholeYear, type WeatherRecord } from './record.ts'
-
-/** Below this geometric altitude the sun counts as down, degrees: refraction and the sun's radius (common practice, no source). */
-export const SUNSET_deg = -0.833
-
-/** Local standard hour of the day, 0 ≤ h < 24, at which hour `index` of the record begins (fractional where the record is). */
-export function localHour(weather: WeatherRecord, index: number): number {
-  const start_h = weather.start_utcMs / 3_600_000 + weather.site.utcOffset_h
-  return (((start_h + index) % 24) + 24) % 24
-}
 
 /** The record cut at local midnight. The first and last day may be short. */
 export interface Days {

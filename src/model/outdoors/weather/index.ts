@@ -1,4 +1,4 @@
-export { type Days, SUNSET_deg, localHour, outdoorDays } from './days.ts'
+export { type Days, outdoorDays } from './days.ts'
 export { hotSpellWeights } from './hot-spells.ts'
 export {
   type ColumnOrigin,
@@ -6,7 +6,7 @@ export {
   WEATHER_COLUMNS,
   type WeatherColumn,
   type WeatherRecord,
-  YEAR_HOURS,
   isWholeYear,
 } from './record.ts'
+export { runningMeanOutdoor_C } from './running-mean.ts'
 export { summariseClimate } from './statistics.ts'

@@ -1,3 +1,5 @@
+import { YEAR_HOURS } from '#model/basis/hours'
+
 /**
  * The hourly weather record: what every later stage reads. A struct of equal-length columns, one entry an
  * hour, contiguous in time, in local standard time.
@@ -71,9 +73,6 @@ export interface WeatherRecord {
   /** One sentence: data set, years, whether invented. */
   readonly basis: string
 }
-
-/** Hours in a typical year. */
-export const YEAR_HOURS = 8760
 
 /** True when the record is a whole year (8760 h, or 8784 h for a leap year) and so can be simulated as one. */
 export function isWholeYear(record: WeatherRecord): boolean {

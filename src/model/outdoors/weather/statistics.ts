@@ -1,5 +1,6 @@
 import { dayMeans, dayRanges, monthMeans } from '#model/basis/hours'
-import { YEAR_HOURS, type WeatherRecord } from './record.ts'
+import { YEAR_HOURS } from '#model/basis/hours'
+import type { WeatherRecord } from './record.ts'
 
 /** Means of one month of a typical year. */
 export interface MonthClimate {

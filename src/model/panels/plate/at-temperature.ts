@@ -1,3 +1,4 @@
+import { HOUR_S } from '#model/basis/hours'
 import type { PanelHours, PanelTangent } from './hours.ts'
 import { panelTangent } from './tangent.ts'
 import { waterAfter_kgm2 } from './water.ts'
@@ -15,7 +16,6 @@ export interface HeldPanel {
 }
 
 const SUB_STEPS = 4
-const HOUR_S = 3600
 
 /** Heat, surface temperature and dew of a plate held at `plate_C` (°C), stepped a quarter hour at a time. */
 export function panelAtTemperature(panel: PanelHours, plate_C: number): HeldPanel {

@@ -5,7 +5,7 @@ import {
   adaptiveLower_C,
   adaptiveUpper_C,
 } from '#inside/model/design/target/comfort.ts'
-import { runningMeanOutdoor_C } from '#model/design/target'
+import { runningMeanOutdoor_C } from '#model/outdoors/weather'
 import { madeWeather } from './made-weather.ts'
 
 const steady = (temp_C: number) => madeWeather(240, { air_C: () => temp_C })

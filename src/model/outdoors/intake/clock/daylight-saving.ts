@@ -1,5 +1,5 @@
 import type { ProblemList } from '../problems.ts'
-import { DAY_MS, HOUR_MS, writeMoment } from '#model/basis/hours'
+import { DAY_MS, writeMoment, HOUR_MS } from '#model/basis/hours'
 
 /**
  * Finds the two jumps a clock with daylight saving makes (an hour skipped, and half a year or so on either side an

@@ -1,5 +1,5 @@
 import type { Stamp } from '../mapping.ts'
-import { HOUR_MS, isLeapYear, yearOf } from '#model/basis/hours'
+import { isLeapYear, yearOf, HOUR_MS } from '#model/basis/hours'
 
 /** From a row's stamp to the middle of what it stands for, h. */
 export function stampToMiddle_h(stamp: Stamp, step_h: number): number {

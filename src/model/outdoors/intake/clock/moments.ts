@@ -2,7 +2,7 @@ import type { Quantity } from '../column/quantity.ts'
 import type { TableMapping } from '../mapping.ts'
 import type { ProblemList } from '../problems.ts'
 import type { RawColumn, RawTable } from '../table/raw.ts'
-import { DAY_MS, HOUR_MS, moment_ms, NOMINAL_YEAR } from '#model/basis/hours'
+import { DAY_MS, moment_ms, NOMINAL_YEAR, HOUR_MS } from '#model/basis/hours'
 import { isMonthFirst } from './day-or-month.ts'
 
 /** When each row was, on the file's own clock, ms since 1970; NaN where the stamp cannot be read. */

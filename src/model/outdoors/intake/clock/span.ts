@@ -1,6 +1,6 @@
 import type { ProblemList } from '../problems.ts'
 import type { RawTable } from '../table/raw.ts'
-import { DAY_MS, HOUR_MS, writeMoment, yearOf } from '#model/basis/hours'
+import { DAY_MS, writeMoment, yearOf, HOUR_MS } from '#model/basis/hours'
 
 /** A span longer than this must be filled to at least this share, or some stamps are taken to be wrong. */
 const LONG_SPAN_H = 9600

@@ -1,3 +1,4 @@
+import { HOUR_MS } from '#model/basis/hours'
 import { sunAt } from '#model/outdoors/sun'
 import { withoutFill } from '../hourly-series.ts'
 import type { Site } from '#model/outdoors/weather'
@@ -5,7 +6,6 @@ import type { RawTable } from '../table/raw.ts'
 
 /** Up to this many rows all are looked at; of longer tables one an hour. */
 const MOST_ROWS = 9000
-const HOUR_MS = 3_600_000
 
 /** Every column at about one row an hour, for guessing by physics. */
 export interface Sample {

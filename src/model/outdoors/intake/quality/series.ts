@@ -1,5 +1,5 @@
 import type { Quantity } from '../column/quantity.ts'
-import { HOUR_MS, writeMoment } from '#model/basis/hours'
+import { writeMoment, HOUR_MS } from '#model/basis/hours'
 
 /** Hourly values in our units, NaN where there is none; one array a quantity the file has. */
 export type HourlySeries = Partial<Record<Quantity, Float64Array>>
