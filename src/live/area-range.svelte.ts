@@ -1,4 +1,4 @@
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { RangeRun } from '#live/range-run.svelte.ts'
 import type { LiveAnswer } from '#live/messages.ts'
 

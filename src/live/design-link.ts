@@ -1,7 +1,13 @@
-import { withField, differences, FILE_MARK, requireScenario } from '#model/scenario/parse.ts'
-import { defaultScenario, SCENARIO_VERSION } from '#model/scenario/schema.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { stop } from '#model/problem.ts'
+import {
+  withField,
+  differences,
+  FILE_MARK,
+  requireScenario,
+  defaultScenario,
+  SCENARIO_VERSION,
+  type Scenario,
+} from '#model/design/scenario'
+import { stop } from '#model/basis/words'
 
 /** A design and where it stands: what a link, a file and the autosave carry. */
 export interface PlacedDesign {

@@ -1,4 +1,4 @@
-import type { GroupName, Scenario } from '#model/scenario/fields.ts'
+import type { GroupName, Scenario } from '#model/design/scenario'
 import type { PlacedDesign } from '#live/design-link.ts'
 
 /** Edits of the same field closer together than this are one step back for undo. */

@@ -1,5 +1,5 @@
-import { ProblemError, type Problem } from '#model/problem.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { ProblemError, type Problem } from '#model/basis/words'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Verb } from '#studies/index.ts'
 import type { Input, Output, Reply, Request } from '#live/messages.ts'
 

@@ -1,7 +1,7 @@
 import { del, entries, set, createStore, type UseStore } from 'idb-keyval'
 import { placedText, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
 import { problemsOf } from '#live/problems-of.ts'
-import type { Problem } from '#model/problem.ts'
+import type { Problem } from '#model/basis/words'
 
 export interface KeptDesign {
   readonly name: string

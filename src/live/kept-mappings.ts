@@ -1,5 +1,4 @@
-import { readMapping } from '#model/weather/mapping-file.ts'
-import { layoutSignature, type TableMapping } from '#model/weather/mapping.ts'
+import { readMapping, layoutSignature, type TableMapping } from '#model/outdoors/intake'
 import { readKept, writeKept } from '#live/kept-text.ts'
 
 const NAME = 'weather-mappings'

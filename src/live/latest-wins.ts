@@ -1,4 +1,4 @@
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Verb } from '#studies/index.ts'
 import { Engine, Stopped } from '#live/engine.ts'
 import type { Input, Output } from '#live/messages.ts'

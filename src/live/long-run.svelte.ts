@@ -1,5 +1,5 @@
-import type { Problem } from '#model/problem.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Problem } from '#model/basis/words'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Verb } from '#studies/index.ts'
 import { Engine, Stopped } from '#live/engine.ts'
 import { problemsOf } from '#live/problems-of.ts'

@@ -1,8 +1,7 @@
-import { sameBesidesDesign } from '#model/scenario/map-design.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { MapKind } from '#model/sizing/map-axes.ts'
-import { isTank } from '#model/store/tank.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { sameBesidesDesign, type Scenario } from '#model/design/scenario'
+import type { MapKind } from '#model/design/sizing'
+import { isTank } from '#model/building/store'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { LongRun } from '#live/long-run.svelte.ts'
 import type { Input, LiveAnswer } from '#live/messages.ts'
 

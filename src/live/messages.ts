@@ -1,7 +1,7 @@
 import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import type { Problem } from '#model/problem.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { DesignAnswer } from '#model/design/assembly'
+import type { Problem } from '#model/basis/words'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** What crosses to the page: the answer without the panel's coefficient columns, which no page shows. */
 export type LiveAnswer = Omit<DesignAnswer, 'panel'>

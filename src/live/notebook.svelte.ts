@@ -1,4 +1,4 @@
-import type { Problem } from '#model/problem.ts'
+import type { Problem } from '#model/basis/words'
 import { readKept, setAside, writeKept } from '#live/kept-text.ts'
 import { problemsOf } from '#live/problems-of.ts'
 

@@ -1,6 +1,6 @@
 import { get, set } from 'idb-keyval'
-import { stop } from '#model/problem.ts'
-import { WEATHER_COLUMNS, type WeatherRecord } from '#model/weather/record.ts'
+import { stop } from '#model/basis/words'
+import { WEATHER_COLUMNS, type WeatherRecord } from '#model/outdoors/weather'
 
 const KEY = 'duskbank.own-weather'
 

@@ -1,4 +1,4 @@
-import { ProblemError, type Problem } from '#model/problem.ts'
+import { ProblemError, type Problem } from '#model/basis/words'
 
 /** The problems inside anything that was thrown, so that each is shown with its sentence. */
 export function problemsOf(reason: unknown): readonly Problem[] {

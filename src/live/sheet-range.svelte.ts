@@ -1,5 +1,5 @@
-import type { DesignRanges } from '#model/sheet/ranges.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { DesignRanges } from '#model/handover/sheet'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { LongRun } from '#live/long-run.svelte.ts'
 import type { LiveAnswer } from '#live/messages.ts'
 import type { Workbench } from '#live/workbench.svelte.ts'

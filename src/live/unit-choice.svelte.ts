@@ -1,5 +1,5 @@
 import { readKept, writeKept } from '#live/kept-text.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { UnitSystem } from '#model/basis/units'
 
 /** SI or US units: one switch for everything that is shown; inside, all is SI. */
 export class UnitChoice {

@@ -1,5 +1,5 @@
-import type { Spine } from '#model/answer.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Spine } from '#studies/stages.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { compare } from '#studies/compare.ts'
 import { follow } from '#studies/follow.ts'
 import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'

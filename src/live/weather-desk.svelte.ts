@@ -1,10 +1,16 @@
-import type { Problem } from '#model/problem.ts'
-import type { Quantity, Unit } from '#model/weather/column/quantity.ts'
-import { readMapping, writeMapping } from '#model/weather/mapping-file.ts'
-import type { TableMapping } from '#model/weather/mapping.ts'
-import type { OpenedWeather, OpenOptions, TimeChoices } from '#model/weather/options.ts'
-import type { Site } from '#model/weather/record.ts'
-import type { ClockCorrection } from '#model/weather/time/clock-report.ts'
+import type { Problem } from '#model/basis/words'
+import {
+  type Quantity,
+  type Unit,
+  readMapping,
+  writeMapping,
+  type TableMapping,
+  type OpenedWeather,
+  type OpenOptions,
+  type TimeChoices,
+  type ClockCorrection,
+} from '#model/outdoors/intake'
+import type { Site } from '#model/outdoors/weather'
 import { forgetMapping, rememberedMapping, rememberMapping } from '#live/kept-mappings.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { openInWorker, type OpenedFile, type Opening } from '#live/weather-opening.ts'

@@ -1,5 +1,5 @@
-import { ProblemError, stop, type Problem } from '#model/problem.ts'
-import type { OpenedWeather, OpenOptions } from '#model/weather/options.ts'
+import { ProblemError, stop, type Problem } from '#model/basis/words'
+import type { OpenedWeather, OpenOptions } from '#model/outdoors/intake'
 
 /** What the page asks of the worker that opens weather files: one file, once; ended by `terminate`. */
 export interface OpeningRequest {

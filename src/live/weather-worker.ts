@@ -1,6 +1,5 @@
-import { ProblemError, stop } from '#model/problem.ts'
-import { WeatherReading } from '#model/weather/open.ts'
-import { refusal } from '#model/weather/table/refuse.ts'
+import { ProblemError, stop } from '#model/basis/words'
+import { WeatherReading, refusal } from '#model/outdoors/intake'
 import { problemsOf } from '#live/problems-of.ts'
 import type { OpenedFile, OpeningReply, OpeningRequest } from '#live/weather-opening.ts'
 import { textPieces } from '#live/weather-text.ts'

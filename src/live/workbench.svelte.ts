@@ -1,6 +1,6 @@
 import { createContext } from 'svelte'
-import type { Problem } from '#model/problem.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Problem } from '#model/basis/words'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { ClimateChoice, OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'

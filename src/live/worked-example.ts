@@ -1,4 +1,4 @@
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { defaultScenario } from '#model/design/scenario'
 import type { PlacedDesign } from '#live/design-link.ts'
 
 /** The climate the page opens in: warm summers, clear nights between spells of cloud. */

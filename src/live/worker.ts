@@ -1,5 +1,5 @@
-import { Spine } from '#model/answer.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { Spine } from '#studies/stages.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Reply, Request } from '#live/messages.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { answerTo } from '#live/verbs.ts'

@@ -1,4 +1,4 @@
-import { problemSentence } from '#model/problem.ts'
+import { problemSentence } from '#model/basis/words'
 import { createStudies, finish, type Step, type Study } from '#studies/index.ts'
 import { note } from './output.ts'
 

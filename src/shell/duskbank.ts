@@ -1,4 +1,4 @@
-import { ProblemError, problemSentence } from '#model/problem.ts'
+import { ProblemError, problemSentence } from '#model/basis/words'
 import { COMMANDS } from './commands/all.ts'
 import { helpText } from './commands/help.ts'
 import { readOptions } from './options.ts'

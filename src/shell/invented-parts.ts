@@ -1,5 +1,5 @@
-import { saysInvented } from '#model/units/invented.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { saysInvented } from '#model/basis/words'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Options } from './options.ts'
 
 /** Names of the invented data that a result rests on: the weather, and the description where none was given. */

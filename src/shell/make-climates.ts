@@ -4,10 +4,7 @@
  */
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { inventClimate } from '#model/climate/generator.ts'
-import { PLACES } from '#model/climate/places.ts'
-import { writeSampleCsv } from '#model/climate/sample-format.ts'
-import { sampleEntry, type SampleEntry } from '#model/climate/sample-index.ts'
+import { inventClimate, PLACES, writeSampleCsv, sampleEntry, type SampleEntry } from '#model/outdoors/climate'
 
 const folder = fileURLToPath(new URL('../../climate-samples/', import.meta.url))
 const entries: SampleEntry[] = []

@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { stop } from '#model/problem.ts'
-import { crossFieldProblems } from '#model/scenario/checks.ts'
-import { ProblemError, problemSentence } from '#model/problem.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { readScenarioFile, withField } from '#model/scenario/parse.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { stop, ProblemError, problemSentence } from '#model/basis/words'
+import {
+  crossFieldProblems,
+  type Scenario,
+  readScenarioFile,
+  withField,
+  defaultScenario,
+} from '#model/design/scenario'
 import { FORMATS, note, type Format } from './output.ts'
 
 /** What every subcommand takes, plus whatever its own option table adds. */

@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs'
-import { stop } from '#model/problem.ts'
+import { stop } from '#model/basis/words'
 
 export type Cell = number | string | boolean | null
 /** A table by columns: name (with its unit) → values, all of one length. */

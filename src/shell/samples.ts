@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { readSampleCsv } from '#model/climate/sample-format.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { readSampleCsv } from '#model/outdoors/climate'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 const SAMPLES = fileURLToPath(new URL('../../climate-samples/', import.meta.url))
 

@@ -1,6 +1,5 @@
-import type { WeatherRecord } from '#model/weather/record.ts'
-
-const HOUR_MS = 3_600_000
+import { HOUR_MS } from '#model/basis/hours'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Beginning of one hour in local standard time, `YYYY-MM-DDTHH:MM`. */
 export function stampOfHour(

@@ -1,10 +1,15 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
-import { problemSentence, ProblemError, stop } from '#model/problem.ts'
-import { readMappingFile } from '#model/weather/mapping-file.ts'
-import { openWeather, type OpenedWeather } from '#model/weather/open.ts'
-import { STAMPS, type Stamp } from '#model/weather/mapping.ts'
-import type { OpenOptions, TimeChoices } from '#model/weather/options.ts'
-import { isWholeYear, type Site, type WeatherRecord } from '#model/weather/record.ts'
+import { problemSentence, ProblemError, stop } from '#model/basis/words'
+import {
+  readMappingFile,
+  openWeather,
+  type OpenedWeather,
+  STAMPS,
+  type Stamp,
+  type OpenOptions,
+  type TimeChoices,
+} from '#model/outdoors/intake'
+import { isWholeYear, type Site, type WeatherRecord } from '#model/outdoors/weather'
 import { textOf, type Options } from './options.ts'
 import { note } from './output.ts'
 import { sampleNames, sampleWeather } from './samples.ts'

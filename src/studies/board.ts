@@ -1,16 +1,16 @@
-import type { Spine } from '#model/answer.ts'
-import type { SampleEstimate } from '#model/bench/estimate.ts'
-import { USUAL_BOARD, type BenchBoard } from '#model/bench/reading.ts'
+import type { Spine } from './stages.ts'
 import {
+  type SampleEstimate,
+  USUAL_BOARD,
+  type BenchBoard,
   HOME_HALF_WIDTH,
   predictBoard,
   type BoardCoating,
   type BoardHour,
   type BoardPrediction,
-} from '#model/bench/test-board.ts'
-import { agedFilm } from '#model/coating/ageing.ts'
-import { KNOWN_COATINGS } from '#model/coating/library.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
+} from '#model/panels/readings'
+import { agedFilm, KNOWN_COATINGS } from '#model/panels/coating'
+import type { Scenario } from '#model/design/scenario'
 import type { Study } from './study.ts'
 
 interface Board {

@@ -1,15 +1,19 @@
-import type { Spine } from '#model/answer.ts'
-import { houseAgreement, type Agreement } from '#model/comparison/as-built-agreement.ts'
-import { asBuiltCheck, type AsBuiltResult } from '#model/comparison/as-built-check.ts'
-import { asBuiltInputs } from '#model/comparison/as-built-inputs.ts'
-import { openLog, type OpenedLog } from '#model/comparison/as-built-open.ts'
-import { asFoundScenario } from '#model/comparison/as-built-resize.ts'
-import { ProblemError, type Problem } from '#model/problem.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { hold } from '#model/scenario/hold.ts'
-import { loopDensity_kgm3 } from '#model/scenario/to-specs.ts'
-import type { Stamp } from '#model/weather/mapping.ts'
-import { isWholeYear, type WeatherRecord } from '#model/weather/record.ts'
+import type { Spine } from './stages.ts'
+import {
+  houseAgreement,
+  type Agreement,
+  asBuiltCheck,
+  type AsBuiltResult,
+  asBuiltInputs,
+  openLog,
+  type OpenedLog,
+  asFoundScenario,
+} from '#model/handover/as-built'
+import { ProblemError, type Problem } from '#model/basis/words'
+import { type Scenario, hold } from '#model/design/scenario'
+import { loopDensity_kgm3 } from '#model/design/assembly'
+import type { Stamp } from '#model/outdoors/intake'
+import { isWholeYear, type WeatherRecord } from '#model/outdoors/weather'
 import type { Asked, Study } from './study.ts'
 
 /** A logger file and the design it is held against. */

@@ -1,10 +1,12 @@
-import type { Spine } from '#model/answer.ts'
-import { comparisonCases, type ComparisonAxes } from '#model/comparison/cases.ts'
-import { comparisonRun, type Comparison } from '#model/comparison/run.ts'
-import { said, type Problem } from '#model/problem.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { free } from '#model/scenario/hold.ts'
-import { words } from '#model/units/wording.ts'
+import type { Spine } from './stages.ts'
+import {
+  comparisonCases,
+  type ComparisonAxes,
+  comparisonRun,
+  type Comparison,
+} from '#model/design/comparison'
+import { said, type Problem, words } from '#model/basis/words'
+import { type Scenario, free } from '#model/design/scenario'
 import type { Study } from './study.ts'
 
 interface Compared {

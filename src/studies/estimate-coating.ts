@@ -1,7 +1,11 @@
-import type { Spine } from '#model/answer.ts'
-import { estimateCoatings, type BenchEstimate } from '#model/bench/estimate.ts'
-import { nextReading, type ReadingProposal } from '#model/bench/next-reading.ts'
-import type { BenchReadings } from '#model/bench/reading.ts'
+import type { Spine } from './stages.ts'
+import {
+  estimateCoatings,
+  type BenchEstimate,
+  nextReading,
+  type ReadingProposal,
+  type BenchReadings,
+} from '#model/panels/readings'
 import type { Study } from './study.ts'
 
 /** What field notes say, without the inside of the fit, and the one reading that would help most. */

@@ -1,6 +1,6 @@
-import type { Spine } from '#model/answer.ts'
-import { designRanges, type DesignRanges } from '#model/sheet/ranges.ts'
-import type { Candidate } from '#model/sizing/size.ts'
+import type { Spine } from './stages.ts'
+import { designRanges, type DesignRanges } from '#model/handover/sheet'
+import type { Candidate } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
 import { MONTH_DRAWS } from './usual.ts'
 

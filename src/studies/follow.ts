@@ -1,5 +1,5 @@
-import type { Spine } from '#model/answer.ts'
-import type { AboutArea, NearDesign } from '#model/sizing/about.ts'
+import type { Spine } from './stages.ts'
+import type { AboutArea, NearDesign } from '#model/design/sizing'
 import type { Asked, Study } from './study.ts'
 
 /** About the area of a description, from the design of one near it: what can follow a hand on a slider. */

@@ -1,7 +1,7 @@
 /**
  * What can be asked of Duskbank: one file a question, the same for page, command line, tests and users of the library.
  */
-import { Spine } from '#model/answer.ts'
+import { Spine } from './stages.ts'
 import { board } from './board.ts'
 import { checkAsBuilt } from './check-as-built.ts'
 import { compare } from './compare.ts'

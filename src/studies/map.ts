@@ -1,9 +1,14 @@
-import type { Spine } from '#model/answer.ts'
-import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
-import { mapTaskOf } from '#model/scenario/map-task.ts'
-import { designMap, type DesignMap } from '#model/sizing/design-map.ts'
-import { mapAxes, type MapAxes, type MapKind } from '#model/sizing/map-axes.ts'
-import type { Candidate } from '#model/sizing/size.ts'
+import type { Spine } from './stages.ts'
+import { FIELDS, type Scenario } from '#model/design/scenario'
+import { mapTaskOf } from '#model/design/assembly'
+import {
+  designMap,
+  type DesignMap,
+  mapAxes,
+  type MapAxes,
+  type MapKind,
+  type Candidate,
+} from '#model/design/sizing'
 import type { Asked, Study } from './study.ts'
 import { LEAST_MAP_AREA_m2, LEAST_MAP_STORE_m3 } from './usual.ts'
 

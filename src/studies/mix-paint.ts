@@ -1,6 +1,11 @@
-import type { Spine } from '#model/answer.ts'
-import { batchQuantities, type BatchQuantities } from '#model/coating/batch.ts'
-import { DEMO_JOB, type CoatingRecipe, type CoatJob } from '#model/coating/batch-recipe.ts'
+import type { Spine } from './stages.ts'
+import {
+  batchQuantities,
+  type BatchQuantities,
+  DEMO_JOB,
+  type CoatingRecipe,
+  type CoatJob,
+} from '#model/panels/paint'
 import type { Study } from './study.ts'
 
 /** What to weigh and measure for an area; what the job leaves out is as in the example. */

@@ -1,6 +1,5 @@
-import type { Spine } from '#model/answer.ts'
-import { panelAtTemperature, type HeldPanel } from '#model/panel/at-temperature.ts'
-import type { PanelHours } from '#model/panel/hours.ts'
+import type { Spine } from './stages.ts'
+import { panelAtTemperature, type HeldPanel, type PanelHours } from '#model/panels/plate'
 import type { Asked, Study } from './study.ts'
 
 export interface PlateReport {

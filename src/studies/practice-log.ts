@@ -1,6 +1,6 @@
-import type { Spine } from '#model/answer.ts'
-import { inventedLogFile, type InventedLog } from '#model/comparison/as-built-invented.ts'
-import { loopDensity_kgm3 } from '#model/scenario/to-specs.ts'
+import type { Spine } from './stages.ts'
+import { inventedLogFile, type InventedLog } from '#model/handover/as-built'
+import { loopDensity_kgm3 } from '#model/design/assembly'
 import type { Asked, Study } from './study.ts'
 
 /** Which logger file to invent, beside the scenario and its weather. */

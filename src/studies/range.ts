@@ -1,7 +1,6 @@
-import type { Spine } from '#model/answer.ts'
-import { spreadOfAreas } from '#model/scenario/draws.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { SizingResult, UncertaintyResult } from '#model/sizing/result.ts'
+import type { Spine } from './stages.ts'
+import { spreadOfAreas, type Scenario } from '#model/design/scenario'
+import type { SizingResult, UncertaintyResult } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
 import { USUAL_DRAWS } from './usual.ts'
 

@@ -1,6 +1,5 @@
-import type { Spine } from '#model/answer.ts'
-import { builderSheet, type BuilderSheet, type Doubts } from '#model/sheet/builder-sheet.ts'
-import type { SheetAnswer } from '#model/sheet/plant.ts'
+import type { Spine } from './stages.ts'
+import { builderSheet, type BuilderSheet, type Doubts, type SheetAnswer } from '#model/handover/sheet'
 import type { Study } from './study.ts'
 
 /** The builder's sheet of an answer; null where there is nothing to build. */

@@ -1,6 +1,6 @@
-import type { Spine } from '#model/answer.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import { hold, type Chosen } from '#model/scenario/hold.ts'
+import type { Spine } from './stages.ts'
+import type { DesignAnswer } from '#model/design/assembly'
+import { hold, type Chosen } from '#model/design/scenario'
 import type { Asked, Study } from './study.ts'
 
 /** The whole answer to a scenario: sized, or the user's own area judged, as the scenario says. */

@@ -1,10 +1,9 @@
-import type { Spine } from '#model/answer.ts'
-import { STEFAN_BOLTZMANN } from '#model/air/blackbody.ts'
-import { skyOptionsOf } from '#model/scenario/to-specs.ts'
-import { judgeSky, type SkyJudgement } from '#model/sky/errors.ts'
-import type { SkyHours } from '#model/sky/hours.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import { KELVIN_OFFSET } from '#model/units/convert.ts'
+import type { Spine } from './stages.ts'
+import { STEFAN_BOLTZMANN } from '#model/outdoors/air'
+import { skyOptionsOf } from '#model/design/assembly'
+import { judgeSky, type SkyJudgement, type SkyHours } from '#model/outdoors/sky'
+import type { SunHours } from '#model/outdoors/sun'
+import { KELVIN_OFFSET } from '#model/basis/units'
 import type { Asked, Study } from './study.ts'
 
 export interface SkyReport {

@@ -1,6 +1,6 @@
-import type { Problem } from '#model/problem.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Problem } from '#model/basis/words'
+import type { Scenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** How far a study is: 0…1 done, and what there is of the result so far where that can be shown. */
 export interface Step<SoFar = never> {

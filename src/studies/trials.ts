@@ -1,7 +1,7 @@
-import type { Spine } from '#model/answer.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { SizingResult } from '#model/sizing/result.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { Spine } from './stages.ts'
+import type { Scenario } from '#model/design/scenario'
+import type { SizingResult } from '#model/design/sizing'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Study } from './study.ts'
 
 /** The short answer to a changed description. */

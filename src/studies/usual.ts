@@ -1,5 +1,5 @@
 /** Draws of the area's range unless told otherwise. */
-export { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
+export { USUAL_DRAWS } from '#model/design/scenario'
 
 /** Draws behind the ranges of the sheet's months: enough for 10 and 90 %, few enough to wait for. */
 export const MONTH_DRAWS = 30

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
+import { Spine } from '#studies/stages.ts'
 import { readLinkHash } from '#live/design-link.ts'
 import { sampleWeather } from '../../src/shell/samples.ts'
 import { openStage, settled, type Stage } from './stage.ts'

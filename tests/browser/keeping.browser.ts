@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { defaultScenario } from '#model/design/scenario'
 import { openStage, settled, type Stage } from './stage.ts'
 import { goTo } from './walk.ts'
 import { picked } from './weather-files.ts'
@@ -58,7 +58,7 @@ describe('what the browser kept', () => {
   test('from the first version still opens, by file and from the browser; a newer file is refused in a sentence', async () => {
     const { page, context } = await stage.open()
     await settled(page)
-    const sample = readFileSync(new URL('../stages/scenario/version-1.json', import.meta.url), 'utf8')
+    const sample = readFileSync(new URL('../rooms/design/scenario/version-1.json', import.meta.url), 'utf8')
     await page.click('button:has-text("Keep & share")')
     await page.setInputFiles(
       'dialog input[type=file]',

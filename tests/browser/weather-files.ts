@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs'
-import { readSampleCsv } from '#model/climate/sample-format.ts'
-import { openWeather } from '#model/weather/open.ts'
-import { splitLine } from '#model/weather/table/split.ts'
+import { readSampleCsv } from '#model/outdoors/climate'
+import { openWeather } from '#model/outdoors/intake'
+import { splitLine } from '#inside/model/outdoors/intake/table/split.ts'
 
 /** A file as a browser's picker hands it over. */
 export interface PickedFile {

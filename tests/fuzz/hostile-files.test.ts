@@ -1,14 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { readLinkHash, readPlacedText } from '#live/design-link.ts'
-import { readReadings } from '#model/bench/readings-file.ts'
-import { readSampleCsv } from '#model/climate/sample-format.ts'
-import { readRecipe } from '#model/coating/batch-file.ts'
-import { openLog } from '#model/comparison/as-built-open.ts'
-import { ProblemError, problemSentence } from '#model/problem.ts'
-import { readScenarioFile } from '#model/scenario/parse.ts'
-import { readMappingFile } from '#model/weather/mapping-file.ts'
-import { openWeather } from '#model/weather/open.ts'
-import { fewDays } from '../stages/comparison/as-built-panel.ts'
+import { readReadings } from '#model/panels/readings'
+import { readSampleCsv } from '#model/outdoors/climate'
+import { readRecipe } from '#model/panels/paint'
+import { openLog } from '#model/handover/as-built'
+import { ProblemError, problemSentence } from '#model/basis/words'
+import { readScenarioFile } from '#model/design/scenario'
+import { readMappingFile, openWeather } from '#model/outdoors/intake'
+import { fewDays } from '../rooms/handover/as-built/panel.ts'
 
 /**
  * Files made to hurt, through every door a text comes in by. What must hold: the door answers within the time, opens

@@ -1,8 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { openWeather, WeatherReading } from '#model/weather/open.ts'
-import { readMapping } from '#model/weather/mapping-file.ts'
-import { sampleSite, usualCells, write } from '../stages/weather/dialects.ts'
+import { openWeather, WeatherReading, readMapping } from '#model/outdoors/intake'
+import { sampleSite, usualCells, write } from '../rooms/outdoors/intake/dialects.ts'
 
 const BASE = write({ hours: 200 })
 let records = 0

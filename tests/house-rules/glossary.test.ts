@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { GLOSSARY, glossaryText } from '#model/units/glossary.ts'
+import { GLOSSARY, glossaryText } from '#model/basis/words'
 import { ROOT, sourceFiles } from './source-files.ts'
 
 /* One quantity, one name: the glossary is the list, and the words it rules out are in no text that a person reads. */
 
 /** Everything that may hold a label, column, help or sentence, without the glossary itself. */
 const texts = [...sourceFiles('src', ['.ts', '.svelte']), ...sourceFiles('src', ['.md'])].filter(
-  ({ path }) => !/units\/glossary\.ts$|GLOSSARY\.md$/.test(path),
+  ({ path }) => !/words\/glossary\.ts$|GLOSSARY\.md$/.test(path),
 )
 
 /** Text without comments of code, where a word may be explained. */

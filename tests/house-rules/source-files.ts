@@ -33,8 +33,9 @@ export function importsOf(text: string): string[] {
 
 /** The file an import leads to, from the root; null for a package. */
 export function targetOf(from: string, specifier: string): string | null {
-  const alias = /^#(model|studies|live|ui)\/(.+)$/.exec(specifier)
-  if (alias !== null) return `src/${alias[1]}/${alias[2]}`
+  const alias = /^#(model|studies|live|ui|inside)\/(.+)$/.exec(specifier)
+  if (alias?.[1] === 'inside') return `src/${alias[2]}`
+  if (alias !== null) return `src/${alias[1]}/${alias[2]}${/\.\w+$/.test(alias[2]!) ? '' : '/index.ts'}`
   if (!specifier.startsWith('.')) return null
   const folder = from.slice(0, from.lastIndexOf('/'))
   return new URL(specifier, `file:///${folder}/`).pathname.slice(1)

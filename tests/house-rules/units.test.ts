@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
-import { fieldAt, fieldPaths } from '#model/scenario/schema.ts'
-import { isUnit } from '#model/units/suffix.ts'
+import { fieldAt } from '#model/design/scenario'
+import { fieldPaths } from '#inside/model/design/scenario/schema.ts'
+import { isUnit } from '#model/basis/units'
 import { sourceFiles } from './source-files.ts'
 
 /* Numbers that cross a boundary say their unit in their name, and the name is made of one table. */

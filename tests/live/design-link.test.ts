@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { linkHash, placedText, readLinkHash, readPlacedText } from '#live/design-link.ts'
-import { FIELDS } from '#model/scenario/fields.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { PRESETS, withPreset } from '#model/scenario/presets.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { FIELDS, type Scenario, PRESETS, withPreset, defaultScenario } from '#model/design/scenario'
 
 const awkward: Scenario = {
   ...defaultScenario(),

@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest'
 import { DesignState } from '#live/design-state.svelte.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { defaultScenario } from '#model/design/scenario'
 
 test('one drag is one step back; other fields and later drags are steps of their own', () => {
   const clock = vi.spyOn(performance, 'now')

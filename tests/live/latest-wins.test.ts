@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { LatestWins } from '#live/latest-wins.ts'
 import type { Input, Reply, Request } from '#live/messages.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { defaultScenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** A worker that notes what it is told and answers only when the test says so. */
 class FakeWorker extends EventTarget {

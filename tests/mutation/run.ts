@@ -1,8 +1,8 @@
 /**
  * `npm run -s mutation`: changes the code of sky, panel and year in one place at a time and asks whether the room's own
  * tests notice. Prints every change they did not notice, a score by file and by room, and one closing line; fails
- * under 80 % in any room. Words after the command choose rooms or files (`npm run -s mutation -- sky
- * src/model/year/delivery.ts`); `--cores=1` runs one change at a time instead of two; `--sample=0.3` tries three tenths of
+ * under 80 % in any room. Words after the command choose rooms or files (`npm run -s mutation -- outdoors/sky
+ * src/model/building/year/delivery.ts`); `--cores=1` runs one change at a time instead of two; `--sample=0.3` tries three tenths of
  * the changes, always the same ones (`sample.js`), and says so.
  */
 import { Stryker } from '@stryker-mutator/core'
@@ -13,7 +13,7 @@ import { fileURLToPath } from 'node:url'
 import { leftOut, pct, scoreOf, survived, undrawn, words, type Mutant } from './score.ts'
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url))
-const ROOMS = ['sky', 'panel', 'year'] as const
+const ROOMS = ['outdoors/sky', 'panels/plate', 'building/year'] as const
 /** Changes that each room's tests must notice, %. */
 const REACH_pct = 80
 

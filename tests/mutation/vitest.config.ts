@@ -14,9 +14,9 @@ class QuickFirst extends BaseSequencer {
 /** The tests of the one room under mutation, named by run.ts, without the plugins of the pages. */
 export default defineConfig({
   test: {
-    include: [`tests/stages/${process.env.MUTATED_ROOM}/**/*.test.ts`],
+    include: [`tests/rooms/${process.env.MUTATED_ROOM}/**/*.test.ts`],
     // Thirty whole years take longer than all other tests of the room together.
-    exclude: ['tests/stages/year/ledger.test.ts'],
+    exclude: ['tests/rooms/building/year/ledger.test.ts'],
     // The reduction's tests look at every 23rd of their hours.
     env: { SPARSER_HOURS: '23' },
     sequence: { sequencer: QuickFirst },

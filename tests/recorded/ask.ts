@@ -1,11 +1,9 @@
-import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import type { BenchReadings } from '#model/bench/reading.ts'
-import { DEMO_RECIPE } from '#model/coating/batch-recipe.ts'
-import type { Fault } from '#model/comparison/as-built-hypotheses.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { hold } from '#model/scenario/hold.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { DEMO_READINGS, type BenchReadings } from '#model/panels/readings'
+import { DEMO_RECIPE } from '#model/panels/paint'
+import type { Fault } from '#model/handover/as-built'
+import type { DesignAnswer } from '#model/design/assembly'
+import { type Scenario, hold } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish } from '#studies/index.ts'
 
 /* What the recorded answers ask the program: the one file here that knows how it is asked. */

@@ -1,9 +1,7 @@
 import { readFileSync } from 'node:fs'
-import { parseScenario } from '#model/scenario/parse.ts'
-import { PRESETS, withPreset } from '#model/scenario/presets.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { parseScenario } from '#inside/model/design/scenario/parse.ts'
+import { PRESETS, withPreset, defaultScenario, type Scenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 import { asBuilt, comparison, design, map, paint, range, readings, sheet, withOwnArea } from './ask.ts'
 

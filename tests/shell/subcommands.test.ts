@@ -1,8 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { fieldAt, fieldPaths } from '#model/scenario/schema.ts'
-import { isUnit } from '#model/units/suffix.ts'
+import { fieldAt } from '#model/design/scenario'
+import { fieldPaths } from '#inside/model/design/scenario/schema.ts'
+import { isUnit } from '#model/basis/units'
 import { duskbank, readCsv, readNamed, scratchFolder } from './run-shell.ts'
 
 const CLIMATE = ['--weather', 'continental']
@@ -193,7 +194,7 @@ describe('compare', () => {
 })
 
 test('a scenario file is read, --set goes on top of it, and the last --set wins', async () => {
-  const file = new URL('../stages/scenario/version-1.json', import.meta.url).pathname
+  const file = new URL('../rooms/design/scenario/version-1.json', import.meta.url).pathname
   expect(existsSync(file)).toBe(true)
   const words = ['panel', '--weather', 'mild-ocean-coast', '--scenario', file]
   const [plain, set, same] = await Promise.all([

@@ -1,8 +1,7 @@
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import { runsInBursts } from '#model/scenario/design-remarks.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import { hold } from '#model/scenario/hold.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import type { DesignAnswer } from '#model/design/assembly'
+import { runsInBursts } from '#inside/model/design/assembly/design-remarks.ts'
+import { type Scenario, hold } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish, type Studies } from '#studies/index.ts'
 
 export interface Complaint {

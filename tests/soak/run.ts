@@ -4,10 +4,10 @@
  * better coating ever hurts. Closes with `N scenarios, K failures`.
  */
 import fc from 'fast-check'
-import type { Scenario } from '#model/scenario/fields.ts'
+import type { Scenario } from '#model/design/scenario'
 import { createStudies } from '#studies/index.ts'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
-import { randomScenario } from '../stages/scenario/random-scenario.ts'
+import { randomScenario } from '../rooms/design/scenario/random-scenario.ts'
 import { complaints, type Comparisons, type Complaint } from './complaints.ts'
 
 const USUAL_SCENARIOS = 5000

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { defaultScenario } from '#model/design/scenario'
 import { createStudies, finish } from '#studies/index.ts'
 import { sampleWeather } from '../../src/shell/samples.ts'
 

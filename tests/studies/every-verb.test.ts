@@ -1,10 +1,10 @@
 /* The same question through the library (as shell and tests ask) and through the worker's answering gives the same
  * reply, for every verb; and what crosses to the page can be cloned. */
 import { expect, test } from 'vitest'
-import { Spine } from '#model/answer.ts'
-import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import { DEMO_RECIPE } from '#model/coating/batch-recipe.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
+import { Spine } from '#studies/stages.ts'
+import { DEMO_READINGS } from '#model/panels/readings'
+import { DEMO_RECIPE } from '#model/panels/paint'
+import { defaultScenario } from '#model/design/scenario'
 import { answerTo } from '#live/verbs.ts'
 import type { Input } from '#live/messages.ts'
 import { createStudies, finish, VERB_NAMES, type RequestOf, type Study, type Verb } from '#studies/index.ts'

@@ -1,8 +1,13 @@
-import { batchCautions } from '#model/coating/batch-cautions.ts'
-import { readRecipe, writeRecipe } from '#model/coating/batch-file.ts'
-import { DEMO_JOB, DEMO_RECIPE, type CoatJob } from '#model/coating/batch-recipe.ts'
-import type { BatchQuantities } from '#model/coating/batch.ts'
-import { saysInvented } from '#model/units/invented.ts'
+import {
+  batchCautions,
+  readRecipe,
+  writeRecipe,
+  DEMO_JOB,
+  DEMO_RECIPE,
+  type CoatJob,
+  type BatchQuantities,
+} from '#model/panels/paint'
+import { saysInvented } from '#model/basis/words'
 import { answered, studies } from '../answered.ts'
 import { textOf, type Options } from '../options.ts'
 import { note, type Table } from '../output.ts'

@@ -1,5 +1,5 @@
-import { boardHourOf, WIND_AT_BOARD_FRAC, type BoardHour } from '#model/bench/test-board.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { boardHourOf, WIND_AT_BOARD_FRAC, type BoardHour } from '#model/panels/readings'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
 import type { Options } from '../options.ts'
 import type { Table } from '../output.ts'

@@ -1,5 +1,5 @@
-import { wordingText } from '#model/units/wording-text.ts'
-import { lightBoxResult } from '#model/coating/light-box.ts'
+import { wordingText } from '#model/basis/words'
+import { lightBoxResult } from '#model/panels/readings'
 import type { Options } from '../options.ts'
 import { note, type Table } from '../output.ts'
 import { numberOption, numbersOption } from './number-option.ts'

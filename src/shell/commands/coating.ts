@@ -1,9 +1,11 @@
-import { DEMO_READINGS } from '#model/bench/demo-readings.ts'
-import type { Estimated } from '#model/bench/estimate.ts'
-import type { BenchReadings } from '#model/bench/reading.ts'
-import { readReadings, writeReadings } from '#model/bench/readings-file.ts'
-import { stop } from '#model/problem.ts'
-import { saysInvented } from '#model/units/invented.ts'
+import {
+  DEMO_READINGS,
+  type Estimated,
+  type BenchReadings,
+  readReadings,
+  writeReadings,
+} from '#model/panels/readings'
+import { stop, saysInvented } from '#model/basis/words'
 import type { CoatingEstimate } from '#studies/estimate-coating.ts'
 import { answered, studies } from '../answered.ts'
 import { textOf, type Options } from '../options.ts'

@@ -1,7 +1,13 @@
-import { COATING_IDS, COVER_KINDS, PLAN_KINDS, type ComparisonRow } from '#model/comparison/cases.ts'
-import { verdictList } from '#model/comparison/verdict-list.ts'
-import { stop } from '#model/problem.ts'
-import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
+import { J_PER_KWH } from '#model/basis/hours'
+import {
+  COATING_IDS,
+  COVER_KINDS,
+  PLAN_KINDS,
+  type ComparisonRow,
+  verdictList,
+} from '#model/design/comparison'
+import { stop } from '#model/basis/words'
+import { LOAD_CUTS } from '#model/design/measures'
 import { answered, studies } from '../answered.ts'
 import { inventedClimates, inventedParts } from '../invented-parts.ts'
 import { note, type Cell } from '../output.ts'
@@ -25,8 +31,6 @@ function words<T extends string>(
     throw stop('bad-word', `--${name} ${word.trim()} is not known.`, `Use ${known.join(', ')}.`)
   })
 }
-
-const J_PER_KWH = 3.6e6
 
 export const compare: Command = {
   summary: 'climates × running plans × coatings × covers side by side, sized for the same target',

@@ -1,4 +1,4 @@
-import { stop } from '#model/problem.ts'
+import { stop } from '#model/basis/words'
 import type { Options } from '../options.ts'
 
 /**

@@ -1,4 +1,4 @@
-import { stop } from '#model/problem.ts'
+import { stop } from '#model/basis/words'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { stampsOf } from '../stamps.ts'

@@ -1,16 +1,16 @@
-import { said, stop } from '#model/problem.ts'
-import type { DesignAnswer } from '#model/scenario/design-answer.ts'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { J_PER_KWH } from '#model/basis/hours'
+import { said, stop } from '#model/basis/words'
+import type { DesignAnswer } from '#model/design/assembly'
+import type { UncertaintyResult } from '#model/design/sizing'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { note, type Cell } from '../output.ts'
 import { yearOf } from '../weather-source.ts'
-import { USUAL_DRAWS } from '#model/scenario/uncertain-inputs.ts'
+import { USUAL_DRAWS } from '#model/design/scenario'
 import type { Command } from './command.ts'
 
 const MOST_DRAWS = 4096
-const J_PER_KWH = 3.6e6
 
 function drawsOf(given: unknown): number {
   const draws = given === undefined ? USUAL_DRAWS : Number(given)

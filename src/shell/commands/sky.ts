@@ -1,4 +1,4 @@
-import type { SkyErrors, SkyJudgement } from '#model/sky/errors.ts'
+import type { SkyErrors, SkyJudgement } from '#model/outdoors/sky'
 import { answered, studies } from '../answered.ts'
 import { stampsOf } from '../stamps.ts'
 import { inventedClimates } from '../invented-parts.ts'

@@ -1,7 +1,7 @@
-import type { AboutArea } from '#model/sizing/about.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { AboutArea } from '#model/design/sizing'
+import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
-import { flowText } from '#model/units/wording-text.ts'
+import { flowText } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 export interface AnswerRow {

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { UnitSystem } from '#model/basis/units'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { LiveAnswer } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'

@@ -1,7 +1,5 @@
-import type { Agreement } from '#model/comparison/as-built-agreement.ts'
-import type { Fault } from '#model/comparison/as-built-hypotheses.ts'
-import type { Departure } from '#model/comparison/as-built-plant.ts'
-import { formatNumber } from '#model/units/format.ts'
+import type { Agreement, Fault, Departure } from '#model/handover/as-built'
+import { formatNumber } from '#model/basis/units'
 import { PERCENT } from '#ui/words/own-quantity.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 

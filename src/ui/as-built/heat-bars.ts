@@ -1,3 +1,4 @@
+import { HOUR_S } from '#model/basis/hours'
 import type { ChartConfiguration } from 'chart.js'
 import type { AsBuiltReport } from '#studies/check-as-built.ts'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
@@ -5,8 +6,6 @@ import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'
 import { dayLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
-
-const HOUR_S = 3600
 
 /** Heat given off in the judged hours of one calendar day of the log, J. */
 export interface HeatDay {

@@ -1,5 +1,4 @@
-import type { UnitSystem } from '#model/units/convert.ts'
-import { formatNumber } from '#model/units/format.ts'
+import { type UnitSystem, formatNumber } from '#model/basis/units'
 import { ownQuantity } from '#ui/words/own-quantity.ts'
 
 // Exact: US pound, ounce, gallon and fluid ounce (NIST SP 811, appendix B).

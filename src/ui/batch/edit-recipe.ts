@@ -1,4 +1,4 @@
-import type { CoatingRecipe, RecipeSolid } from '#model/coating/batch-recipe.ts'
+import type { CoatingRecipe, RecipeSolid } from '#model/panels/paint'
 
 type Liquid = CoatingRecipe['liquids'][number]
 

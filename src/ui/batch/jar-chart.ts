@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { BatchQuantities } from '#model/coating/batch.ts'
+import type { BatchQuantities } from '#model/panels/paint'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 

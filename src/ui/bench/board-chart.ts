@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { Light } from '#model/bench/reading.ts'
+import type { Light } from '#model/panels/readings'
 import type { BoardLine } from '#ui/bench/board-prediction.ts'
 import { LIGHT_WORDS } from '#ui/bench/reading-words.ts'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'

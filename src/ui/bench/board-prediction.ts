@@ -1,5 +1,4 @@
-import type { Cover, Light } from '#model/bench/reading.ts'
-import type { BoardPrediction } from '#model/bench/test-board.ts'
+import type { Cover, Light, BoardPrediction } from '#model/panels/readings'
 
 /** One line of the board: a coating under a cover, with what it would read in each light. */
 export interface BoardLine {

@@ -1,9 +1,4 @@
-import {
-  type BenchMoment,
-  type BenchReadings,
-  type BenchSample,
-  type SurfaceReading,
-} from '#model/bench/reading.ts'
+import type { BenchMoment, BenchReadings, BenchSample, SurfaceReading } from '#model/panels/readings'
 
 /** What a plain white wall paint is taken for until its owner knows better: handbook range. */
 const USUAL_REFERENCE = {

@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { Estimated, SampleEstimate } from '#model/bench/estimate.ts'
+import type { Estimated, SampleEstimate } from '#model/panels/readings'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 import { withInterval } from '#ui/bench/reading-words.ts'

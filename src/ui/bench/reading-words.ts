@@ -1,4 +1,4 @@
-import type { Cover, Light, Thermometer, WindClass } from '#model/bench/reading.ts'
+import type { Cover, Light, Thermometer, WindClass } from '#model/panels/readings'
 
 export const LIGHT_WORDS: Readonly<Record<Light, string>> = {
   sun: 'Full sun',

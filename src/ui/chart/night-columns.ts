@@ -1,4 +1,4 @@
-import { nightEdges, type NightEdges } from '#model/sun/nights.ts'
+import { nightEdges, type NightEdges } from '#model/outdoors/sun'
 import { dayLabel, monthLabel, wallClock, type Clock } from '#ui/words/calendar.ts'
 
 /** How the hours of a record lie in a picture of nights, noon to noon. */

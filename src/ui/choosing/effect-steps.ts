@@ -1,6 +1,5 @@
-import type { ChoiceField, NumberField, SwitchField } from '#model/scenario/field.ts'
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { ChoiceField, NumberField, SwitchField, Scenario } from '#model/design/scenario'
+import type { UnitSystem } from '#model/basis/units'
 import type { FieldRef } from '#ui/choosing/parts.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 

@@ -1,6 +1,5 @@
-import { describedRoom } from '#model/scenario/described-room.ts'
-import { FIELDS, type Scenario } from '#model/scenario/fields.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import { describedRoom, FIELDS, type Scenario } from '#model/design/scenario'
+import type { UnitSystem } from '#model/basis/units'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** What a folded part of the description holds, in a few words. */

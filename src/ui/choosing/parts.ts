@@ -1,4 +1,4 @@
-import { FIELDS, type GroupName, type Scenario } from '#model/scenario/fields.ts'
+import { FIELDS, type GroupName, type Scenario } from '#model/design/scenario'
 
 /** `group.field`, the name of a field everywhere outside the scenario object. */
 export type FieldRef = {

@@ -1,6 +1,12 @@
-import { COATING_IDS, COVER_KINDS, PLAN_KINDS } from '#model/comparison/cases.ts'
-import { coatingName, coverName, planName } from '#model/comparison/row-names.ts'
-import { LOAD_CUTS } from '#model/scenario/load-cuts.ts'
+import {
+  COATING_IDS,
+  COVER_KINDS,
+  PLAN_KINDS,
+  coatingName,
+  coverName,
+  planName,
+} from '#model/design/comparison'
+import { LOAD_CUTS } from '#model/design/measures'
 import { OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
 import type { Ticked } from '#live/compare-run.svelte.ts'
 import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'

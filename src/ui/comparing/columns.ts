@@ -1,6 +1,5 @@
-import type { ComparisonRow } from '#model/comparison/cases.ts'
-import type { WordColumn } from '#model/comparison/row-names.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { ComparisonRow, WordColumn } from '#model/design/comparison'
+import type { UnitSystem } from '#model/basis/units'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** A column of numbers in the table of the comparison. */

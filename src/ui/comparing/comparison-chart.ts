@@ -1,8 +1,7 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { ComparisonRow } from '#model/comparison/cases.ts'
+import { type ComparisonRow, rowName, type WordColumn } from '#model/design/comparison'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { Ink } from '#ui/chart/ink.ts'
-import { rowName, type WordColumn } from '#model/comparison/row-names.ts'
 import type { NumberColumn } from '#ui/comparing/columns.ts'
 
 /** Columns that are drawn in pairs: with panels filled, without them as an outline. */

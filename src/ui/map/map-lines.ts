@@ -1,5 +1,5 @@
-import { contourLines, type ContourLine, type GridPoint } from '#model/sizing/contours.ts'
-import { reached, type DesignMap } from '#model/sizing/design-map.ts'
+import { contourLines, type ContourLine, type GridPoint } from '#model/basis/numbers'
+import { reached, type DesignMap } from '#model/design/sizing'
 
 /** Lines of equal value over the marks that are known already, in steps of the whole map. */
 export function linesOn(map: DesignMap, values: Float64Array, level: number): ContourLine[] {

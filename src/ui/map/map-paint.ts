@@ -1,4 +1,4 @@
-import { reached, type DesignMap } from '#model/sizing/design-map.ts'
+import { reached, type DesignMap } from '#model/design/sizing'
 
 /** Light to dark by rising value, so that it reads in black and white; a step is as wide as a fifteenth. */
 const LIGHT = [247, 245, 252]

@@ -1,7 +1,7 @@
-import type { Scenario } from '#model/scenario/fields.ts'
-import { designCost } from '#model/sizing/cost.ts'
-import { candidateAt, type DesignMap } from '#model/sizing/design-map.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { Scenario } from '#model/design/scenario'
+import { designCost } from '#model/design/cost'
+import { candidateAt, type DesignMap } from '#model/design/sizing'
+import type { UnitSystem } from '#model/basis/units'
 import type { Input } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 

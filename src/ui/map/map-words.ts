@@ -1,7 +1,6 @@
-import type { Scenario } from '#model/scenario/fields.ts'
-import type { DesignMap } from '#model/sizing/design-map.ts'
-import type { MapKind } from '#model/sizing/map-axes.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { Scenario } from '#model/design/scenario'
+import type { DesignMap, MapKind } from '#model/design/sizing'
+import type { UnitSystem } from '#model/basis/units'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { shownQuantity, type ShownQuantity } from '#ui/words/quantity.ts'
 

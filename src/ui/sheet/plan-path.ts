@@ -1,4 +1,4 @@
-import type { LayoutDrawing, Point } from '#model/sheet/layout-drawing.ts'
+import type { LayoutDrawing, Point } from '#model/handover/sheet'
 
 /** `M0 1L2 3` in metres. */
 export function pathOf(points: readonly Point[]): string {

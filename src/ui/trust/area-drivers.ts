@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { UncertaintyResult } from '#model/sizing/result.ts'
+import type { UncertaintyResult } from '#model/design/sizing'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'

@@ -1,9 +1,15 @@
-import { relativeHumidity_frac } from '#model/air/moist-air.ts'
-import { BLACK, coolingPotential_Wm2, nightHours, type Emitter } from '#model/sky/cooling-potential.ts'
-import type { SkyHours, SkyOptions } from '#model/sky/hours.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { sunHours } from '#model/sun/position.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { relativeHumidity_frac } from '#model/outdoors/air'
+import {
+  BLACK,
+  coolingPotential_Wm2,
+  nightHours,
+  type Emitter,
+  type SkyHours,
+  type SkyOptions,
+  skyHours,
+} from '#model/outdoors/sky'
+import { sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Everything the charts of one climate are drawn from, worked out once a record. */
 export interface ClimateSeries {

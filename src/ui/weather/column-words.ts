@@ -1,7 +1,15 @@
-import { QUANTITIES, tellsTime, type Quantity, type Unit } from '#model/weather/column/quantity.ts'
-import type { ColumnGuess, ColumnMapping, Stamp } from '#model/weather/mapping.ts'
-import { previewRows, type PreviewColumn } from '#model/weather/preview.ts'
-import type { TableMapping } from '#model/weather/mapping.ts'
+import {
+  QUANTITIES,
+  tellsTime,
+  type Quantity,
+  type Unit,
+  type ColumnGuess,
+  type ColumnMapping,
+  type Stamp,
+  previewRows,
+  type PreviewColumn,
+  type TableMapping,
+} from '#model/outdoors/intake'
 
 /** Units of a mapping as people write them. */
 const UNIT_WORDS: Partial<Record<Unit, string>> = {

@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import { STEFAN_BOLTZMANN } from '#model/air/blackbody.ts'
+import { STEFAN_BOLTZMANN } from '#model/outdoors/air'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'

@@ -1,6 +1,6 @@
 import type { ClimateSeries } from '#ui/weather/climate-series.ts'
 import { shownQuantity, type ShownQuantity } from '#ui/words/quantity.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { UnitSystem } from '#model/basis/units'
 
 type Colour = readonly [number, number, number]
 

@@ -1,4 +1,4 @@
-import { meansByMonth, meansByMonthAndHour } from '#model/climate/by-month-and-hour.ts'
+import { meansByMonth, meansByMonthAndHour } from '#model/basis/hours'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { ClimateSeries } from '#ui/weather/climate-series.ts'
 import { clockLabel, monthLabel } from '#ui/words/calendar.ts'

@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { NoonProfile } from '#model/weather/time/noon-profile.ts'
+import type { NoonProfile } from '#model/outdoors/intake'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'

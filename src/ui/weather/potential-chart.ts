@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import { meansByMonth } from '#model/climate/by-month-and-hour.ts'
+import { meansByMonth } from '#model/basis/hours'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'

@@ -1,5 +1,4 @@
-import { QUANTITIES, type Quantity } from '#model/weather/column/quantity.ts'
-import type { Gap } from '#model/weather/quality/report.ts'
+import { QUANTITIES, type Quantity, type Gap } from '#model/outdoors/intake'
 
 /** All gaps of one quantity that were filled in one way. */
 export interface GapGroup {

@@ -1,4 +1,4 @@
-import type { WeatherColumn } from '#model/weather/record.ts'
+import type { WeatherColumn } from '#model/outdoors/weather'
 
 /** Names of the record's columns for people. */
 export const COLUMN_WORDS: Readonly<Record<WeatherColumn | 'skyLongwave_Wm2', string>> = {

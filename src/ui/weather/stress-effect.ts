@@ -1,5 +1,5 @@
-import { hottestWeekStart_h } from '#model/scenario/months.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import { hottestWeekStart_h } from '#model/design/assembly'
+import type { UnitSystem } from '#model/basis/units'
 import type { ClimateSeries } from '#ui/weather/climate-series.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 

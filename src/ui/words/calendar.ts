@@ -1,7 +1,6 @@
+import { HOUR_MS } from '#model/basis/hours'
 import { format } from 'date-fns'
-import type { WeatherRecord } from '#model/weather/record.ts'
-
-const HOUR_MS = 3_600_000
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** What a record knows of its hours. */
 export type Clock = Pick<WeatherRecord, 'start_utcMs' | 'site'>

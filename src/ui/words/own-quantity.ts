@@ -1,4 +1,4 @@
-import { formatNumber } from '#model/units/format.ts'
+import { formatNumber } from '#model/basis/units'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 
 /**

@@ -1,6 +1,13 @@
-import { displayUnit, fromDisplay, toDisplay, type UnitSystem } from '#model/units/convert.ts'
-import { formatFixed, formatNumber, formatQuantity } from '#model/units/format.ts'
-import type { Unit } from '#model/units/suffix.ts'
+import {
+  displayUnit,
+  fromDisplay,
+  toDisplay,
+  type UnitSystem,
+  formatFixed,
+  formatNumber,
+  formatQuantity,
+  type Unit,
+} from '#model/basis/units'
 
 /** How one quantity is shown and typed on the page, in the chosen unit system. */
 export interface ShownQuantity {

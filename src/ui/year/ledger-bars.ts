@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
-import type { Ledger } from '#model/year/result.ts'
+import type { Ledger } from '#model/building/year'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'

@@ -1,5 +1,5 @@
-import type { UncertaintyResult } from '#model/sizing/result.ts'
-import type { UnitSystem } from '#model/units/convert.ts'
+import type { UncertaintyResult } from '#model/design/sizing'
+import type { UnitSystem } from '#model/basis/units'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { LiveAnswer } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'

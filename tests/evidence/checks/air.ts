@@ -1,7 +1,9 @@
 import psychrolib from 'psychrolib'
-import { windowFraction } from '#model/air/blackbody.ts'
-import { airConductivity_WmK, airDensity_kgm3, airViscosity_Pas } from '#model/air/air-properties.ts'
+import { windowFraction } from '#inside/model/outdoors/air/blackbody.ts'
 import {
+  airConductivity_WmK,
+  airDensity_kgm3,
+  airViscosity_Pas,
   dewPoint_C,
   dewPointFromHumidity_C,
   evaporationHeat_Jkg,
@@ -9,10 +11,10 @@ import {
   relativeHumidity_frac,
   saturationPressure_Pa,
   standardPressure_Pa,
-} from '#model/air/moist-air.ts'
+} from '#model/outdoors/air'
 import type { Check } from '../check.ts'
 import { planckShare } from '../models/planck.ts'
-import { faceSaturation_Pa } from '../../stages/panel/face-saturation.ts'
+import { faceSaturation_Pa } from '../../rooms/panels/plate/face-saturation.ts'
 
 psychrolib.SetUnitSystem(psychrolib.SI)
 const satVapPres = (t: number) => psychrolib.GetSatVapPres(t)

@@ -1,4 +1,5 @@
-import { ASHRAE_WIDTHS, adaptiveComfort_C, EN_CATEGORIES, runningMeanOutdoor_C } from '#model/room/comfort.ts'
+import { ASHRAE_WIDTHS, adaptiveComfort_C, EN_CATEGORIES } from '#inside/model/design/target/comfort.ts'
+import { runningMeanOutdoor_C } from '#model/outdoors/weather'
 import type { Check } from '../check.ts'
 import { sampleClimate } from '../data/sample.ts'
 

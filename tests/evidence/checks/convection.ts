@@ -1,13 +1,13 @@
-import { airConductivity_WmK, rayleighGroup } from '#model/air/air-properties.ts'
 import {
-  blendedConvection_Wm2K,
+  airConductivity_WmK,
+  rayleighGroup,
   forcedConvection_Wm2K,
-  freeConvection_Wm2K,
   freeFactors,
   gapTilt,
   hollandsNusselt,
-} from '#model/air/convection.ts'
-import { windFactor_frac } from '#model/air/wind.ts'
+  windFactor_frac,
+} from '#model/outdoors/air'
+import { blendedConvection_Wm2K, freeConvection_Wm2K } from '#inside/model/outdoors/air/convection.ts'
 import type { Check } from '../check.ts'
 
 const convection = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Convection and gaps', ...rest })

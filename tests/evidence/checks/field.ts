@@ -1,5 +1,5 @@
-import { removalFactor } from '#model/loop/plate.ts'
-import { equilibriumTemperature_C } from '#model/panel/balance.ts'
+import { removalFactor } from '#inside/model/panels/loop/plate.ts'
+import { equilibriumTemperature_C } from '#inside/model/panels/plate/balance.ts'
 import type { Check } from '../check.ts'
 import {
   board,

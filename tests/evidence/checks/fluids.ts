@@ -1,4 +1,4 @@
-import { fluidProperties } from '#model/loop/fluid.ts'
+import { fluidProperties } from '#model/panels/loop'
 import type { Check } from '../check.ts'
 
 const fluid = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Loop and fluids', ...rest })

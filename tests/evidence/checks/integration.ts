@@ -1,8 +1,8 @@
-import { Spine } from '#model/answer.ts'
-import { designOf } from '#model/scenario/design.ts'
-import { defaultScenario } from '#model/scenario/schema.ts'
-import { simulateYear } from '#model/year/simulate.ts'
-import { besideOdex } from '../../stages/year/odex-course.ts'
+import { Spine } from '#studies/stages.ts'
+import { designOf } from '#model/design/assembly'
+import { defaultScenario } from '#model/design/scenario'
+import { simulateYear } from '#model/building/year'
+import { besideOdex } from '../../rooms/building/year/odex-course.ts'
 import { once, type Check } from '../check.ts'
 import { JULY, sampleClimate } from '../data/sample.ts'
 

@@ -1,13 +1,13 @@
-import { fluidProperties } from '#model/loop/fluid.ts'
-import { frictionFactor, pressureGradient_Pam } from '#model/loop/friction.ts'
-import { pipeGain_WmK } from '#model/loop/pipes.ts'
+import { fluidProperties } from '#model/panels/loop'
+import { frictionFactor, pressureGradient_Pam } from '#inside/model/panels/loop/friction.ts'
+import { pipeGain_WmK } from '#inside/model/panels/loop/pipes.ts'
 import {
   efficiencyFactor,
   finEfficiency,
   flowFactor,
   removalFactor,
   tubeFilm_Wm2K,
-} from '#model/loop/plate.ts'
+} from '#inside/model/panels/loop/plate.ts'
 import type { Check } from '../check.ts'
 import { colebrook } from '../models/colebrook.ts'
 

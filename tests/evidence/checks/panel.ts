@@ -1,10 +1,8 @@
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { LEWIS_FACTOR } from '#model/air/air-properties.ts'
-import { evaporationHeat_Jkg } from '#model/air/moist-air.ts'
-import { restingPlate_C } from '#model/bench/resting-plate.ts'
-import { sphereMultiplier, substitutionCorrected } from '#model/coating/light-box.ts'
-import { panelBalance } from '#model/panel/balance.ts'
-import { massTransfer, type PanelHour } from '#model/panel/hour-inputs.ts'
+import { blackbody_Wm2, LEWIS_FACTOR, evaporationHeat_Jkg } from '#model/outdoors/air'
+import { restingPlate_C } from '#inside/model/panels/readings/resting-plate.ts'
+import { sphereMultiplier, substitutionCorrected } from '#inside/model/panels/readings/light-box.ts'
+import { panelBalance, type PanelHour } from '#model/panels/plate'
+import { massTransfer } from '#inside/model/panels/plate/hour-inputs.ts'
 import type { Check } from '../check.ts'
 import {
   board,

@@ -1,7 +1,7 @@
 import { Body, Equator, Horizon, Observer, SearchRiseSet } from 'astronomy-engine'
 import { getSpa } from 'nrel-spa'
-import { incidenceCosine } from '#model/sun/plane.ts'
-import { sunAt } from '#model/sun/position.ts'
+import { incidenceCosine } from '#inside/model/outdoors/sun/plane.ts'
+import { sunAt } from '#model/outdoors/sun'
 import { once, type Check } from '../check.ts'
 
 const sun = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Sun', ...rest })

@@ -1,7 +1,7 @@
-import { airMass, haurwitzGlobal_Wm2, ineichenPerez } from '#model/sun/clear-sky.ts'
-import { planeIrradiance } from '#model/sun/plane.ts'
-import { extraterrestrial_Wm2, sunAt, sunHours } from '#model/sun/position.ts'
-import { erbsDiffuse_frac } from '#model/sun/split.ts'
+import { airMass, haurwitzGlobal_Wm2 } from '#inside/model/outdoors/sun/clear-sky.ts'
+import { ineichenPerez, planeIrradiance, sunAt, sunHours } from '#model/outdoors/sun'
+import { extraterrestrial_Wm2 } from '#inside/model/outdoors/sun/position.ts'
+import { erbsDiffuse_frac } from '#inside/model/outdoors/sun/split.ts'
 import type { Check } from '../check.ts'
 import { solarTime } from './sun.ts'
 

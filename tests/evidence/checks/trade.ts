@@ -1,4 +1,4 @@
-import { FIELDS } from '#model/scenario/fields.ts'
+import { FIELDS } from '#model/design/scenario'
 import type { Check } from '../check.ts'
 import { board, coating, overAir_K, type Moment } from '../models/plate-case.ts'
 

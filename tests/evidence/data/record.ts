@@ -1,12 +1,11 @@
 /** A weather record from measured hours: dew point and cloud are worked out by the project's own derivations. */
-import { sunHours } from '#model/sun/position.ts'
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { clearByLongwave } from '#model/sky/clear-by-longwave.ts'
-import type { SkyOptions } from '#model/sky/hours.ts'
-import { skyHours } from '#model/sky/longwave.ts'
-import { deriveCloud } from '#model/weather/derive/cloud.ts'
-import { deriveDewPoint } from '#model/weather/derive/humidity.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { sunHours } from '#model/outdoors/sun'
+import { blackbody_Wm2 } from '#model/outdoors/air'
+import { clearByLongwave } from '#inside/model/outdoors/sky/clear-by-longwave.ts'
+import { type SkyOptions, skyHours } from '#model/outdoors/sky'
+import { deriveCloud } from '#inside/model/outdoors/intake/derive/cloud.ts'
+import { deriveDewPoint } from '#inside/model/outdoors/intake/derive/humidity.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { MeasuredHours } from './measured.ts'
 
 export interface SkyErrors {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { readSampleCsv } from '#model/climate/sample-format.ts'
-import type { WeatherRecord } from '#model/weather/record.ts'
+import { readSampleCsv } from '#model/outdoors/climate'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** One of the invented climates that ship with the project. */
 export function sampleClimate(id: string): WeatherRecord {

@@ -1,14 +1,10 @@
 /** Plain weather and boards for panel checks: one hour at a time, sky by the project's own default formula. */
-import { blackbody_Wm2, WINDOW_EMISSION } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { valueAt } from '#model/air/polynomial.ts'
-import type { CoatingOptics, FilmOptics } from '#model/coating/optics.ts'
-import { panelBalance } from '#model/panel/balance.ts'
-import type { PanelHour } from '#model/panel/hour-inputs.ts'
-import { panelSetting, type PanelSetting } from '#model/panel/setting.ts'
-import { restingPlate_C } from '#model/bench/resting-plate.ts'
-import { matsunobuCoimbra2024 } from '#model/sky/clear.ts'
-import { windowPart_Wm2 } from '#model/sky/bands.ts'
+import { blackbody_Wm2, WINDOW_EMISSION, vapourPressure_Pa } from '#model/outdoors/air'
+import { valueAt } from '#model/basis/numbers'
+import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
+import { panelBalance, type PanelHour, panelSetting, type PanelSetting } from '#model/panels/plate'
+import { restingPlate_C } from '#inside/model/panels/readings/resting-plate.ts'
+import { matsunobuCoimbra2024, windowPart_Wm2 } from '#model/outdoors/sky'
 
 /** Stated weather of one moment. */
 export interface Moment {

@@ -2,7 +2,7 @@
  * clear-sky formula are chosen by leaving out the place that judges. Reach: 18 W/m² over the places, bias within 5 at
  * each, spread of nights at least 0.8 of the measured. */
 import { describe, expect, test } from 'vitest'
-import { FIELDS } from '#model/scenario/fields.ts'
+import { FIELDS } from '#model/design/scenario'
 import { candidates, leaveOneOut } from './choice.ts'
 import { SKY_SITES_ARE_THERE } from './sites.ts'
 

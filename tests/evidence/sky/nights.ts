@@ -1,10 +1,10 @@
-import { blackbody_Wm2 } from '#model/air/blackbody.ts'
-import { vapourPressure_Pa } from '#model/air/moist-air.ts'
-import { matsunobuCoimbra2024, prata1996 } from '#model/sky/clear.ts'
-import { cloudyCrawfordDuchon } from '#model/sky/cloud.ts'
-import { clearSkyIndex_frac } from '#model/sun/clear-sky.ts'
-import { carryOverNight, CLOUD_SUN_DEG, type NightRule } from '#model/weather/derive/cloud.ts'
-import { hiddenSun } from '#model/weather/derive/hidden-sun.ts'
+import { blackbody_Wm2, vapourPressure_Pa } from '#model/outdoors/air'
+import { matsunobuCoimbra2024 } from '#model/outdoors/sky'
+import { prata1996 } from '#inside/model/outdoors/sky/clear.ts'
+import { cloudyCrawfordDuchon } from '#inside/model/outdoors/sky/cloud.ts'
+import { clearSkyIndex_frac } from '#model/outdoors/sun'
+import { carryOverNight, CLOUD_SUN_DEG, type NightRule } from '#inside/model/outdoors/intake/derive/cloud.ts'
+import { hiddenSun } from '#inside/model/outdoors/intake/derive/hidden-sun.ts'
 import type { SkySite } from './sites.ts'
 
 /** Sun at least this far down is night, degrees: sunset to the eye. */

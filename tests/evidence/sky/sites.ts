@@ -1,8 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { dewPointFromHumidity_C } from '#model/air/moist-air.ts'
-import type { SunHours } from '#model/sun/hours.ts'
-import { sunHours } from '#model/sun/position.ts'
+import { dewPointFromHumidity_C } from '#model/outdoors/air'
+import { type SunHours, sunHours } from '#model/outdoors/sun'
 
 const FOLDER = fileURLToPath(new URL('../../../../shared/data/sky/', import.meta.url))
 const HOUR_MS = 3_600_000

@@ -1,0 +1,26 @@
+export { type Complex, ONE, minus, over, plus, scaled, size, times } from './complex.ts'
+export { type ContourLine, type GridPoint, contourLines } from './contours.ts'
+export { latinHypercube, rankCorrelation, seededUniform } from './latin-hypercube.ts'
+export { LinearSystem } from './linear-system.ts'
+export {
+  type Polynomial5,
+  interpolatingPolynomial,
+  polynomial,
+  slopeAt,
+  valueAt,
+  weightedSum,
+} from './polynomial.ts'
+export { type RandomSource, gaussian, persistentSeries, seededRandom } from './random.ts'
+export { studentHalfWidth } from './student.ts'
+export { eigenSymmetric } from './symmetric.ts'
+export { solveTridiagonal } from './tridiagonal.ts'
+export {
+  type ErrorBlock,
+  type FitParameter,
+  type FitProblem,
+  type FitResult,
+  expectedCovariance,
+  stepAbout,
+  weightedFit,
+} from './weighted-fit.ts'
+export { choleskyFactor, whitenedBy } from './whitening.ts'

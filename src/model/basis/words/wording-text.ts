@@ -1,0 +1,82 @@
+import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
+import type { Figure, Told } from './wording.ts'
+
+/** Metre of water at 4 °C, what heads are told in, Pa: NIST SP 811, appendix B.8. */
+const METRE_WATER_Pa = 9806.65
+/** Pound-force on a square foot, Pa: NIST SP 811, appendix B.8. */
+const POUND_FOOT2_Pa = 47.88026
+const LITRES_m3 = 1000
+/** International foot, m. */
+const FOOT_m = 0.3048
+/** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
+const INCH_WATER_Pa = 249.082
+
+/** A number with its unit, held together by a no-break space. */
+export function figureText(figure: Figure, system: UnitSystem): string {
+  return bareText(figure, system).replaceAll(' ', '\u00a0')
+}
+
+function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem): string {
+  switch (unit) {
+    case 'liquidFlow':
+      return flowText(value, 'water', system)
+    case 'airFlow':
+      return flowText(value, 'air', system)
+    case 'head':
+      return headText(value, digits, system)
+    case 'content':
+      return system === 'us'
+        ? formatQuantity(value, 'm3', system, { digits })
+        : `${formatNumber(value * LITRES_m3, digits)} L`
+    case 'load':
+      return system === 'us'
+        ? `${formatNumber(value / POUND_FOOT2_Pa, digits)} lb/ft²`
+        : `${formatNumber(value, digits)} Pa`
+    case 'fanPressure':
+      return system === 'us'
+        ? `${formatNumber(value / INCH_WATER_Pa, digits)} in water`
+        : `${formatNumber(value, digits)} Pa`
+    case 'flowSpeed':
+      return system === 'us'
+        ? `${formatNumber(value / FOOT_m, digits)} ft/s`
+        : `${formatNumber(value, digits)} m/s`
+    default:
+      return formatQuantity(value, unit, system, { digits, largest })
+  }
+}
+
+/** Less than this is not told as a column of water, Pa. */
+const NO_COLUMN_Pa = 100
+
+/** `1870 Pa (0.19 m)`: the pressure, and the column of water that pump curves are drawn in. */
+function headText(pressure_Pa: number, digits: number, system: UnitSystem): string {
+  const head_m = pressure_Pa / METRE_WATER_Pa
+  const column = formatQuantity(head_m, 'm', system, { digits: 2 })
+  if (system === 'si' && pressure_Pa < NO_COLUMN_Pa) return `${formatNumber(pressure_Pa, digits)} Pa`
+  return system === 'us' ? `${column} water` : `${formatNumber(pressure_Pa, digits)} Pa (${column})`
+}
+
+/** A wording as text in the reader's units. */
+export function wordingText(wording: Told, system: UnitSystem): string {
+  if (typeof wording === 'string') return wording
+  return wording.map((part) => (typeof part === 'string' ? part : figureText(part, system))).join('')
+}
+
+const LITRES_MIN = 60_000
+const GALLONS_MIN = 15_850.323
+const CUBIC_METRES_HOUR = 3600
+const CUBIC_FEET_MIN = 2118.88
+
+/** A volume flow in the unit a pump or fan is bought by; `flow_m3s` in m³/s. */
+export function flowText(flow_m3s: number, fluid: string, system: UnitSystem): string {
+  const air = fluid === 'air'
+  const [factor, symbol] =
+    system === 'us'
+      ? air
+        ? [CUBIC_FEET_MIN, 'ft³/min']
+        : [GALLONS_MIN, 'gal/min']
+      : air
+        ? [CUBIC_METRES_HOUR, 'm³/h']
+        : [LITRES_MIN, 'L/min']
+  return `${Number((flow_m3s * factor).toPrecision(2))} ${symbol}`
+}

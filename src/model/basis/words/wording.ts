@@ -1,0 +1,64 @@
+import type { Unit } from '#model/basis/units'
+
+/**
+ * Units beyond the suffixes of `units/suffix.ts`, for what is bought or told by a unit of its own: volume flow (value
+ * in m³/s) of a liquid or of air, the head of a pump or fan (value in Pa), what small vessels and pipes hold (value in
+ * m³), the load of wind on an area (value in Pa), and speed in a tube or duct (value in m/s).
+ */
+export const TRADE_UNITS = [
+  'liquidFlow',
+  'airFlow',
+  'head',
+  'fanPressure',
+  'content',
+  'load',
+  'flowSpeed',
+] as const
+export type TradeUnit = (typeof TRADE_UNITS)[number]
+
+/** A number in a text, unrounded, SI; whoever shows it rounds it and turns it into the reader's units. */
+export interface Figure {
+  readonly value: number
+  readonly unit: Unit | TradeUnit
+  /** Significant digits (temperatures have a fixed place and ignore it). */
+  readonly digits: number
+  /** Largest value such a quantity takes, SI: short lengths are shown in mm or inches. */
+  readonly largest: number
+}
+
+/** A line of text with its numbers kept as numbers. */
+export type Wording = readonly (string | Figure)[]
+
+/** A text with or without numbers in it. */
+export type Told = Wording | string
+
+/** `figure(0.96, 'm3')`. Short lengths: `short(0.02)`. */
+export function figure(value: number, unit: Figure['unit'], digits = 3): Figure {
+  return { value, unit, digits, largest: Infinity }
+}
+
+/** A length under half a metre, shown in mm or inches; `length_m` in m. */
+export function short(length_m: number, digits = 3): Figure {
+  return { value: length_m, unit: 'm', digits, largest: 0.5 }
+}
+
+/** Whole things. */
+export function count(value: number): Figure {
+  return { value, unit: 'count', digits: 6, largest: Infinity }
+}
+
+/** Template tag: words`Hold ${figure(0.96, 'm3')} of water`. Wordings and texts may be put in as they are. */
+export function words(
+  texts: TemplateStringsArray,
+  ...values: readonly (Figure | Wording | string)[]
+): Wording {
+  const parts: (string | Figure)[] = []
+  texts.forEach((text, i) => {
+    if (text !== '') parts.push(text)
+    const value = values[i]
+    if (value === undefined) return
+    if (Array.isArray(value)) parts.push(...(value as Wording))
+    else parts.push(value as string | Figure)
+  })
+  return parts
+}

@@ -1,0 +1,58 @@
+import { stop, figure, words } from '#model/basis/words'
+import type { RoomSpec } from './spec.ts'
+
+/** One outside wall. */
+export interface Facade {
+  readonly name: 'front' | 'right' | 'back' | 'left'
+  /** The way it faces, degrees clockwise from north, 0 ≤ a < 360. */
+  readonly azimuth_deg: number
+  readonly window_m2: number
+  /** Wall without its window, m². */
+  readonly opaque_m2: number
+}
+
+/** A box: four facades, a flat roof as large as the floor. */
+export interface RoomGeometry {
+  readonly floor_m2: number
+  readonly volume_m3: number
+  readonly perimeter_m: number
+  readonly roof_m2: number
+  /** Front, right, back, left. */
+  readonly facades: readonly Facade[]
+  readonly window_m2: number
+  readonly opaqueWall_m2: number
+}
+
+/**
+ * Areas of the room. Right and left as seen from outside, facing the front. Throws a Problem when a window is larger
+ * than the wall it sits in.
+ */
+export function roomGeometry(spec: RoomSpec): RoomGeometry {
+  const facades = [
+    facade('front', spec.azimuth_deg, spec.length_m * spec.height_m, spec.windowFront_m2),
+    facade('right', spec.azimuth_deg - 90, spec.width_m * spec.height_m, spec.windowRight_m2),
+    facade('back', spec.azimuth_deg + 180, spec.length_m * spec.height_m, spec.windowBack_m2),
+    facade('left', spec.azimuth_deg + 90, spec.width_m * spec.height_m, spec.windowLeft_m2),
+  ]
+  const floor_m2 = spec.length_m * spec.width_m
+  return {
+    floor_m2,
+    volume_m3: floor_m2 * spec.height_m,
+    perimeter_m: 2 * (spec.length_m + spec.width_m),
+    roof_m2: floor_m2,
+    facades,
+    window_m2: facades.reduce((sum, each) => sum + each.window_m2, 0),
+    opaqueWall_m2: facades.reduce((sum, each) => sum + each.opaque_m2, 0),
+  }
+}
+
+function facade(name: Facade['name'], azimuth_deg: number, wall_m2: number, window_m2: number): Facade {
+  if (window_m2 > wall_m2)
+    throw stop(
+      'window-larger-than-wall',
+      words`The ${name} window has ${figure(window_m2, 'm2', 4)}, but its wall only ${figure(wall_m2, 'm2', 4)}.`,
+      'Make the window smaller or the room larger.',
+      { field: `room.window${name[0]!.toUpperCase()}${name.slice(1)}_m2` },
+    )
+  return { name, azimuth_deg: ((azimuth_deg % 360) + 360) % 360, window_m2, opaque_m2: wall_m2 - window_m2 }
+}

@@ -1,0 +1,16 @@
+export { CONVECTION_INSIDE_Wm2K, FILM_INSIDE_Wm2K, RADIATION_INSIDE_Wm2K } from './films.ts'
+export { CONVECTIVE_GAINS_frac } from './gains.ts'
+export { endOverMean } from './mean-step.ts'
+export { roomNetwork, withRows } from './network.ts'
+export {
+  ACROSS_WK,
+  AIR_WK,
+  BACK_WK,
+  RADIANT_WK,
+  TO_AIR_W,
+  TO_RADIANT_W,
+  absorbed_Wm2,
+  addFaces,
+  groupAt,
+} from './rows.ts'
+export type { GroupStep, OutsideHours, RoomNetwork, RoomParts, RoomRows, RoomSpec } from './spec.ts'

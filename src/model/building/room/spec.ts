@@ -1,0 +1,152 @@
+import type { Construction, Modes } from '#model/building/construction'
+import type { WIND_TERRAINS } from '#model/outdoors/air'
+
+/** One outside wall direction's glass and opaque wall follow the building's azimuth. */
+export interface RoomSpec {
+  /** Floor plan, m: `length_m` runs along the facade that faces `azimuth_deg`. */
+  readonly length_m: number
+  readonly width_m: number
+  readonly height_m: number
+  /** The way the long front faces, degrees clockwise from north. */
+  readonly azimuth_deg: number
+  /** What the wind crosses before it reaches walls and roof. */
+  readonly terrain: keyof typeof WIND_TERRAINS
+  /** Layers from the inside out. */
+  readonly roof: Construction
+  readonly wall: Construction
+  readonly roofReflectance_frac: number
+  readonly roofEmittance_frac: number
+  readonly wallReflectance_frac: number
+  /** Window area on the front, right, back and left facade, m². */
+  readonly windowFront_m2: number
+  readonly windowRight_m2: number
+  readonly windowBack_m2: number
+  readonly windowLeft_m2: number
+  readonly windowU_Wm2K: number
+  /** Solar heat gain coefficient at normal incidence, 0…1. */
+  readonly windowGain_frac: number
+  /** Share of the sunlight that shading lets through, 0…1. */
+  readonly shading_frac: number
+  /** Air changes per hour with everything shut, at rest. */
+  readonly airChange_1h: number
+  /** Extra air changes per hour per m/s of wind at the eaves. */
+  readonly airChangeWind_1hms: number
+  /** Air changes per hour when the windows are opened at night (the baseline, or with the panels). */
+  readonly nightAirChange_1h: number
+  /** Open windows at night as well? */
+  readonly nightVent: boolean
+  /** Internal gains, W, 24 values, hour 0 first. */
+  readonly gains_W: readonly number[]
+  /** Moisture given off inside, kg/h (people, plants, drying): for the indoor dew point. */
+  readonly moisture_kgh: number
+  /** Heat capacity of air, furniture and goods, J/K per m² of floor. */
+  readonly contents_Jm2K: number
+  readonly slabThickness_m: number
+  readonly slabConductivity_WmK: number
+  readonly slabDensity_kgm3: number
+  readonly slabSpecificHeat_JkgK: number
+  /** Resistance of insulation under the slab, m²K/W. */
+  readonly slabInsulation_m2KW: number
+  readonly groundConductivity_WmK: number
+  /** Pipes half way down the slab, through which a plant may cool it. */
+  readonly pipesInSlab: boolean
+}
+
+/** What lies outside a group of faces each hour: its temperature, °C, and the film to it, W/m²K. */
+export interface OutsideHours {
+  readonly temp_C: Float64Array
+  readonly film_Wm2K: Float64Array
+}
+
+/** Faces of one construction: merged, for four walls of the same layers behave as one. */
+export interface FaceGroup {
+  readonly name: 'wall' | 'roof' | 'floor' | 'contents'
+  readonly area_m2: number
+  readonly modes: Modes
+  /** Null where no heat passes the far side. */
+  readonly outside: OutsideHours | null
+  /** Share of the sunlight let in that these faces keep. */
+  readonly sunShare: number
+  /** Share of all inner faces, windows among them: what radiant gains go by. */
+  readonly areaShare: number
+}
+
+/** Panes: no mass. */
+export interface WindowGroup {
+  readonly area_m2: number
+  /** Without films, m²K/W. */
+  readonly resistance_m2KW: number
+  readonly outside: OutsideHours
+  /** Share of the sunlight let in that goes out again. */
+  readonly sunShare: number
+  readonly areaShare: number
+}
+
+/**
+ * The room as a thermal network: air and mean radiant temperature, to which every group of faces is tied by its own
+ * convection and longwave; each group reduced to a few modes. All drives hold over the hour. T in °C.
+ */
+export interface RoomParts {
+  readonly hours: number
+  readonly floor_m2: number
+  readonly volume_m3: number
+  readonly airCapacity_JK: number
+  /** Walls, roof, floor, contents; those of no area are left out. */
+  readonly groups: readonly FaceGroup[]
+  readonly windows: WindowGroup | null
+  /** Air change while shut, W/K, per hour. */
+  readonly ventilation_WK: Float64Array
+  readonly outdoor_C: Float64Array
+  /** Sunlight let in by all windows, and internal gains, W, per hour. */
+  readonly sun_W: Float64Array
+  readonly gains_W: Float64Array
+  /** Air-to-outdoor conductance added while the windows are open at night, W/K. */
+  readonly nightVent_WK: number
+  /** 1 in the hours of the night. */
+  readonly night: Uint8Array
+  /** Indoor dew point, °C, from outdoor air, air change and moisture given off (steady in each hour). */
+  readonly indoorDewPoint_C: Float64Array
+}
+
+/** A group for one length of step: constants of its modes, from `begin` on in the arrays of all modes. */
+export interface GroupStep {
+  readonly area_m2: number
+  readonly begin: number
+  readonly end: number
+  readonly inner_Wm2K: number
+  /** Mean temperatures of inner face, outer face and pipes for each W/m² into them over a step, K m²/W. */
+  readonly bb: number
+  readonly cb: number
+  readonly cc: number
+  readonly db: number
+  readonly dc: number
+  readonly dd: number
+  readonly hasPipes: boolean
+}
+
+/**
+ * All that a step of one length needs and no plant changes, one row an hour. A group with pipes is left out of the
+ * sums, for what flows in its pipes changes them.
+ */
+export interface RoomRows {
+  readonly step_s: number
+  readonly stride: number
+  readonly rows: Float64Array
+  readonly groups: readonly GroupStep[]
+  readonly modes: number
+  /** e^−x, and shapes times the share of a step's mean: inner, outer, pipe. */
+  readonly decay: Float64Array
+  readonly innerMean: Float64Array
+  readonly outerMean: Float64Array
+  readonly pipeMean: Float64Array
+  /** Shapes times m1 h: what a flux over the step leaves at its end. */
+  readonly innerGain: Float64Array
+  readonly outerGain: Float64Array
+  readonly pipeGain: Float64Array
+  readonly held: Float64Array
+}
+
+/** The parts, and the rows worked out from them: once for each length of step. */
+export interface RoomNetwork extends RoomParts {
+  readonly rowsOf: (step_s: number) => RoomRows
+}

@@ -1,0 +1,67 @@
+import { GRAVITY_MS2 } from '#model/outdoors/air'
+import { said, type Problem, figure, words, type Told } from '#model/basis/words'
+import { storeModel } from './model.ts'
+import type { StoreSpec } from './spec.ts'
+import { tankShape } from './tank.ts'
+
+/** What a full tank does to the floor it stands on. */
+export interface FloorLoad {
+  /** Water, shell and insulation, kg. */
+  readonly full_kg: number
+  readonly footprint_m2: number
+  readonly diameter_m: number
+  readonly height_m: number
+  readonly load_kgm2: number
+  readonly load_kPa: number
+  readonly warnings: readonly Problem[]
+}
+
+/** Shell, insulation and fittings, as a share of the water (common practice, no source). */
+const SHELL_SHARE = 0.08
+
+/** Design live load of dwelling floors, kPa: US residential code table R301.5, 40 psf. */
+const DWELLING_kPa = 1.92
+/** Tanks taller than this can tip and must be held (common practice, no source), m. */
+const TALL_m = 1.2
+
+/** Weight of the store on its floor, with warnings for the builder. Slab and building have none: all zero. */
+export function floorLoad(spec: StoreSpec): FloorLoad {
+  const water_kg = storeModel(spec).waterMass_kg
+  const shape = tankShape(water_kg === 0 ? 0 : spec.volume_m3)
+  const full_kg = water_kg * (1 + SHELL_SHARE)
+  const load_kgm2 = shape.end_m2 === 0 ? 0 : full_kg / shape.end_m2
+  const load = {
+    full_kg,
+    footprint_m2: shape.end_m2,
+    diameter_m: shape.diameter_m,
+    height_m: shape.height_m,
+    load_kgm2,
+    load_kPa: (load_kgm2 * GRAVITY_MS2) / 1000,
+  }
+  return { ...load, warnings: loadWarnings(load) }
+}
+
+function loadWarnings(load: Omit<FloorLoad, 'warnings'>): Problem[] {
+  const warnings: Problem[] = []
+  if (load.load_kPa > DWELLING_kPa)
+    warnings.push(
+      warning(
+        'tank-heavier-than-floor',
+        words`Full, the tank weighs ${figure(load.full_kg, 'kg', 4)} and loads its floor with ${figure(load.load_kgm2, 'kgm2')}; ordinary dwelling floors are made for about ${figure((DWELLING_kPa * 1000) / GRAVITY_MS2, 'kgm2', 2)}.`,
+        'Stand it on a slab on firm ground, or have the floor checked by a professional; local codes decide.',
+      ),
+    )
+  if (load.height_m > TALL_m)
+    warnings.push(
+      warning(
+        'tank-tall',
+        words`The tank is ${figure(load.height_m, 'm', 2)} high and can tip when pushed or shaken.`,
+        'Hold it to a wall or frame, and plan where a leak would run; local codes decide.',
+      ),
+    )
+  return warnings
+}
+
+function warning(code: string, message: Told, remedy: string): Problem {
+  return { code, severity: 'warning', ...said(message), remedy, place: { field: 'store.volume_m3' } }
+}

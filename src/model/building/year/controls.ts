@@ -1,0 +1,81 @@
+import type { Nodes } from './nodes.ts'
+import type { Plant, YearInputs } from './inputs.ts'
+import { panelEffectiveness } from './panel-exchange.ts'
+import type { PlateCourse } from './plate-course.ts'
+
+/** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
+const VENT_DIFFERENCE_K = 1
+/** Delivery starts when the store is this much colder than the room, and stops at the second, K: under it the fan's own heat eats the gain. */
+const DELIVERY_START_K = 1
+const DELIVERY_STOP_K = 0.5
+/** Water in a plate below this can freeze, °C. */
+const FREEZING_C = 0
+
+/** What a controller with the sensors of the sheet would decide at the beginning of a step. */
+export class Controls {
+  pumping = false
+  delivering = false
+  venting = false
+  /** Freeze protection acted, or was needed, in this step. */
+  freezing = false
+
+  /** Decides pump, delivery and windows from the temperatures at the beginning of a step. */
+  decide(
+    inputs: YearInputs,
+    nodes: Nodes,
+    temp_C: Float64Array,
+    plate: PlateCourse | null,
+    hour: number,
+  ): void {
+    const air_C = temp_C[nodes.air]!
+    const { room, plant } = inputs
+    this.venting =
+      room.nightVent_WK > 0 &&
+      room.night[hour] === 1 &&
+      air_C - room.outdoor_C[hour]! > VENT_DIFFERENCE_K &&
+      air_C > inputs.nightVentStop_C
+    if (plant === null || plate === null) return
+    const lowest_C = room.indoorDewPoint_C[hour]! + plant.store.dewMargin_K
+    const coldest_C = Math.max(nodes.tank ? temp_C[nodes.bottom]! : -Infinity, lowest_C)
+    this.delivering = nodes.tank && air_C - coldest_C > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
+    this.freezing = freezing(plant, plate.temp_C, plant.allowed[hour] === 1)
+    this.pumping = this.mayPump(plant, nodes, temp_C, plate, hour, lowest_C)
+  }
+
+  /**
+   * Beside plan, freezing and dew: a pump that warms the fluid by more than the panel cools it is not run. At the start the
+   * resting plate tells only what could be had; of that the fluid gets the panel's effectiveness.
+   */
+  private mayPump(
+    plant: Plant,
+    nodes: Nodes,
+    temp_C: Float64Array,
+    plate: PlateCourse,
+    hour: number,
+    lowestSurface_C: number,
+  ): boolean {
+    if (plant.allowed[hour] === 0 || plant.loop.capacityRate_WK <= 0) return false
+    if (this.freezing && plant.plan.freeze !== 'glycol') return false
+    const from_C = temp_C[nodes.sink]!
+    if (from_C <= plant.plan.lowestStore_C) return false
+    if (!nodes.tank && (temp_C[nodes.air]! <= plant.plan.setpoint_C || from_C <= lowestSurface_C))
+      return false
+    const pumpRise_K = plant.loop.pumpPower_W / plant.loop.capacityRate_WK
+    if (this.pumping) return plate.lastDrop_K >= Math.max(plant.plan.stopDifference_K, pumpRise_K)
+    const colder_K = from_C - plate.temp_C
+    if (colder_K < plant.plan.startDifference_K) return false
+    const got = plant.fieldFactor_frac * panelEffectiveness(plant.loop, plant.panel.conductance_Wm2K[hour]!)
+    return got * colder_K >= pumpRise_K
+  }
+}
+
+/**
+ * Drain-back acts at its limit while the loop could run; glycol is at risk below its limit at any time; a loop that
+ * is stopped and drained only for the winter is at risk whenever its plate is below 0 °C in the season.
+ */
+function freezing(plant: Plant, plate_C: number, inSeason: boolean): boolean {
+  const { freeze, freezeLimit_C } = plant.plan
+  if (freeze === 'glycol') return plate_C < freezeLimit_C
+  if (freeze === 'drainBack') return inSeason && plate_C < freezeLimit_C
+  return inSeason && plate_C < Math.max(freezeLimit_C, FREEZING_C)
+}

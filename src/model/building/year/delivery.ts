@@ -1,0 +1,152 @@
+import type { StoreModel } from '#model/building/store'
+import type { HubSystem } from './hub-system.ts'
+import type { PlanSpec } from './plan.ts'
+
+const CLOSED = 0
+const THROTTLED = 1
+const OPEN_TO_STORE = 2
+const OPEN_AT_DEW_LIMIT = 3
+
+/** Temperature difference at which the valve's rated output is counted, K (common practice, no source). */
+export const RATED_DIFFERENCE_K = 10
+/** Keeps the delivery's share finite when store and room are at one temperature, K. */
+export const DIFFERENCE_FLOOR_K = 0.1
+/** A throttled valve lets at least this share of its flow through the tank's layers. */
+const LEAST_FLOW = 0.05
+
+/**
+ * Delivery from tank to room: a valve that opens in proportion to the room's excess over its setpoint, limited by
+ * what the cooled surface can take up at the temperature it may have (never below indoor dew point + margin):
+ *
+ *   Q = max(0, min( UA (T_air − max(T_store, T_dew + margin)), UA · 10 K / band · (T_air − setpoint) ))
+ *
+ * Piecewise linear, so each stage solves it as one of four laws and checks that the law holds at its solution.
+ */
+export class Delivery {
+  private readonly open_WK: number
+  private readonly demand_WK: number
+  private readonly setpoint_C: number
+  private readonly margin_K: number
+  private readonly power_W: number
+  /** The coldest layer, the last; the top is layer 0. */
+  private readonly bottom: number
+  private law = CLOSED
+  private lowest_C = 0
+  private warmest_C = 0
+  private spent = false
+  private enabled = false
+  /** Share of full output in the step before, 0…1: what its fan or pump runs at in this one. */
+  private share = 0
+  private latestShare = 0
+  /** Heat from room to tank in the stage last entered, W. */
+  delivered_W = 0
+
+  constructor(store: StoreModel, plan: PlanSpec) {
+    this.open_WK = store.delivery_WK
+    this.demand_WK = (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K
+    this.setpoint_C = plan.setpoint_C
+    this.margin_K = store.dewMargin_K
+    this.power_W = store.deliveryPower_W
+    this.bottom = store.layerCapacity_JK.length - 1
+  }
+
+  /** The indoor dew point is what holds the delivery back. */
+  get dewLimited(): boolean {
+    return this.law === OPEN_AT_DEW_LIMIT
+  }
+
+  /** Sets what holds for a whole step. @param top_C  the tank's top layer at its beginning */
+  beginStep(indoorDewPoint_C: number, enabled: boolean, top_C: number): void {
+    this.warmest_C = top_C
+    this.spent = false
+    this.lowest_C = indoorDewPoint_C + this.margin_K
+    this.enabled = enabled
+    this.share = this.latestShare
+    if (!enabled) this.law = CLOSED
+  }
+
+  /**
+   * Takes the law that holds at the system's solution; true when it is another one. A small tank that a law asked more of
+   * than it holds was warmed past the room, which no water coming back from it can do: for the rest of this step it is
+   * asked with its temperature in the law. (For a stage alone will not do: the second starts far along the way of the first.)
+   */
+  changeLaw(system: HubSystem): boolean {
+    if (this.spent) return false
+    const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
+    const top_C = system.tank_C[0]!
+    this.spent = unseen && top_C > system.air_C && top_C > this.warmest_C
+    const law = !this.enabled
+      ? CLOSED
+      : this.spent
+        ? OPEN_TO_STORE
+        : this.lawAt(system.air_C, system.tank_C[this.bottom]!)
+    const changed = law !== this.law
+    this.law = law
+    return changed
+  }
+
+  /** The law that holds at a solution. A store that the open valve has brought to the room's temperature stays joined to it through the step. */
+  private lawAt(air_C: number, store_C: number): number {
+    const reachable_W = this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
+    const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
+    // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
+    if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
+    if (reachable_W <= 0) return this.law === OPEN_TO_STORE && air_C > this.lowest_C ? OPEN_TO_STORE : CLOSED
+    if (demanded_W < reachable_W) return THROTTLED
+    return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
+  }
+
+  /** Adds the present law to the system: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
+  add(system: HubSystem): void {
+    const { bottom } = this
+    system.airDrive_W += this.fan_W()
+    if (this.law === CLOSED) return
+    if (this.law === OPEN_TO_STORE) {
+      system.air_WK += this.open_WK
+      system.airTank_WK[bottom]! -= this.open_WK
+      system.tankAir_WK[0]! -= this.open_WK
+      system.tank!.matrix[bottom]! += this.open_WK
+      return
+    }
+    const conductance_WK = this.law === THROTTLED ? this.demand_WK : this.open_WK
+    const from_C = this.law === THROTTLED ? this.setpoint_C : this.lowest_C
+    system.air_WK += conductance_WK
+    system.airDrive_W += conductance_WK * from_C
+    system.tankAir_WK[0]! -= conductance_WK
+    system.tankDrive_W[0]! -= conductance_WK * from_C
+  }
+
+  /** Fan and pump of the delivery, W, all of it heat to the room. */
+  fan_W(): number {
+    return this.share * this.power_W
+  }
+
+  /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled, W/K. */
+  flow_WK(): number {
+    if (this.law === CLOSED) return 0
+    return this.open_WK * (this.law === THROTTLED ? Math.max(this.share, LEAST_FLOW) : 1)
+  }
+
+  /** Notes the heat from room to tank under the present law at the system's solution, and the share of full output. */
+  enter(system: HubSystem): void {
+    const { air_C } = system
+    const store_C = system.tank_C[this.bottom]!
+    const delivered_W = this.under(air_C, store_C)
+    const full_W = this.open_WK * Math.max(DIFFERENCE_FLOOR_K, air_C - store_C)
+    this.delivered_W = delivered_W
+    this.latestShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
+  }
+
+  private under(air_C: number, store_C: number): number {
+    switch (this.law) {
+      case THROTTLED:
+        return this.demand_WK * (air_C - this.setpoint_C)
+      case OPEN_TO_STORE:
+        return this.open_WK * (air_C - store_C)
+      case OPEN_AT_DEW_LIMIT:
+        return this.open_WK * (air_C - this.lowest_C)
+      default:
+        return 0
+    }
+  }
+}

@@ -1,0 +1,6 @@
+export { USUAL_YEAR, type YearInputs } from './inputs.ts'
+export { panelExchange_WK } from './panel-exchange.ts'
+export { type PlanHours, planHours } from './plan-hours.ts'
+export { PLAN_KINDS, type PlanKind, type PlanSpec } from './plan.ts'
+export type { Ledger, YearResult } from './result.ts'
+export { simulateYear } from './simulate.ts'

@@ -1,0 +1,204 @@
+import { HOUR_S } from '#model/basis/hours'
+import { Books } from './books.ts'
+import { Controls } from './controls.ts'
+import { Delivery } from './delivery.ts'
+import { HubSystem } from './hub-system.ts'
+import type { YearInputs } from './inputs.ts'
+import { nodesOf, type Nodes } from './nodes.ts'
+import { PlateCourse } from './plate-course.ts'
+import { enterRoom } from './room-flows.ts'
+import { RoomStep } from './room-step.ts'
+import { addLayers, turnOver } from './tank-layers.ts'
+
+/** Laws of the delivery tried in one step before the last is kept; the energy balance closes whichever it is. */
+const LAW_TRIES = 4
+
+/**
+ * One building with its plant, stepped through the hours. Room and tank are solved for their means over the step (drives,
+ * conductances, the loop's affine relations, the law of the delivery), exactly for what holds over it; the plate, much
+ * faster, relaxes over the step (`PlateCourse`). What flows in a step is exactly what the ledger enters, so energy is
+ * conserved to rounding.
+ */
+export class YearKernel {
+  readonly nodes: Nodes
+  /** Temperatures of store layers, slab and air at the end of the last step, °C. */
+  readonly temp_C: Float64Array
+  readonly controls = new Controls()
+  readonly plate: PlateCourse | null
+  books = new Books()
+  readonly delivery: Delivery | null
+
+  private readonly inputs: YearInputs
+  private readonly keepsBooks: boolean
+  readonly room: RoomStep
+  private readonly system: HubSystem
+  private readonly loss_WK: Float64Array
+  private readonly step_s: number
+  private readonly tankOutside: boolean
+
+  /** @param keepsBooks  false: only the room's temperatures are summed (for the search) */
+  constructor(inputs: YearInputs, step_s: number, keepsBooks = true) {
+    const { plant } = inputs
+    this.inputs = inputs
+    this.step_s = step_s
+    this.keepsBooks = keepsBooks
+    this.nodes = nodesOf(inputs)
+    const { count, tank } = this.nodes
+    this.temp_C = new Float64Array(count)
+    this.loss_WK = Float64Array.from(plant?.store.layerLoss_WK ?? [])
+    this.system = new HubSystem(this.nodes)
+    this.room = new RoomStep(inputs.room, step_s)
+    this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
+    this.delivery = plant !== null && tank ? new Delivery(plant.store, plant.plan) : null
+    this.tankOutside = plant?.store.lossTo === 'outside'
+  }
+
+  /** Mean plate temperature at the end of the last step, °C. */
+  get plate_C(): number {
+    return this.plate === null ? this.restingPlate_C : this.plate.temp_C
+  }
+  set plate_C(temp_C: number) {
+    if (this.plate === null) this.restingPlate_C = temp_C
+    else this.plate.temp_C = temp_C
+  }
+  private restingPlate_C = 0
+
+  /** Water or frost on the panel, kg/m². */
+  get water_kgm2(): number {
+    return this.plate === null ? 0 : this.plate.water_kgm2
+  }
+
+  /** Energy in all nodes above 0 °C, J. */
+  stored_J(): number {
+    const { nodes, temp_C } = this
+    let sum = nodes.plateCapacity_JK * this.plate_C + this.room.stored_J()
+    for (let i = 0; i < nodes.layers; i++) sum += nodes.capacity_JK[i]! * temp_C[i]!
+    return sum
+  }
+
+  /** Puts air and masses of the room, °C and as `RoomStep` has them, and the tank at the air's temperature. */
+  setRoom(air_C: number, masses: ArrayLike<number>): void {
+    this.room.air_C = air_C
+    this.room.masses.set(masses)
+    this.temp_C.fill(air_C)
+    this.noteRoom()
+  }
+
+  /** All steps of one hour, entered in the ledger. */
+  hour(hour: number): void {
+    const { books } = this
+    books.clearHour()
+    for (let k = Math.round(HOUR_S / this.step_s); k > 0; k--) this.step(hour)
+    if (this.keepsBooks) books.closeHour(this.tankOutside)
+  }
+
+  /** One step inside hour `hour`, with the controls held through it. */
+  step(hour: number): void {
+    const { controls, nodes, temp_C, plate, delivery, system } = this
+    const rested = !controls.pumping
+    controls.decide(this.inputs, nodes, temp_C, plate, hour)
+    if (plate !== null) {
+      if (controls.pumping) controls.pumping = plate.prepareRun(hour, temp_C, rested)
+      delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering, temp_C[nodes.top]!)
+    }
+    const running = controls.pumping ? plate : null
+    this.prepareRoom(hour, running)
+    for (let attempt = 0; ; attempt++) {
+      this.assemble(hour, running)
+      system.solve()
+      if (delivery === null || attempt === LAW_TRIES || !delivery.changeLaw(system)) break
+    }
+    // Air follows its pipes within the step: they are looked at again at its mean.
+    if (running !== null && nodes.sink === nodes.air && running.mustMix(system.air_C)) {
+      this.assemble(hour, running)
+      system.solve()
+    }
+    this.finish(hour, running)
+  }
+
+  /** The room as its plant meets it; pipes in the slab are a part of it. */
+  private prepareRoom(hour: number, running: PlateCourse | null): void {
+    const { nodes, inputs, controls, room } = this
+    const slab = running !== null && nodes.sink === nodes.slab ? running : null
+    const vent_WK = controls.venting ? inputs.room.nightVent_WK : 0
+    room.prepare(hour, vent_WK, slab?.charging_WK ?? 0, slab?.charging_W ?? 0)
+  }
+
+  /** Fills and factors the system of air and tank. */
+  private assemble(hour: number, running: PlateCourse | null): void {
+    const { system, room, nodes, delivery } = this
+    system.air_WK = room.air_WK
+    system.airDrive_W = room.airDrive_W
+    if (delivery !== null) this.setTank(hour, delivery, running)
+    else if (running !== null && nodes.sink === nodes.air) {
+      system.air_WK += running.charging_WK
+      system.airDrive_W += running.charging_W
+    }
+    system.factor(this.step_s, this.temp_C)
+  }
+
+  /** Enters what the step did, and goes to its end. */
+  private finish(hour: number, running: PlateCourse | null): void {
+    const { nodes, temp_C, plate, delivery, system, room, books, keepsBooks, step_s } = this
+    const begun_C = temp_C[nodes.sink]!
+    room.finish(system.air_C)
+    system.finish(temp_C)
+    this.noteRoom()
+    books.air_Cs += step_s * system.air_C
+    books.radiant_Cs += step_s * room.radiantMean_C
+    if (delivery !== null) delivery.enter(system)
+    if (keepsBooks) this.enterFlows(hour)
+    if (plate !== null) {
+      plate.sinkMean_C = nodes.tank
+        ? system.tank_C[nodes.sink]!
+        : nodes.sink === nodes.slab
+          ? room.pipeMean_C
+          : system.air_C
+      plate.sinkDrift_Ks = (temp_C[nodes.sink]! - begun_C) / step_s
+      if (running !== null) plate.finishRun(keepsBooks ? books : null)
+      else plate.rest(hour, keepsBooks ? books : null)
+    }
+    if (nodes.layers > 1) turnOver(nodes, temp_C)
+  }
+
+  private noteRoom(): void {
+    this.temp_C[this.nodes.air] = this.room.air_C
+    if (this.nodes.sink === this.nodes.slab) this.temp_C[this.nodes.slab] = this.room.slab_C()
+  }
+
+  /** Loss, charging and delivery of the tank. */
+  private setTank(hour: number, delivery: Delivery, running: PlateCourse | null): void {
+    const { nodes, system, loss_WK } = this
+    const { layers, sink } = nodes
+    const { tankDrive_W } = system
+    const m = system.tank!.matrix
+    if (layers > 1) m.fill(0)
+    const outdoor_C = this.inputs.room.outdoor_C[hour]!
+    for (let i = 0; i < layers; i++) {
+      m[i * layers + i] = loss_WK[i]!
+      tankDrive_W[i] = this.tankOutside ? loss_WK[i]! * outdoor_C : 0
+      system.airTank_WK[i] = system.tankAir_WK[i] = this.tankOutside ? 0 : -loss_WK[i]!
+      if (!this.tankOutside) system.air_WK += loss_WK[i]!
+    }
+    if (layers > 1) {
+      addLayers(m, tankDrive_W, nodes, this.inputs.plant!.store, running, delivery.flow_WK())
+    } else if (running !== null) {
+      m[sink]! += running.charging_WK
+      tankDrive_W[sink]! += running.charging_W
+    }
+    delivery.add(system)
+  }
+
+  private enterFlows(hour: number): void {
+    const { books, nodes, delivery, loss_WK, system, step_s } = this
+    const vent_WK = this.controls.venting ? this.inputs.room.nightVent_WK : 0
+    enterRoom(books, this.inputs.room, this.room, hour, system.air_C, vent_WK, step_s)
+    if (delivery === null) return
+    const around_C = this.tankOutside ? this.inputs.room.outdoor_C[hour]! : system.air_C
+    for (let i = 0; i < nodes.layers; i++) {
+      books.gain_J += step_s * loss_WK[i]! * (around_C - system.tank_C[i]!)
+    }
+    books.fan_J += step_s * delivery.fan_W()
+    books.delivered_J += step_s * delivery.delivered_W
+  }
+}

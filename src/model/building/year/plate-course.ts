@@ -1,0 +1,233 @@
+import { Face, type PanelPoint, tangentAt, FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panels/plate'
+import type { Books } from './books.ts'
+import type { Plant, YearInputs } from './inputs.ts'
+import { LoopFlow } from './loop-flow.ts'
+import { MixedSupply } from './mixed-supply.ts'
+import type { Nodes } from './nodes.ts'
+import { PlateStep } from './plate-step.ts'
+
+/**
+ * Parts of a step that a plate drying off at rest is stepped in: when it will bare more than this share of itself in
+ * the step, down to what counts as little water, kg/m².
+ */
+const DRYING_PARTS = 4
+const BARED_SHARE = 0.05
+const LITTLE_WATER_KGM2 = 2 * FULL_COVER_KGM2
+
+/** The plate, its water and the loop through a step: running between store and sky, or resting alone under the sky. */
+export class PlateCourse {
+  /** Plate temperature at the end of the last step, °C. */
+  temp_C = 0
+  /** Water or frost on the panel, kg/m². */
+  water_kgm2 = 0
+  /** Mean of the charged node over the step, °C, and its change in the last step, K/s. */
+  sinkMean_C = 0
+  sinkDrift_Ks = 0
+  /** Fluid into less out of the panel in the last running step, K: what the stop difference is read from. */
+  lastDrop_K = 0
+  /** Heat of the running loop into a mixed tank, slab or room air: charging_W − charging_WK · T_sink. */
+  charging_W = 0
+  charging_WK = 0
+  readonly flow: LoopFlow
+  readonly relaxation: PlateStep
+  /** Return water is blended in, so that pipes in slab or ceiling are not supplied colder than they may be. */
+  mixing = false
+  private lowest_C = -Infinity
+  private readonly mixed: MixedSupply
+  private readonly face = new Face()
+  private readonly point: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
+  private readonly inputs: YearInputs
+  private readonly plant: Plant
+  private readonly nodes: Nodes
+  step_s: number
+  /** Hour in which the plate last rested, so that its tangent is this hour's. */
+  private restHour = -1
+
+  constructor(inputs: YearInputs, plant: Plant, nodes: Nodes, step_s: number) {
+    this.inputs = inputs
+    this.plant = plant
+    this.nodes = nodes
+    this.step_s = step_s
+    this.flow = new LoopFlow(plant.loop, nodes.sinkShare)
+    this.mixed = new MixedSupply(this.flow)
+    this.relaxation = new PlateStep(nodes.plateCapacity_JK, plant.loop.area_m2 * plant.fieldFactor_frac)
+  }
+
+  /**
+   * The running plate: the loop's relations, and the tangent about its mean temperature and water in this step.
+   * @param temp_C   temperatures at the step's beginning
+   * @param started  the pump rested in the step before
+   * @returns whether the loop may run; false when the mass that pipes lie in is itself as cold as they may be
+   */
+  prepareRun(hour: number, temp_C: Float64Array, started: boolean): boolean {
+    const { flow, nodes, relaxation } = this
+    const sink_C = temp_C[nodes.sink]!
+    this.restHour = -1
+    relaxation.step_s = this.step_s
+    this.beginAtPlate(hour)
+    flow.set(this.point.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
+    relaxation.setLoop(flow)
+    relaxation.prepare()
+    const plate_C = relaxation.mean_C(sink_C)
+    const lowest_C = nodes.tank ? -Infinity : this.lowestSupply_C(hour)
+    this.lowest_C = lowest_C
+    this.mixing = this.supply_C(sink_C, plate_C) < lowest_C
+    if (this.mixing) return this.prepareMixed(sink_C, lowest_C)
+    if (started && nodes.tank) this.sinkDrift_Ks += this.chargingDrift_Ks(sink_C, plate_C)
+    relaxation.drift_Ks = this.sinkDrift_Ks
+    this.refine(sink_C + 0.5 * this.step_s * this.sinkDrift_Ks)
+    if (this.mustMix(sink_C)) return true
+    this.setCharging()
+    return true
+  }
+
+  /**
+   * Blends return water in where the mass, at the mean it has in the step, would have too cold a supply.
+   * @returns true when the loop is another one now
+   */
+  mustMix(sinkMean_C: number): boolean {
+    const supply_C = this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
+    if (this.mixing || supply_C >= this.lowest_C) return false
+    this.mixing = this.prepareMixed(sinkMean_C, this.lowest_C)
+    return this.mixing
+  }
+
+  /** Return water is blended in: the pipes are supplied at the lowest they may, and the panel takes what that leaves. */
+  private prepareMixed(sink_C: number, lowest_C: number): boolean {
+    const { mixed, relaxation } = this
+    if (sink_C <= lowest_C) return false
+    mixed.supply_C = lowest_C
+    relaxation.setHeat(mixed.toPanel_WK, mixed.toPanel_W)
+    relaxation.drift_Ks = this.sinkDrift_Ks
+    relaxation.prepare()
+    this.refine(sink_C)
+    this.charging_W = mixed.charging_W
+    this.charging_WK = mixed.charging_WK
+    return true
+  }
+
+  /** ṁc (T_back − T_top), with the plate's mean put in. */
+  private setCharging(): void {
+    const { flow, relaxation } = this
+    const fromTop = flow.rate_WK * (flow.backTop - 1)
+    const fromPlate = fromTop * flow.topPlate + flow.rate_WK * flow.backPlate
+    const constant_W = fromTop * flow.topConst_C + flow.rate_WK * flow.backConst_C
+    this.charging_W = constant_W + fromPlate * relaxation.meanOffset_C
+    this.charging_WK = -(fromTop * flow.topSink + fromPlate * relaxation.meanSlope)
+  }
+
+  /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */
+  finishRun(books: Books | null): void {
+    const { relaxation, flow, step_s, sinkMean_C } = this
+    const plate_C = relaxation.mean_C(sinkMean_C)
+    if (this.mixing) return this.finishMixed(plate_C, books)
+    const top_C = flow.top_C(sinkMean_C, plate_C)
+    const into_C = flow.into_C(top_C)
+    const return_C = flow.return_C(into_C, plate_C)
+    this.lastDrop_K = into_C - return_C
+    if (books !== null) {
+      books.shed_J += step_s * (relaxation.shed_WK * plate_C - relaxation.rest_W)
+      books.taken_J += step_s * flow.exchange_WK * (into_C - plate_C)
+      books.pipes_J += step_s * flow.pipes_W(top_C, return_C)
+      books.pump_J += step_s * flow.pump_W
+      books.return_Cs += step_s * return_C
+      books.run_s += step_s
+    }
+    this.water_kgm2 = this.waterAfter(step_s)
+    this.temp_C = relaxation.end_C(sinkMean_C)
+  }
+
+  private finishMixed(plate_C: number, books: Books | null): void {
+    const { relaxation, flow, mixed, step_s, sinkMean_C } = this
+    const top_C = mixed.top_C(sinkMean_C)
+    this.lastDrop_K = top_C - mixed.supply_C
+    if (books !== null) {
+      const toPanel_W = mixed.toPanel_WK * sinkMean_C + mixed.toPanel_W
+      books.shed_J += step_s * (relaxation.shed_WK * plate_C - relaxation.rest_W)
+      books.taken_J += step_s * toPanel_W
+      books.pipes_J += step_s * flow.pipes_W(top_C, mixed.supply_C)
+      books.pump_J += step_s * flow.pump_W
+      books.return_Cs += step_s * mixed.supply_C
+      books.run_s += step_s
+    }
+    this.water_kgm2 = this.waterAfter(step_s)
+    this.temp_C = relaxation.end_C(sinkMean_C)
+  }
+
+  /**
+   * The resting plate is alone with sky and air, so it is stepped by itself; while it dries off in finer steps, since
+   * that takes minutes. A dry plate that rested in the same hour goes on with the tangent it has.
+   */
+  rest(hour: number, books: Books | null): void {
+    const { relaxation } = this
+    this.mixing = false
+    relaxation.setLoop(null)
+    if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
+    else this.beginAtPlate(hour)
+    const parts = this.isDryingFast() ? DRYING_PARTS : 1
+    const part_s = this.step_s / parts
+    relaxation.step_s = part_s
+    for (let k = 0; k < parts; k++) {
+      if (k > 0) this.beginAtPlate(hour)
+      relaxation.prepare()
+      this.refine(0)
+      if (books !== null) {
+        books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
+      }
+      this.water_kgm2 = this.waterAfter(part_s)
+      this.temp_C = relaxation.end_C(0)
+    }
+    this.restHour = hour
+  }
+
+  /** At the tangent just taken. */
+  private isDryingFast(): boolean {
+    const dried_kgm2 = -this.point.water_kgm2s * this.step_s
+    return this.water_kgm2 < LITTLE_WATER_KGM2 && dried_kgm2 > BARED_SHARE * FULL_COVER_KGM2
+  }
+
+  /** The tangent at the plate's temperature and water as they are. */
+  private beginAtPlate(hour: number): void {
+    const { point, relaxation } = this
+    relaxation.start_C = point.plate_C = this.temp_C
+    relaxation.drift_Ks = this.sinkDrift_Ks
+    point.water_kgm2 = this.water_kgm2
+    if (this.face.hour !== hour) this.face.set(this.plant.panel, hour)
+    tangentAt(this.face, point)
+    relaxation.setTangent(point)
+  }
+
+  /** Takes the tangent again about the mean that was just found; twice where dew or drying change fast. */
+  private refine(sink_C: number): void {
+    const { point, relaxation } = this
+    const passes = this.water_kgm2 > 0 || point.water_kgm2s > 0 ? 2 : 1
+    for (let pass = 0; pass < passes; pass++) {
+      point.plate_C = relaxation.mean_C(sink_C)
+      point.water_kgm2 = this.waterAfter(0.5 * relaxation.step_s)
+      tangentAt(this.face, point)
+      relaxation.setTangent(point)
+      relaxation.prepare()
+    }
+  }
+
+  /** How fast the loop alone changes a tank's top at the start of a run, K/s; by the middle of a step it is no further than the fluid that comes back. */
+  private chargingDrift_Ks(sink_C: number, plate_C: number): number {
+    const { flow, nodes, step_s } = this
+    const renewed_1s = Math.min(flow.rate_WK / nodes.capacity_JK[nodes.sink]!, 2 / step_s)
+    return renewed_1s * (flow.back_C(sink_C, plate_C) - sink_C)
+  }
+
+  /** What pipes in slab or ceiling would carry, and the coldest they may: indoor dew point + margin, °C. */
+  private supply_C(sink_C: number, plate_C: number): number {
+    return this.flow.back_C(this.flow.top_C(sink_C, plate_C), plate_C)
+  }
+  private lowestSupply_C(hour: number): number {
+    return this.inputs.room.indoorDewPoint_C[hour]! + this.plant.store.dewMargin_K
+  }
+
+  /** Water after some seconds at the tangent's rate, kg/m². */
+  private waterAfter(seconds_s: number): number {
+    const limit_kgm2 = this.plant.panel.waterLimit_kgm2
+    return waterAfter_kgm2(this.water_kgm2, this.point.water_kgm2s, seconds_s, this.temp_C, limit_kgm2)
+  }
+}

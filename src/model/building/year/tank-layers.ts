@@ -1,0 +1,52 @@
+import type { StoreModel } from '#model/building/store'
+import type { Nodes } from './nodes.ts'
+import type { PlateCourse } from './plate-course.ts'
+
+/**
+ * Flow through the layers of a tank: up with the panel's loop (drawn at the top, back at the bottom), down with the
+ * delivery's (drawn at the bottom, back at the top); only the net of the two passes between layers. Conduction
+ * between neighbours.
+ * @param m        the tank's block, layers × layers
+ * @param running  the plate with its loop, or null at rest
+ * @param down_WK  ṁc of the delivery
+ */
+export function addLayers(
+  m: Float64Array,
+  drive_W: Float64Array,
+  { top, bottom, layers: n }: Nodes,
+  store: StoreModel,
+  running: PlateCourse | null,
+  down_WK: number,
+): void {
+  const up_WK = running === null ? 0 : running.flow.rate_WK
+  const fromBelow_WK = Math.max(up_WK - down_WK, 0) + store.betweenLayers_WK
+  const fromAbove_WK = Math.max(down_WK - up_WK, 0) + store.betweenLayers_WK
+  // Σ of a layer's inflows equals Σ of its outflows: its diagonal takes all that leaves it.
+  for (let i = top; i < bottom; i++) {
+    const j = i + 1
+    m[i * n + j]! -= fromBelow_WK
+    m[j * n + j]! += fromBelow_WK
+    m[j * n + i]! -= fromAbove_WK
+    m[i * n + i]! += fromAbove_WK
+  }
+  m[top * n + top]! += up_WK
+  m[top * n + bottom]! -= down_WK
+  m[bottom * n + bottom]! += down_WK
+  if (running === null) return
+  const { flow, relaxation } = running
+  m[bottom * n + top]! -= up_WK * (flow.backTop + flow.backPlate * relaxation.meanSlope)
+  drive_W[bottom]! += up_WK * (flow.backPlate * relaxation.meanOffset_C + flow.backConst_C)
+}
+
+/** Mixes neighbours of which the upper has become colder (denser) than the lower; energy is kept. */
+export function turnOver({ top, bottom, capacity_JK }: Nodes, temp_C: Float64Array): void {
+  for (let pass = top; pass < bottom; pass++) {
+    for (let i = top; i < bottom; i++) {
+      if (temp_C[i]! >= temp_C[i + 1]!) continue
+      const both_JK = capacity_JK[i]! + capacity_JK[i + 1]!
+      const mean_C = (capacity_JK[i]! * temp_C[i]! + capacity_JK[i + 1]! * temp_C[i + 1]!) / both_JK
+      temp_C[i] = mean_C
+      temp_C[i + 1] = mean_C
+    }
+  }
+}

@@ -1,0 +1,20 @@
+export { builtOf } from './built.ts'
+export type { DesignAnswer } from './design-answer.ts'
+export { designFlow } from './design-flow.ts'
+export { designRemarks } from './design-remarks.ts'
+export { type Design, designOf, taskOf } from './design.ts'
+export { mapTaskOf } from './map-task.ts'
+export { hottestWeekStart_h, monthSummaries } from './months.ts'
+export type { Prepared } from './prepared.ts'
+export {
+  loopDensity_kgm3,
+  loopSpecOf,
+  panelSpecOf,
+  planSpecOf,
+  roofOf,
+  roomSpecOf,
+  skyOptionsOf,
+  storeSpecOf,
+  targetSpecOf,
+  wallOf,
+} from './to-specs.ts'

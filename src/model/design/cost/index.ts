@@ -1,0 +1,1 @@
+export { type Cost, type Prices, designCost, hasPrices } from './cost.ts'

@@ -1,0 +1,1 @@
+export { LOAD_CUTS } from './load-cuts.ts'

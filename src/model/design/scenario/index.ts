@@ -1,0 +1,18 @@
+export { crossFieldProblems, unusualValues } from './checks.ts'
+export { describedRoom } from './described-room.ts'
+export { drawnScenarios, spreadOfAreas } from './draws.ts'
+export type { ChoiceField, DayProfileField, Field, NumberField, SwitchField, TextField } from './field.ts'
+export { FIELDS, type GroupName, type Scenario } from './fields.ts'
+export { type Chosen, free, hold } from './hold.ts'
+export { type HeldDesign, energyPriced, sameBesidesDesign, sizedWith, withCandidate } from './map-design.ts'
+export {
+  FILE_MARK,
+  differences,
+  readScenarioFile,
+  requireScenario,
+  withField,
+  writeScenarioFile,
+} from './parse.ts'
+export { PRESETS, type Preset, withPreset } from './presets.ts'
+export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
+export { SPREADS, USUAL_DRAWS, drawnScenario, uncertainInputs } from './uncertain-inputs.ts'

@@ -1,0 +1,99 @@
+import { choice, number, onOff } from './field.ts'
+
+/** Target and prices. Ranges, words and defaults: see `fields.ts`. */
+export const TARGET_FIELDS = {
+  kind: choice(
+    {
+      peak: 'Never above',
+      hours: 'Hours above',
+      degreeHours: 'Degree-hours above',
+      adaptive: 'Adaptive comfort',
+    },
+    'hours',
+    'Target',
+    'What the room must do. Adaptive bands were made for rooms without mechanical cooling: a guide only.',
+  ),
+  limit_C: number(
+    'C',
+    { min: 2, max: 45, default: 26, usual: [8, 32], step: 0.5 },
+    'Limit',
+    'Operative temperature: air and surfaces together.',
+  ),
+  allowedHours_h: number(
+    'h',
+    { min: 0, max: 2000, default: 40, usual: [0, 300], step: 5 },
+    'Hours allowed',
+    'Counted hours a year above the limit.',
+  ),
+  allowedDegreeHours_Kh: number(
+    'Kh',
+    { min: 0, max: 5000, default: 50, usual: [0, 500], step: 5 },
+    'Degree-hours allowed',
+    'Kelvin-hours a year above the limit.',
+  ),
+  adaptive: choice(
+    { ashrae55: 'ASHRAE 55, 80 %', en16798: 'EN 16798-1, category II' },
+    'ashrae55',
+    'Adaptive standard',
+    'Its upper limit follows the running-mean outdoor temperature.',
+  ),
+  occupiedFrom_h: number(
+    'h',
+    { min: 0, max: 24, default: 0, step: 1 },
+    'Counts from',
+    'Hour of the day; same as “until”: all day.',
+  ),
+  occupiedUntil_h: number('h', { min: 0, max: 24, default: 0, step: 1 }, 'Until', 'Hour of the day.'),
+  maxArea_m2: number(
+    'm2',
+    { min: 0.5, max: 1000, default: 60, usual: [5, 120], step: 1 },
+    'Largest area',
+    'What there is room for.',
+  ),
+  autoArea: onOff(true, 'Size the area', 'Off: use your own area and see what it does.'),
+  area_m2: number(
+    'm2',
+    { min: 0, max: 1000, default: 12, usual: [0, 80], step: 0.5 },
+    'Panel area',
+    'Used when the area is your own.',
+  ),
+} as const
+
+export const PRICES_FIELDS = {
+  panel_perm2: number(
+    'perm2',
+    { min: 0, max: 100000, default: 0, usual: [0, 500] },
+    'Panel, by area',
+    'Your currency; 0 leaves prices out.',
+  ),
+  store_perm3: number(
+    'perm3',
+    { min: 0, max: 100000, default: 0, usual: [0, 1000] },
+    'Store, by volume',
+    'Tank with insulation.',
+  ),
+  pipe_perm: number(
+    'perm',
+    { min: 0, max: 10000, default: 0, usual: [0, 50] },
+    'Pipe, by length',
+    'With insulation and fittings.',
+  ),
+  pump_each: number(
+    'each',
+    { min: 0, max: 100000, default: 0, usual: [0, 500] },
+    'Pump and controls',
+    'All together.',
+  ),
+  energy_perkWh: number(
+    'perkWh',
+    { min: 0, max: 100, default: 0, usual: [0, 1], step: 0.01 },
+    'Electricity, per kWh',
+    'For the pump.',
+  ),
+  years_y: number(
+    'y',
+    { min: 1, max: 40, default: 10, usual: [1, 25], step: 1 },
+    'Years counted',
+    'Over which energy is added to the price.',
+  ),
+} as const

@@ -1,0 +1,68 @@
+import type { Exceedance } from '#model/design/target'
+import type { Wording } from '#model/basis/words'
+
+/** What keeps the room from being cooler in its worst hours; where no area is enough, why. */
+export interface Limit {
+  readonly cause: 'dewPoint' | 'sunGain' | 'airChange' | 'littleMass' | 'delivery' | 'sky' | 'lowestStore'
+  readonly sentence: Wording
+}
+
+/** A change of the room that would help, and what it does to the peak (and the area, where one is enough). */
+export interface LoadCut {
+  readonly name: string
+  readonly peakDrop_K: number
+  readonly area_m2: number | null
+}
+
+/** The sized design. `met`: the smallest area that meets the target; `floor`: none does; `own`: the user's area, unsized. */
+export interface SizingResult {
+  readonly kind: 'met' | 'floor' | 'notNeeded' | 'own'
+  /** Area sized (met), the largest tried (floor) or 0 (not needed), m². */
+  readonly area_m2: number
+  readonly modules: number
+  readonly flow_kgsm2: number
+  readonly storeVolume_m3: number
+  readonly withPanels: Exceedance
+  readonly doNothing: Exceedance
+  readonly limit: Limit | null
+  /** Load cuts that would help, best first; only worked out where no area is enough. */
+  readonly loadCuts: readonly LoadCut[]
+  /** Area against measure, in rising area: what the chart shows. */
+  readonly curve: {
+    readonly area_m2: readonly number[]
+    readonly peak_C: readonly number[]
+    readonly hours_h: readonly number[]
+  }
+  /** Knees: store volume per m² tried against area needed; flow per m² against heat and pump energy. */
+  readonly storeKnee: readonly {
+    readonly volume_m3: number
+    readonly area_m2: number | null
+    readonly peak_C: number
+  }[]
+  readonly flowKnee: readonly {
+    readonly flow_kgsm2: number
+    readonly heat_frac: number
+    readonly pump_W: number
+  }[]
+  /** Change of the measure with the logarithm of the area near the answer; null where it is not known. */
+  readonly slope: number | null
+  readonly yearRuns: number
+}
+
+/** Area over the uncertain inputs. Null where the target is out of reach in that share of draws. */
+export interface UncertaintyResult {
+  readonly draws: number
+  readonly low_m2: number | null
+  readonly middle_m2: number | null
+  readonly high_m2: number | null
+  /** Share of draws in which no area up to the maximum is enough, 0…1. */
+  readonly unreachable_frac: number
+  /** Inputs by rank correlation with the area, strongest first. */
+  readonly drivers: readonly {
+    readonly field: string
+    readonly label: string
+    readonly correlation: number
+    readonly low: number
+    readonly high: number
+  }[]
+}

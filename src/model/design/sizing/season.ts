@@ -1,0 +1,70 @@
+import type { Yardstick, Exceedance } from '#model/design/target'
+
+/**
+ * Hours of the room left alone that come this close to their limit count as at risk, K: for the little that store and fan
+ * can warm a room, and so that the hour that judges is among those that are run.
+ */
+const MARGIN_K = 0.5
+/** Two spells closer than this are run as one: a run of their own would cost as much again in warm-up. */
+const JOIN_h = 21 * 24
+/** Above this share of the year, warm-ups included, the whole year is run. */
+const WORTH_SHARE = 0.9
+
+/** First and one past the last hour of a spell; the second may pass the record's end and goes on at its beginning. */
+export type Spell = readonly [number, number]
+
+/**
+ * The part of the year in which the target can be missed. Panels only cool: where the room left alone is well under
+ * its limit, it is so with panels too, and its temperatures may stand for theirs.
+ */
+export interface Season {
+  readonly spells: readonly Spell[]
+  /** Highest temperature, °C, and nearest approach to the limit, K, of the room left alone outside the spells. */
+  readonly outsidePeak_C: number
+  readonly outsideOver_K: number
+}
+
+/** The season of a room left alone (°C, one entry an hour of a whole year), or null where it is most of the year. */
+export function seasonAtRisk(doNothing_C: Float64Array, stick: Yardstick): Season | null {
+  const hours = doNothing_C.length
+  const spells = spellsOf(doNothing_C, stick.limit_C)
+  const run_h = spells.reduce((sum, [from, to]) => sum + (to - from) + JOIN_h, 0)
+  if (spells.length === 0 || run_h > WORTH_SHARE * hours) return null
+  let outsidePeak_C = -Infinity
+  let outsideOver_K = -Infinity
+  for (let h = 0; h < hours; h++) {
+    const over_K = doNothing_C[h]! - stick.limit_C[h]!
+    if (Number.isNaN(over_K) || spells.some((spell) => holds(spell, h, hours))) continue
+    outsidePeak_C = Math.max(outsidePeak_C, doNothing_C[h]!)
+    outsideOver_K = Math.max(outsideOver_K, over_K)
+  }
+  return { spells, outsidePeak_C, outsideOver_K }
+}
+
+/** Hours at risk, joined where the way from one to the next is short, also over the end of the year. */
+function spellsOf(doNothing_C: Float64Array, limit_C: Float64Array): Spell[] {
+  const spells: [number, number][] = []
+  for (let h = 0; h < doNothing_C.length; h++) {
+    if (!(doNothing_C[h]! - limit_C[h]! > -MARGIN_K)) continue
+    const last = spells.at(-1)
+    if (last !== undefined && h - last[1] < JOIN_h) last[1] = h + 1
+    else spells.push([h, h + 1])
+  }
+  const first = spells[0]
+  const last = spells.at(-1)
+  if (first === undefined || last === undefined || first === last) return spells
+  if (first[0] + doNothing_C.length - last[1] >= JOIN_h) return spells
+  return [...spells.slice(1, -1), [last[0], first[1] + doNothing_C.length]]
+}
+
+const holds = ([from, to]: Spell, h: number, hours: number): boolean =>
+  (h >= from && h < to) || h + hours < to
+
+/**
+ * True when the hours of the season alone settle what a run is judged by, its other hours being those of the room
+ * left alone: the highest temperature, and under a peak target the nearest approach to the limit, lie in them.
+ */
+export function seasonDecides(season: Season, stick: Yardstick, found: Exceedance): boolean {
+  const nearest = stick.target.kind === 'degreeHours' || found.measure > season.outsideOver_K
+  return nearest && found.peak_C > season.outsidePeak_C
+}

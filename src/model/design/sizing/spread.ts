@@ -1,0 +1,43 @@
+import { rankCorrelation } from '#model/basis/numbers'
+import type { UncertaintyResult } from './result.ts'
+
+/** One uncertain input: its name, and the ends it is drawn between. */
+export interface UncertainInput {
+  readonly field: string
+  readonly label: string
+  readonly low: number
+  readonly high: number
+}
+
+/**
+ * The 10/50/90 % areas of a set of draws and the inputs that move it most.
+ * @param areas_m2  area of each draw; null where none is enough (they count as larger than all others)
+ * @param values    draws × inputs, the values drawn
+ */
+export function spreadOf(
+  areas_m2: readonly (number | null)[],
+  inputs: readonly UncertainInput[],
+  values: readonly (readonly number[])[],
+): UncertaintyResult {
+  const ranked = areas_m2.map((area) => area ?? Infinity)
+  const sorted = [...ranked].sort((a, b) => a - b)
+  const quantile = (share: number): number | null => {
+    const value = sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!
+    return Number.isFinite(value) ? value : null
+  }
+  const drivers = inputs.map((input, i) => ({
+    ...input,
+    correlation: rankCorrelation(
+      values.map((draw) => draw[i]!),
+      ranked,
+    ),
+  }))
+  return {
+    draws: areas_m2.length,
+    low_m2: quantile(0.1),
+    middle_m2: quantile(0.5),
+    high_m2: quantile(0.9),
+    unreachable_frac: areas_m2.filter((area) => area === null).length / Math.max(1, areas_m2.length),
+    drivers: drivers.toSorted((a, b) => Math.abs(b.correlation) - Math.abs(a.correlation)),
+  }
+}

@@ -1,0 +1,3 @@
+export { type Exceedance, type Yardstick, exceedance } from './exceedance.ts'
+export type { TargetSpec } from './target.ts'
+export { yardstickOf } from './yardstick-of.ts'

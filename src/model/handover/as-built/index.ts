@@ -1,0 +1,8 @@
+export { type Agreement, houseAgreement } from './agreement.ts'
+export { type AsBuiltResult, asBuiltCheck } from './check.ts'
+export { FAULTS, type Fault } from './hypotheses.ts'
+export { asBuiltInputs } from './inputs.ts'
+export { type InventedLog, inventedLogFile } from './invented.ts'
+export { type OpenedLog, openLog } from './open.ts'
+export type { Departure } from './plant.ts'
+export { asFoundScenario } from './resize.ts'

@@ -1,0 +1,62 @@
+import { describedRoom, FIELDS, fieldAt } from '#model/design/scenario'
+import type { UncertaintyResult } from '#model/design/sizing'
+import type { Plant } from './plant.ts'
+import { figure, words, type Wording } from '#model/basis/words'
+import { isUnit } from '#model/basis/units'
+
+/** What the numbers lean on: those a builder can check or change first. */
+export function assumptionLines(plant: Plant, range: UncertaintyResult | null): Wording[] {
+  return [...siteAssumptions(plant), ...rangeAssumptions(plant, range), ...plantAssumptions(plant)]
+}
+
+function siteAssumptions({ answer }: Plant): Wording[] {
+  const { room, sky, site, panel } = answer.scenario
+  const described = describedRoom(room)
+  const lines: Wording[] = [
+    words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Idealised radiators read 20–30 % high in the field: field factor here ${figure(panel.fieldFactor_frac, 'frac')}, drawn from 0.75 to 1 in the ranges.`,
+    words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`,
+  ]
+  if (room.nightVent) lines.push(words`Windows are opened on nights when outdoors is cooler.`)
+  return lines
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length
+}
+
+/** How many drivers are named. */
+const NAMED = 3
+
+function rangeAssumptions({ answer }: Plant, range: UncertaintyResult | null): Wording[] {
+  if (range === null) return []
+  const most_m2 = figure(answer.scenario.target.maxArea_m2, 'm2')
+  const high = range.high_m2 === null ? words`more than ${most_m2}` : words`${figure(range.high_m2, 'm2', 2)}`
+  const area =
+    range.low_m2 === null
+      ? words`In nine of ten draws over the uncertain inputs no area up to ${most_m2} meets the target.`
+      : words`In eight of ten draws over the uncertain inputs the area that meets the target lies between ${figure(range.low_m2, 'm2', 2)} and ${high}.`
+  const drivers = range.drivers
+    .slice(0, NAMED)
+    .map(
+      ({ field, label, low, high }) =>
+        words`${label.toLowerCase()} (${valueOf(field, low)} to ${valueOf(field, high)})`,
+    )
+  const named = drivers.flatMap((driver, i) => (i === 0 ? driver : [', ', ...driver]))
+  return [words`${area} What moves it most: ${named}.`]
+}
+
+function valueOf(path: string, value: number): Wording {
+  const field = fieldAt(path)?.field
+  const unit = field?.type === 'number' && isUnit(field.unit) ? field.unit : 'count'
+  return [figure(value, unit)]
+}
+
+function plantAssumptions({ loopSpec, answer, names }: Plant): Wording[] {
+  const { store } = answer.scenario
+  const lines: Wording[] = [
+    words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between store and room, ${figure(store.deliveryPower_W, 'W')} while it runs; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
+  ]
+  if (loopSpec.fluid === 'glycol')
+    lines.push(words`No heat exchanger between loop and tank is reckoned with: one costs some degrees.`)
+  return lines
+}

@@ -1,0 +1,124 @@
+import type { UncertaintyResult } from '#model/design/sizing'
+import {
+  type Problem,
+  saysInvented,
+  count,
+  figure,
+  words,
+  type Wording,
+  type SheetLine,
+} from '#model/basis/words'
+import { assumptionLines } from './assumptions.ts'
+import { cautionsOf, type Caution } from './cautions.ts'
+import { commissioningSteps, type Step } from './commissioning.ts'
+import { controlLines, sensorLines } from './controls.ts'
+import { expectedMonths, nightTest, type ExpectedMonth, type NightTest } from './expected.ts'
+import { layoutDrawing, type LayoutDrawing } from './layout-drawing.ts'
+import { maintenanceLines } from './maintenance.ts'
+import { flowFigure, partsList, type Part } from './parts.ts'
+import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
+import { quantitiesOf, type Quantities } from './quantities.ts'
+import type { DesignRanges } from './ranges.ts'
+import { buildUpLines, jobLines, loopLines, panelLines, siteLines, storeLines } from './sections.ts'
+
+/** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
+export interface BuilderSheet {
+  readonly title: string
+  readonly note: string
+  /** The design in one line. */
+  readonly headline: Wording
+  /** Said first when the sheet rests on data that nobody measured; else null. */
+  readonly invented: Wording | null
+  /** Said before all else when the design does not reach its target; else null. */
+  readonly outOfReach: Wording | null
+  readonly job: readonly SheetLine[]
+  readonly site: readonly SheetLine[]
+  readonly panels: readonly SheetLine[]
+  readonly drawing: LayoutDrawing
+  readonly buildUp: readonly SheetLine[]
+  readonly loop: readonly SheetLine[]
+  readonly store: readonly SheetLine[]
+  readonly controls: readonly SheetLine[]
+  readonly sensors: readonly SheetLine[]
+  readonly months: readonly ExpectedMonth[]
+  readonly night: NightTest
+  /** Null until the ranges are worked out. */
+  readonly ranges: DesignRanges | null
+  readonly quantities: Quantities
+  readonly parts: readonly Part[]
+  readonly commissioning: readonly Step[]
+  readonly maintenance: readonly Wording[]
+  readonly cautions: readonly Caution[]
+  /** Warnings of the answer itself: suspicious fields, slow water … */
+  readonly remarks: readonly Problem[]
+  readonly assumptions: readonly Wording[]
+}
+
+/** What is known about the doubts of the design. */
+export interface Doubts {
+  /** Range of the area, from the uncertainty run. */
+  readonly area: UncertaintyResult | null
+  /** Ranges of what the built design does. */
+  readonly design: DesignRanges | null
+}
+
+/**
+ * The sheet of an answer.
+ * @returns null where there is nothing to build: the room needs no panels, or the user's own area is 0
+ */
+export function builderSheet(
+  answer: SheetAnswer,
+  doubts: Doubts = { area: null, design: null },
+): BuilderSheet | null {
+  if (!(answer.area_m2 > 0)) return null
+  const plant = plantOf(answer)
+  const quantities = quantitiesOf(plant)
+  const night = nightTest(plant)
+  return {
+    title: answer.scenario.job.name,
+    note: answer.scenario.job.note,
+    headline: headlineOf(plant),
+    invented: inventedPart(answer),
+    outOfReach: outOfReach(answer),
+    job: jobLines(plant),
+    site: siteLines(plant),
+    panels: panelLines(plant),
+    drawing: layoutDrawing(plant),
+    buildUp: buildUpLines(plant),
+    loop: loopLines(plant, quantities),
+    store: storeLines(plant),
+    controls: controlLines(plant),
+    sensors: sensorLines(plant),
+    months: expectedMonths(answer, doubts.design),
+    night,
+    ranges: doubts.design,
+    quantities,
+    parts: partsList(plant, quantities),
+    commissioning: commissioningSteps(plant, night),
+    maintenance: maintenanceLines(plant),
+    cautions: cautionsOf(plant),
+    remarks: answer.warnings,
+    assumptions: assumptionLines(plant, doubts.area),
+  }
+}
+
+function headlineOf(plant: Plant): Wording {
+  const { answer, layout, tank, names } = plant
+  const { panel } = answer.scenario
+  const store = tank === null ? words`` : words`, a ${figure(tank.volume_m3, 'm3')} tank`
+  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${figure(answer.loop.pumpPower_W, 'W', 2)}`
+}
+
+function inventedPart({ weather }: SheetAnswer): Wording | null {
+  return saysInvented(weather.basis)
+    ? words`The climate of ${weather.site.name} is invented: nobody measured it. Choose your own place before you build from this sheet.`
+    : null
+}
+
+function outOfReach({ sizing }: SheetAnswer): Wording | null {
+  if (sizing.withPanels.measure <= 0) return null
+  const cause = sizing.limit === null ? '' : words` ${sizing.limit.sentence}`
+  if (sizing.kind === 'floor')
+    return words`No area reaches the target: this is the largest that was tried.${cause}`
+  return sizing.kind === 'own' ? words`This area of your own does not reach the target.` : null
+}

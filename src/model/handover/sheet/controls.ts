@@ -1,0 +1,104 @@
+import type { Plant } from './plant.ts'
+import { figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
+
+/** What starts and stops the loop and the delivery: the same rules the year was simulated by. */
+export function controlLines(plant: Plant): SheetLine[] {
+  const { plan } = plant.answer.scenario
+  const { mover } = plant.names
+  const Mover = mover === 'pump' ? 'Pump' : 'Fan'
+  return [
+    line(`${Mover} may run`, mayRun(plant)),
+    line(
+      `${Mover} starts`,
+      words`when the resting panel (S1) is ${figure(plan.startDifference_K, 'K')} colder than ${sinkName(plant)} (S2)`,
+    ),
+    line(
+      `${Mover} stops`,
+      words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3), or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
+    ),
+    line(
+      'Season',
+      words`off while the running mean outdoors (S7, days weighing 0.8 each) is under ${figure(plan.seasonGate_C, 'C')}`,
+    ),
+    ...deliveryLines(plant),
+    line('Frost', frost(plant)),
+  ]
+}
+
+function mayRun({ answer }: Plant): Wording {
+  const { kind, startHour_h, endHour_h } = answer.scenario.plan
+  if (kind === 'nightOnly') return words`from sunset to sunrise`
+  if (kind === 'allDay') return words`at any hour`
+  return words`from ${clock(startHour_h)} to ${clock(endHour_h)}, local standard time (no summer time)`
+}
+
+/** `20:30`. */
+function clock(hour_h: number): string {
+  const whole = Math.floor(hour_h)
+  return `${String(whole).padStart(2, '0')}:${String(Math.round((hour_h - whole) * 60)).padStart(2, '0')}`
+}
+
+function sinkName({ answer, tank }: Plant): string {
+  if (tank !== null) return 'the top of the tank'
+  return answer.scenario.store.kind === 'slab' ? 'the slab' : 'the room’s cooled mass'
+}
+
+function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
+  const { plan, store } = answer.scenario
+  const margin = figure(store.dewMargin_K, 'K')
+  const above = figure(plan.setpoint_C, 'C')
+  if (tank === null)
+    return [
+      line('Room', words`${names.mover} only while the room air (S5) is above ${above}`),
+      line(
+        'Dew guard',
+        words`stop while the cooled mass (S2) is less than ${margin} above the indoor dew point (S6)`,
+      ),
+    ]
+  const full_C = figure(plan.setpoint_C + plan.band_K, 'C')
+  return [
+    line(
+      'Room cooling',
+      words`on above ${above} room air (S5), fully open at ${full_C}; only while the tank’s bottom is ${figure(1, 'K')} colder than the room, off again at ${figure(0.5, 'K')}`,
+    ),
+    line(
+      'Dew guard',
+      words`water to the room never less than ${margin} above the indoor dew point (S6): mix or stop`,
+    ),
+  ]
+}
+
+function frost({ answer, names, fluid, loopSpec, tank }: Plant): Wording {
+  const { freeze, freezeLimit_C } = answer.scenario.plan
+  const limit: Figure = figure(freezeLimit_C, 'C')
+  if (names.mover === 'fan')
+    return words`no frost guard needed in an air loop; keep condensate from freezing in the ducts`
+  if (freeze === 'drainBack')
+    return words`below ${limit} on the plate (S1) the pump stops and the panel drains back to ${tank === null ? 'its vessel' : 'the tank'} by its own slope`
+  if (freeze === 'glycol' && loopSpec.fluid !== 'glycol')
+    return words`glycol is the plan, but the loop holds water: change one of them before building`
+  if (freeze === 'glycol')
+    return words`the mix begins to freeze at ${figure(fluid.freezing_C, 'C')}; watch the plate (S1) below ${limit} and test the mix every autumn`
+  return words`pump stops below ${limit} on the plate (S1); drain the panel before the first frost and leave it empty all winter`
+}
+
+/** Where the sensors go. */
+export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
+  const top =
+    tank !== null
+      ? 'tank, a hand’s breadth under the water line, in a pocket'
+      : answer.scenario.store.kind === 'slab'
+        ? 'middle of the slab’s depth, between two pipes'
+        : 'on the cooled mass, out of draughts'
+  return [
+    line('S1 panel', 'back of the plate, middle of a top module, clamped with paste and insulated over'),
+    line('S2 store', top),
+    line('S3 supply', `${names.pipe} to the panel, near the store, under the insulation`),
+    line('S4 return', `${names.pipe} from the panel, near the store, under the insulation`),
+    line('S5 room', words`inner wall at ${figure(1.5, 'm', 2)}, out of sun and air stream`),
+    line('S6 humidity', 'beside the coldest surface of the room cooling'),
+    line('S7 outdoors', words`shaded side at ${figure(1.5, 'm', 2)}, off the wall, away from the panels`),
+  ]
+}
+/** Sensors of the list above that are thermometers. */
+export const THERMOMETERS = 6

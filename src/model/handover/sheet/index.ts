@@ -1,0 +1,8 @@
+export { type BuilderSheet, type Doubts, builderSheet } from './builder-sheet.ts'
+export type { Caution } from './cautions.ts'
+export type { Step } from './commissioning.ts'
+export type { ExpectedMonth } from './expected.ts'
+export type { LayoutDrawing, Point } from './layout-drawing.ts'
+export type { Part } from './parts.ts'
+export type { SheetAnswer } from './plant.ts'
+export { type DesignRanges, designRanges } from './ranges.ts'

@@ -1,0 +1,36 @@
+import type { Plant } from './plant.ts'
+import { figure, words, type Wording } from '#model/basis/words'
+
+/** What keeps the plant at its numbers. Intervals without a figure of the scenario: common practice, no source. */
+export function maintenanceLines(plant: Plant): Wording[] {
+  const { coating, cover, plan } = plant.answer.scenario
+  const { loopSpec, tank } = plant
+  const lines: Wording[] = [
+    coating.age_y > 0
+      ? words`Wash the coating with soft water and a soft brush at the latest every ${figure(12 * coating.age_y, 'months')}: the sizing counts on it (solar reflectance falls ${figure(coating.soiling_1y, 'frac')} a year).`
+      : words`The sizing is for a freshly washed coating: wash it each spring and after dust; every 0.01 of solar reflectance lost is about ${figure(9, 'Wm2')} at noon.`,
+  ]
+  if (cover.kind === 'film')
+    lines.push(
+      words`Change the film after ${figure(cover.life_months, 'months')} or as soon as it is cloudy, slack or torn.`,
+    )
+  if (loopSpec.fluid !== 'air')
+    lines.push(
+      words`Spring: clean the strainer, vent the high points, compare flow and pump power with the figures above.`,
+    )
+  if (loopSpec.fluid === 'glycol')
+    lines.push(
+      words`Every autumn: test frost point and inhibitor of the mix; change it when either is spent.`,
+    )
+  else if (loopSpec.fluid === 'water' && plan.freeze === 'drainBack')
+    lines.push(words`Every autumn: stop the pump and see that the panel runs empty within minutes.`)
+  else if (loopSpec.fluid === 'water')
+    lines.push(words`Before the first frost: drain panel and outdoor pipes; leave the drain open.`)
+  lines.push(words`Every year and after each storm: anchors, brackets, roof seals, pipe insulation, leaks.`)
+  if (tank !== null)
+    lines.push(words`Every year: look into the tank for slime and rust; drain it if it stands idle.`)
+  lines.push(
+    words`Drip tray and condensate drain each spring; residual-current device by its test button twice a year; sensors in ice water every second year.`,
+  )
+  return lines
+}

@@ -1,0 +1,53 @@
+import type { Plant } from './plant.ts'
+import { rowsOf } from './plant.ts'
+
+/** Lengths, areas and volumes that have to be bought: plain sums over the layout, nothing added for waste. */
+export interface Quantities {
+  /** Plate (and so coating, and insulation behind it), m². */
+  readonly plate_m2: number
+  /** Tubes or channels on all plates, m. */
+  readonly passage_m: number
+  /** Both headers of all rows, m. */
+  readonly header_m: number
+  /** Unions between the headers of neighbouring modules. */
+  readonly unions: number
+  /** Closed header ends: each row is fed at one corner and drained at the opposite one. */
+  readonly caps: number
+  /** Supply and return, with the reach to further rows, m. */
+  readonly pipe_m: number
+  /** Fluid in plates, headers and pipes, m³. */
+  readonly loopVolume_m3: number
+  /** Skin of the tank to be insulated, m²; 0 without a tank. */
+  readonly tankSkin_m2: number
+  readonly anchors: number
+}
+
+/** Fixings of a module: one near each corner (common practice, no source). */
+export const ANCHORS_PER_MODULE = 4
+
+export function quantitiesOf(plant: Plant): Quantities {
+  const { loopSpec, layout, passages, tank } = plant
+  const { loop } = plant.answer
+  const rows = rowsOf(plant).length
+  const passage_m = layout.modules * passages.parallel * passages.length_m
+  const header_m = 2 * layout.modules * loopSpec.moduleWidth_m
+  const pipe_m = loopSpec.pipeLength_m + layout.rowPipes_m
+  return {
+    plate_m2: plant.modulesArea_m2,
+    passage_m,
+    header_m,
+    unions: 2 * (layout.modules - rows),
+    caps: 2 * rows,
+    pipe_m,
+    loopVolume_m3:
+      bore_m2(loopSpec.tubeInnerDiameter_m) * passage_m +
+      bore_m2(loop.headerInnerDiameter_m) * header_m +
+      bore_m2(loop.pipeInnerDiameter_m) * pipe_m,
+    tankSkin_m2: tank === null ? 0 : tank.side_m2 + 2 * tank.end_m2,
+    anchors: ANCHORS_PER_MODULE * layout.modules,
+  }
+}
+
+function bore_m2(bore_m: number): number {
+  return 0.25 * Math.PI * bore_m * bore_m
+}

@@ -1,0 +1,213 @@
+import { FIELDS } from '#model/design/scenario'
+import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './parts.ts'
+import { rowsOf, type Plant } from './plant.ts'
+import type { Quantities } from './quantities.ts'
+import { count, figure, short, words, type Wording, line, type SheetLine } from '#model/basis/words'
+
+/** Target and what the sized design does about it. */
+export function jobLines({ answer }: Plant): SheetLine[] {
+  const { sizing } = answer
+  const { withPanels, doNothing } = sizing
+  return [
+    line('Target', targetWords(answer.scenario.target)),
+    line(
+      'Hottest hour',
+      words`${figure(withPanels.peak_C, 'C')}; ${figure(doNothing.peak_C, 'C')} without panels`,
+    ),
+    line('Hours above the limit', words`${count(withPanels.hours_h)}; ${count(doNothing.hours_h)} without`),
+    line(
+      'Hot days held',
+      words`${count(withPanels.hotDaysHeld)} of ${count(withPanels.hotDays)}; ${count(doNothing.hotDaysHeld)} without`,
+    ),
+  ]
+}
+
+function targetWords(target: Plant['answer']['scenario']['target']): Wording {
+  const limit = figure(target.limit_C, 'C')
+  switch (target.kind) {
+    case 'peak':
+      return words`never above ${limit}`
+    case 'hours':
+      return words`at most ${count(target.allowedHours_h)} h a year above ${limit}`
+    case 'degreeHours':
+      return words`at most ${figure(target.allowedDegreeHours_Kh, 'Kh')} a year above ${limit}`
+    case 'adaptive':
+      return words`at most ${count(target.allowedHours_h)} h a year above ${FIELDS.target.adaptive.optionLabels[target.adaptive]} (a guide: made for rooms without cooling)`
+  }
+}
+
+/** Where it stands and which weather the numbers are for. */
+export function siteLines({ answer }: Plant): SheetLine[] {
+  const { site, basis } = answer.weather
+  const stress = answer.scenario.site
+  const lines = [
+    line('Place', site.name),
+    line(
+      'Position',
+      words`${coordinates(site.latitude_deg, 'N', 'S')}, ${coordinates(site.longitude_deg, 'E', 'W')}, ${figure(site.altitude_m, 'm')} above the sea`,
+    ),
+    line('Weather', basis),
+  ]
+  const stresses: Wording[] = []
+  if (stress.hotSpell_K > 0) stresses.push(words`hottest spells ${figure(stress.hotSpell_K, 'K')} hotter`)
+  if (stress.moreHumid_K > 0) stresses.push(words`dew points ${figure(stress.moreHumid_K, 'K')} higher`)
+  if (stress.windFactor_frac !== 1) stresses.push(words`wind × ${figure(stress.windFactor_frac, 'frac')}`)
+  if (stresses.length > 0)
+    lines.push(
+      line(
+        'Stressed',
+        stresses.flatMap((stressed, i) => (i === 0 ? stressed : [', ', ...stressed])),
+      ),
+    )
+  return lines
+}
+
+function coordinates(value_deg: number, positive: string, negative: string): string {
+  return `${Math.abs(value_deg).toFixed(2)}° ${value_deg >= 0 ? positive : negative}`
+}
+
+const COMPASS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west']
+
+export function panelLines(plant: Plant): SheetLine[] {
+  const { answer, layout, modulesArea_m2, names } = plant
+  const { panel } = answer.scenario
+  const rows = rowsOf(plant)
+  const size = words`${figure(panel.moduleLength_m, 'm')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'm')}`
+  const lines = [
+    line('Panels', words`${count(layout.modules)} of ${size}`),
+    line('Area', words`${figure(answer.area_m2, 'm2')}`),
+    line('Rows', rows.length === 1 ? 'one' : words`${count(rows.length)}, of ${rows.join(' + ')} modules`),
+    line(
+      'Tilt',
+      words`${figure(panel.tilt_deg, 'deg')} from flat${panel.tilt_deg > 0 ? words`, facing ${figure(panel.azimuth_deg, 'deg')} (${COMPASS[Math.round(panel.azimuth_deg / 45) % 8]!})` : words``}`,
+    ),
+    line('Height', words`${figure(panel.height_m, 'm')} above ground`),
+  ]
+  if (Math.abs(modulesArea_m2 - answer.area_m2) > 1e-6 * modulesArea_m2)
+    lines.splice(
+      2,
+      0,
+      line(
+        'Note',
+        words`the numbers are for ${figure(answer.area_m2, 'm2')}; whole modules make ${figure(modulesArea_m2, 'm2')}`,
+      ),
+    )
+  return lines
+}
+
+/** From the sky down. */
+export function buildUpLines({ answer, panelSpec, loopSpec, names }: Plant): SheetLine[] {
+  const { coating, cover, panel } = answer.scenario
+  const film = panelSpec.film
+  const aged = panelSpec.coating
+  return [
+    line(
+      'Cover',
+      film === null
+        ? 'none: bare'
+        : words`film, ${figure(film.windowTransmittance_frac, 'frac')} clear at 8–13 µm and ${figure(film.solarTransmittance_frac, 'frac')} to the sun (aged), over ${short(cover.gap_m)} of still air`,
+    ),
+    line(
+      'Coating',
+      words`solar reflectance ${figure(coating.solarReflectance_frac, 'frac')} fresh, ${figure(aged.solarReflectance_frac, 'frac')} as sized (${figure(coating.age_y, 'y')} since washing); emittance ${figure(coating.windowEmittance_frac, 'frac')} at 8–13 µm, ${figure(coating.offWindowEmittance_frac, 'frac')} elsewhere`,
+    ),
+    line(
+      'Plate',
+      words`${short(loopSpec.plateThickness_m)}, ${figure(loopSpec.plateConductivity_WmK, 'WmK')}`,
+    ),
+    line(
+      'Tubes',
+      words`${FIELDS.loop.layout.optionLabels[loopSpec.layout].toLowerCase()}: ${names.passage}s ${short(loopSpec.tubeInnerDiameter_m)} inside, ${short(loopSpec.tubeOuterDiameter_m)} outside${loopSpec.layout === 'wetted' ? words`, side by side` : words`, ${short(loopSpec.tubeSpacing_m)} apart, in full contact with the plate`}`,
+    ),
+    line(
+      'Behind',
+      words`about ${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of ${FOAM_TEXT} (${figure(panel.backLoss_Wm2K, 'Wm2K')})`,
+    ),
+  ]
+}
+
+export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
+  const { answer, names, layout, loopSpec } = plant
+  const { loop } = answer
+  return [
+    line(
+      'Fluid',
+      loopSpec.fluid === 'air'
+        ? names.fluid
+        : words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes`,
+    ),
+    line('Flow', words`${flowFigure(plant)} in all; ${flowFigure(plant, 1 / layout.modules)} a panel`),
+    line(
+      'Headers',
+      words`${short(loop.headerInnerDiameter_m)} inside, or the next wider: width keeps the ${names.passage}s even (± ${figure(100 * loop.flowSpread_frac, 'count', 2)} %)`,
+    ),
+    line(
+      `${names.passage[0]!.toUpperCase()}${names.passage.slice(1)}s`,
+      words`${short(loopSpec.tubeInnerDiameter_m)} inside, ${count(plant.passages.parallel)} a module`,
+    ),
+    line(
+      names.pipe === 'pipe' ? 'Pipes' : 'Ducts',
+      words`${short(loop.pipeInnerDiameter_m)} inside, ${figure(amounts.pipe_m, 'm')} there and back, insulation ${short(loopSpec.pipeInsulation_m)}`,
+    ),
+    line('Pressure', pressureWords(plant)),
+    line(
+      names.mover === 'pump' ? 'Pump' : 'Fan',
+      words`${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}: ${figure(loop.pumpPower_W, 'W', 2)}`,
+    ),
+    line(
+      'Runs',
+      words`${count(Math.round(sum(answer.months.map((month) => month.pumpRun_h))))} h a year, ${figure(sum(answer.months.map((month) => month.electric_J)), 'J', 2)} with the room’s cooling`,
+    ),
+  ]
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
+
+function pressureWords(plant: Plant): Wording {
+  const { loop } = plant.answer
+  const lift = loop.liftLoss_Pa > 0 ? words`, lift ${headFigure(plant, loop.liftLoss_Pa)}` : words``
+  return words`${headFigure(plant, loop.pressureDrop_Pa)}: ${plant.names.pipe}s ${headFigure(plant, loop.pipeLoss_Pa)}, headers ${headFigure(plant, loop.headerLoss_Pa)}, ${plant.names.passage}s ${headFigure(plant, loop.riserLoss_Pa)}${lift}`
+}
+
+export function storeLines({ answer, tank }: Plant): SheetLine[] {
+  const { store, room } = answer.scenario
+  if (tank === null) {
+    const slab = store.kind === 'slab'
+    return [
+      line(
+        'Store',
+        slab
+          ? words`the floor slab, ${figure(room.slabThickness_m, 'm')} thick`
+          : words`the building’s own mass`,
+      ),
+      line('Pipes to mass', words`${figure(store.delivery_WK, 'WK')}`),
+    ]
+  }
+  const { load } = tank
+  return [
+    line(
+      'Tank',
+      words`${figure(tank.volume_m3, 'm3')}, ${FIELDS.store.kind.optionLabels[store.kind].toLowerCase()}, ${FIELDS.store.place.optionLabels[store.place].toLowerCase()}`,
+    ),
+    line(
+      'Size',
+      words`${figure(tank.diameter_m, 'm')} wide, ${figure(tank.height_m, 'm')} high if round and as high as wide`,
+    ),
+    line(
+      'Insulation',
+      words`${short(store.insulation_m)} all round, ${figure(store.insulationConductivity_WmK, 'WmK')}`,
+    ),
+    line(
+      'Weight full',
+      words`${figure(load.full_kg, 'kg')}, ${figure(answer.store.waterMass_kg, 'kg')} of it water; on the floor ${figure(load.load_kgm2, 'kgm2')}`,
+    ),
+    line(
+      'Connections',
+      'to the panel from the top, back at the bottom; to the room from the bottom, back at the top',
+    ),
+    line(
+      'Room cooling',
+      words`${figure(store.delivery_WK, 'WK')} (fan coil or cooled surface), ${figure(store.deliveryPower_W, 'W')} while it runs`,
+    ),
+  ]
+}

@@ -1,0 +1,5 @@
+export { inventClimate } from './generator.ts'
+export { PLACES } from './places.ts'
+export { readSampleCsv, writeSampleCsv } from './sample-format.ts'
+export { type SampleEntry, sampleEntry } from './sample-index.ts'
+export { stressWeather } from './stress.ts'

@@ -1,0 +1,140 @@
+import { alternativesOf } from './alternatives.ts'
+import { readHeader, type HeaderReading } from './header-guess.ts'
+import { findMissingValues } from './missing-values.ts'
+import { isPlausible, plausibleUnit } from './plausible.ts'
+import { guessByPhysics, type Guessed } from './physics-guess.ts'
+import { profileOf, type Profile } from './profile.ts'
+import { isUnitOf, QUANTITIES, tellsTime, type Quantity } from './quantity.ts'
+import { sampleTable } from './sample.ts'
+import type { TimeColumn } from './time-column.ts'
+import { findTimeColumns } from './time-columns.ts'
+import type { ColumnMapping, TableMapping, TimeMapping } from '../mapping.ts'
+import type { OpenOptions } from '../options.ts'
+import { ProblemList } from '../problems.ts'
+import type { Site } from '#model/outdoors/weather'
+import type { RawTable } from '../table/raw.ts'
+import type { FoundTable } from '../table/shape.ts'
+import { namedClock_h, siteNotes } from '../table/site-notes.ts'
+import { HOUR_MS } from '#model/basis/hours'
+import { guessStamp } from '../clock/guess-stamp.ts'
+import { stampToMiddle_h } from '../clock/hours.ts'
+import { rowMoments } from '../clock/moments.ts'
+import { medianStep_h } from '../clock/step.ts'
+
+/**
+ * Mapping of a table whose layout is not known: columns by their headers where those fit the values, the rest by
+ * physics; place and clock from the lines above the table.
+ * @param lines the first lines of the file
+ */
+export function guessMapping(
+  raw: RawTable,
+  found: FoundTable,
+  lines: readonly string[],
+  options: OpenOptions,
+  problems: ProblemList,
+): TableMapping {
+  const preamble = lines.slice(0, found.shape.firstDataLine - 1)
+  const site = { ...siteNotes(preamble), ...options.site }
+  const headers = raw.columns.map(({ header, unitText }) => readHeader(header, unitText))
+  const timeColumns = findTimeColumns(raw, headers)
+  const bare = bareMapping(raw, found, preamble, timeColumns, site)
+  const { time, step_h, middles_utcMs } = guessTime(raw, bare, options.time?.clockOffset_h)
+  const sample = sampleTable(raw, bare.missing, step_h, middles_utcMs, site)
+  const profiles = sample.columns.map((values) => profileOf(values, sample.hourBefore))
+  const guessed = guessColumns(headers, profiles, timeColumns, (known, taken) =>
+    guessByPhysics(sample, profiles, known, taken),
+  )
+  const columns = raw.columns.map((column) =>
+    mapColumn(column.index, column.header, timeColumns, guessed, profiles),
+  )
+  sayGuesses(columns, problems)
+  return { ...bare, columns, time }
+}
+
+/** The mapping with its time columns only. */
+function bareMapping(
+  raw: RawTable,
+  found: FoundTable,
+  preamble: readonly string[],
+  timeColumns: readonly TimeColumn[],
+  site: Partial<Site>,
+): TableMapping {
+  const named = [...timeColumns.map(({ index }) => found.headers[index] ?? ''), ...preamble]
+  return {
+    ...{ version: 1, layout: null, table: found.shape, missing: findMissingValues(raw), site },
+    columns: timeColumns.map((column) => ({ ...column, header: '', alternatives: [] })),
+    time: { clockOffset_h: namedClock_h(named), stamp: 'beginning', radiationOffset_h: null, shift_h: 0 },
+  }
+}
+
+/** Step, kind of stamp and the UTC middles of the rows; null middles where no column tells time. */
+function guessTime(raw: RawTable, bare: TableMapping, chosenClock_h: number | undefined) {
+  const ms =
+    bare.columns.length === 0 ? null : (rowMoments(raw, bare, undefined, new ProblemList(''))?.ms ?? null)
+  if (ms === null) return { time: bare.time, step_h: 1, middles_utcMs: null }
+  const step_h = medianStep_h(ms)
+  const time: TimeMapping = { ...bare.time, stamp: guessStamp(ms, raw, step_h) }
+  const { utcOffset_h, longitude_deg } = bare.site
+  const zone_h =
+    chosenClock_h ?? bare.time.clockOffset_h ?? utcOffset_h ?? Math.round((longitude_deg ?? 0) / 15)
+  const toMiddle_ms = (stampToMiddle_h(time.stamp, step_h) - zone_h) * HOUR_MS
+  return { time, step_h, middles_utcMs: ms.map((moment) => moment + toMiddle_ms) }
+}
+
+type Physics = (known: ReadonlyMap<Quantity, Guessed>, taken: ReadonlySet<number>) => readonly Guessed[]
+
+function guessColumns(
+  headers: readonly HeaderReading[],
+  profiles: readonly (Profile | null)[],
+  timeColumns: readonly TimeColumn[],
+  physics: Physics,
+): readonly Guessed[] {
+  const taken = new Set(timeColumns.map(({ index }) => index))
+  const known = new Map<Quantity, Guessed>()
+  headers.forEach(({ quantities, unit: named }, index) => {
+    const quantity = quantities.find((one) => !tellsTime(one))
+    const profile = profiles[index]
+    if (quantity === undefined || taken.has(index) || !profile) return
+    if (quantity === 'ignore') {
+      taken.add(index)
+      return
+    }
+    const unit = named !== null && isUnitOf(quantity, named) ? named : plausibleUnit(quantity, profile)
+    if (unit === null || known.has(quantity)) return
+    if (!isPlausible(quantity, unit, profile) && !profile.constant) return
+    taken.add(index)
+    known.set(quantity, { index, quantity, unit, confidence: named === null ? 0.85 : 0.95, basis: 'header' })
+  })
+  return [...known.values(), ...physics(known, taken)]
+}
+
+function mapColumn(
+  index: number,
+  header: string,
+  timeColumns: readonly TimeColumn[],
+  guessed: readonly Guessed[],
+  profiles: readonly (Profile | null)[],
+): ColumnMapping {
+  const column = timeColumns.find((one) => one.index === index) ?? guessed.find((one) => one.index === index)
+  const alternatives = alternativesOf(profiles[index] ?? null, column?.quantity)
+  const name = header === '' ? `column ${index + 1}` : header
+  if (column !== undefined) {
+    const { quantity, unit, confidence, basis } = column
+    return { index, header: name, quantity, unit, confidence, basis, alternatives }
+  }
+  return { index, header: name, quantity: 'ignore', unit: '', confidence: 0.5, basis: 'none', alternatives }
+}
+
+function sayGuesses(columns: readonly ColumnMapping[], problems: ProblemList): void {
+  const doubtful = columns.filter(({ basis, quantity }) => basis === 'physics' && quantity !== 'ignore')
+  if (doubtful.length === 0) return
+  const list = doubtful.map(
+    ({ header, quantity, unit, confidence }) =>
+      `${header} is ${QUANTITIES[quantity].label.toLowerCase()} (${tellsTime(quantity) ? '' : `${unit}, `}${Math.round(confidence * 100)} %)`,
+  )
+  problems.warn(
+    'weather-columns-guessed',
+    `${doubtful.length} columns were recognised by their values: ${list.join(', ')}.`,
+    'Look at the mapping and correct what is wrong.',
+  )
+}

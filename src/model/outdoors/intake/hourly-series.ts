@@ -1,0 +1,43 @@
+import { conversion } from './column/unit.ts'
+import { tellsTime, type Quantity } from './column/quantity.ts'
+import type { TableMapping } from './mapping.ts'
+import type { ProblemList } from './problems.ts'
+import type { HourlySeries } from './quality/series.ts'
+import type { RawColumn, RawTable } from './table/raw.ts'
+import { fewestRows, hourlyMeans, type HourPlan } from './clock/hours.ts'
+
+/** Hourly means of every mapped column in our units; fill values become gaps. Says which columns hold words. */
+export function hourlySeries(
+  raw: RawTable,
+  mapping: TableMapping,
+  plan: HourPlan,
+  step_h: number,
+  problems: ProblemList,
+): HourlySeries {
+  const series: HourlySeries = {}
+  for (const { index, quantity, unit } of mapping.columns) {
+    const column = raw.columns[index]
+    if (quantity === 'ignore' || tellsTime(quantity) || column === undefined || series[quantity]) continue
+    sayWords(column, quantity, problems)
+    const { factor, offset } = conversion(quantity, unit, step_h || 1)
+    const values = withoutFill(column.values, mapping.missing)
+    series[quantity] = hourlyMeans(values, plan, fewestRows(step_h), (value) => value * factor + offset)
+  }
+  return series
+}
+
+/** Values that mean "missing" as NaN; the same array when there are none. */
+export function withoutFill(values: Float64Array, missing: readonly number[]): Float64Array {
+  if (missing.length === 0) return values
+  return values.map((value) => (missing.includes(value) ? NaN : value))
+}
+
+function sayWords(column: RawColumn, quantity: Quantity, problems: ProblemList): void {
+  if (column.firstText === null) return
+  problems.warn(
+    'weather-words-in-numbers',
+    `"${column.firstText.text}" stands where a number is due (${column.textCells} such cells); they count as missing.`,
+    'Put a number there, or leave the cell empty.',
+    { line: column.firstText.line, column: column.header || `column ${column.index + 1} (${quantity})` },
+  )
+}

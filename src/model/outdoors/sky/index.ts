@@ -1,0 +1,8 @@
+export { windowPart_Wm2 } from './bands.ts'
+export { matsunobuCoimbra2024 } from './clear.ts'
+export { cloudBase_m, cloudyMartinBerdahl } from './cloud.ts'
+export { BLACK, type Emitter, coolingPotential_Wm2, nightHours } from './cooling-potential.ts'
+export { type SkyOnPlane, skyOnPlane, windowFactor_frac } from './directional.ts'
+export { type SkyErrors, type SkyJudgement, judgeSky } from './errors.ts'
+export type { SkyHours, SkyOptions } from './hours.ts'
+export { skyHours } from './longwave.ts'

@@ -1,0 +1,7 @@
+export { clearSkyIndex_frac, ineichenPerez } from './clear-sky.ts'
+export type { PlaneIrradiance, SunHours } from './hours.ts'
+export { type NightEdges, SUNSET_deg, nightEdges } from './nights.ts'
+export { planeIrradiance } from './plane.ts'
+export { sunAt, sunHours } from './position.ts'
+export { RINGS, type SkyRings, skyRings } from './sky-view.ts'
+export { LOW_SUN_DEG, splitGlobal } from './split.ts'

@@ -1,0 +1,62 @@
+import { airConductivity_WmK } from '#model/outdoors/air'
+import type { PanelHours } from './hours.ts'
+import { KELVIN_OFFSET } from '#model/basis/units'
+
+/** Conductivity of air as a straight line through its values at −10 and 30 °C, W/m K. */
+const CONDUCTIVITY_SLOPE = (airConductivity_WmK(30) - airConductivity_WmK(-10)) / 40
+const CONDUCTIVITY_AT_0 = airConductivity_WmK(-10) + 10 * CONDUCTIVITY_SLOPE
+/** Ra cos β at which the last term of the Hollands correlation sets in, over its first. */
+const SECOND_ONSET = 5830 / 1708
+
+/** Conduction through the still gap, W/m²K. */
+function conduction_Wm2K(width_m: number, mean_C: number): number {
+  return (CONDUCTIVITY_AT_0 + CONDUCTIVITY_SLOPE * mean_C) / width_m
+}
+
+/**
+ * Plate-over-film difference at which convection starts, K: the hour's value at air temperature carried to the mean of
+ * the gap by (1 + x)^4.62, x the way there over the air's absolute temperature (ν α T of air near 290 K), written
+ * as a product.
+ */
+function onset_K(panel: PanelHours, hour: number, mean_C: number): number {
+  const air_C = panel.air_C[hour]!
+  const x = (mean_C - air_C) / (air_C + KELVIN_OFFSET)
+  const square = (1 + x) * (1 + x)
+  return panel.gap!.onset_K[hour]! * square * square * (1 + 0.62 * x)
+}
+
+/** Heat from plate to film, W/m²: `hollandsNusselt` times conduction, written in differences instead of Rayleigh numbers. */
+export function reducedGapHeat_Wm2(panel: PanelHours, hour: number, plate_C: number, film_C: number): number {
+  const { width_m, shear } = panel.gap!
+  const mean_C = 0.5 * (plate_C + film_C)
+  const difference = plate_C - film_C
+  const still = conduction_Wm2K(width_m, mean_C)
+  if (difference <= 0) return still * difference
+  const onset = onset_K(panel, hour, mean_C)
+  if (difference <= onset) return still * difference
+  let heat = difference + 1.44 * (1 - (shear * onset) / difference) * (difference - onset)
+  const second = SECOND_ONSET * onset
+  if (difference > second) heat += (Math.cbrt(difference / second) - 1) * difference
+  return still * heat
+}
+
+/** Its slope with the difference, W/m²K. */
+export function reducedGapSlope_Wm2K(
+  panel: PanelHours,
+  hour: number,
+  plate_C: number,
+  film_C: number,
+): number {
+  const { width_m, shear } = panel.gap!
+  const mean_C = 0.5 * (plate_C + film_C)
+  const difference = plate_C - film_C
+  const still = conduction_Wm2K(width_m, mean_C)
+  if (difference <= 0) return still
+  const onset = onset_K(panel, hour, mean_C)
+  if (difference <= onset) return still
+  const ratio = onset / difference
+  let slope = 1 + 1.44 * (1 - shear * ratio * ratio)
+  const second = SECOND_ONSET * onset
+  if (difference > second) slope += (4 / 3) * Math.cbrt(difference / second) - 1
+  return still * slope
+}

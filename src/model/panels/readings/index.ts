@@ -1,0 +1,36 @@
+export { DEMO_READINGS } from './demo-readings.ts'
+export {
+  type BenchEstimate,
+  type Estimated,
+  type PairEstimate,
+  type SampleEstimate,
+  type WindEstimate,
+  estimateCoatings,
+} from './estimate.ts'
+export { infraredWarning, irThermometerTrue_C } from './ir-thermometer.ts'
+export { type LightBoxResult, lightBoxResult } from './light-box.ts'
+export { type ReadingProposal, nextReading } from './next-reading.ts'
+export {
+  type BenchBoard,
+  type BenchMoment,
+  type BenchReadings,
+  type BenchSample,
+  type Cover,
+  type KnownOptics,
+  type Light,
+  type SurfaceReading,
+  type Thermometer,
+  USUAL_BOARD,
+  type WindClass,
+} from './reading.ts'
+export { readReadings, writeReadings } from './readings-file.ts'
+export { infraredView } from './surface-temperature.ts'
+export {
+  type BoardCoating,
+  type BoardHour,
+  type BoardPrediction,
+  HOME_HALF_WIDTH,
+  WIND_AT_BOARD_FRAC,
+  boardHourOf,
+  predictBoard,
+} from './test-board.ts'

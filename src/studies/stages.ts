@@ -1,0 +1,242 @@
+/**
+ * The spine: the only place that knows the order of the stages.
+ *
+ *   weather → sun → sky → panel hours → year → sizing
+ *                 coating ┘   loop, room, store ┘
+ *
+ * Each stage is remembered by what it depends on, so that a change re-runs only what it touches: weather
+ * everything; coating or cover from the panel hours on; area, flow, store, plan and room the year only.
+ */
+import { stressWeather } from '#model/outdoors/climate'
+import { Memory } from './memory.ts'
+import { reducePanelHours, type PanelSpec } from '#model/panels/plate'
+import { roomNetwork } from '#model/building/room'
+import {
+  crossFieldProblems,
+  unusualValues,
+  drawnScenarios,
+  spreadOfAreas,
+  type Scenario,
+} from '#model/design/scenario'
+import {
+  type DesignAnswer,
+  builtOf,
+  designFlow,
+  designOf,
+  taskOf,
+  type Design,
+  designRemarks,
+  hottestWeekStart_h,
+  monthSummaries,
+  type Prepared,
+  loopSpecOf,
+  panelSpecOf,
+  planSpecOf,
+  roomSpecOf,
+  skyOptionsOf,
+  targetSpecOf,
+} from '#model/design/assembly'
+import { LOAD_CUTS } from '#model/design/measures'
+import { yardstickOf, exceedance } from '#model/design/target'
+import {
+  aboutArea,
+  type AboutArea,
+  type NearDesign,
+  limitOf,
+  type LoadCut,
+  type SizingResult,
+  type UncertaintyResult,
+  judgeOwnArea,
+  sizePanels,
+  type AreaAlone,
+} from '#model/design/sizing'
+import { skyHours } from '#model/outdoors/sky'
+import { type PlaneIrradiance, type SunHours, planeIrradiance, sunHours } from '#model/outdoors/sun'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { planHours, simulateYear, type YearResult } from '#model/building/year'
+
+/** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
+const VENT_BELOW_SETPOINT_K = 4
+
+/** A load cut that lowers the peak by less is not worth naming, K. */
+const WORTH_NAMING_K = 0.05
+/** Tank per m² of panel in the draws where the answer itself has no panels, m³/m² (common practice, no source). */
+const USUAL_STORE_m3m2 = 0.08
+
+/** The stages with their memories. One for each worker or shell run; nothing is shared between spines. */
+export class Spine {
+  private readonly memory = new Memory()
+
+  /** Stressed weather, sun and sky. */
+  skyOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky'> {
+    const { hotSpell_K, moreHumid_K, windFactor_frac } = scenario.site
+    const stress = { hotSpell_K, moreHumid_K, windFactor_frac }
+    const options = skyOptionsOf(scenario)
+    const weather = this.memory.recall('weather', [record, stress], () => stressWeather(record, stress))
+    const sun = this.memory.recall('sun', whenAndWhere(weather), () => sunOf(weather))
+    const sky = this.memory.recall('sky', [weather, options], () => skyHours(weather, options))
+    return { weather, sun, sky }
+  }
+
+  /** The same, and the panel hours. */
+  panelOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky' | 'panel'> {
+    const { weather, sun, sky } = this.skyOf(scenario, record)
+    const spec = panelSpecOf(scenario)
+    const panel = this.memory.recall('panel', [sky, sun, spec], () =>
+      reducePanelHours(weather, sunOnPanel(weather, sun, spec), sky, spec),
+    )
+    return { weather, sun, sky, panel }
+  }
+
+  /** Runs (or recalls) the stages up to the room left alone. @throws ProblemError, RangeError as the stages do */
+  prepare(scenario: Scenario, record: WeatherRecord): Prepared {
+    const { memory } = this
+    const roomSpec = roomSpecOf(scenario)
+    const plan = planSpecOf(scenario)
+    const target = targetSpecOf(scenario)
+    const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
+    const { weather, sun, sky, panel } = this.panelOf(scenario, record)
+    const room = memory.recall('room', [sky, sun, roomSpec], () =>
+      roomNetwork(weather, sun, sky, roomSpec, memory.recall),
+    )
+    const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
+    const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>
+      simulateYear({ room, plant: null, nightVentStop_C }, { keepStates: true }),
+    )
+    const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
+    const flow = memory.recall('flow', [loopSpecOf(scenario)], () => designFlow(scenario))
+    return {
+      scenario,
+      weather,
+      sun,
+      sky,
+      panel,
+      room,
+      allowed,
+      yardstick,
+      nightVentStop_C,
+      doNothing,
+      ...flow,
+    }
+  }
+
+  /** Sizes (or judges the user's own area), then simulates the chosen design through the year. */
+  answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
+    const prepared = this.prepare(scenario, record)
+    const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
+    const limit = built.kind === 'notNeeded' ? null : limitOf(year, design.inputs, prepared.yardstick)
+    const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []
+    return answerOf(prepared, { ...built, limit, loadCuts }, design, year)
+  }
+
+  /** About the area alone, from an answer to a description near this one: what can follow a hand on a slider. */
+  about(scenario: Scenario, record: WeatherRecord, before: NearDesign): AboutArea {
+    const task = taskOf(this.prepare(scenario, record))
+    return aboutArea(task, areaAlone(before, task.guess_m2))
+  }
+
+  /**
+   * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop: an iterator
+   * of draws done, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
+   */
+  *uncertainty(
+    scenario: Scenario,
+    record: WeatherRecord,
+    sizing: SizingResult,
+    draws: number,
+  ): Generator<number, UncertaintyResult> {
+    const areas_m2 = yield* this.drawnAreas_m2(scenario, record, sizing, draws, 0, draws)
+    return spreadOfAreas(scenario, areas_m2)
+  }
+
+  /** The areas of draws `from` to `to` (not included), m²: spines share draws out, `spreadOfAreas` joins them. */
+  *drawnAreas_m2(
+    scenario: Scenario,
+    record: WeatherRecord,
+    sizing: SizingResult,
+    draws: number,
+    from: number,
+    to: number,
+  ): Generator<number, (number | null)[]> {
+    const areas_m2: (number | null)[] = []
+    for (const drawn of drawnScenarios(scenario, draws).slice(from, to)) {
+      const { kind, area_m2 } = this.about(drawn, record, sizing)
+      areas_m2.push(kind === 'floor' ? null : area_m2)
+      yield areas_m2.length
+    }
+    return areas_m2
+  }
+
+  /** The load cuts that would help at the largest area, best first. */
+  private loadCuts(
+    prepared: Prepared,
+    sizing: SizingResult,
+    design: Design,
+    record: WeatherRecord,
+  ): LoadCut[] {
+    const cuts = LOAD_CUTS.map((option): LoadCut => {
+      const changed = this.prepare(option.apply(prepared.scenario), record)
+      const inputs = designOf(changed, design.candidate, 'built').inputs
+      const found = exceedance(simulateYear(inputs, { lean: true }).room_C, changed.yardstick)
+      const enough = found.measure <= 0
+      const peakDrop_K = sizing.withPanels.peak_C - found.peak_C
+      return { name: option.name, peakDrop_K, area_m2: enough ? design.candidate.area_m2 : null }
+    })
+    return cuts
+      .filter((cut) => cut.peakDrop_K > WORTH_NAMING_K)
+      .toSorted((a, b) => b.peakDrop_K - a.peakDrop_K)
+  }
+}
+
+/** What a search for the area alone takes from an answer; its guess is a task's where the answer has no panels. */
+function areaAlone({ area_m2, storeVolume_m3, slope }: NearDesign, guess_m2: number): AreaAlone {
+  const ratio_m3m2 = area_m2 > 0 ? storeVolume_m3 / area_m2 : 0
+  return { guess_m2: area_m2 || guess_m2, ratio_m3m2: ratio_m3m2 || USUAL_STORE_m3m2, slope }
+}
+
+/** The sizing alone. */
+export function sizingOf(prepared: Prepared): SizingResult {
+  const { target } = prepared.scenario
+  return target.autoArea ? sizePanels(taskOf(prepared)) : judgeOwnArea(taskOf(prepared), target.area_m2)
+}
+
+function sunOnPanel(weather: WeatherRecord, sun: SunHours, spec: PanelSpec): PlaneIrradiance {
+  const { tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg } = spec
+  return planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg)
+}
+
+/** What the sun's place depends on: not on what a stressed or drawn weather changes. */
+function whenAndWhere({ start_utcMs, hours, radiationMiddle_h, site }: WeatherRecord): readonly unknown[] {
+  return [start_utcMs, hours, radiationMiddle_h, site.latitude_deg, site.longitude_deg]
+}
+
+function sunOf(weather: WeatherRecord): ReturnType<typeof sunHours> {
+  const { latitude_deg, longitude_deg } = weather.site
+  return sunHours(weather.start_utcMs, weather.hours, weather.radiationMiddle_h, latitude_deg, longitude_deg)
+}
+
+function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year: YearResult): DesignAnswer {
+  const { scenario, weather, sun, sky, panel, doNothing } = prepared
+  return {
+    scenario,
+    weather,
+    sun,
+    sky,
+    panel,
+    sizing,
+    area_m2: design.candidate.area_m2,
+    loop: design.loop,
+    store: design.store,
+    storeVolume_m3: design.candidate.storeVolume_m3,
+    year,
+    doNothing,
+    months: monthSummaries(weather, year, doNothing, prepared.yardstick.limit_C),
+    limit_C: prepared.yardstick.limit_C,
+    hottestWeekStart_h: hottestWeekStart_h(weather),
+    warnings: [
+      ...crossFieldProblems(scenario),
+      ...unusualValues(scenario),
+      ...designRemarks(design.loop, year),
+    ],
+  }
+}

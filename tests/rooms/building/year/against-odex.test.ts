@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest'
+import { Spine } from '#studies/stages.ts'
+import { designOf } from '#model/design/assembly'
+import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
+import { besideOdex } from './odex-course.ts'
+
+/*
+ * Source: odex 2.0.4 (npm), an adaptive extrapolation solver after Hairer, Nørsett & Wanner, Solving Ordinary
+ * Differential Equations I, II.9. Tolerance 0.05 K, as issue and design ask: a tenth of what a good room
+ * thermometer shows. Label: independent calculation (same equations, another integrator, nothing linearised).
+ */
+const TOLERANCE_K = 0.05
+const FORTNIGHT_h = 14 * 24
+
+const CASES: readonly {
+  climate: string
+  area_m2: number
+  volume_m3: number
+  set: readonly [string, string][]
+}[] = [
+  { climate: 'hot-desert', area_m2: 15, volume_m3: 1.2, set: [['plan.kind', 'nightOnly']] },
+  {
+    climate: 'humid-subtropical',
+    area_m2: 8,
+    volume_m3: 0.4,
+    set: [
+      ['plan.kind', 'allDay'],
+      ['store.place', 'outside'],
+      ['panel.tilt_deg', '20'],
+    ],
+  },
+  {
+    climate: 'mediterranean-coast',
+    area_m2: 12,
+    volume_m3: 2,
+    set: [
+      ['cover.kind', 'film'],
+      ['room.nightVent', 'true'],
+      ['room.wallBuild', 'brick'],
+      ['room.roofBuild', 'concreteOut'],
+    ],
+  },
+]
+
+test.each(CASES)(
+  '$climate: room, store and plate agree with odex within 0.05 K over the hottest fortnight',
+  (one) => {
+    let scenario: Scenario = defaultScenario()
+    for (const [field, value] of one.set) scenario = withField(scenario, field, value)
+    const prepared = new Spine().prepare(scenario, sampleWeather(one.climate))
+    const candidate = { area_m2: one.area_m2, storeVolume_m3: one.volume_m3, flow_kgsm2: 0.01 }
+    const { inputs } = designOf(prepared, candidate)
+    const apart = besideOdex(inputs, prepared.yardstick.hotDayStarts_h[0]!, FORTNIGHT_h)
+    console.log(
+      `${one.climate}: air ${apart.air_K.toFixed(4)}, store ${apart.tank_K.toFixed(4)}, plate ${apart.running_K.toFixed(4)} running, ${apart.resting_K.toFixed(4)} at rest, K; pump ran ${apart.pumped_h} h`,
+    )
+    expect(apart.pumped_h).toBeGreaterThan(40)
+    for (const off of [apart.air_K, apart.tank_K, apart.running_K, apart.resting_K])
+      expect(off).toBeLessThan(TOLERANCE_K)
+  },
+)

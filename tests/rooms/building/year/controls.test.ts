@@ -1,0 +1,222 @@
+import { describe, expect, test } from 'vitest'
+import { planHours, type PlanSpec } from '#model/building/year'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { sunHours } from '#model/outdoors/sun'
+import type { LoopDuty } from '#model/panels/loop'
+import { ALWAYS, bareLoop, bareTank, handMadeRoom, linearPanel, plantOf, steadyNight } from './hand-made.ts'
+
+/* Label: exact. What the controller of the sheet must decide, one step at a time; thresholds are the plan's own. */
+const STEP_S = 900
+const PLAN: Partial<PlanSpec> = {
+  startDifference_K: 3,
+  stopDifference_K: 0.3,
+  lowestStore_C: 8,
+  freeze: 'drainBack',
+  freezeLimit_C: 1,
+}
+
+interface Setting {
+  readonly plan?: Partial<PlanSpec>
+  readonly kind?: 'mixed' | 'slab' | 'building'
+  readonly allowed?: number
+  readonly equilibrium_C?: number
+  readonly dewPoint_C?: number
+  readonly loop?: Partial<LoopDuty>
+  readonly delivery_WK?: number
+}
+
+/** A kernel whose room stands still at 30 °C beside a tank; the plate's equilibrium is what the case says. */
+function kernelFor(setting: Setting = {}): YearKernel {
+  const { kind = 'mixed', allowed = 1, equilibrium_C = 5, dewPoint_C = -30, delivery_WK = 0 } = setting
+  const panel = linearPanel(4, 10, equilibrium_C, 8000)
+  const loop = { ...bareLoop(6, 250, 200), ...setting.loop }
+  const tank =
+    kind === 'mixed' ? bareTank([4e6], [0], { delivery_WK }) : bareTank([], [], { kind, delivery_WK: 500 })
+  const room = handMadeRoom({ hours: 4, air_JK: 1e9, slab_JK: 1e9, dewPoint_C })
+  const plant = { ...plantOf(panel, loop, tank, { ...PLAN, ...setting.plan }) }
+  plant.allowed.fill(allowed)
+  const kernel = new YearKernel({ room, plant, nightVentStop_C: 0 }, STEP_S)
+  kernel.temp_C.fill(30)
+  return kernel
+}
+
+/** Whether the pump runs in a step that begins with these temperatures. */
+function pumps(kernel: YearKernel, sink_C: number, plate_C: number): boolean {
+  kernel.temp_C[kernel.nodes.sink] = sink_C
+  kernel.plate_C = plate_C
+  kernel.step(0)
+  return kernel.controls.pumping
+}
+
+describe('start and stop', () => {
+  test.each([
+    [20, 17.01, false],
+    [20, 17, true],
+    [20, 12, true],
+    [20, 24, false],
+  ])('at rest, store %f °C, plate %f °C: pumps %s (start difference 3 K)', (sink_C, plate_C, want) => {
+    expect(pumps(kernelFor(), sink_C, plate_C)).toBe(want)
+  })
+
+  test('running, it goes on between stop and start difference, and stops under the first', () => {
+    const kernel = kernelFor({ equilibrium_C: 16 })
+    expect(pumps(kernel, 20, 12)).toBe(true)
+    // The fluid came back more than 0.3 K colder, so a plate only 0.15 K colder than the store does not stop it now.
+    expect(pumps(kernel, 17, 16.85)).toBe(true)
+    // That step's drop was the steady (17 − 16) K × (1 − e^(−F′UA/ṁc)) = 0.2 K, so the next one rests.
+    expect(pumps(kernel, 17, 16.85)).toBe(false)
+    // And once it rests it takes the whole start difference again.
+    expect(pumps(kernel, 18, 16)).toBe(false)
+    expect(pumps(kernel, 20, 16)).toBe(true)
+  })
+
+  test('a pump that would warm the fluid by more than the panel cools it is not started', () => {
+    // 2 K at 250 W/K. By hand: F′ = 1/(1 + 10/200), E = 1 − exp(−F′ × 10 × 6/250) = 0.2043: 2 K take a plate 9.79 K colder.
+    const hungry = { pumpPower_W: 500 }
+    expect(pumps(kernelFor({ loop: hungry }), 20, 10.3)).toBe(false)
+    expect(pumps(kernelFor({ loop: hungry }), 20, 10.1)).toBe(true)
+  })
+
+  test('no flow, no pumping', () => {
+    expect(pumps(kernelFor({ loop: { capacityRate_WK: 0 } }), 20, 5)).toBe(false)
+  })
+})
+
+describe('what keeps the loop from running', () => {
+  test.each([
+    [8, false],
+    [8.01, true],
+  ])('lowest store 8 °C: at %f °C it pumps %s', (sink_C, want) => {
+    expect(pumps(kernelFor({ equilibrium_C: 2 }), sink_C, 2)).toBe(want)
+  })
+
+  test('outside its hours and its season', () => {
+    expect(pumps(kernelFor({ allowed: 0 }), 20, 5)).toBe(false)
+  })
+
+  test.each(['slab', 'building'] as const)(
+    'pipes in the %s: only while the room is above its setpoint',
+    (kind) => {
+      const cool = kernelFor({ kind, plan: { setpoint_C: 31 } })
+      const warm = kernelFor({ kind, plan: { setpoint_C: 22 } })
+      expect(pumps(cool, 30, 15)).toBe(false)
+      expect(pumps(warm, 30, 15)).toBe(true)
+    },
+  )
+
+  test.each(['slab', 'building'] as const)(
+    'pipes in the %s: return water is blended in where the supply would be under dew point + 2 K; a mass as cold as that is left alone',
+    (kind) => {
+      // The fluid would come back some 4 K colder than 30 °C.
+      const setting = { kind, equilibrium_C: 10 } as const
+      expect(pumps(kernelFor({ ...setting, dewPoint_C: 5 }), 30, 10)).toBe(true)
+      const damp = kernelFor({ ...setting, dewPoint_C: 25 })
+      expect(pumps(damp, 30, 10)).toBe(true)
+      expect(damp.plate!.mixing).toBe(true)
+      expect(pumps(kernelFor({ ...setting, dewPoint_C: 28.5 }), 30, 10)).toBe(false)
+    },
+  )
+})
+
+describe('freeze protection', () => {
+  test.each([
+    ['drainBack', 1, 0.5, false, true],
+    ['drainBack', 1, 1.5, true, false],
+    ['stop', -5, -0.5, false, true],
+    ['stop', -5, 0.5, true, false],
+    ['glycol', -10, -5, true, false],
+    ['glycol', -10, -11, true, true],
+  ] as const)(
+    '%s, limit %f °C, plate %f °C: pumps %s, at risk %s',
+    (freeze, limit_C, plate_C, want, risk) => {
+      const kernel = kernelFor({ equilibrium_C: plate_C, plan: { freeze, freezeLimit_C: limit_C } })
+      expect(pumps(kernel, 12, plate_C)).toBe(want)
+      expect(kernel.controls.freezing).toBe(risk)
+    },
+  )
+
+  test('out of season a drained panel is not at risk, a glycol one is', () => {
+    const drained = kernelFor({ allowed: 0, equilibrium_C: -20 })
+    pumps(drained, 12, -20)
+    expect(drained.controls.freezing).toBe(false)
+    const filled = kernelFor({
+      allowed: 0,
+      equilibrium_C: -20,
+      plan: { freeze: 'glycol', freezeLimit_C: -10 },
+    })
+    pumps(filled, 12, -20)
+    expect(filled.controls.freezing).toBe(true)
+  })
+})
+
+describe('delivery', () => {
+  test.each([
+    [29.1, -30, false],
+    [28.9, -30, true],
+    [15, 27.1, false],
+    [15, 26.9, true],
+  ])(
+    'store %f °C, indoor dew point %f °C, room 30 °C: delivers %s (1 K to start, dew margin 2 K)',
+    (store_C, dew_C, want) => {
+      const kernel = kernelFor({ delivery_WK: 100, dewPoint_C: dew_C, equilibrium_C: 40 })
+      pumps(kernel, store_C, 40)
+      expect(kernel.controls.delivering).toBe(want)
+    },
+  )
+})
+
+describe('windows at night', () => {
+  function opens(outdoor_C: number, air_C: number, stop_C: number, night: number): boolean {
+    const made = { hours: 1, air_JK: 1e9, nightVent_WK: 50, outdoor_C: Float64Array.of(outdoor_C) }
+    const room = handMadeRoom(made)
+    room.night.fill(night)
+    const kernel = new YearKernel({ room, plant: null, nightVentStop_C: stop_C }, STEP_S)
+    kernel.temp_C.fill(air_C)
+    kernel.step(0)
+    return kernel.controls.venting
+  }
+  test.each([
+    [22, 24, 18, 1, true],
+    [23.5, 24, 18, 1, false],
+    [22, 24, 24, 1, false],
+    [22, 24, 18, 0, false],
+  ])('outdoors %f, room %f, shut below %f °C, night %i: open %s', (outdoor_C, air_C, stop_C, night, want) => {
+    expect(opens(outdoor_C, air_C, stop_C, night)).toBe(want)
+  })
+})
+
+describe('hours of the plan', () => {
+  const weather = steadyNight(48, 20)
+  const { latitude_deg, longitude_deg } = weather.site
+  const sun = sunHours(weather.start_utcMs, weather.hours, 0.5, latitude_deg, longitude_deg)
+  const hoursOf = (plan: Partial<PlanSpec>): number[] =>
+    [...planHours(weather, sun, { ...ALWAYS, ...plan })].flatMap((may, h) => (may === 1 ? [h] : []))
+
+  test('own hours from 20 to 7 pass midnight; the hour’s middle counts', () => {
+    const want = [0, 1, 2, 3, 4, 5, 6, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 44, 45, 46, 47]
+    expect(hoursOf({ kind: 'ownHours', startHour_h: 20, endHour_h: 7 })).toEqual(want)
+  })
+
+  test('own hours from 8.6 to 10.4 hold the one hour whose middle they hold', () => {
+    expect(hoursOf({ kind: 'ownHours', startHour_h: 8.6, endHour_h: 10.4 })).toEqual([9, 33])
+  })
+
+  test('the clock is the site’s own: east of Greenwich the same hours come earlier in the record', () => {
+    const east = { ...weather, site: { ...weather.site, utcOffset_h: 3 } }
+    const may = planHours(east, sun, { ...ALWAYS, kind: 'ownHours', startHour_h: 6, endHour_h: 7 })
+    expect([...may].flatMap((one, h) => (one === 1 ? [h] : []))).toEqual([3, 27])
+  })
+
+  test('night only: never with the sun up; in June at 40° N between 8 and 10 of 24 hours', () => {
+    const night = hoursOf({ kind: 'nightOnly' })
+    for (const h of night) expect(sun.altitude_deg[h]!).toBeLessThan(-0.833)
+    expect(night.length / 2).toBeGreaterThanOrEqual(8)
+    expect(night.length / 2).toBeLessThanOrEqual(10)
+  })
+
+  test('all day: every hour; under its season gate: none', () => {
+    expect(hoursOf({ kind: 'allDay' })).toHaveLength(48)
+    expect(hoursOf({ kind: 'allDay', seasonGate_C: 20.1 })).toHaveLength(0)
+    expect(hoursOf({ kind: 'allDay', seasonGate_C: 19.9 })).toHaveLength(48)
+  })
+})

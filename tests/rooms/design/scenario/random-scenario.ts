@@ -1,0 +1,100 @@
+import fc from 'fast-check'
+import { crossFieldProblems, type Field, type Scenario, fieldsOf, GROUPS } from '#model/design/scenario'
+
+/** Values from the usual span are drawn this much more often than from the whole range. */
+const USUAL_WEIGHT = 6
+/** A day profile's own range reaches 20 kW for halls; a random shed stays under this in most hours, W. */
+const USUAL_GAIN_W = 400
+
+/** Evenly drawn: the ends, which fast-check likes best, are asked for by themselves below. */
+export function between(min: number, max: number, whole = false): fc.Arbitrary<number> {
+  if (whole) return fc.noBias(fc.integer({ min, max }))
+  return fc.noBias(fc.integer({ min: 0, max: PARTS })).map((part) => min + ((max - min) * part) / PARTS)
+}
+const PARTS = 10_000
+
+/** Valid values of one field: mostly usual ones, now and then the whole range and its two ends. */
+export function fieldValue(field: Field): fc.Arbitrary<unknown> {
+  switch (field.type) {
+    case 'number': {
+      const whole = field.unit === 'count'
+      const [low, high] = field.usual
+      return fc.oneof(
+        { arbitrary: between(low, high, whole), weight: USUAL_WEIGHT },
+        { arbitrary: between(field.min, field.max, whole), weight: 1 },
+        { arbitrary: fc.constantFrom(field.min, field.max), weight: 1 },
+      )
+    }
+    case 'choice':
+      return fc.constantFrom(...field.options)
+    case 'switch':
+      return fc.boolean()
+    case 'text':
+      return fc
+        .string({ maxLength: field.maxLength, unit: 'grapheme' })
+        .map((t) => t.slice(0, field.maxLength))
+    case 'dayProfile':
+      return fc.array(between(field.min, Math.min(field.max, USUAL_GAIN_W)), {
+        minLength: 24,
+        maxLength: 24,
+      })
+  }
+}
+
+const group = (name: (typeof GROUPS)[number]): fc.Arbitrary<Record<string, unknown>> =>
+  fc.record(
+    Object.fromEntries(Object.entries(fieldsOf(name)).map(([key, field]) => [key, fieldValue(field)])),
+  )
+
+const anyFields = fc.record(
+  Object.fromEntries(GROUPS.map((name) => [name, group(name)])),
+) as unknown as fc.Arbitrary<Scenario>
+
+/** Valid scenarios: any field anywhere in its range, then pairs that contradict each other brought together. */
+export const randomScenario: fc.Arbitrary<Scenario> = anyFields.map(agreeing)
+
+/** What the cross-field rules and the walls' size ask, so that no draw is thrown away. */
+function agreeing(s: Scenario): Scenario {
+  const bore_m = Math.min(s.loop.tubeInnerDiameter_m, 0.9 * s.loop.tubeOuterDiameter_m)
+  const most = 1 - s.cover.reflectance_frac
+  const windowed = (window_m2: number, along_m: number): number =>
+    Math.min(window_m2, 0.8 * along_m * s.room.height_m)
+  const tank = s.store.kind === 'mixed' || s.store.kind === 'layered'
+  const fluid = s.loop.fluid === 'air' && tank ? 'water' : s.loop.fluid
+  const fixed: Scenario = {
+    ...s,
+    cover: {
+      ...s.cover,
+      windowTransmittance_frac: Math.min(s.cover.windowTransmittance_frac, most),
+      offWindowTransmittance_frac: Math.min(s.cover.offWindowTransmittance_frac, most),
+      solarTransmittance_frac: Math.min(s.cover.solarTransmittance_frac, most),
+    },
+    loop: {
+      ...s.loop,
+      fluid,
+      tubeInnerDiameter_m: Math.max(bore_m, 0.002),
+      tubeSpacing_m: Math.max(s.loop.tubeSpacing_m, s.loop.tubeOuterDiameter_m),
+    },
+    plan: {
+      ...s.plan,
+      stopDifference_K: Math.min(s.plan.stopDifference_K, 0.5 * s.plan.startDifference_K),
+      lowestStore_C: Math.min(s.plan.lowestStore_C, s.plan.setpoint_C - 0.5),
+      freeze: s.plan.freeze === 'glycol' && fluid !== 'glycol' ? 'stop' : s.plan.freeze,
+    },
+    target: {
+      ...s.target,
+      occupiedFrom_h: Math.min(23, Math.floor(s.target.occupiedFrom_h)),
+      occupiedUntil_h: Math.ceil(s.target.occupiedUntil_h),
+    },
+    room: {
+      ...s.room,
+      windowFront_m2: windowed(s.room.windowFront_m2, s.room.length_m),
+      windowRight_m2: windowed(s.room.windowRight_m2, s.room.width_m),
+      windowBack_m2: windowed(s.room.windowBack_m2, s.room.length_m),
+      windowLeft_m2: windowed(s.room.windowLeft_m2, s.room.width_m),
+    },
+  }
+  const errors = crossFieldProblems(fixed).filter((problem) => problem.severity === 'error')
+  if (errors.length > 0) throw new Error(`the generator made a contradiction: ${errors[0]!.message}`)
+  return fixed
+}

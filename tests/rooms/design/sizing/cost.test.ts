@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest'
+import { cheapestOn, type DesignMap } from '#model/design/sizing'
+import { edgeDesigns } from '#inside/model/design/sizing/cheapest.ts'
+import { designCost, hasPrices } from '#model/design/cost'
+
+const FREE = { panel_perm2: 0, store_perm3: 0, pipe_perm: 0, pump_each: 0, energy_perkWh: 0, years_y: 10 }
+const PRICES = {
+  panel_perm2: 80,
+  store_perm3: 300,
+  pipe_perm: 5,
+  pump_each: 150,
+  energy_perkWh: 0.25,
+  years_y: 8,
+}
+
+describe('price of a design', () => {
+  it('adds its parts and the electricity of the years counted (exact: by hand)', () => {
+    // 12 m² × 80 + 1.5 m³ × 300 + 16 m × 5 + 150 + 20 kWh × 0.25 × 8 years = 960 + 450 + 80 + 150 + 40
+    const cost = designCost(PRICES, { area_m2: 12, storeVolume_m3: 1.5, pipeLength_m: 16, electric_J: 72e6 })
+    expect(cost).toEqual({ panel: 960, store: 450, pipe: 80, pump: 150, energy: 40, total: 1680 })
+  })
+  it('is nothing without panels: then there is no pump to buy either', () => {
+    const cost = designCost(PRICES, { area_m2: 0, storeVolume_m3: 1, pipeLength_m: 16, electric_J: 0 })
+    expect(cost.total).toBe(0)
+  })
+  it('is asked for only once a price tells designs apart: pump and pipe alone do not', () => {
+    expect(hasPrices(FREE)).toBe(false)
+    expect(hasPrices({ ...FREE, pump_each: 100, pipe_perm: 3 })).toBe(false)
+    expect(hasPrices({ ...FREE, store_perm3: 1 })).toBe(true)
+  })
+  it('refuses negative and missing quantities', () => {
+    const whole = { area_m2: 1, storeVolume_m3: 1, pipeLength_m: 1, electric_J: 1 }
+    expect(() => designCost(PRICES, { ...whole, area_m2: -1 })).toThrow(RangeError)
+    expect(() => designCost(PRICES, { ...whole, electric_J: NaN })).toThrow(RangeError)
+  })
+})
+
+/** A made map: with a store of v m³ the target is met from 20 / v m² on, on a straight measure. */
+function madeMap(measureAt: (area_m2: number, store_m3: number) => number): DesignMap {
+  const axes = { kind: 'store' as const, area_m2: [2, 4, 6, 8, 10, 12], other: [1, 2, 4] }
+  const each = (at: (area_m2: number, store_m3: number) => number) =>
+    Float64Array.from({ length: 18 }, (_, i) => at(axes.area_m2[i % 6]!, axes.other[Math.floor(i / 6)]!))
+  return {
+    axes,
+    stride: 1,
+    simulated: 18,
+    measure: each(measureAt),
+    peak_C: each(() => 25),
+    hours_h: each(() => 0),
+    electric_J: each((area_m2) => area_m2 * 3.6e6),
+  }
+}
+const map = madeMap((area_m2, store_m3) => 20 / store_m3 - area_m2)
+const tank = ({ row }: { row: number }) => map.axes.other[row]!
+
+describe('cheapest design that meets the target', () => {
+  it('is looked for along the edge of the target, read between marks (exact: the made measure is straight)', () => {
+    // With 1 m³ 20 m² would be needed, off the map; then 10 m² and 5 m².
+    expect(edgeDesigns(map)).toEqual([
+      { row: 1, area_m2: 10, electric_J: 36e6 },
+      { row: 2, area_m2: 5, electric_J: 18e6 },
+    ])
+  })
+  it('moves from small panel to small tank as the tank gets dear (exact: by hand)', () => {
+    const cheapTank = cheapestOn(map, { ...FREE, panel_perm2: 100, store_perm3: 100 }, 0, tank)
+    expect(cheapTank).toMatchObject({ row: 2, cost: { total: 900 } })
+    const dearTank = cheapestOn(map, { ...FREE, panel_perm2: 100, store_perm3: 300 }, 0, tank)
+    expect(dearTank).toMatchObject({ row: 1, cost: { total: 1600 } })
+  })
+  it('is none without prices, and none where nothing on the map meets the target', () => {
+    expect(cheapestOn(map, FREE, 0, tank)).toBeNull()
+    expect(
+      cheapestOn(
+        madeMap(() => 1),
+        PRICES,
+        0,
+        tank,
+      ),
+    ).toBeNull()
+  })
+})

@@ -1,0 +1,121 @@
+/* A logger file must come back as the numbers that were written, in whatever units and marks it was written. */
+import { describe, expect, it } from 'vitest'
+import { inventClimate } from '#model/outdoors/climate'
+import { placeById } from '#inside/model/outdoors/climate/places.ts'
+import { logQuantity } from '#inside/model/handover/as-built/columns.ts'
+import { openLog } from '#model/handover/as-built'
+import type { LogOptions } from '#inside/model/handover/as-built/open.ts'
+import { writeLog } from '#inside/model/handover/as-built/write.ts'
+import { ProblemError } from '#model/basis/words'
+import { builtPanel } from './panel.ts'
+
+const inputs = builtPanel({
+  place: 'semi-arid-south',
+  firstDay: 10,
+  days: 3,
+  seed: 5,
+  allDay: true,
+  flowMeter: true,
+  fault: {},
+})
+const OPTIONS: LogOptions = { file: 'roof.csv', fluidDensity_kgm3: 998 }
+const written = writeLog(inputs.log, inputs.weather, 998)
+
+const near = (a: Float64Array, b: Float64Array, within: number) => {
+  expect(a.length).toBe(b.length)
+  a.forEach((value, i) => expect(Math.abs(value - b[i]!)).toBeLessThan(within))
+}
+
+describe('header words of a logger', () => {
+  it.each([
+    ['Panel in (°C)', 'panelIn'],
+    ['panelOut_C', 'panelOut'],
+    ['T_in', 'panelIn'],
+    ['Outlet temp', 'panelOut'],
+    ['Collector return [°F]', 'panelOut'],
+    ['Tank (°C)', 'store'],
+    ['Indoor temp', 'room'],
+    ['Outdoor air', 'air'],
+    ['Flow rate (L/min)', 'flow'],
+    ['pump running', 'pumpRun'],
+    ['battery', null],
+  ])('%s is %s', (header, want) => {
+    expect(logQuantity(header)).toBe(want)
+  })
+})
+
+describe('opening a logger file', () => {
+  it('gives back what was written (rounding of the file: 0.005 K, 0.0005 L/min)', () => {
+    const opened = openLog(written, inputs.weather, OPTIONS)
+    expect(opened.log.hours).toBe(72)
+    near(opened.log.panelIn_C, inputs.log.panelIn_C, 0.0051)
+    near(opened.log.panelOut_C, inputs.log.panelOut_C, 0.0051)
+    near(opened.log.flow_kgs!, inputs.log.flow_kgs!, 1e-5)
+    expect(opened.log.store_C).toBeNull()
+    expect(opened.warnings).toEqual([])
+  })
+
+  it('reads semicolons, decimal commas, °F and L/h alike', () => {
+    const lines = written.trim().split('\n').slice(2)
+    const changed = lines.map((line) => {
+      const [time, tIn, tOut, flow] = line.split(',')
+      const f = (c: string) => (Number(c) * 1.8 + 32).toFixed(3).replace('.', ',')
+      return [time, f(tIn!), f(tOut!), (Number(flow) * 60).toFixed(2).replace('.', ',')].join(';')
+    })
+    const text = `Zeit;Panel in [°F];Panel out [°F];Flow [L/h]\n${changed.join('\n')}\n`
+    const opened = openLog(text, inputs.weather, OPTIONS)
+    near(opened.log.panelOut_C, inputs.log.panelOut_C, 0.01)
+    near(opened.log.flow_kgs!, inputs.log.flow_kgs!, 1e-4)
+  })
+
+  it('makes hourly means of ten-minute rows and leaves short hours out', () => {
+    const start = Date.UTC(2001, 0, 11, 0, 5) // nominal year of the sample; local standard time
+    const rows = Array.from({ length: 6 * 30 + 1 }, (_, i) => {
+      const stamp = new Date(start + i * 600_000).toISOString().slice(0, 16).replace('T', ' ')
+      return `${stamp},${(20 + (i % 6)).toFixed(1)},15.0`
+    })
+    const begin = inputs.weather.start_utcMs + inputs.weather.site.utcOffset_h * 3_600_000
+    const year = new Date(begin).getUTCFullYear()
+    const text = `time,panel in,panel out\n${rows.join('\n').replaceAll('2001-', `${year}-`)}\n`
+    const { log } = openLog(text, inputs.weather, OPTIONS)
+    expect(log.panelIn_C[3]).toBeCloseTo(22.5, 9)
+    expect(log.hours).toBeLessThanOrEqual(31)
+  })
+
+  it('a typical year stands in for another year, with a warning; a stray season is refused', () => {
+    const begin = inputs.weather.start_utcMs + inputs.weather.site.utcOffset_h * 3_600_000
+    const year = new Date(begin).getUTCFullYear()
+    const later = written.replaceAll(`${year}-01`, `${year + 3}-01`)
+    try {
+      openLog(later, inputs.weather, OPTIONS)
+      expect.unreachable('three days of another year share nothing with three days')
+    } catch (error) {
+      expect((error as ProblemError).problems.at(-1)!.code).toBe('as-built-no-common-hours')
+    }
+  })
+
+  it('a log of another year is laid over a whole typical year by the day, and says so', () => {
+    const year = inventClimate(placeById('semi-arid-south'))
+    const later = written.replaceAll(/^2001-/gm, '2024-')
+    const opened = openLog(later, year, OPTIONS)
+    expect(opened.firstWeatherHour).toBe(10 * 24)
+    expect(opened.log.hours).toBe(72)
+    expect(opened.warnings.map((w) => w.code)).toContain('as-built-other-year')
+    near(opened.weather.airTemp_C, inputs.weather.airTemp_C, 1e-12)
+  })
+
+  it.each([
+    ['no table', 'hello', 'as-built-no-table'],
+    ['empty', '', 'weather-empty'],
+    ['no panel columns', written.replace('panel in (°C)', 'battery'), 'as-built-column-missing'],
+    ['flow without a unit', written.replace('flow (L/min)', 'flow'), 'as-built-flow-unit'],
+  ])('%s: refused with a sentence', (_why, text, code) => {
+    try {
+      openLog(text, inputs.weather, OPTIONS)
+      expect.unreachable('should have been refused')
+    } catch (error) {
+      expect(error).toBeInstanceOf(ProblemError)
+      expect((error as ProblemError).problems.map((p) => p.code)).toContain(code)
+    }
+  })
+})

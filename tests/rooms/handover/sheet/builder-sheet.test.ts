@@ -1,0 +1,210 @@
+import { describe, expect, it } from 'vitest'
+import { builderSheet, designRanges } from '#model/handover/sheet'
+import {
+  GUST_ms,
+  gustPressure_Pa,
+  LOCAL_CODES,
+  upliftOfModule_kg,
+} from '#inside/model/handover/sheet/cautions.ts'
+import { type Figure, type Wording, type SheetLine, wordingText } from '#model/basis/words'
+import { answerFor, ownScenario, sampleWeather, spine } from './sheet-answers.ts'
+
+const answer = answerFor(16, { 'store.autoVolume': 'false', 'store.volume_m3': '1.5' })
+const sheet = builderSheet(answer)!
+
+const figuresOf = (wording: Wording): Figure[] => wording.filter((part) => typeof part !== 'string')
+function valuesAt(lines: readonly SheetLine[], label: string): number[] {
+  const found = lines.find((line) => line.label === label)
+  if (!found) throw new Error(`no line ${label}`)
+  return figuresOf(found.value).map((figure) => figure.value)
+}
+
+describe('numbers of the sheet are those of the answer', () => {
+  it('panels, area, flow, bores, pressure and pump', () => {
+    const { loop } = answer
+    expect(valuesAt(sheet.panels, 'Panels')).toEqual([loop.modules, 2, 1])
+    expect(valuesAt(sheet.panels, 'Area')).toEqual([answer.area_m2])
+    const [total_m3s, each_m3s] = valuesAt(sheet.loop, 'Flow')
+    expect(total_m3s! * 999.1).toBeCloseTo(loop.flow_kgs, 4)
+    expect(each_m3s! * 8).toBeCloseTo(total_m3s!, 12)
+    expect(valuesAt(sheet.loop, 'Headers')[0]).toBe(loop.headerInnerDiameter_m)
+    expect(valuesAt(sheet.loop, 'Pipes')[0]).toBe(loop.pipeInnerDiameter_m)
+    expect(valuesAt(sheet.loop, 'Pressure')).toEqual([
+      loop.pressureDrop_Pa,
+      loop.pipeLoss_Pa,
+      loop.headerLoss_Pa,
+      loop.riserLoss_Pa,
+    ])
+    expect(valuesAt(sheet.loop, 'Pump').at(-1)).toBe(loop.pumpPower_W)
+  })
+  it('temperatures, hours and months', () => {
+    const { withPanels, doNothing } = answer.sizing
+    expect(valuesAt(sheet.job, 'Hottest hour')).toEqual([withPanels.peak_C, doNothing.peak_C])
+    expect(valuesAt(sheet.job, 'Hours above the limit')).toEqual([withPanels.hours_h, doNothing.hours_h])
+    expect(sheet.months.map((month) => month.panelHeat_J)).toEqual(
+      answer.months.map((month) => month.panelHeat_J),
+    )
+    expect(Math.max(...sheet.months.map((month) => month.roomPeak_C))).toBeCloseTo(withPanels.peak_C, 9)
+  })
+})
+
+describe('quantities match hand arithmetic: 8 modules of 2 × 1 m in 2 rows of 4, tubes 120 mm apart', () => {
+  const { quantities } = sheet
+  it('8 risers of 2 m a module: 128 m; headers 2 × 8 × 1 m; 12 unions, 4 caps, 32 fixings', () => {
+    expect(quantities).toMatchObject({
+      plate_m2: 16,
+      passage_m: 128,
+      header_m: 16,
+      unions: 12,
+      caps: 4,
+      anchors: 32,
+    })
+  })
+  it('16 m of pipe and 2 × 2 m to the second row: 20 m', () => {
+    expect(quantities.pipe_m).toBe(20)
+  })
+  it('1.5 m³ as high as wide: diameter ∛(4 × 1.5/π) = 1.2407 m, skin 1.5 π d² = 7.254 m²', () => {
+    const diameter_m = Math.cbrt(6 / Math.PI)
+    expect(valuesAt(sheet.store, 'Size')[0]).toBeCloseTo(diameter_m, 9)
+    expect(quantities.tankSkin_m2).toBeCloseTo(1.5 * Math.PI * diameter_m ** 2, 9)
+  })
+  it('weighs 1.08 × its water, on π d²/4 of floor', () => {
+    const [full_kg, water_kg, load_kgm2] = valuesAt(sheet.store, 'Weight full')
+    expect(full_kg).toBeCloseTo(1.08 * water_kg!, 6)
+    expect(load_kgm2).toBeCloseTo(full_kg! / (0.25 * Math.PI * Math.cbrt(6 / Math.PI) ** 2), 6)
+  })
+  it('loop content is Σ π d²/4 · length', () => {
+    const { headerInnerDiameter_m: header_m, pipeInnerDiameter_m: pipe_m } = answer.loop
+    const want = (Math.PI / 4) * (0.01 ** 2 * 128 + header_m ** 2 * 16 + pipe_m ** 2 * 20)
+    expect(quantities.loopVolume_m3).toBeCloseTo(want, 12)
+  })
+  it('the parts list has no part of which there are none', () => {
+    for (const part of sheet.parts) expect(part.quantity.value).toBeGreaterThan(0)
+  })
+})
+
+describe('the drawing', () => {
+  it('has every module once, inside the page, not over another', () => {
+    const { drawing } = sheet
+    expect(drawing.modules.map((module) => module.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
+    const places = new Set(drawing.modules.map(({ x_m, y_m }) => `${x_m.toFixed(3)} ${y_m.toFixed(3)}`))
+    expect(places.size).toBe(8)
+    for (const { x_m, y_m } of drawing.modules) {
+      expect(x_m + drawing.moduleWidth_m).toBeLessThanOrEqual(drawing.width_m)
+      expect(y_m + drawing.moduleLength_m).toBeLessThanOrEqual(drawing.height_m)
+    }
+  })
+  it('feeds each row at one corner and drains it at the opposite one, the other two ends closed', () => {
+    const { drawing } = sheet
+    const ends = drawing.headers.map(({ from, to }) => [from, to])
+    expect(ends).toHaveLength(4)
+    expect(drawing.caps).toHaveLength(4)
+    for (const { kind, main, points } of drawing.pipes.filter((run) => !run.main)) {
+      expect(main).toBe(false)
+      const corner = kind === 'supply' ? points.at(-1)! : points[0]!
+      expect(drawing.caps).not.toContainEqual(corner)
+      expect(
+        drawing.headers.some(({ from, to }) => [from, to].some((end) => String(end) === String(corner))),
+      ).toBe(true)
+    }
+  })
+})
+
+describe('cautions', () => {
+  it('each ends with the sentence that local codes and licensed practice decide', () => {
+    const titles = sheet.cautions.map((caution) => caution.title)
+    expect(titles).toEqual(
+      expect.arrayContaining(['Wind', 'Roof load', 'Work at height', 'Tank weight', 'Freezing']),
+    )
+    expect(titles).toEqual(
+      expect.arrayContaining(['Cross-connection', 'Legionella', 'Mains near water', 'Barium', 'Solvents']),
+    )
+    expect(titles).toContain('Condensation and mould')
+    for (const { text } of sheet.cautions)
+      expect(wordingText(text, 'si')).toMatch(new RegExp(`${LOCAL_CODES}$`))
+  })
+  it('wind: 0.613 V² gives 552, 981 and 1532 Pa at 30, 40 and 50 m/s (0.5 Pa); 2 m² at −1.8 is 3.5 kN (1 %)', () => {
+    expect(Math.abs(gustPressure_Pa(30) - 552)).toBeLessThan(0.5)
+    expect(Math.abs(gustPressure_Pa(GUST_ms) - 981)).toBeLessThan(0.5)
+    expect(Math.abs(gustPressure_Pa(50) - 1532)).toBeLessThan(0.6)
+    expect(Math.abs((upliftOfModule_kg(2, GUST_ms) * 9.80665) / 3530 - 1)).toBeLessThan(0.01)
+  })
+  it('glycol has its caution only where there is glycol', () => {
+    expect(sheet.cautions.some((caution) => caution.title === 'Glycol')).toBe(false)
+    const mixed = builderSheet(answerFor(4, { 'loop.fluid': 'glycol', 'plan.freeze': 'glycol' }))!
+    expect(mixed.cautions.some((caution) => caution.title === 'Glycol')).toBe(true)
+  })
+})
+
+describe('other plants', () => {
+  it.each([
+    ['slab, serpentine, a part-used last module', 13, { 'store.kind': 'slab', 'loop.layout': 'serpentine' }],
+    [
+      'air to the building',
+      6,
+      {
+        'store.kind': 'building',
+        'loop.fluid': 'air',
+        'loop.layout': 'wetted',
+        'loop.tubeOuterDiameter_m': '0.05',
+        'loop.tubeInnerDiameter_m': '0.045',
+      },
+    ],
+    ['one module under a film', 2, { 'cover.kind': 'film', 'plan.kind': 'ownHours', 'plan.freeze': 'stop' }],
+  ])('%s: no number missing, in either unit system', (_name, area_m2, fields) => {
+    const other = builderSheet(answerFor(area_m2, fields))!
+    const lines = [
+      other.job,
+      other.site,
+      other.panels,
+      other.buildUp,
+      other.loop,
+      other.store,
+      other.controls,
+      other.sensors,
+    ]
+    const wordings = [
+      ...lines.flat().map((line) => line.value),
+      ...other.parts.flatMap((part) => [[part.quantity], part.what]),
+      ...other.commissioning.map((step) => step.expect),
+      ...other.maintenance,
+      ...other.assumptions,
+      ...other.cautions.map((caution) => caution.text),
+    ]
+    for (const wording of wordings) {
+      for (const figure of figuresOf(wording))
+        expect(Number.isFinite(figure.value), JSON.stringify(wording)).toBe(true)
+      for (const system of ['si', 'us'] as const)
+        expect(wordingText(wording, system)).not.toMatch(/undefined|NaN|Infinity|\[object/)
+    }
+  })
+  it('13 m² of 2 m² modules: 7 of them, and the sheet says what the numbers are for', () => {
+    const part = builderSheet(answerFor(13, { 'store.kind': 'slab' }))!
+    expect(valuesAt(part.panels, 'Panels')[0]).toBe(7)
+    expect(valuesAt(part.panels, 'Note')).toEqual([13, 14])
+  })
+  it('no area, no sheet', () => {
+    expect(builderSheet(answerFor(0))).toBeNull()
+  })
+})
+
+describe('ranges of the built design', () => {
+  it('same seed, same ranges; low below high; the plant held as built', () => {
+    const built = { area_m2: 6, storeVolume_m3: 0.5, flow_kgsm2: 0.008 }
+    const weather = sampleWeather()
+    const run = () => {
+      const drawing = designRanges(ownScenario(6), built, (drawn) => spine.prepare(drawn, weather), 4)
+      for (;;) {
+        const step = drawing.next()
+        if (step.done) return step.value
+      }
+    }
+    const first = run()
+    expect(first.draws).toBe(4)
+    expect(first.months).toHaveLength(12)
+    expect(first.yearHeat_J.high).toBeGreaterThan(first.yearHeat_J.low)
+    for (const month of first.months)
+      expect(month.panelHeat_J.high).toBeGreaterThanOrEqual(month.panelHeat_J.low)
+    expect(run()).toEqual(first)
+  })
+})

@@ -1,0 +1,75 @@
+import { reducePanelHours } from '#model/panels/plate'
+import { panelSpecOf } from '#model/design/assembly'
+import { planeIrradiance } from '#model/outdoors/sun'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { restingRoom } from '#inside/model/building/year/room-start.ts'
+import { simulateYear } from '#model/building/year'
+import { CoupledSystem } from '../rooms/building/year/coupled-system.ts'
+import type { Made } from './made.ts'
+import { cpu_s, median, timed_s } from './measure.ts'
+import type { Row } from './table.ts'
+
+const RUNS = 9
+export const SEARCH = { lean: true, books: false }
+
+/** A year as the search runs it, seconds of CPU in each of the runs. */
+export function yearTimes_s({ inputs }: Made): number[] {
+  return timed_s(() => simulateYear(inputs, SEARCH), RUNS, 15)
+}
+
+/** A year of the search with its plant, and of the room left alone. */
+export function yearRows(made: Made): Row[] {
+  const alone = { ...made.inputs, plant: null }
+  const times = (inputs: Made['inputs']) =>
+    timed_s(() => simulateYear(inputs, SEARCH), RUNS, 15).map((s) => s * 1e3)
+  return [
+    { name: 'year with its plant', reach: '', unit: 'ms', values: times(made.inputs), met: null },
+    { name: 'year of the room alone', reach: '', unit: 'ms', values: times(alone), met: null },
+  ]
+}
+
+/** Two summer days by the adaptive solver, against ours over the same hours; the solver's tolerance holds 0.05 K. */
+export function againstOdex({ inputs, prepared }: Made): Row {
+  const hours = 48
+  const first = prepared.yardstick.hotDayStarts_h[0]!
+  const kernel = new YearKernel(inputs, 900, false)
+  const { air_C, masses } = restingRoom(inputs.room, [first])
+  kernel.setRoom(air_C, masses)
+  kernel.plate_C = air_C
+  const exact = new CoupledSystem(inputs, { tank_C: air_C, air_C, plate_C: air_C, masses })
+  const values: number[] = []
+  const ours_s =
+    median(timed_s(() => simulateYear(inputs, SEARCH), RUNS)) * (hours / (inputs.room.hours + 504))
+  for (let run = 0; run < RUNS; run++) {
+    const start = cpu_s()
+    for (let h = first; h < first + hours; h++)
+      for (let k = 0; k < 4; k++) {
+        kernel.step(h)
+        exact.step(h, 900, kernel.controls)
+      }
+    values.push((cpu_s() - start - ours_s) / ours_s)
+  }
+  return {
+    name: 'year against odex, same equations',
+    reach: '≥ 200',
+    unit: '×',
+    values,
+    met: (x) => x >= 200,
+  }
+}
+
+export function reduction(made: Made): Row {
+  const { weather, sun, sky } = made.prepared
+  const spec = panelSpecOf(made.scenario)
+  const { tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg } = spec
+  const plane = planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg)
+  const times_s = timed_s(() => reducePanelHours(weather, plane, sky, spec), RUNS, 5)
+  const year_s = median(yearTimes_s(made))
+  return {
+    name: 'reducing a year to panel hours, in years',
+    reach: '≤ 5',
+    unit: '×',
+    values: times_s.map((s) => s / year_s),
+    met: (x) => x <= 5,
+  }
+}
