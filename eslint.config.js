@@ -55,6 +55,14 @@ const roomRules = ROOMS.flatMap((room, index) => {
 /** From a folder beside it by a relative path, as the shell is reached. */
 const SHELL = '^\\.{1,2}/(.*/)?shell/'
 
+/** What only `src/studies/stages.ts` calls: the stages in their order. */
+const STAGE_CALLS = {
+  regex: '^#model/',
+  importNamePattern:
+    '^(stressWeather|sunHours|planeIrradiance|skyHours|reducePanelHours|roomNetwork|planHours|flowKnee|simulateYear)$',
+  message: 'The order of the stages is in src/studies/stages.ts: ask a study.',
+}
+
 const LAYERS = [
   forbidden(
     ['src/studies/**'],
@@ -68,12 +76,15 @@ const LAYERS = [
   ),
   forbidden(
     ['src/live/**'],
-    [{ regex: `^#ui/|${SHELL}`, message: 'src/live knows neither pages nor shell.' }],
+    [STAGE_CALLS, { regex: `^#ui/|${SHELL}`, message: 'src/live knows neither pages nor shell.' }],
   ),
-  forbidden(['src/ui/**', 'src/routes/**'], [{ regex: SHELL, message: 'Pages do not know the shell.' }]),
+  forbidden(
+    ['src/ui/**', 'src/routes/**'],
+    [STAGE_CALLS, { regex: SHELL, message: 'Pages do not know the shell.' }],
+  ),
   forbidden(
     ['src/shell/**', 'src/library.ts'],
-    [{ regex: '^#(live|ui)/', message: 'The shell knows neither worker nor pages.' }],
+    [STAGE_CALLS, { regex: '^#(live|ui)/', message: 'The shell knows neither worker nor pages.' }],
   ),
 ]
 

@@ -1,4 +1,4 @@
-import type { Spine } from '#studies/stages.ts'
+import type { Stages } from '#studies/stages.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { compare } from '#studies/compare.ts'
 import { follow } from '#studies/follow.ts'
@@ -11,7 +11,7 @@ import { trials } from '#studies/trials.ts'
 import type { Input, Output } from '#live/messages.ts'
 import { paced } from '#live/paced.ts'
 
-type Asking<V extends Verb> = (stages: Spine, q: RequestOf<V>) => Study<ResultOf<V>, ResultOf<V>>
+type Asking<V extends Verb> = (stages: Stages, q: RequestOf<V>) => Study<ResultOf<V>, ResultOf<V>>
 
 /** How each study is had: what only one page needs is loaded when it is first asked for. */
 const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
@@ -36,7 +36,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
 
 /** Answers a page's question in a worker: the study of that name, in stretches, without what no page shows. */
 export async function answerTo<V extends Verb>(
-  stages: Spine,
+  stages: Stages,
   verb: V,
   input: Input<V>,
   weather: WeatherRecord,

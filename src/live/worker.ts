@@ -1,10 +1,10 @@
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Reply, Request } from '#live/messages.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { answerTo } from '#live/verbs.ts'
 
-const stages = new Spine()
+const stages = new Stages()
 let weather: WeatherRecord | null = null
 
 const say = (reply: Reply) => postMessage(reply)

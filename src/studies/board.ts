@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import {
   type SampleEstimate,
   USUAL_BOARD,
@@ -34,7 +34,7 @@ export function boardPredictions({ scenario, hour, estimated = [] }: Board): rea
 }
 
 /** The same as a study. */
-export function* board(_stages: Spine, q: Board): Study<readonly BoardPrediction[]> {
+export function* board(_stages: Stages, q: Board): Study<readonly BoardPrediction[]> {
   return { result: boardPredictions(q), remarks: [] }
 }
 

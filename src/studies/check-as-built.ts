@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import {
   houseAgreement,
   type Agreement,
@@ -48,7 +48,7 @@ export interface AsBuiltReport {
 }
 
 /** Judges a logger file against the design in this weather. @throws ProblemError naming file, line and column */
-export function* checkAsBuilt(stages: Spine, q: BuiltPanel): Study<AsBuiltReport> {
+export function* checkAsBuilt(stages: Stages, q: BuiltPanel): Study<AsBuiltReport> {
   const { scenario, weather, area_m2, file, text, stamp } = q
   const fluidDensity_kgm3 = loopDensity_kgm3(scenario)
   const opened = openLog(text, weather, { file, fluidDensity_kgm3, ...(stamp && { stamp }) })
@@ -76,7 +76,7 @@ export function* checkAsBuilt(stages: Spine, q: BuiltPanel): Study<AsBuiltReport
 
 /** Store and room against a simulated year with the built area; only where logged and the weather is a whole year. */
 function houseOf(
-  stages: Spine,
+  stages: Stages,
   { scenario, weather, area_m2 }: BuiltPanel,
   { log, firstWeatherHour }: OpenedLog,
 ): { house: HouseReport; problems: readonly Problem[] } {

@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import {
   comparisonCases,
   type ComparisonAxes,
@@ -16,7 +16,7 @@ interface Compared {
 }
 
 /** Every combination of the axes side by side, sized for one target. Rows come as they are answered. */
-export function* compare(stages: Spine, { scenario, axes }: Compared): Study<Comparison, Comparison> {
+export function* compare(stages: Stages, { scenario, axes }: Compared): Study<Comparison, Comparison> {
   const own = !scenario.target.autoArea
   const base = own ? free(scenario, ['area', 'store']) : scenario
   const cases = comparisonCases(base, axes)

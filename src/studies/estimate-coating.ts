@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import {
   estimateCoatings,
   type BenchEstimate,
@@ -16,7 +16,7 @@ export interface CoatingEstimate extends Omit<BenchEstimate, 'fit' | 'result'> {
 /** Reflectance and emittance from field readings. */
 
 export function* estimateCoating(
-  _stages: Spine,
+  _stages: Stages,
   { readings }: { readonly readings: BenchReadings },
 ): Study<CoatingEstimate> {
   const estimate = estimateCoatings(readings)

@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import { designRanges, type DesignRanges } from '#model/handover/sheet'
 import type { Candidate } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
@@ -6,7 +6,7 @@ import { MONTH_DRAWS } from './usual.ts'
 
 /** What a built design does over the uncertain inputs, month by month: the ranges of the builder's sheet. */
 export function* expected(
-  stages: Spine,
+  stages: Stages,
   {
     scenario,
     weather,

@@ -1,7 +1,7 @@
 /**
  * What can be asked of Duskbank: one file a question, the same for page, command line, tests and users of the library.
  */
-import { Spine } from './stages.ts'
+import { Stages } from './stages.ts'
 import { board } from './board.ts'
 import { checkAsBuilt } from './check-as-built.ts'
 import { compare } from './compare.ts'
@@ -59,10 +59,10 @@ export type ResultOf<V extends Verb> =
     : never
 
 /** The questions, over stages of their own: nothing is shared between two of these, and nothing is kept on disk. */
-export function createStudies(stages = new Spine()): Studies {
+export function createStudies(stages = new Stages()): Studies {
   const bound = Object.entries(VERBS).map(([name, verb]) => [
     name,
-    (q: never) => (verb as (stages: Spine, q: never) => unknown)(stages, q),
+    (q: never) => (verb as (stages: Stages, q: never) => unknown)(stages, q),
   ])
   return Object.fromEntries(bound) as Studies
 }

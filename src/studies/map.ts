@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import { FIELDS, type Scenario } from '#model/design/scenario'
 import { mapTaskOf } from '#model/design/assembly'
 import {
@@ -21,7 +21,7 @@ export interface Mapped extends Asked {
 }
 
 /** Hours above the limit over area and store, or area and flow: coarse first, then finer. */
-export function* map(stages: Spine, q: Mapped): Study<DesignMap, DesignMap> {
+export function* map(stages: Stages, q: Mapped): Study<DesignMap, DesignMap> {
   const { scenario, weather, around } = q
   const task = mapTaskOf(stages.prepare(scenario, weather), around)
   const drawing = designMap(task, q.axes ?? axesAround(q.kind, around, scenario))

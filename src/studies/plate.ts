@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import { panelAtTemperature, type HeldPanel, type PanelHours } from '#model/panels/plate'
 import type { Asked, Study } from './study.ts'
 
@@ -10,7 +10,7 @@ export interface PlateReport {
 /** The plate at rest and held at one temperature (°C) through the record. */
 
 export function* plate(
-  stages: Spine,
+  stages: Stages,
   { scenario, weather, plate_C }: Asked & { readonly plate_C: number },
 ): Study<PlateReport> {
   const { panel: hours } = stages.panelOf(scenario, weather)

@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import { spreadOfAreas, type Scenario } from '#model/design/scenario'
 import type { SizingResult, UncertaintyResult } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
@@ -12,7 +12,7 @@ export interface Ranged extends Asked {
 
 /** The area over the uncertain inputs. */
 export function* range(
-  stages: Spine,
+  stages: Stages,
   { scenario, weather, sizing, draws = USUAL_DRAWS }: Ranged,
 ): Study<UncertaintyResult> {
   const result = yield* counted(stages.uncertainty(scenario, weather, sizing, draws), draws)
@@ -24,7 +24,7 @@ export type DrawnAreas = readonly (number | null)[]
 
 /** A share of a range: draws `from` to `to` (not included), for a second worker. `joinRange` joins the shares. */
 export function* drawAreas(
-  stages: Spine,
+  stages: Stages,
   q: Ranged & { readonly draws: number; readonly from: number; readonly to: number },
 ): Study<DrawnAreas> {
   const { scenario, weather, sizing, draws, from, to } = q

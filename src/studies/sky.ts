@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import { STEFAN_BOLTZMANN } from '#model/outdoors/air'
 import { skyOptionsOf } from '#model/design/assembly'
 import { judgeSky, type SkyJudgement, type SkyHours } from '#model/outdoors/sky'
@@ -18,7 +18,7 @@ export interface SkyReport {
 /** Longwave from the sky; with `ignoreMeasured` by the formula even where it was measured, and judged by that. */
 
 export function* sky(
-  stages: Spine,
+  stages: Stages,
   { scenario, weather, ignoreMeasured = false }: Asked & { readonly ignoreMeasured?: boolean },
 ): Study<SkyReport> {
   const useMeasured = !ignoreMeasured && scenario.sky.useMeasured

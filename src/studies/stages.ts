@@ -1,5 +1,5 @@
 /**
- * The spine: the only place that knows the order of the stages.
+ * The only place that knows the order of the stages.
  *
  *   weather → sun → sky → panel hours → year → sizing
  *                 coating ┘   loop, room, store ┘
@@ -63,8 +63,8 @@ const WORTH_NAMING_K = 0.05
 /** Tank per m² of panel in the draws where the answer itself has no panels, m³/m² (common practice, no source). */
 const USUAL_STORE_m3m2 = 0.08
 
-/** The stages with their memories. One for each worker or shell run; nothing is shared between spines. */
-export class Spine {
+/** The stages with their memories. One for each worker or shell run; nothing is shared between stages. */
+export class Stages {
   private readonly memory = new Memory()
 
   /** Stressed weather, sun and sky. */
@@ -149,7 +149,7 @@ export class Spine {
     return spreadOfAreas(scenario, areas_m2)
   }
 
-  /** The areas of draws `from` to `to` (not included), m²: spines share draws out, `spreadOfAreas` joins them. */
+  /** The areas of draws `from` to `to` (not included), m²: stages share draws out, `spreadOfAreas` joins them. */
   *drawnAreas_m2(
     scenario: Scenario,
     record: WeatherRecord,

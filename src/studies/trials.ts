@@ -1,4 +1,4 @@
-import type { Spine } from './stages.ts'
+import type { Stages } from './stages.ts'
 import type { Scenario } from '#model/design/scenario'
 import type { SizingResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -18,7 +18,7 @@ interface Tried {
 }
 
 /** What a few changed descriptions would need, in their order. */
-export function* trials(stages: Spine, { scenarios, weather }: Tried): Study<readonly Trial[]> {
+export function* trials(stages: Stages, { scenarios, weather }: Tried): Study<readonly Trial[]> {
   const result: Trial[] = []
   for (const scenario of scenarios) {
     yield { share: result.length / scenarios.length }

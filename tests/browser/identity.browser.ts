@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { readLinkHash } from '#live/design-link.ts'
 import { sampleWeather } from '../../src/shell/samples.ts'
 import { openStage, settled, type Stage } from './stage.ts'
@@ -61,7 +61,7 @@ describe('the worker in the browser and the model under Node', () => {
     })
     await context.close()
     const { scenario, climate } = readLinkHash(`#${link}`)!
-    const { area_m2, storeVolume_m3, year } = new Spine().answer(scenario, sampleWeather(climate))
+    const { area_m2, storeVolume_m3, year } = new Stages().answer(scenario, sampleWeather(climate))
     const [room_C, store_C] = [Array.from(year.room_C), Array.from(year.store_C)]
     const inNode: Taken = { area_m2, storeVolume_m3, room_C, store_C }
     expect(room_C.length).toBeGreaterThanOrEqual(8760)

@@ -58,6 +58,16 @@ test.each([
   expect(await complaintsAbout(path, importing(from))).not.toEqual([])
 })
 
+test.each([
+  ['src/live/a.ts', '#model/building/year', 'simulateYear'],
+  ['src/shell/a.ts', '#model/outdoors/sky', 'skyHours'],
+  ['src/ui/weather/a.ts', '#model/outdoors/climate', 'stressWeather'],
+])('no stage is called from %s', async (path, from, name) => {
+  const code = `import { ${name} } from '${from}'\nexport const y = ${name}`
+  expect(await complaintsAbout(path, code)).not.toEqual([])
+  expect(await complaintsAbout(path, code.replaceAll(name, 'localHour'))).toEqual([])
+})
+
 test('the model imports nothing late', async () => {
   const late = `export const y = () => import('#model/basis/units')`
   expect(await complaintsAbout('src/model/outdoors/air/a.ts', late)).not.toEqual([])

@@ -1,6 +1,6 @@
 import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
-import { sizingOf, Spine } from '#studies/stages.ts'
+import { sizingOf, Stages } from '#studies/stages.ts'
 import type { Scenario } from '#model/design/scenario'
 import { taskOf, mapTaskOf } from '#model/design/assembly'
 import { areaOnly } from '#inside/model/design/sizing/size.ts'
@@ -27,13 +27,13 @@ export function sizing(made: Made): Row {
 }
 
 /** Some draws, scaled to 256 in two workers: draws do not share work, so they share out evenly. */
-export function uncertainty({ spine, scenario, record }: Made): Row {
-  const answer = spine.answer(scenario, record)
+export function uncertainty({ stages, scenario, record }: Made): Row {
+  const answer = stages.answer(scenario, record)
   const draws = 256
   const each = 4
   const values = Array.from({ length: RUNS }, (_, run) => {
     const start = cpu_s()
-    const shard = spine.drawnAreas_m2(scenario, record, answer.sizing, draws, run * each, (run + 1) * each)
+    const shard = stages.drawnAreas_m2(scenario, record, answer.sizing, draws, run * each, (run + 1) * each)
     while (!shard.next().done);
     return ((cpu_s() - start) / each) * (draws / 2)
   })
@@ -73,7 +73,7 @@ export function designMap({ prepared }: Made): Row {
 
 /** Every stage from the weather to the year of the room without panels, in each climate, nothing remembered. */
 function roomsLeftAlone(scenario: Scenario, records: readonly WeatherRecord[]): void {
-  for (const record of records) new Spine().prepare(scenario, record)
+  for (const record of records) new Stages().prepare(scenario, record)
 }
 
 /** Growth of the time with hours, designs and climates: the fitted exponents, and their errors in the name. */

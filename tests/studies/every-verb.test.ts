@@ -1,7 +1,7 @@
 /* The same question through the library (as shell and tests ask) and through the worker's answering gives the same
  * reply, for every verb; and what crosses to the page can be cloned. */
 import { expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { DEMO_READINGS } from '#model/panels/readings'
 import { DEMO_RECIPE } from '#model/panels/paint'
 import { defaultScenario } from '#model/design/scenario'
@@ -61,7 +61,7 @@ test.each(VERB_NAMES)('%s: library and worker give the same reply, and it can be
   const asked = { ...(finish(ask(question)).result as object | null) } as Record<string, unknown>
   const shares: number[] = []
   const input = structuredClone(QUESTIONS[verb])
-  const answered = await answerTo(new Spine(), verb, input, weather, (share) => shares.push(share))
+  const answered = await answerTo(new Stages(), verb, input, weather, (share) => shares.push(share))
   if (verb === 'size' || verb === 'judge') delete asked['panel']
   const whole =
     typeof answered === 'string' ? { ...(answered as unknown as object) } : { ...(answered as object) }

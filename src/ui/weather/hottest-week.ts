@@ -4,7 +4,7 @@ import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 import { nightBoxes } from '#ui/chart/night-boxes.ts'
-import type { ClimateSeries } from '#ui/weather/climate-series.ts'
+import type { ClimateSeries } from '#studies/climate-series.ts'
 import { hourLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 

@@ -1,4 +1,4 @@
-import type { ClimateSeries } from '#ui/weather/climate-series.ts'
+import type { ClimateSeries } from '#studies/climate-series.ts'
 import { shownQuantity, type ShownQuantity } from '#ui/words/quantity.ts'
 import type { UnitSystem } from '#model/basis/units'
 

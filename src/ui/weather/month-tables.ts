@@ -1,6 +1,6 @@
 import { meansByMonth, meansByMonthAndHour } from '#model/basis/hours'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
-import type { ClimateSeries } from '#ui/weather/climate-series.ts'
+import type { ClimateSeries } from '#studies/climate-series.ts'
 import { clockLabel, monthLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 

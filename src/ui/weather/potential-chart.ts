@@ -3,7 +3,7 @@ import { meansByMonth } from '#model/basis/hours'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'
-import type { ClimateSeries } from '#ui/weather/climate-series.ts'
+import type { ClimateSeries } from '#studies/climate-series.ts'
 import { monthLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 

@@ -1,6 +1,6 @@
 import { hottestWeekStart_h } from '#model/design/assembly'
 import type { UnitSystem } from '#model/basis/units'
-import type { ClimateSeries } from '#ui/weather/climate-series.ts'
+import type { ClimateSeries } from '#studies/climate-series.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** One figure of a climate, as it is and under the stress of the design. */

@@ -1,4 +1,4 @@
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { designOf } from '#model/design/assembly'
 import { defaultScenario } from '#model/design/scenario'
 import { simulateYear } from '#model/building/year'
@@ -18,7 +18,7 @@ const PLACES = [
 
 /** Default workshop with 12 m² and a cubic metre, night only; a hot fortnight in one climate. */
 function fortnight(climate: string, first: number) {
-  const prepared = new Spine().prepare(defaultScenario(), sampleClimate(climate))
+  const prepared = new Stages().prepare(defaultScenario(), sampleClimate(climate))
   const { inputs } = designOf(prepared, { area_m2: 12, storeVolume_m3: 1, flow_kgsm2: 0.01 })
   return {
     apart: besideOdex(inputs, first, LENGTH_h),

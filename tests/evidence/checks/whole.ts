@@ -1,4 +1,4 @@
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { type PanelTangent, panelTangent } from '#model/panels/plate'
 import { designOf, type Prepared } from '#model/design/assembly'
 import { type Scenario, defaultScenario } from '#model/design/scenario'
@@ -18,7 +18,7 @@ function prepare(climate: string, change: Change = {}): Prepared {
       { ...values, ...change[group as keyof Scenario] },
     ]),
   ) as unknown as Scenario
-  return new Spine().prepare(merged, sampleClimate(climate))
+  return new Stages().prepare(merged, sampleClimate(climate))
 }
 
 /** Default workshop with 12 m² of bare panel and 1 m³, night only. */

@@ -1,5 +1,5 @@
 /** A whole July of a room by ISO 13790 annex C on the same weather, areas, gains and U-values as the project's room. */
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { slabOnGroundU_Wm2K } from '#inside/model/building/room/ground.ts'
 import { defaultScenario, describedRoom } from '#model/design/scenario'
 import { roomSpecOf, type Prepared } from '#model/design/assembly'
@@ -14,7 +14,7 @@ type RoomFields = Prepared['scenario']['room']
 
 function prepared(change: Partial<RoomFields>): Prepared {
   const scenario = defaultScenario()
-  return new Spine().prepare(
+  return new Stages().prepare(
     { ...scenario, room: { ...scenario.room, ...change } },
     sampleClimate('mediterranean-coast'),
   )

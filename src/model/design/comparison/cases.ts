@@ -56,7 +56,7 @@ export const AS_DESCRIBED = 'as described'
 
 /**
  * Every combination of the axes, climates slowest and covers fastest: what is dear to work out (sky, panel hours,
- * the room) stays the same for as many cases in a row as can be, and is remembered by the spine.
+ * the room) stays the same for as many cases in a row as can be, and is remembered by the stages.
  */
 export function comparisonCases(base: Scenario, axes: ComparisonAxes): ComparisonCase[] {
   const cases: ComparisonCase[] = []

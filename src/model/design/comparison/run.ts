@@ -19,7 +19,7 @@ export interface Comparison {
 /**
  * Answers case after case, so that a caller can show progress, keep what is there, or stop.
  * @param cases     as `comparisonCases` orders them: bare and film of one design stand together
- * @param answerOf  the spine's answer to a case
+ * @param answerOf  the answer to a case
  */
 export function* comparisonRun(
   cases: readonly ComparisonCase[],

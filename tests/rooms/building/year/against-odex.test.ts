@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { designOf } from '#model/design/assembly'
 import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
@@ -48,7 +48,7 @@ test.each(CASES)(
   (one) => {
     let scenario: Scenario = defaultScenario()
     for (const [field, value] of one.set) scenario = withField(scenario, field, value)
-    const prepared = new Spine().prepare(scenario, sampleWeather(one.climate))
+    const prepared = new Stages().prepare(scenario, sampleWeather(one.climate))
     const candidate = { area_m2: one.area_m2, storeVolume_m3: one.volume_m3, flow_kgsm2: 0.01 }
     const { inputs } = designOf(prepared, candidate)
     const apart = besideOdex(inputs, prepared.yardstick.hotDayStarts_h[0]!, FORTNIGHT_h)

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { designOf, type Prepared } from '#model/design/assembly'
 import type { RoomNetwork } from '#model/building/room'
 import { type YearInputs, type YearResult, simulateYear } from '#model/building/year'
@@ -35,7 +35,7 @@ test(`${SCENARIOS} random scenarios × sample climates: the year's ledger closes
   const kinds = new Set<string>()
   fc.assert(
     fc.property(design, ({ scenario, climate, ...candidate }) => {
-      const prepared = new Spine().prepare(scenario, climates[climate]!.weather)
+      const prepared = new Stages().prepare(scenario, climates[climate]!.weather)
       const { inputs } = designOf(prepared, candidate)
       const year = simulateYear(inputs)
       const closure = Math.abs(year.ledger.residual_J) / year.ledger.throughput_J

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { designOf } from '#model/design/assembly'
 import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
@@ -18,7 +18,7 @@ import {
 /* Label: exact (limits and identities of the equations), asked for by the project's design. No outside source. */
 
 const weather = sampleWeather('semi-arid-south')
-const spine = new Spine()
+const stages = new Stages()
 const USUAL = { area_m2: 10, storeVolume_m3: 0.8, flow_kgsm2: 0.01 }
 
 function scenarioWith(settings: readonly (readonly [string, string])[]): Scenario {
@@ -26,7 +26,7 @@ function scenarioWith(settings: readonly (readonly [string, string])[]): Scenari
 }
 
 function run(settings: readonly (readonly [string, string])[], change: Partial<typeof USUAL> = {}) {
-  const prepared = spine.prepare(scenarioWith(settings), weather)
+  const prepared = stages.prepare(scenarioWith(settings), weather)
   const year = simulateYear(designOf(prepared, { ...USUAL, ...change }).inputs)
   for (const name of ['room_C', 'store_C', 'plate_C', 'delivered_W', 'panelHeat_W'] as const)
     expect(year[name].every(Number.isFinite), `${name} is a number in every hour`).toBe(true)
@@ -45,7 +45,7 @@ describe('no panel', () => {
   })
 
   test('a user’s own area of 0 answers with the room left alone itself', () => {
-    const answer = spine.answer(
+    const answer = stages.answer(
       scenarioWith([
         ['target.autoArea', 'false'],
         ['target.area_m2', '0'],

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { withField, defaultScenario } from '#model/design/scenario'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
 
@@ -25,7 +25,7 @@ test.each([
   ] as const)
     scenario = withField(scenario, field, value)
   const record = sampleWeather(climate)
-  const { year } = new Spine().answer(scenario, record)
+  const { year } = new Stages().answer(scenario, record)
   const hottest = (values: Float64Array) => values.reduce((most, value) => Math.max(most, value), -Infinity)
   const most_C = Math.max(hottest(year.air_C), hottest(record.airTemp_C))
   console.log(

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { coverReasons } from '#inside/model/design/comparison/cover-reasons.ts'
 import { panelAtTemperature } from '#model/panels/plate'
 import { defaultScenario } from '#model/design/scenario'
@@ -8,10 +8,10 @@ import { inventedWeather } from '../../invented-weather.ts'
 
 const HOURS = 60 * 24
 const { weather } = inventedWeather(HOURS, 7)
-const spine = new Spine()
+const stages = new Stages()
 const base = defaultScenario()
 const panelOf = (kind: 'bare' | 'film', moreHumid_K = 0) =>
-  spine.panelOf(
+  stages.panelOf(
     {
       ...base,
       cover: { ...base.cover, kind },

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { comparisonCases, comparisonRun } from '#model/design/comparison'
 import { nightOrAllDay } from '#inside/model/design/comparison/verdicts.ts'
 import { defaultScenario } from '#model/design/scenario'
@@ -20,8 +20,8 @@ it('sets every combination side by side, bare and film of one design together, e
   const cases = comparisonCases(scenario, axes)
   expect(cases).toHaveLength(2 * 2 * 2 * 2)
   expect(new Set(cases.map((c) => [c.plan, c.coating, c.cover, c.building].join())).size).toBe(16)
-  const spine = new Spine()
-  const running = comparisonRun(cases, (one) => spine.answer(one.scenario, one.weather))
+  const stages = new Stages()
+  const running = comparisonRun(cases, (one) => stages.answer(one.scenario, one.weather))
   const seen: number[] = []
   let step = running.next()
   for (; !step.done; step = running.next()) seen.push(step.value.rows.length)
@@ -32,9 +32,9 @@ it('sets every combination side by side, bare and film of one design together, e
     expect(rows[bare]).toMatchObject({ ...rows[film], cover: 'bare', ...numbersOf(rows[bare]!) })
     expect(rows[film]!.cover).toBe('film')
   }
-  // A spine of its own, fresh, so that nothing remembered can leak from case to case.
+  // A stages of its own, fresh, so that nothing remembered can leak from case to case.
   const last = cases.at(-1)!
-  const alone = new Spine().answer(last.scenario, last.weather)
+  const alone = new Stages().answer(last.scenario, last.weather)
   expect(rows.at(-1)!.peak_C).toBe(alone.sizing.withPanels.peak_C)
   const night = rows.find((row) => row.plan === 'nightOnly')!
   const allDay = rows.find((row) => row.plan === 'allDay' && row.cover === night.cover)!

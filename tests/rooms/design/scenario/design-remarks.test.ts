@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { sizingOf, Spine } from '#studies/stages.ts'
+import { sizingOf, Stages } from '#studies/stages.ts'
 import { builtOf } from '#model/design/assembly'
 import { type Scenario, defaultScenario } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
@@ -30,13 +30,13 @@ function oversized(): Scenario {
 
 /** Peak with the design of a scenario's own area, °C, the year stepped so many times an hour. */
 function peak_C(scenario: Scenario, stepsPerHour: number): number {
-  const prepared = new Spine().prepare(scenario, weather)
+  const prepared = new Stages().prepare(scenario, weather)
   const { inputs } = builtOf(prepared, sizingOf(prepared)).design
   return exceedance(simulateYear(inputs, { stepsPerHour }).room_C, prepared.yardstick).peak_C
 }
 
 const codes = (scenario: Scenario): string[] =>
-  new Spine().answer(scenario, weather).warnings.map((warning) => warning.code)
+  new Stages().answer(scenario, weather).warnings.map((warning) => warning.code)
 
 describe('a panel too large for what it cools', () => {
   it('is told where the quarter hours of the year are too coarse for its pump, and there they are', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { said } from '#model/basis/words'
 import { withField, defaultScenario } from '#model/design/scenario'
 import type { UncertaintyResult } from '#model/design/sizing'
@@ -7,10 +7,10 @@ import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 const DRAWS = 12
 
-function spread(spine: Spine, climate: string): UncertaintyResult {
+function spread(stages: Stages, climate: string): UncertaintyResult {
   const record = sampleWeather(climate)
-  const answer = spine.answer(defaultScenario(), record)
-  const run = spine.uncertainty(defaultScenario(), record, answer.sizing, DRAWS)
+  const answer = stages.answer(defaultScenario(), record)
+  const run = stages.uncertainty(defaultScenario(), record, answer.sizing, DRAWS)
   const seen: number[] = []
   for (;;) {
     const step = run.next()
@@ -23,7 +23,7 @@ function spread(spine: Spine, climate: string): UncertaintyResult {
 }
 
 describe('the range of the area', () => {
-  const first = spread(new Spine(), 'high-dry-plateau')
+  const first = spread(new Stages(), 'high-dry-plateau')
 
   test('low ≤ middle ≤ high, and every draw is told as it is done', () => {
     expect(first.draws).toBe(DRAWS)
@@ -40,14 +40,14 @@ describe('the range of the area', () => {
     for (const { low, high } of first.drivers) expect(low).toBeLessThanOrEqual(high)
   })
 
-  test('another spine gives the same numbers, digit for digit', () => {
-    expect(spread(new Spine(), 'high-dry-plateau')).toEqual(first)
+  test('another stages gives the same numbers, digit for digit', () => {
+    expect(spread(new Stages(), 'high-dry-plateau')).toEqual(first)
   })
 })
 
 describe('a target out of reach', () => {
   const scenario = withField(defaultScenario(), 'target.maxArea_m2', '400')
-  const { sizing, year, area_m2 } = new Spine().answer(scenario, sampleWeather('wet-tropics'))
+  const { sizing, year, area_m2 } = new Stages().answer(scenario, sampleWeather('wet-tropics'))
 
   test('is a floor at the largest area, with one sentence of what sets it', () => {
     expect(sizing.kind).toBe('floor')
@@ -71,7 +71,7 @@ describe('a target out of reach', () => {
 })
 
 describe('a target in reach', () => {
-  const answer = new Spine().answer(defaultScenario(), sampleWeather('continental'))
+  const answer = new Stages().answer(defaultScenario(), sampleWeather('continental'))
   const { sizing, storeVolume_m3, area_m2 } = answer
 
   test('is met by the area found, and just not by the next smaller one tried', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { designOf, taskOf } from '#model/design/assembly'
 import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
@@ -17,13 +17,13 @@ const AREAS_m2 = [1, 2, 4, 8, 16, 32, 60]
 
 const climates = ['continental', 'semi-arid-south', 'mediterranean-coast'] as const
 const weathers = Object.fromEntries(climates.map((name) => [name, sampleWeather(name)]))
-const spine = new Spine()
+const stages = new Stages()
 
 function scenarioWith(settings: Readonly<Record<string, string>>): Scenario {
   return Object.entries(settings).reduce((s, [field, text]) => withField(s, field, text), defaultScenario())
 }
 function areaFor(climate: string, settings: Readonly<Record<string, string>>): number {
-  return areaOnly(taskOf(spine.prepare(scenarioWith(settings), weathers[climate]!)), START) ?? Infinity
+  return areaOnly(taskOf(stages.prepare(scenarioWith(settings), weathers[climate]!)), START) ?? Infinity
 }
 
 describe.each(climates)('%s', (climate) => {
@@ -38,7 +38,7 @@ describe.each(climates)('%s', (climate) => {
     ['degreeHours', 1],
   ] as const)('more area never hurts: %s (slack %f of its unit)', (kind, slack) => {
     const settings = { 'target.kind': kind, 'target.limit_C': '27' }
-    const prepared = spine.prepare(scenarioWith(settings), weathers[climate]!)
+    const prepared = stages.prepare(scenarioWith(settings), weathers[climate]!)
     const measures = AREAS_m2.map((area_m2) => {
       const candidate = {
         area_m2,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { taskOf } from '#model/design/assembly'
 import { withField, defaultScenario } from '#model/design/scenario'
 import { sizePanels } from '#model/design/sizing'
@@ -21,7 +21,7 @@ test.each(CASES)(
   '$climate, $target: the season at risk alone gives the area and tank of the whole-year search within 0.25 %',
   ({ climate, target }) => {
     const scenario = withField(withField(defaultScenario(), 'target.kind', target), 'target.limit_C', '27')
-    const task = taskOf(new Spine().prepare(scenario, sampleWeather(climate)))
+    const task = taskOf(new Stages().prepare(scenario, sampleWeather(climate)))
     expect(task.season).not.toBeNull()
     const season = sizePanels(task)
     const year = sizePanels({ ...task, season: null })
@@ -35,7 +35,7 @@ test.each(CASES)(
 )
 
 test('a southern summer is one spell that goes on over the end of the year', () => {
-  const { season } = taskOf(new Spine().prepare(defaultScenario(), sampleWeather('semi-arid-south')))
+  const { season } = taskOf(new Stages().prepare(defaultScenario(), sampleWeather('semi-arid-south')))
   expect(season!.spells).toHaveLength(1)
   const [from, to] = season!.spells[0]!
   expect(from).toBeLessThan(HOURS_h)

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { taskOf } from '#model/design/assembly'
 import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
 import { areaOnly } from '#inside/model/design/sizing/size.ts'
@@ -27,7 +27,7 @@ test.each(CASES)(
       (s, [field, text]) => withField(s, field, text),
       defaultScenario(),
     )
-    const prepared = new Spine().prepare(scenario, sampleWeather(climate))
+    const prepared = new Stages().prepare(scenario, sampleWeather(climate))
     const quarter_m2 = areaOnly(taskOf(prepared, 4), START)
     const eighth_m2 = areaOnly(taskOf(prepared, 8), START)
     console.log(`${climate}: ${quarter_m2?.toFixed(3)} m² at 15 min, ${eighth_m2?.toFixed(3)} m² at 7.5 min`)

@@ -7,7 +7,7 @@ import {
   upliftOfModule_kg,
 } from '#inside/model/handover/sheet/cautions.ts'
 import { type Figure, type Wording, type SheetLine, wordingText } from '#model/basis/words'
-import { answerFor, ownScenario, sampleWeather, spine } from './sheet-answers.ts'
+import { answerFor, ownScenario, sampleWeather, stages } from './sheet-answers.ts'
 
 const answer = answerFor(16, { 'store.autoVolume': 'false', 'store.volume_m3': '1.5' })
 const sheet = builderSheet(answer)!
@@ -193,7 +193,7 @@ describe('ranges of the built design', () => {
     const built = { area_m2: 6, storeVolume_m3: 0.5, flow_kgsm2: 0.008 }
     const weather = sampleWeather()
     const run = () => {
-      const drawing = designRanges(ownScenario(6), built, (drawn) => spine.prepare(drawn, weather), 4)
+      const drawing = designRanges(ownScenario(6), built, (drawn) => stages.prepare(drawn, weather), 4)
       for (;;) {
         const step = drawing.next()
         if (step.done) return step.value

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { readSampleCsv } from '#model/outdoors/climate'
 import type { DesignAnswer } from '#model/design/assembly'
 import { withField, defaultScenario, type Scenario } from '#model/design/scenario'
@@ -13,7 +13,7 @@ export const sampleWeather = () => {
   return readSampleCsv(readFileSync(FILE, 'utf8'), 'continental.csv')
 }
 
-export const spine = new Spine()
+export const stages = new Stages()
 const weather = sampleWeather()
 
 /** A scenario of the user's own area with some fields set, as typed. */
@@ -26,5 +26,5 @@ export function ownScenario(area_m2: number, fields: Readonly<Record<string, str
 }
 
 export function answerFor(area_m2: number, fields: Readonly<Record<string, string>> = {}): DesignAnswer {
-  return spine.answer(ownScenario(area_m2, fields), weather)
+  return stages.answer(ownScenario(area_m2, fields), weather)
 }

@@ -9,7 +9,9 @@ import {
   skyHours,
 } from '#model/outdoors/sky'
 import { sunHours } from '#model/outdoors/sun'
+import { stressWeather } from '#model/outdoors/climate'
 import type { WeatherRecord } from '#model/outdoors/weather'
+import type { Scenario } from '#model/design/scenario'
 
 /** Everything the charts of one climate are drawn from, worked out once a record. */
 export interface ClimateSeries {
@@ -23,6 +25,7 @@ export interface ClimateSeries {
   readonly coating_Wm2: Float64Array
 }
 
+/** Sky, sun, humidity and cooling potential of a record. */
 export function climateSeries(weather: WeatherRecord, options: SkyOptions, coating: Emitter): ClimateSeries {
   const { start_utcMs, hours, site } = weather
   const sky = skyHours(weather, options)
@@ -38,4 +41,10 @@ export function climateSeries(weather: WeatherRecord, options: SkyOptions, coati
     black_Wm2: coolingPotential_Wm2(weather, sky, BLACK),
     coating_Wm2: coolingPotential_Wm2(weather, sky, coating),
   }
+}
+
+/** A record under the site's stress (hot spells, humidity, wind); the record itself where there is none. */
+export function stressedRecord(record: WeatherRecord, site: Scenario['site']): WeatherRecord {
+  const { hotSpell_K, moreHumid_K, windFactor_frac } = site
+  return stressWeather(record, { hotSpell_K, moreHumid_K, windFactor_frac })
 }
