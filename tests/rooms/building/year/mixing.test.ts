@@ -3,7 +3,7 @@ import { simulateYear } from '#model/building/year'
 import { designOf } from '#model/design/assembly'
 import { defaultScenario, withField } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
-import { Spine } from '#studies/stages.ts'
+import { Stages } from '#studies/stages.ts'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /* Label: conservation and monotony. Pipes in a slab or ceiling are supplied at indoor dew point + margin at the coldest, by
@@ -20,7 +20,7 @@ describe.each([
   ['mediterranean-coast', 'building'],
 ])('%s, %s', (climate, kind) => {
   const scenario = withField(defaultScenario(), 'store.kind', kind)
-  const prepared = new Spine().prepare(scenario, sampleWeather(climate))
+  const prepared = new Stages().prepare(scenario, sampleWeather(climate))
   const years = AREAS_m2.map((area_m2) => {
     const { inputs } = designOf(prepared, { area_m2, storeVolume_m3: 0, flow_kgsm2: 0.008 })
     // The pump's own heat grows with the panels and is another matter.
