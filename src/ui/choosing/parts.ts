@@ -1,3 +1,4 @@
+import { isTank } from '#model/building/store'
 import { FIELDS, type GroupName, type Scenario } from '#model/design/scenario'
 
 /** `group.field`, the name of a field everywhere outside the scenario object. */
@@ -97,7 +98,7 @@ export function furtherFields(part: Part): readonly FieldRef[] {
 }
 
 const film = (s: Scenario) => s.cover.kind === 'film'
-const tank = (s: Scenario) => s.store.kind === 'mixed' || s.store.kind === 'layered'
+const tank = (s: Scenario) => isTank(s.store.kind)
 const tubes = (s: Scenario) => s.loop.layout !== 'wetted'
 
 /** Fields that mean nothing unless another says so. A field without a row always shows. */

@@ -1,3 +1,4 @@
+import { HOUR_MS } from '#model/basis/hours'
 import { sunHours } from '#model/outdoors/sun'
 import type { WeatherRecord } from '#model/outdoors/weather'
 
@@ -33,7 +34,7 @@ export function noonProfile(weather: WeatherRecord): NoonProfile {
   const slots = [...Array(24).keys()]
   const total = (sums: Float64Array): number => slots.reduce((sum, slot) => sum + mean(sums, slot), 0)
   const scale = total(expected) > 0 ? total(measured) / total(expected) : 0
-  const firstFromNoon_h = (start_utcMs / 3_600_000 + radiationMiddle_h + site.longitude_deg / 15 - 12) % 24
+  const firstFromNoon_h = (start_utcMs / HOUR_MS + radiationMiddle_h + site.longitude_deg / 15 - 12) % 24
   const ordered = slots
     .map((slot) => ({ slot, fromNoon_h: around(firstFromNoon_h + slot) }))
     .sort((a, b) => a.fromNoon_h - b.fromNoon_h)

@@ -1,3 +1,4 @@
+import { HOUR_MS } from '#model/basis/hours'
 import { sunHours } from '#model/outdoors/sun'
 import type { Site } from '#model/outdoors/weather'
 
@@ -37,7 +38,7 @@ export function solarNoonOffsets(given: RadiationInTime, shift_h = 0): DayOffset
     altitude <= 0 ? 0 : Math.sin((altitude * Math.PI) / 180) * sun.extraterrestrial_Wm2[i]!,
   )
   const noon_utcH = 12 - site.longitude_deg / 15
-  const firstHour_utcH = (start_utcMs / 3_600_000) % 24
+  const firstHour_utcH = (start_utcMs / HOUR_MS) % 24
   const windowStart = hours < SHORT_H ? 0 : Math.round(noon_utcH - 12 - firstHour_utcH + shift_h)
   const offsets: DayOffset[] = []
   for (let start = hours < SHORT_H ? 0 : ((windowStart % 24) + 24) % 24; start + 24 <= hours; start += 24) {

@@ -1,10 +1,8 @@
+import { blackbody_Wm2 } from '#model/outdoors/air'
 import { isPlausible, plausibleUnit } from './plausible.ts'
 import { changesSince, correlation, type Profile } from './profile.ts'
 import type { Sample } from './sample.ts'
 import type { UnitColumn } from './physics-moist.ts'
-
-/** Stefan–Boltzmann constant, W/m²K⁴ (CODATA 2018). */
-const SIGMA = 5.670374e-8
 
 export interface ScoredColumn extends UnitColumn {
   /** 0…1. */
@@ -47,9 +45,7 @@ export function guessLongwave(
     free(profiles, taken).flatMap(({ index, profile }) => {
       if (!isPlausible('skyLongwave', 'W/m2', profile) || profile.constant) return []
       const values = sample.columns[index]!
-      const emissivity = values
-        .map((value, i) => value / (SIGMA * (air_C[i]! + 273.15) ** 4))
-        .filter((e) => e === e)
+      const emissivity = values.map((value, i) => value / blackbody_Wm2(air_C[i]!)).filter((e) => e === e)
       const middle = emissivity.sort()[Math.floor(emissivity.length / 2)] ?? NaN
       const most = emissivity[Math.floor(emissivity.length * 0.99)] ?? NaN
       if (!(middle > 0.5 && middle < 1.02) || most > 1.15 || profile.roughness > 1.2) return []
