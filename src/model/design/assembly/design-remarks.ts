@@ -20,7 +20,7 @@ export function designRemarks(loop: LoopDuty, year: YearResult): Problem[] {
   if (runsInBursts(year))
     remarks.push(
       remark(
-        words`In most hours with the pump on, it runs for one quarter of an hour and has then cooled all there is to cool. The year is stepped in quarter hours, so heat and peak may be a degree or more off here.`,
+        words`In most hours with the pump on, it runs for one quarter of an hour and has then cooled all there is to cool. The year is stepped in quarter hours, so the peak may be a few tenths of a degree off here.`,
         'Use less panel, or give it more to cool: a tank, or a heavier room.',
         'store.kind',
         'pump-bursts',
