@@ -24,14 +24,14 @@ async function openWithWorkers(prepare: (page: Page) => Promise<void> = async ()
         super(url, options)
         workers.push(Object.assign(this, { address: String(url) }))
       }
-      /** The next task of the name the test has set meets its fault, before the answer can come. */
-      override postMessage(message: { kind?: string; name?: string }) {
+      /** The next question of the verb the test has set meets its fault, before the answer can come. */
+      override postMessage(message: { kind?: string; verb?: string }) {
         super.postMessage(message)
         const { fault, faulty } = window as unknown as { fault?: (worker: Worker) => void; faulty?: string }
         const first = (window as unknown as { workers: Worker[] }).workers[0]
-        if (message.kind !== 'task' || !fault || message.name !== faulty) return
+        if (message.kind !== 'ask' || !fault || message.verb !== faulty) return
         // The judge answers too, in a worker started later: the fault is for the one that sizes.
-        if (faulty === 'answer' && this !== first) return
+        if (faulty === 'size' && this !== first) return
         Object.assign(window, { fault: undefined })
         setTimeout(() => fault(this))
       }
@@ -51,7 +51,7 @@ async function changeAnd(
   page: Page,
   roof: string,
   fault: 'die' | 'outOfMemory' | 'garble',
-  faulty: 'about' | 'answer' = 'answer',
+  faulty: 'follow' | 'size' = 'size',
 ): Promise<void> {
   await page.evaluate(
     ([selector, value, what, task]) => {
@@ -70,6 +70,10 @@ async function changeAnd(
     [ROOF, roof, fault, faulty],
   )
 }
+
+/** True once the fault that was set has been met. */
+const faultMet = (page: Page): Promise<boolean> =>
+  page.evaluate(() => (window as unknown as { fault?: unknown }).fault === undefined)
 
 describe('a worker that ends mid-run', () => {
   for (const [fault, said] of [
@@ -96,8 +100,9 @@ describe('a worker that ends mid-run', () => {
     const { page, context } = await openWithWorkers()
     await page.click('details[data-part=room] > summary')
     const before = await page.locator('section[aria-label="Answer"] .big').innerText()
-    await changeAnd(page, '0.9', 'outOfMemory', 'about')
+    await changeAnd(page, '0.9', 'outOfMemory', 'follow')
     await settled(page)
+    expect(await faultMet(page)).toBe(true)
     expect(await page.locator(stopped).count()).toBe(0)
     expect(await page.locator('section[aria-label="Answer"] .big').innerText()).not.toBe(before)
     await context.close()
@@ -110,6 +115,7 @@ describe('a worker that ends mid-run', () => {
     await page.waitForSelector('section[aria-label="Answer"][data-following]')
     await page.clock.runFor(1_000)
     await page.clock.runFor(100_000)
+    expect(await faultMet(page)).toBe(true)
     expect(await page.locator(stopped).count(), 'a slow answer is not given up').toBe(0)
     await page.clock.runFor(60_000)
     await page.waitForSelector(stopped, { timeout: 30_000 })
