@@ -171,7 +171,7 @@ describe('the weather page', () => {
       'label:has-text("Use a saved columns file") input',
       picked('bad.json', '{"version":1}'),
     )
-    expect(await page.locator('[role=alert]').first().innerText()).toContain('bad.json')
+    await page.waitForSelector('[role=alert]:has-text("bad.json")', { timeout: 20_000 })
     expect(await page.getByLabel('Unit of column 5').inputValue()).toBe('mph')
     await context.close()
   })
