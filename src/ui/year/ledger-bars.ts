@@ -20,6 +20,7 @@ export function ledgerLines(ledger: Ledger): readonly LedgerLine[] {
     { label: 'Windows open at night', heat_J: ledger.nightVent_J },
     { label: 'Pipes', heat_J: ledger.pipes_J },
     { label: 'Store, from outdoors', heat_J: ledger.storeGainFromOutside_J },
+    ...(ledger.latent_J > 0 ? [{ label: 'Vapour condensed on the coil', heat_J: ledger.latent_J }] : []),
     { label: 'Pump and fan', heat_J: ledger.pumpHeat_J },
     { label: 'Panels, heat given off', heat_J: -ledger.panelOut_J },
   ]

@@ -81,6 +81,7 @@ const fiveHundred: StoreSpec = {
   delivery_WK: 0,
   deliveryPower_W: 0,
   dewMargin_K: 0,
+  deliveryKind: 'surface',
 }
 
 export const storeChecks: readonly Check[] = [

@@ -120,6 +120,7 @@ export function plainTank({ capacity_JK, layers = 1, loss_WK = 0 }: PlainTank): 
     delivery_WK: 0,
     deliveryPower_W: 0,
     dewMargin_K: 0,
+    drained: false,
     waterMass_kg: capacity_JK / 4186,
   }
 }

@@ -103,6 +103,7 @@ export function roomNetwork(
     nightVent_WK: nightVent_WK(spec, geometry.volume_m3, weather),
     night: new Uint8Array(sun.hours).map((_, h) => (sun.altitude_deg[h]! < SUNSET_deg ? 1 : 0)),
     indoorDewPoint_C: weathered.air.dewPoint_C,
+    pressure_Pa: mean(weather.pressure_Pa),
   })
 }
 

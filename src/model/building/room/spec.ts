@@ -106,6 +106,8 @@ export interface RoomParts {
   readonly night: Uint8Array
   /** Indoor dew point, °C, from outdoor air, air change and moisture given off (steady in each hour). */
   readonly indoorDewPoint_C: Float64Array
+  /** Mean pressure of the record, Pa. */
+  readonly pressure_Pa: number
 }
 
 /** A group for one length of step: constants of its modes, from `begin` on in the arrays of all modes. */

@@ -20,8 +20,15 @@ export function storeModel(spec: StoreSpec): StoreModel {
     dewMargin_K: spec.dewMargin_K,
   }
   if (spec.kind === 'slab' || spec.kind === 'building')
-    return { ...common, layerCapacity_JK: [], layerLoss_WK: [], betweenLayers_WK: 0, waterMass_kg: 0 }
-  return { ...common, ...tankOf(spec) }
+    return {
+      ...common,
+      drained: false,
+      layerCapacity_JK: [],
+      layerLoss_WK: [],
+      betweenLayers_WK: 0,
+      waterMass_kg: 0,
+    }
+  return { ...common, drained: spec.deliveryKind === 'drained', ...tankOf(spec) }
 }
 
 function tankOf(spec: StoreSpec) {

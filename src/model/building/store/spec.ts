@@ -7,6 +7,8 @@ export type StoreKind = (typeof STORE_KINDS)[number]
  *   bottom for the room; slab: pipes in the floor slab; building: ceiling pipes or coil, the room's own mass.
  */
 export interface StoreSpec {
+  /** Only for a tank. surface: nothing cooled may be colder than dew point + margin; drained: a fan coil with a drip tray and drain. */
+  readonly deliveryKind: 'surface' | 'drained'
   readonly kind: StoreKind
   readonly volume_m3: number
   /** Only for `layered`, 2…8. */
@@ -38,6 +40,8 @@ export interface StoreModel {
   readonly delivery_WK: number
   readonly deliveryPower_W: number
   readonly dewMargin_K: number
+  /** What is delivered through has a drip tray and a drain, and may be colder than the dew point. */
+  readonly drained: boolean
   /** Mass of water when full, kg. */
   readonly waterMass_kg: number
 }

@@ -18,6 +18,9 @@ export class Books {
   fan_J = 0
   gain_J = 0
   delivered_J = 0
+  /** Heat of vapour condensed in the delivery, J, and the water, kg. */
+  latent_J = 0
+  condensate_kg = 0
   /** Seconds the pump ran, and the return temperature over them, °C s. */
   run_s = 0
   return_Cs = 0
@@ -32,12 +35,14 @@ export class Books {
     storeGain_J: 0,
     storeGainFromOutside_J: 0,
     delivered_J: 0,
+    latent_J: 0,
   }
 
   clearHour(): void {
     this.air_Cs = this.radiant_Cs = 0
     this.envelope_J = this.gains_J = this.ground_J = this.nightVent_J = 0
     this.shed_J = this.taken_J = this.pipes_J = this.pump_J = this.fan_J = 0
+    this.latent_J = this.condensate_kg = 0
     this.gain_J = this.delivered_J = this.run_s = this.return_Cs = 0
   }
 
@@ -59,6 +64,7 @@ export class Books {
     year.storeGain_J += this.gain_J
     if (tankOutside) year.storeGainFromOutside_J += this.gain_J
     year.delivered_J += this.delivered_J
+    year.latent_J += this.latent_J
   }
 
   /** The closed books, given the energy in all nodes at the beginning and the end, J. */
@@ -73,6 +79,7 @@ export class Books {
       year.pipes_J,
       year.pumpHeat_J,
       year.storeGainFromOutside_J,
+      year.latent_J,
     ]
     const in_J = inflows.reduce((sum, flow) => sum + flow, 0)
     return {
@@ -96,6 +103,7 @@ export const UNKEPT: Ledger = {
   storeGain_J: NaN,
   storeGainFromOutside_J: NaN,
   delivered_J: NaN,
+  latent_J: NaN,
   stored_J: NaN,
   residual_J: NaN,
   throughput_J: NaN,

@@ -36,7 +36,10 @@ export class Controls {
       air_C > inputs.nightVentStop_C
     if (plant === null || plate === null) return
     const lowest_C = room.indoorDewPoint_C[hour]! + plant.store.dewMargin_K
-    const coldest_C = Math.max(nodes.tank ? temp_C[nodes.bottom]! : -Infinity, lowest_C)
+    const coldest_C = Math.max(
+      nodes.tank ? temp_C[nodes.bottom]! : -Infinity,
+      plant.store.drained ? -Infinity : lowest_C,
+    )
     this.delivering = nodes.tank && air_C - coldest_C > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
     this.freezing = freezing(plant, plate.temp_C, plant.allowed[hour] === 1)
     this.pumping = this.mayPump(plant, nodes, temp_C, plate, hour, lowest_C)

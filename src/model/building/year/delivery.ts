@@ -1,6 +1,7 @@
 import type { StoreModel } from '#model/building/store'
 import type { HubSystem } from './hub-system.ts'
 import type { PlanSpec } from './plan.ts'
+import { WetCoil } from './wet-coil.ts'
 
 const CLOSED = 0
 const THROTTLED = 1
@@ -20,7 +21,8 @@ const LEAST_FLOW = 0.05
  *
  *   Q = max(0, min( UA (T_air − max(T_store, T_dew + margin)), UA · 10 K / band · (T_air − setpoint) ))
  *
- * Piecewise linear, so each stage solves it as one of four laws and checks that the law holds at its solution.
+ * Piecewise linear, so each stage solves it as one of four laws and checks that the law holds at its solution. A fan coil
+ * with a drip tray knows no dew limit: open or throttled, it is dry or wet (`WetCoil`), which is checked likewise.
  */
 export class Delivery {
   private readonly open_WK: number
@@ -31,6 +33,9 @@ export class Delivery {
   /** The coldest layer, the last; the top is layer 0. */
   private readonly bottom: number
   private law = CLOSED
+  /** A fan coil with a drip tray, or null; and whether vapour condenses on it. */
+  private readonly coil: WetCoil | null
+  private wet = false
   private lowest_C = 0
   private warmest_C = 0
   private spent = false
@@ -40,6 +45,9 @@ export class Delivery {
   private latestShare = 0
   /** Heat from room to tank in the stage last entered, W. */
   delivered_W = 0
+  /** Heat of the vapour that condensed in it, W, and the water, kg/s. */
+  latent_W = 0
+  condensate_kgs = 0
 
   constructor(store: StoreModel, plan: PlanSpec) {
     this.open_WK = store.delivery_WK
@@ -48,6 +56,7 @@ export class Delivery {
     this.margin_K = store.dewMargin_K
     this.power_W = store.deliveryPower_W
     this.bottom = store.layerCapacity_JK.length - 1
+    this.coil = store.drained ? new WetCoil(store.delivery_WK) : null
   }
 
   /** The indoor dew point is what holds the delivery back. */
@@ -59,10 +68,28 @@ export class Delivery {
   beginStep(indoorDewPoint_C: number, enabled: boolean, top_C: number): void {
     this.warmest_C = top_C
     this.spent = false
-    this.lowest_C = indoorDewPoint_C + this.margin_K
+    this.lowest_C = this.coil === null ? indoorDewPoint_C + this.margin_K : -Infinity
     this.enabled = enabled
     this.share = this.latestShare
     if (!enabled) this.law = CLOSED
+  }
+
+  /**
+   * Sets what a coil with a drip tray meets in the step.
+   * @param airChange_WK  ṁc of the air change, windows included
+   */
+  beginCoil(
+    air_C: number,
+    water_C: number,
+    indoorDewPoint_C: number,
+    airChange_WK: number,
+    pressure_Pa: number,
+  ): void {
+    const { coil } = this
+    if (coil === null || !this.enabled) return
+    coil.prepare({ air_C, water_C, share: this.airShare() }, indoorDewPoint_C, airChange_WK, pressure_Pa)
+    coil.setOpen()
+    if (this.law === CLOSED) this.wet = false
   }
 
   /**
@@ -80,14 +107,16 @@ export class Delivery {
       : this.spent
         ? OPEN_TO_STORE
         : this.lawAt(system.air_C, system.tank_C[this.bottom]!)
-    const changed = law !== this.law
+    const wet = law !== CLOSED && this.latentUnder(law, system.air_C, system.tank_C[this.bottom]!) > 0
+    const changed = law !== this.law || wet !== this.wet
     this.law = law
+    this.wet = wet
     return changed
   }
 
   /** The law that holds at a solution. A store that the open valve has brought to the room's temperature stays joined to it through the step. */
   private lawAt(air_C: number, store_C: number): number {
-    const reachable_W = this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
+    const reachable_W = this.reachable_W(air_C, store_C)
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
     // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
     if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
@@ -101,6 +130,7 @@ export class Delivery {
     const { bottom } = this
     system.airDrive_W += this.fan_W()
     if (this.law === CLOSED) return
+    if (this.wet) return this.addWet(system, this.coil!)
     if (this.law === OPEN_TO_STORE) {
       system.air_WK += this.open_WK
       system.airTank_WK[bottom]! -= this.open_WK
@@ -116,6 +146,50 @@ export class Delivery {
     system.tankDrive_W[0]! -= conductance_WK * from_C
   }
 
+  /** The wet coil: sensible heat from the air, and that with the latent to the tank. */
+  private addWet(system: HubSystem, coil: WetCoil): void {
+    const { bottom } = this
+    const matrix = system.tank!.matrix
+    if (this.law === OPEN_TO_STORE) {
+      const { air_WK, dew_WK, water_WK, latentDew_WK, latentWater_WK } = coil.open
+      system.air_WK += air_WK
+      system.airTank_WK[bottom]! -= water_WK
+      system.airDrive_W += dew_WK * coil.dew_C
+      system.tankAir_WK[0]! -= air_WK - dew_WK
+      matrix[bottom]! += water_WK + latentWater_WK
+      system.tankDrive_W[0]! += (latentDew_WK - dew_WK) * coil.dew_C
+      return
+    }
+    const { demand_WK, setpoint_C } = this
+    const share = this.airShare()
+    const toWater = coil.waterShare(share)
+    const condensing_WK = coil.throttledWater_WK(share)
+    system.air_WK += demand_WK
+    system.airDrive_W += demand_WK * setpoint_C
+    system.tankAir_WK[0]! -= demand_WK * toWater
+    matrix[bottom]! += condensing_WK
+    system.tankDrive_W[0]! += condensing_WK * coil.dew_C - demand_WK * toWater * setpoint_C
+  }
+
+  /** Share of the air flow in this step, that of full output in the one before; the fan never quite stands. */
+  private airShare(): number {
+    return Math.max(this.share, LEAST_FLOW)
+  }
+
+  /** What the open valve takes from the room, W. */
+  private reachable_W(air_C: number, store_C: number): number {
+    if (this.wet) return this.coil!.openSensible_W(air_C, store_C)
+    return this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
+  }
+
+  /** Latent heat under a law, W; not above 0 where nothing condenses. */
+  private latentUnder(law: number, air_C: number, store_C: number): number {
+    const { coil } = this
+    if (coil === null) return 0
+    if (law === OPEN_TO_STORE) return coil.openLatent_W(air_C, store_C)
+    return coil.throttledLatent_W(this.airShare(), this.demand_WK * (air_C - this.setpoint_C), store_C)
+  }
+
   /** Fan and pump of the delivery, W, all of it heat to the room. */
   fan_W(): number {
     return this.share * this.power_W
@@ -124,7 +198,7 @@ export class Delivery {
   /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled, W/K. */
   flow_WK(): number {
     if (this.law === CLOSED) return 0
-    return this.open_WK * (this.law === THROTTLED ? Math.max(this.share, LEAST_FLOW) : 1)
+    return this.open_WK * (this.law === THROTTLED ? this.airShare() : 1)
   }
 
   /** Notes the heat from room to tank under the present law at the system's solution, and the share of full output. */
@@ -132,8 +206,13 @@ export class Delivery {
     const { air_C } = system
     const store_C = system.tank_C[this.bottom]!
     const delivered_W = this.under(air_C, store_C)
-    const full_W = this.open_WK * Math.max(DIFFERENCE_FLOOR_K, air_C - store_C)
+    const dry_W = this.open_WK * Math.max(DIFFERENCE_FLOOR_K, air_C - store_C)
+    const full_W = this.wet
+      ? Math.max(this.open_WK * DIFFERENCE_FLOOR_K, this.reachable_W(air_C, store_C))
+      : dry_W
     this.delivered_W = delivered_W
+    this.latent_W = this.wet ? this.latentUnder(this.law, air_C, store_C) : 0
+    this.condensate_kgs = this.wet ? this.latent_W / this.coil!.evaporation_Jkg : 0
     this.latestShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
   }
 
@@ -142,7 +221,7 @@ export class Delivery {
       case THROTTLED:
         return this.demand_WK * (air_C - this.setpoint_C)
       case OPEN_TO_STORE:
-        return this.open_WK * (air_C - store_C)
+        return this.wet ? this.coil!.openSensible_W(air_C, store_C) : this.open_WK * (air_C - store_C)
       case OPEN_AT_DEW_LIMIT:
         return this.open_WK * (air_C - this.lowest_C)
       default:

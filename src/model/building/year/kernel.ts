@@ -100,6 +100,7 @@ export class YearKernel {
     if (plate !== null) {
       if (controls.pumping) controls.pumping = plate.prepareRun(hour, temp_C, rested)
       delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering, temp_C[nodes.top]!)
+      if (delivery !== null) this.beginCoil(hour, delivery)
     }
     const running = controls.pumping ? plate : null
     this.prepareRoom(hour, running)
@@ -114,6 +115,14 @@ export class YearKernel {
       system.solve()
     }
     this.finish(hour, running)
+  }
+
+  private beginCoil(hour: number, delivery: Delivery): void {
+    const { room } = this.inputs
+    const { temp_C, nodes } = this
+    const change_WK = room.ventilation_WK[hour]! + (this.controls.venting ? room.nightVent_WK : 0)
+    const dew_C = room.indoorDewPoint_C[hour]!
+    delivery.beginCoil(temp_C[nodes.air]!, temp_C[nodes.bottom]!, dew_C, change_WK, room.pressure_Pa)
   }
 
   /** The room as its plant meets it; pipes in the slab are a part of it. */
@@ -200,5 +209,7 @@ export class YearKernel {
     }
     books.fan_J += step_s * delivery.fan_W()
     books.delivered_J += step_s * delivery.delivered_W
+    books.latent_J += step_s * delivery.latent_W
+    books.condensate_kg += step_s * delivery.condensate_kgs
   }
 }

@@ -20,6 +20,8 @@ export interface Ledger {
   storeGainFromOutside_J: number
   /** From room to store (cold delivered), J. */
   delivered_J: number
+  /** From vapour of the room's air that condensed on a coil with a drip tray, into the store, J. */
+  latent_J: number
   /** Energy in all nodes at the end minus the beginning, J. */
   stored_J: number
   /** in − out − stored, J: must vanish. */
@@ -70,4 +72,6 @@ export interface YearResult {
   readonly freezeRisk_h: number
   /** Hours in which delivery, or the supply of pipes in slab or ceiling, was held back by the indoor dew point. */
   readonly dewHeld_h: number
+  /** Water drained from the coil's tray, kg. */
+  readonly condensate_kg: number
 }

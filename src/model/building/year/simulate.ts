@@ -26,7 +26,7 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
   warmUp(kernel, inputs, chosen, first)
   kernel.books = new Books()
   const before_J = kernel.stored_J()
-  const held = { freezeRisk_h: 0, dewHeld_h: 0 }
+  const held = { freezeRisk_h: 0, dewHeld_h: 0, condensate_kg: 0 }
   const states = chosen.keepStates ? emptyStates(kernel, inputs.room.hours) : null
   for (let run = first; run < end; run++) {
     const hour = run % inputs.room.hours
@@ -126,7 +126,7 @@ function emptyColumns(hours: number, lean: boolean): Columns {
 function recordHour(
   kernel: YearKernel,
   columns: Columns,
-  held: { freezeRisk_h: number; dewHeld_h: number },
+  held: { freezeRisk_h: number; dewHeld_h: number; condensate_kg: number },
   hour: number,
 ): void {
   const { books, nodes, temp_C, controls } = kernel
@@ -143,6 +143,7 @@ function recordHour(
   columns.pumpRun_frac[hour] = books.run_s / HOUR_S
   columns.electric_W[hour] = (books.pump_J + books.fan_J) / HOUR_S
   columns.water_kgm2[hour] = kernel.water_kgm2
+  held.condensate_kg += books.condensate_kg
   if (controls.freezing) held.freezeRisk_h++
   if (kernel.delivery?.dewLimited === true || kernel.plate?.mixing === true) held.dewHeld_h++
 }

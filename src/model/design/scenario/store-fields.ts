@@ -52,6 +52,15 @@ export const STORE_FIELDS = {
     'Tank stands',
     'Its leak goes to the room or to the outdoors.',
   ),
+  deliveryKind: choice(
+    {
+      surface: 'Cooled ceiling or wall, or a coil kept dry',
+      drained: 'Fan coil with drip tray and drain',
+    },
+    'surface',
+    'Cold gets in by',
+    'Only for a tank. Without a tray nothing may be colder than the dew point and its margin; with one the coil dries the air too, and the tank pays for it.',
+  ),
   delivery_WK: number(
     'WK',
     { min: 0, max: 5000, default: 200, usual: [20, 600], step: 10 },

@@ -27,7 +27,8 @@ export function limitOf(year: YearResult, inputs: YearInputs, stick: Yardstick):
   if (plant === null) return skyLimit(mean(year.room_C))
   const room_C = mean(year.room_C)
   const lowest_C = mean(room.indoorDewPoint_C) + plant.store.dewMargin_K
-  if (mean(year.storeBottom_C) < lowest_C && room_C - lowest_C < SPENT_K * 3) return dewLimit(lowest_C)
+  if (!plant.store.drained && mean(year.storeBottom_C) < lowest_C && room_C - lowest_C < SPENT_K * 3)
+    return dewLimit(lowest_C)
   if (year.storeTop_C[worst]! <= plant.plan.lowestStore_C + 0.5) {
     return {
       cause: 'lowestStore',

@@ -2,6 +2,7 @@ import { ANCHORS_PER_MODULE } from './quantities.ts'
 import type { Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { GRAVITY_MS2 } from '#model/outdoors/air'
+import { isTank } from '#model/building/store'
 
 /** One hazard where the work happens. */
 export interface Caution {
@@ -123,6 +124,11 @@ function mould({ answer }: Plant): Caution {
     held_h > 0
       ? words`The guard held cooling back in ${figure(held_h, 'h')} of the simulated year. `
       : words``
+  if (store.deliveryKind === 'drained' && isTank(store.kind))
+    return caution(
+      'Condensation and mould',
+      words`The coil drips: ${figure(answer.year.condensate_kg, 'kg')} of water in the simulated year. Lay the drain with a fall and a trap, fit a float switch, wash tray and filter every month of cooling: standing water breeds germs. Insulate and vapour-seal every cold pipe, valve and the tank.`,
+    )
   return caution(
     'Condensation and mould',
     words`Cooled surfaces stay ${figure(store.dewMargin_K, 'K')} above the indoor dew point; mould needs only 80 % humidity at the surface for some days, which takes about ${figure(3.5, 'K')} to avoid. ${held}Insulate and vapour-seal every cold pipe; tray and drain under every coil.`,

@@ -61,10 +61,15 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
       'Room cooling',
       words`on above ${above} room air (S5), fully open at ${full_C}; only while the tank’s bottom is ${figure(1, 'K')} colder than the room, off again at ${figure(0.5, 'K')}`,
     ),
-    line(
-      'Dew guard',
-      words`water to the room never less than ${margin} above the indoor dew point (S6): mix or stop`,
-    ),
+    store.deliveryKind === 'drained'
+      ? line(
+          'Condensate',
+          words`the coil may be colder than the dew point: no dew guard; the fan stops when the tray’s float rises`,
+        )
+      : line(
+          'Dew guard',
+          words`water to the room never less than ${margin} above the indoor dew point (S6): mix or stop`,
+        ),
   ]
 }
 

@@ -137,7 +137,9 @@ function storeParts({ tank, answer, loopSpec }: Plant, amounts: Quantities): Par
   const { store } = answer.scenario
   const cooler = part(
     count(1),
-    words`fan coil or cooled surface: ${figure(store.delivery_WK, 'WK')} between store water and room air, with drip tray and drain`,
+    store.deliveryKind === 'drained'
+      ? words`fan coil: ${figure(store.delivery_WK, 'WK')} between store water and room air, with drip tray, float switch and drain`
+      : words`fan coil or cooled surface: ${figure(store.delivery_WK, 'WK')} between store water and room air; under a coil a drip tray and drain`,
   )
   if (tank === null) {
     const where = store.kind === 'slab' ? 'pipes in the slab' : 'ceiling pipes or coil'

@@ -138,5 +138,6 @@ export function referenceRoom(room: string): RoomNetwork {
     nightVent_WK: 0,
     night: new Uint8Array(hours),
     indoorDewPoint_C: new Float64Array(hours),
+    pressure_Pa: 101_325,
   })
 }

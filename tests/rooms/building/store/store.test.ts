@@ -13,6 +13,7 @@ const SPEC: StoreSpec = {
   delivery_WK: 120,
   deliveryPower_W: 12,
   dewMargin_K: 2,
+  deliveryKind: 'surface',
 }
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
 const allLoss = (spec: StoreSpec) => sum(storeModel(spec).layerLoss_WK)

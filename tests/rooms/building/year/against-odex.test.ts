@@ -41,6 +41,16 @@ const CASES: readonly {
       ['room.roofBuild', 'concreteOut'],
     ],
   },
+  {
+    climate: 'humid-subtropical',
+    area_m2: 20,
+    volume_m3: 0.8,
+    set: [
+      ['plan.kind', 'allDay'],
+      ['store.deliveryKind', 'drained'],
+      ['room.moisture_kgh', '0.3'],
+    ],
+  },
 ]
 
 test.each(CASES)(

@@ -1,3 +1,9 @@
+import {
+  AIR_SPECIFIC_HEAT_JKGK,
+  evaporationHeat_Jkg,
+  humidityRatio_frac,
+  vapourPressure_Pa,
+} from '#model/outdoors/air'
 import { type PanelTangent, panelTangent, waterAfter_kgm2 } from '#model/panels/plate'
 import { Controls } from '#inside/model/building/year/controls.ts'
 import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery.ts'
@@ -72,6 +78,47 @@ export class CoupledSystem {
     return { toPlate_W, toStore_W: loop.capacityRate_WK * (back_C - top_C) }
   }
 
+  /**
+   * The coil with a tray: its surface is where sensible and latent heat pass on to the water, found by bisection on the
+   * saturation curve itself. `sensible_W` of the surface's temperature, at a share of the air flow.
+   */
+  private coilAt(
+    hour: number,
+    water_C: number,
+    share: number,
+    sensible_W: (surface_C: number) => number,
+  ): { sensible_W: number; latent_W: number } {
+    const { room, plant } = this.inputs
+    const UA = plant!.store.delivery_WK
+    const change_WK = room.ventilation_WK[hour]! + (this.controls.venting ? room.nightVent_WK : 0)
+    const dew_C = room.indoorDewPoint_C[hour]!
+    const ratio = (t_C: number): number => humidityRatio_frac(vapourPressure_Pa(t_C), room.pressure_Pa)
+    const carried_kgs = 1 / (1 / change_WK + 0.7 / (share * UA)) / AIR_SPECIFIC_HEAT_JKGK
+    const latent_W = (s_C: number): number =>
+      Math.max(0, carried_kgs * evaporationHeat_Jkg(dew_C) * (ratio(dew_C) - ratio(s_C)))
+    let [low, high] = [water_C - 60, water_C + 60]
+    for (let k = 0; k < 45; k++) {
+      const s_C = (low + high) / 2
+      if (sensible_W(s_C) + latent_W(s_C) > (UA / 0.3) * (s_C - water_C)) low = s_C
+      else high = s_C
+    }
+    return { sensible_W: sensible_W(low), latent_W: latent_W(low) }
+  }
+
+  /** Sensible and latent heat of a coil with a tray, open or throttled to the demand by its air flow. */
+  private coil(hour: number, x: ArrayLike<number>): { sensible_W: number; latent_W: number; full_W: number } {
+    const { store, plan } = this.inputs.plant!
+    const [air_C, water_C] = [x[AIR]!, x[TANK]!]
+    const open = this.coilAt(hour, water_C, 1, (s_C) => (store.delivery_WK / 0.7) * (air_C - s_C))
+    const full_W = open.sensible_W
+    const demand_W = ((store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K) * (air_C - plan.setpoint_C)
+    if (!this.controls.delivering || demand_W <= 0 || full_W <= 0)
+      return { sensible_W: 0, latent_W: 0, full_W }
+    if (demand_W >= full_W) return { ...open, full_W }
+    const share = Math.max(0.05, demand_W / full_W)
+    return { ...this.coilAt(hour, water_C, share, () => demand_W), full_W }
+  }
+
   private delivered_W(hour: number, x: ArrayLike<number>): number {
     if (!this.controls.delivering) return 0
     const { store, plan } = this.inputs.plant!
@@ -92,15 +139,19 @@ export class CoupledSystem {
     const flows = controls.pumping ? this.loop(hour, x) : { toPlate_W: 0, toStore_W: 0 }
     const air_C = x[AIR]!
     const store_C = x[TANK]!
-    const delivered_W = this.delivered_W(hour, x)
-    const full_W = store.delivery_WK * Math.max(0.1, air_C - store_C)
+    const coil = store.drained ? this.coil(hour, x) : null
+    const delivered_W = coil?.sensible_W ?? this.delivered_W(hour, x)
+    const full_W =
+      coil !== null && coil.latent_W > 0
+        ? Math.max(0.1 * store.delivery_WK, coil.full_W)
+        : store.delivery_WK * Math.max(0.1, air_C - store_C)
     const fan_W = store.deliveryPower_W * Math.min(1, Math.max(0, delivered_W / full_W))
     const leak_W =
       store.layerLoss_WK[0]! * ((store.lossTo === 'room' ? air_C : room.outdoor_C[hour]!) - store_C)
     const vent_W = controls.venting ? room.nightVent_WK * (room.outdoor_C[hour]! - air_C) : 0
     const faces = faceSlopes(room, hour, air_C, x, MASSES)
     const heat_W = [
-      flows.toStore_W + delivered_W + leak_W,
+      flows.toStore_W + delivered_W + (coil?.latent_W ?? 0) + leak_W,
       faces.toAir_W +
         room.ventilation_WK[hour]! * (room.outdoor_C[hour]! - air_C) +
         0.4 * room.gains_W[hour]! +

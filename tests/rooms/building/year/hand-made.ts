@@ -102,6 +102,7 @@ export function handMadeRoom(made: HandMadeRoom): RoomNetwork {
     nightVent_WK: made.nightVent_WK ?? 0,
     night: new Uint8Array(hours).fill(1),
     indoorDewPoint_C: column(hours, made.dewPoint_C ?? -30),
+    pressure_Pa: 101_325,
   })
 }
 
@@ -224,6 +225,7 @@ export function bareTank(
     delivery_WK: 0,
     deliveryPower_W: 0,
     dewMargin_K: 2,
+    drained: false,
     waterMass_kg: 500,
     ...change,
   }
