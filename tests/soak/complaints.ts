@@ -1,5 +1,4 @@
 import type { DesignAnswer } from '#model/design/assembly'
-import { runsInBursts } from '#inside/model/design/assembly/design-remarks.ts'
 import { type Scenario, hold } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish, type Studies } from '#studies/index.ts'
@@ -20,10 +19,9 @@ const COMPARED_EVERY = 5
 /** The pump's start and stop fall on quarter hours, so the measure may rise by this much when the area grows, K of peak. */
 const SWITCHING_K = 0.15
 
-/** How many designs were held against a larger or whiter one, and how many not, because nothing is promised there. */
+/** How many designs were held against a larger or a whiter one: every one that is due, none is let off. */
 export interface Comparisons {
   made: number
-  leftOut: number
 }
 
 /** What is wrong with one scenario in one climate; empty when nothing is. Counts what it compares. */
@@ -84,17 +82,6 @@ const RISE_K = 12
 const hottest = (column: Float64Array): number =>
   column.reduce((top, value) => Math.max(top, value), -Infinity)
 
-/** More pump heat than this on each m² than before is another plant, not the same with more area, W/m². */
-const MORE_PUMP_Wm2 = 1
-const pump_Wm2 = ({ loop, area_m2 }: DesignAnswer): number => loop.pumpPower_W / area_m2
-
-/**
- * True where a changed design need not be the better one: its longer pipes ask for a stronger pump, all of whose power warms
- * the loop, or the app itself warns that what is cooled follows the pump faster than the year is stepped.
- */
-const promisesNothing = (before: DesignAnswer, after: DesignAnswer): boolean =>
-  pump_Wm2(after) > pump_Wm2(before) + MORE_PUMP_Wm2 || runsInBursts(after.year)
-
 /** More area, and a coating that reflects and emits more, must not make the hottest hour hotter. */
 function comparedComplaints(
   studies: Studies,
@@ -112,10 +99,6 @@ function comparedComplaints(
   ]
   return others.flatMap(([name, changed]) => {
     const other = finish(studies.size({ scenario: changed, weather })).result
-    if (promisesNothing(answer, other)) {
-      comparisons.leftOut++
-      return []
-    }
     comparisons.made++
     const otherPeak_C = other.sizing.withPanels.peak_C
     if (otherPeak_C <= peak_C + SWITCHING_K) return []
