@@ -69,7 +69,7 @@ export function modesOf(construction: Construction, options: ModesOptions): Mode
   const inner_Wm2K = 1 / (1 / options.innerFilm_Wm2K + R[0]!)
   const { diagonal, beside } = conductances(R, inner_Wm2K)
   const basis = orthonormal(shapes(cells, diagonal, beside, options), C)
-  const reduced = projected(basis, diagonal, beside)
+  const reduced = projected(basis, inner_Wm2K, beside)
   const { values, vectors } = eigenSymmetric(reduced)
   const shape = (cell: number): Float64Array =>
     Float64Array.from(values, (_, k) =>
@@ -202,24 +202,19 @@ function orthonormal(shapes: readonly Float64Array[], C: Float64Array): Float64A
   return basis
 }
 
-function projected(
-  basis: readonly Float64Array[],
-  diagonal: Float64Array,
-  beside: Float64Array,
-): Float64Array {
+/**
+ * v' K v as what the inner film carries and what flows between cells. Written with differences, a uniform temperature
+ * has no flow between cells to the last bit, however well a thin layer conducts: so no heat is lost in the modes.
+ */
+function projected(basis: readonly Float64Array[], inner_Wm2K: number, beside: Float64Array): Float64Array {
   const m = basis.length
   const reduced = new Float64Array(m * m)
   for (let k = 0; k < m; k++) {
     const v = basis[k]!
-    const through = v.map(
-      (value, j) =>
-        diagonal[j]! * value +
-        (j > 0 ? beside[j - 1]! * v[j - 1]! : 0) +
-        (j < v.length - 1 ? beside[j]! * v[j + 1]! : 0),
-    )
     for (let i = 0; i <= k; i++) {
-      let sum = 0
-      for (let j = 0; j < v.length; j++) sum += basis[i]![j]! * through[j]!
+      const u = basis[i]!
+      let sum = inner_Wm2K * u[0]! * v[0]!
+      for (let j = 0; j < beside.length; j++) sum -= beside[j]! * (u[j + 1]! - u[j]!) * (v[j + 1]! - v[j]!)
       reduced[i * m + k] = reduced[k * m + i] = sum
     }
   }

@@ -47,11 +47,17 @@ export function roomRows(room: RoomParts, step_s: number): RoomRows {
   }
 }
 
-/** Share of a step's start in its mean, and the mean for each W/m² over the step, s. */
+/** Below this, in steps, a decay leaves no digits to 1 − m1. */
+const SLOWEST = 1e-8
+
+/**
+ * Share of a step's start in its mean, and the mean for each W/m² over the step, s. e^−x = 1 − x m1 and m1 = 1 − λ m2
+ * hold to rounding for heavy, slow masses too: what a year of steps keeps or loses hangs on both.
+ */
 export function meanShares(decay_1s: number, step_s: number): { m1: number; m2_s: number } {
   const x = decay_1s * step_s
-  if (x < 1e-3) return { m1: 1 - x / 2 + (x * x) / 6, m2_s: step_s * (0.5 - x / 6) }
-  const m1 = (1 - Math.exp(-x)) / x
+  if (x < SLOWEST) return { m1: 1 - x / 2, m2_s: step_s / 2 }
+  const m1 = -Math.expm1(-x) / x
   return { m1, m2_s: (1 - m1) / decay_1s }
 }
 
