@@ -23,6 +23,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   range: async () => range,
   map: async () => map,
   compare: async () => compare,
+  decide: async () => (await import('#studies/decide.ts')).decide,
   sky: async () => (await import('#studies/sky.ts')).sky,
   plate: async () => (await import('#studies/plate.ts')).plate,
   board: async () => (await import('#studies/board.ts')).board,

@@ -5,6 +5,7 @@ import { Stages } from './stages.ts'
 import { board } from './board.ts'
 import { checkAsBuilt } from './check-as-built.ts'
 import { compare } from './compare.ts'
+import { decide } from './decide.ts'
 import { estimateCoating } from './estimate-coating.ts'
 import { expected } from './expected.ts'
 import { follow } from './follow.ts'
@@ -25,6 +26,7 @@ const VERBS = {
   board,
   checkAsBuilt,
   compare,
+  decide,
   drawAreas,
   estimateCoating,
   expected,

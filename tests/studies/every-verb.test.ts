@@ -45,6 +45,7 @@ const QUESTIONS: { readonly [V in Verb]: Input<V> } = {
   expected: { scenario, built: around, draws: 2 },
   map: { scenario, kind: 'flow', around, axes: { kind: 'flow', area_m2: [4, 8], other: [0.006, 0.012] } },
   compare: { scenario, axes },
+  decide: { scenario, only: ['paintRoof', 'nightFan', 'direct'] },
   sky: { scenario },
   plate: { scenario, plate_C: 20 },
   estimateCoating: { readings: DEMO_READINGS },

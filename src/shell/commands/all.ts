@@ -3,6 +3,7 @@ import { batch } from './batch.ts'
 import { coating } from './coating.ts'
 import type { Command } from './command.ts'
 import { compare } from './compare.ts'
+import { decide } from './decide.ts'
 import { panel } from './panel.ts'
 import { size } from './size.ts'
 import { sky } from './sky.ts'
@@ -13,6 +14,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
   sky,
   panel,
   year,
+  decide,
   size,
   compare,
   coating,

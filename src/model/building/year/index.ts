@@ -1,3 +1,5 @@
+export { type CoolerHours, type EquippedYear, equippedYear } from './equipped.ts'
+export { idealLoad } from './ideal-load.ts'
 export { USUAL_YEAR, type YearInputs } from './inputs.ts'
 export { panelExchange_WK } from './panel-exchange.ts'
 export { type PlanHours, planHours } from './plan-hours.ts'

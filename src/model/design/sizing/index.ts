@@ -6,5 +6,13 @@ export { limitOf } from './limit.ts'
 export { type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
 export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
 export { seasonAtRisk } from './season.ts'
-export { type AreaAlone, type Candidate, type SizingTask, judgeOwnArea, judged, sizePanels } from './size.ts'
+export {
+  type AreaAlone,
+  areaOnly,
+  type Candidate,
+  type SizingTask,
+  judgeOwnArea,
+  judged,
+  sizePanels,
+} from './size.ts'
 export { type UncertainInput, spreadOf } from './spread.ts'

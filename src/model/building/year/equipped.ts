@@ -1,0 +1,168 @@
+import { HOUR_S } from '#model/basis/hours'
+import {
+  type AirConditionerSpec,
+  airConditionerPower_W,
+  availableCooling_W,
+  type EvaporativeSpec,
+  type Supply,
+} from '#model/building/equipment'
+import { dewPoint_C, relativeHumidity_frac, WATER_AIR_MOLAR_RATIO } from '#model/outdoors/air'
+import type { RoomNetwork } from '#model/building/room'
+import { restingRoom } from './room-start.ts'
+import { RoomStep } from './room-step.ts'
+
+/** A cooler with its supply worked out for every hour of the record. */
+export interface CoolerHours {
+  readonly spec: EvaporativeSpec
+  readonly supply: readonly Supply[]
+}
+
+/** One building with a machine for cooling in place of panels, and windows or a fan at night. */
+export interface EquippedInputs {
+  readonly room: RoomNetwork
+  readonly cooler: CoolerHours | null
+  readonly airConditioner: AirConditionerSpec | null
+  /** The machine starts above this operative temperature, °C. */
+  readonly setpoint_C: number
+  readonly nightVentStop_C: number
+  /** Electric power while the night opening is in use, W: that of its fan, or 0. */
+  readonly nightFan_W: number
+  readonly moisture_kgh: number
+  readonly pressure_Pa: number
+  /** Humid air is not let in above this relative humidity of the room, 0…1. */
+  readonly mostHumid_frac: number
+  /** Days of the record that the machine may be switched on in: 1 where it may. */
+  readonly allowed: Uint8Array
+}
+
+/** The room through the year with its machine. */
+export interface EquippedYear {
+  /** Operative temperature, mean over each hour, °C. */
+  readonly room_C: Float64Array
+  readonly electric_J: number
+  readonly water_kg: number
+  /** Hours in which the machine ran. */
+  readonly run_h: number
+  /** Highest relative humidity of the room while it ran, 0…1. */
+  readonly mostHumid_frac: number
+}
+
+const STEPS = 4
+const WARM_UP_h = 21 * 24
+/** As the windows of the other year: they open when outside is this much cooler, K. */
+const VENT_DIFFERENCE_K = 1
+/** Supply must be this much colder than the room, K (common practice, no source). */
+const WORTH_K = 1
+
+/** Steps the room through the hours with its machine, as `simulateYear` does with panels. */
+export function equippedYear(inputs: EquippedInputs): EquippedYear {
+  const { room } = inputs
+  const step_s = HOUR_S / STEPS
+  const step = new RoomStep(room, step_s)
+  const before = Array.from({ length: Math.min(720, room.hours) }, (_, k) => room.hours - 1 - k)
+  const rest = restingRoom(room, before)
+  step.air_C = rest.air_C
+  step.masses.set(rest.masses)
+  const machine = new Machine(inputs)
+  const room_C = new Float64Array(room.hours)
+  const warm_h = room.hours > WARM_UP_h ? WARM_UP_h : 0
+  for (let run = -warm_h; run < room.hours; run++) {
+    const h = (run + room.hours) % room.hours
+    if (run === 0) machine.clear()
+    let sum = 0
+    for (let k = 0; k < STEPS; k++) sum += machine.step(step, h, step_s)
+    room_C[h] = sum / STEPS
+  }
+  return { room_C, ...machine.result() }
+}
+
+class Machine {
+  private electric_J = 0
+  private water_kg = 0
+  private run_s = 0
+  private humid = 0
+  private operative_C = NaN
+  private readonly inputs: EquippedInputs
+
+  constructor(inputs: EquippedInputs) {
+    this.inputs = inputs
+  }
+
+  clear(): void {
+    this.electric_J = this.water_kg = this.run_s = this.humid = 0
+  }
+
+  result(): Omit<EquippedYear, 'room_C'> {
+    const { electric_J, water_kg, run_s, humid } = this
+    return { electric_J, water_kg, run_h: run_s / HOUR_S, mostHumid_frac: humid }
+  }
+
+  /** One step; its mean operative temperature, °C. */
+  step(step: RoomStep, h: number, step_s: number): number {
+    const { room, nightVentStop_C, nightFan_W, airConditioner } = this.inputs
+    const outdoor_C = room.outdoor_C[h]!
+    const air_C = step.air_C
+    const venting =
+      room.nightVent_WK > 0 &&
+      room.night[h] === 1 &&
+      air_C - outdoor_C > VENT_DIFFERENCE_K &&
+      air_C > nightVentStop_C
+    if (venting) this.electric_J += nightFan_W * step_s
+    const supply = this.supplyAt(h, air_C)
+    const vent_WK = venting ? room.nightVent_WK : 0
+    step.prepare(h, vent_WK + (supply?.stream_WK ?? 0), 0, 0)
+    if (supply !== null) {
+      step.airDrive_W += supply.stream_WK * (supply.temp_C - outdoor_C) + this.fan_W()
+      this.enterSupply(supply, step_s)
+    }
+    const cooling_W = airConditioner === null ? 0 : this.cooling_W(step, airConditioner, h)
+    if (cooling_W > 0 && airConditioner !== null) {
+      this.electric_J += step_s * airConditionerPower_W(airConditioner, cooling_W, outdoor_C)
+      this.run_s += step_s
+    }
+    const mean_C = (step.airDrive_W - cooling_W) / step.air_WK
+    step.finish(mean_C)
+    this.operative_C = 0.5 * (mean_C + step.radiantMean_C)
+    return this.operative_C
+  }
+
+  private fan_W(): number {
+    const spec = this.inputs.cooler!.spec
+    return spec.fan_Wm3h * spec.flow_m3h
+  }
+
+  private enterSupply({ evaporated_kgh }: Supply, step_s: number): void {
+    const { cycles_count } = this.inputs.cooler!.spec
+    this.electric_J += this.fan_W() * step_s
+    this.water_kg += ((evaporated_kgh * step_s) / HOUR_S) * (cycles_count / (cycles_count - 1))
+    this.run_s += step_s
+  }
+
+  /** The supply of this hour where it is worth blowing in; null where it is off. */
+  private supplyAt(h: number, air_C: number): Supply | null {
+    const { cooler, setpoint_C, allowed, moisture_kgh, pressure_Pa, mostHumid_frac } = this.inputs
+    if (cooler === null || allowed[h] !== 1 || !(this.operative_C > setpoint_C)) return null
+    const supply = cooler.supply[h]!
+    if (air_C - supply.temp_C < WORTH_K + this.fan_W() / supply.stream_WK) return null
+    const inside = supply.humidity_frac + moisture_kgh / 3600 / supply.flow_kgs
+    const vapour_Pa = (pressure_Pa * inside) / (WATER_AIR_MOLAR_RATIO + inside)
+    const humid = relativeHumidity_frac(air_C, dewPoint_C(vapour_Pa))
+    if (humid > mostHumid_frac) return null
+    this.humid = Math.max(this.humid, humid)
+    return supply
+  }
+
+  /** What brings the operative temperature of the step to the setpoint, as far as the machine can, W. */
+  private cooling_W(step: RoomStep, spec: AirConditionerSpec, h: number): number {
+    const { room, setpoint_C, allowed } = this.inputs
+    if (allowed[h] !== 1) return 0
+    const operative = (Q: number): number => {
+      const air_C = (step.airDrive_W - Q) / step.air_WK
+      return 0.5 * (air_C + step.radiantAt_C(air_C))
+    }
+    const free_C = operative(0)
+    if (free_C <= setpoint_C) return 0
+    const needed_W = (free_C - setpoint_C) / (free_C - operative(1))
+    return Math.min(needed_W, availableCooling_W(spec, room.outdoor_C[h]!))
+  }
+}

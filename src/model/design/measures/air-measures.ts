@@ -1,0 +1,63 @@
+import { FIELDS, type Scenario } from '#model/design/scenario'
+import type { Measure } from './measure.ts'
+import { meanOpeningFlow_m3h } from './night-flow.ts'
+import { floor_m2, volume_m3, windows_m2 } from './geometry.ts'
+
+/** Clear opening for each m² of floor, its height, and what mesh and bars leave of the flow (common practice, no source). */
+const OPENING_m2m2 = 0.05
+const OPENING_HEIGHT_m = 1
+const MESH_frac = 0.6
+/** Air changes of a night fan, and its power for each m³/h, W (500 W per m³/s; common practice, no source). */
+const FAN_CHANGES_1H = 8
+const FAN_Wm3h = 500 / 3600
+/** One ceiling fan for so much floor, m², and its power, W. */
+const CEILING_FAN_m2 = 20
+const CEILING_FAN_W = 30
+
+function opened(scenario: Scenario, changes_1h: number): Scenario {
+  const { nightVent, nightAirChange_1h } = scenario.room
+  const before = nightVent ? nightAirChange_1h : 0
+  const nightAirChange = Math.min(FIELDS.room.nightAirChange_1h.max, Math.max(before, changes_1h))
+  return { ...scenario, room: { ...scenario.room, nightVent: true, nightAirChange_1h: nightAirChange } }
+}
+
+const ceilingFans = (scenario: Scenario): number =>
+  Math.max(1, Math.round(floor_m2(scenario) / CEILING_FAN_m2))
+
+export const AIR_MEASURES: readonly Measure[] = [
+  {
+    id: 'nightOpening',
+    name: 'Open windows or vents at night',
+    onRoof: false,
+    fits: (s) => !s.room.nightVent,
+    apply: (s, amount, weather) => {
+      if (amount === 0) return s
+      const area_m2 = amount * OPENING_m2m2 * floor_m2(s)
+      const flow_m3h = MESH_frac * meanOpeningFlow_m3h(area_m2, OPENING_HEIGHT_m, weather)
+      return opened(s, flow_m3h / volume_m3(s))
+    },
+    price: (s) => (windows_m2(s) > OPENING_m2m2 * floor_m2(s) ? 60 : 60 + 200 * OPENING_m2m2 * floor_m2(s)),
+    power_W: () => 0,
+    sideEffect: 'Counts only nights on which they stay open: think of rain, burglars and insects.',
+  },
+  {
+    id: 'nightFan',
+    name: 'Night fan',
+    onRoof: false,
+    fits: () => true,
+    apply: (s, amount) => (amount === 0 ? s : opened(s, amount * FAN_CHANGES_1H)),
+    price: (s) => 150 + 2 * floor_m2(s),
+    power_W: (s) => FAN_CHANGES_1H * volume_m3(s) * FAN_Wm3h,
+    sideEffect: 'Noise at night, and humid air on humid nights.',
+  },
+  {
+    id: 'ceilingFan',
+    name: 'Ceiling fan',
+    onRoof: false,
+    fits: () => true,
+    apply: (s) => s,
+    price: (s) => 150 * ceilingFans(s),
+    power_W: (s) => CEILING_FAN_W * ceilingFans(s),
+    sideEffect: 'Moves the limit of comfort and cools nothing: switch it off when nobody is there.',
+  },
+]

@@ -1,0 +1,142 @@
+import { agedCoating } from '#model/panels/coating'
+import { describedRoom, FIELDS, type Scenario } from '#model/design/scenario'
+import { floor_m2, walls_m2, windows_m2 } from './geometry.ts'
+import type { Measure } from './measure.ts'
+
+/** Insulation that is added, m and W/m·K; its U-value follows from both (common practice, no source). */
+const ADDED_m = 0.1
+const ADDED_WmK = 0.035
+/** Better insulated than this, W/m²K, more of it is not looked at. */
+const GOOD_U_Wm2K = 0.3
+/** Sunlight left by an outside blind (DIN 4108-2: 0.25–0.30, from memory) and by reflective film or a second pane. */
+const BLIND_frac = 0.27
+const FILM_frac = 0.6
+const SECOND_PANE_m2KW = 0.17
+/** Water jars or masonry, heat capacity per m² of floor, J/m²K (50 kg of water; common practice, no source). */
+const JARS_Jm2K = 209_000
+/** Share of gains and of leaks that can be had away (common practice, no source). */
+const GAINS_AWAY_frac = 0.3
+const LEAKS_AWAY_frac = 0.5
+
+const withRoom = (scenario: Scenario, room: Partial<Scenario['room']>): Scenario => ({
+  ...scenario,
+  room: { ...scenario.room, ...room },
+})
+const toward = (from: number, to: number, amount: number): number => from + amount * (to - from)
+const insulated_Wm2K = (U_Wm2K: number, amount: number): number =>
+  1 / (1 / U_Wm2K + (amount * ADDED_m) / ADDED_WmK)
+const coatingOf = ({ coating }: Scenario) => agedCoating(coating, coating.soiling_1y, coating.age_y)
+const none = () => 0
+
+/** A measure that leaves the description itself where there is none of it. */
+const measure = (rest: Measure): Measure => ({
+  ...rest,
+  apply: (scenario, amount, weather) => (amount === 0 ? scenario : rest.apply(scenario, amount, weather)),
+})
+
+export const BUILDING_MEASURES: readonly Measure[] = [
+  measure({
+    id: 'paintRoof',
+    name: 'Paint the roof with your coating',
+    onRoof: true,
+    fits: (s) => coatingOf(s).solarReflectance_frac > s.room.roofReflectance_frac + 0.05,
+    apply: (s, amount) => {
+      const coating = coatingOf(s)
+      return withRoom(s, {
+        roofReflectance_frac: toward(s.room.roofReflectance_frac, coating.solarReflectance_frac, amount),
+        roofEmittance_frac: toward(s.room.roofEmittance_frac, coating.windowEmittance_frac, amount),
+      })
+    },
+    price: (s) => 6 * floor_m2(s),
+    power_W: none,
+    sideEffect: 'The roof takes up less sun in winter too, so heating rises. It gets dirty: wash it.',
+  }),
+  measure({
+    id: 'insulateRoof',
+    name: 'Insulate the roof',
+    onRoof: true,
+    fits: (s) => describedRoom(s.room).roofU_Wm2K > GOOD_U_Wm2K,
+    apply: (s, amount) => {
+      const room = describedRoom(s.room)
+      return withRoom(s, { ...room, roofU_Wm2K: insulated_Wm2K(room.roofU_Wm2K, amount) })
+    },
+    price: (s) => 20 * floor_m2(s),
+    power_W: none,
+    sideEffect: 'Saves heating. Inside insulation needs a vapour barrier on its warm side.',
+  }),
+  measure({
+    id: 'insulateWalls',
+    name: 'Insulate the walls',
+    onRoof: false,
+    fits: (s) => describedRoom(s.room).wallU_Wm2K > GOOD_U_Wm2K,
+    apply: (s, amount) => {
+      const room = describedRoom(s.room)
+      return withRoom(s, { ...room, wallU_Wm2K: insulated_Wm2K(room.wallU_Wm2K, amount) })
+    },
+    price: (s) => 25 * walls_m2(s),
+    power_W: none,
+    sideEffect: 'Saves heating. Without night opening it also keeps inner gains in.',
+  }),
+  measure({
+    id: 'shade',
+    name: 'Shade the windows outside',
+    onRoof: false,
+    fits: (s) => windows_m2(s) > 0 && s.room.shading_frac > 0,
+    apply: (s, amount) => withRoom(s, { shading_frac: s.room.shading_frac * toward(1, BLIND_frac, amount) }),
+    price: (s) => 100 * windows_m2(s),
+    power_W: none,
+    sideEffect: 'Takes winter sun unless it is drawn up; less daylight.',
+  }),
+  measure({
+    id: 'glazing',
+    name: 'Reflective film and a second pane',
+    onRoof: false,
+    fits: (s) => windows_m2(s) > 0 && s.room.windowU_Wm2K > 2,
+    apply: (s, amount) =>
+      withRoom(s, {
+        windowGain_frac: s.room.windowGain_frac * toward(1, FILM_frac, amount),
+        windowU_Wm2K: 1 / (1 / s.room.windowU_Wm2K + amount * SECOND_PANE_m2KW),
+      }),
+    price: (s) => 120 * windows_m2(s),
+    power_W: none,
+    sideEffect: 'Less winter sun; film on the inside of double panes can crack them: ask the maker.',
+  }),
+  measure({
+    id: 'mass',
+    name: 'Add mass inside (water jars, masonry)',
+    onRoof: false,
+    fits: (s) => s.room.contents_Jm2K + JARS_Jm2K <= FIELDS.room.contents_Jm2K.max,
+    apply: (s, amount) => withRoom(s, { contents_Jm2K: s.room.contents_Jm2K + amount * JARS_Jm2K }),
+    price: (s) => 15 * floor_m2(s),
+    power_W: none,
+    sideEffect: 'About 50 kg for each m² of floor: ask whether the floor carries it.',
+  }),
+  measure({
+    id: 'fewerGains',
+    name: 'Give off less heat inside',
+    onRoof: false,
+    fits: (s) => s.room.gains_W.some((gain) => gain > 0),
+    apply: (s, amount) =>
+      withRoom(s, { gains_W: s.room.gains_W.map((gain) => gain * toward(1, 1 - GAINS_AWAY_frac, amount)) }),
+    price: () => 100,
+    power_W: none,
+    sideEffect: 'Lights, machines or hot work moved or changed; a little more heating in winter.',
+  }),
+  measure({
+    id: 'airtight',
+    name: 'Seal the leaks',
+    onRoof: false,
+    fits: (s) => s.room.airChange_1h > 0.5,
+    apply: (s, amount) => {
+      const left = toward(1, 1 - LEAKS_AWAY_frac, amount)
+      return withRoom(s, {
+        airChange_1h: s.room.airChange_1h * left,
+        airChangeWind_1hms: s.room.airChangeWind_1hms * left,
+      })
+    },
+    price: (s) => 3 * walls_m2(s),
+    power_W: none,
+    sideEffect:
+      'Saves heating; damper air inside: watch for mould, and never seal a room with an open flame.',
+  }),
+]

@@ -1,0 +1,35 @@
+/** A fan is credited only above this operative temperature, °C (ASHRAE 55, EN 16798-1; from memory). */
+const FROM_C = 25
+/** Its effect fades from the first to nothing at the second, near the skin's temperature, °C (common practice, no source). */
+const FADES_C = 32
+const GONE_C = 35
+
+/** Kelvins that moving air is worth by its speed at the person, m/s (ASHRAE 55 adaptive, EN 16798-1; from memory). */
+const OFFSETS = [
+  [0.3, 0],
+  [0.6, 1.2],
+  [0.9, 1.8],
+  [1.2, 2.2],
+] as const
+
+/** What a fan is worth to people at an air speed, K: the cautious one of two rules that disagree; 2.2 at most. */
+export function fanOffset_K(speed_ms: number): number {
+  const above = OFFSETS.findIndex(([speed]) => speed >= speed_ms)
+  if (above === 0) return 0
+  if (above < 0) return OFFSETS.at(-1)![1]
+  const [[from, low], [to, high]] = [OFFSETS[above - 1]!, OFFSETS[above]!]
+  return low + ((speed_ms - from) / (to - from)) * (high - low)
+}
+
+/**
+ * Operative temperature as it feels in moving air, °C: lowered by the offset, never below 25 °C, and less and less above
+ * 32 °C. The room itself is not cooled.
+ */
+export function felt_C(room_C: Float64Array, offset_K: number): Float64Array {
+  if (offset_K === 0) return room_C
+  return room_C.map((temp_C) => {
+    if (!(temp_C > FROM_C)) return temp_C
+    const share = Math.min(1, Math.max(0, (GONE_C - temp_C) / (GONE_C - FADES_C)))
+    return Math.max(FROM_C, temp_C - offset_K * share)
+  })
+}
