@@ -143,7 +143,8 @@ export class Trials {
     const guess_m2 = this.guess_m2 ?? task.guess_m2
     const found_m2 = areaOnly(task, { ratio_m3m2: STORE_m3m2, guess_m2, slope: null })
     const panelArea_m2 = found_m2 ?? task.maxArea_m2
-    if (found_m2 !== null && found_m2 > 0) this.guess_m2 = found_m2
+    // Where the largest area was not enough, the next one begins with it: one run then settles most.
+    this.guess_m2 = panelArea_m2 > 0 ? panelArea_m2 : null
     const storeVolume_m3 = task.storeVolume_m3 ?? STORE_m3m2 * panelArea_m2
     const candidate = { area_m2: panelArea_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2 }
     const { room_C, ledger } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })

@@ -14,6 +14,7 @@ export type Theme =
   | 'Whole systems'
   | 'Comfort'
   | 'Facts of the trade'
+  | 'Measures beside panels'
 
 /**
  * What the expected number is.

@@ -13,6 +13,9 @@ export const SOURCES = {
   ineichen:
     'P. Ineichen and R. Perez, A new airmass independent formulation for the Linke turbidity coefficient, Solar Energy 73, 2002',
   psychrolib: 'psychrolib 1.1.1, registry library (ASHRAE Handbook Fundamentals, ch. 1)',
+  evaporativeHandbook:
+    'Handbook text on evaporative air conditioning, eq. 9.8.6 (probably CRC Handbook of Mechanical Engineering), worked out on moist air of Hyland and Wexler apart from this program',
+  en16798part7: 'EN 16798-7:2017, Ventilation for buildings: calculation of air flow rates',
   hylandWexler: 'R. W. Hyland and A. Wexler, ASHRAE Transactions 89(2A), 1983',
   iso2533: 'ISO 2533:1975, Standard atmosphere',
   planck: 'M. Planck’s law integrated numerically',

@@ -6,6 +6,7 @@ import { fieldChecks } from './field.ts'
 import { fluidChecks } from './fluids.ts'
 import { integrationChecks } from './integration.ts'
 import { loopChecks } from './loop.ts'
+import { measureChecks } from './measures.ts'
 import { panelChecks } from './panel.ts'
 import { roomResponseChecks } from './room-response.ts'
 import { roomChecks } from './room.ts'
@@ -34,4 +35,5 @@ export const CHECKS: readonly Check[] = [
   ...wholeChecks,
   ...comfortChecks,
   ...tradeChecks,
+  ...measureChecks,
 ]

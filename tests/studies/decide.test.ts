@@ -1,0 +1,75 @@
+/* The search against simulating every combination, and what it says where nothing meets the target. */
+import { describe, expect, test } from 'vitest'
+import { createStudies, finish } from '#studies/index.ts'
+import type { Combination } from '#studies/decide-trial.ts'
+import { defaultScenario, PRESETS, withPreset } from '#model/design/scenario'
+import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
+
+const IDS = [
+  'paintRoof',
+  'insulateRoof',
+  'shade',
+  'nightOpening',
+  'nightFan',
+  'ceilingFan',
+  'mass',
+  'airtight',
+] as const
+const PLANTS = ['direct', 'indirect', 'airConditioner'] as const
+
+/** Cost, miss, electricity and water: a front is a set of these. */
+const merits = ({ totalCost, miss, electric_J, water_m3 }: Combination): string =>
+  [totalCost, Math.max(0, miss), electric_J / 3.6e6, water_m3].map((value) => value.toFixed(6)).join(' ')
+
+const cases = Array.from({ length: 50 }, (_, k) => {
+  const names = sampleNames()
+  return {
+    k,
+    climate: names[k % names.length]!,
+    preset: PRESETS[(k * 3) % PRESETS.length]!,
+    only: [IDS[k % 8]!, IDS[(k + 3) % 8]!, PLANTS[k % 3]!] as const,
+    limit_C: 24 + (k % 7),
+  }
+})
+
+describe('on small cases the front is that of simulating everything', () => {
+  test.each(cases)('$k: $climate, $only', ({ climate, preset, only, limit_C }) => {
+    const base = withPreset(defaultScenario(), preset)
+    const scenario = { ...base, target: { ...base.target, limit_C } }
+    const question = { scenario, weather: sampleWeather(climate), only }
+    const search = finish(createStudies().decide(question)).result
+    const everything = finish(createStudies().decide({ ...question, skips: false })).result
+    expect(everything.combinations.length).toBeGreaterThanOrEqual(search.combinations.length)
+    expect(new Set(search.front.map(merits))).toEqual(new Set(everything.front.map(merits)))
+  })
+})
+
+test('where nothing meets the target, the nearest is named, with what would have to change', () => {
+  const base = defaultScenario()
+  const scenario = { ...base, target: { ...base.target, kind: 'peak' as const, limit_C: 15 } }
+  const question = { scenario, weather: sampleWeather('wet-tropics'), only: ['shade', 'nightFan'] as const }
+  const { ways, combinations } = finish(createStudies().decide(question)).result
+  expect(ways[0]!.kind).toBe('nearest')
+  expect(ways[0]!.combination.miss).toBe(Math.min(...combinations.map(({ miss }) => miss)))
+  expect(ways[0]!.why).toMatch(/Raise the limit by about/)
+})
+
+test('a room that is cool enough needs nothing, and panels are not offered as its way', () => {
+  const base = defaultScenario()
+  const scenario = { ...base, target: { ...base.target, limit_C: 40 } }
+  const { ways } = finish(createStudies().decide({ scenario, weather: sampleWeather('continental') })).result
+  expect(ways[0]!.combination.measures).toEqual([])
+  expect(ways[0]!.combination.plant).toBe('none')
+})
+
+test('a fan at the ceiling helps people and nothing else', () => {
+  const question = {
+    scenario: defaultScenario(),
+    weather: sampleWeather('continental'),
+    only: ['ceilingFan'] as const,
+  }
+  const of = (keptFor: 'awake' | 'goods') =>
+    finish(createStudies().decide({ ...question, keptFor })).result.pool
+  expect(of('awake')).toEqual(['ceilingFan'])
+  expect(of('goods')).toEqual([])
+})
