@@ -3,6 +3,7 @@ import {
   airDensity_kgm3,
   humidityRatio_frac,
   vapourPressure_Pa,
+  WATER_AIR_MOLAR_RATIO,
 } from '#model/outdoors/air'
 import { wetBulb_C } from './wet-bulb.ts'
 
@@ -31,6 +32,7 @@ export interface Supply {
   readonly temp_C: number
   /** Humidity ratio, kg of water per kg of dry air. */
   readonly humidity_frac: number
+  /** Of dry air. */
   readonly flow_kgs: number
   /** Of the stream, W/K. */
   readonly stream_WK: number
@@ -50,18 +52,21 @@ export function evaporativeSupply(outdoor: OutdoorAir, spec: EvaporativeSpec): S
   const wet_C = wetBulb_C(air_C, dewPoint_C, pressure_Pa)
   const temp_C = air_C - spec.effectiveness_frac * (air_C - wet_C)
   const outside = humidityRatio_frac(vapourPressure_Pa(dewPoint_C), pressure_Pa)
-  const flow_kgs = (airDensity_kgm3(air_C, pressure_Pa) * spec.flow_m3h) / 3600
-  const stream_WK = flow_kgs * AIR_SPECIFIC_HEAT_JKGK
-  if (spec.kind === 'indirect') {
-    const evaporated_kgh = (3600 * stream_WK * (air_C - temp_C)) / ROOM_EVAPORATION_JKG
-    return { temp_C, humidity_frac: outside, flow_kgs, stream_WK, evaporated_kgh }
-  }
+  const direct = spec.kind === 'direct'
   // Constant enthalpy less that of the water added at the wet bulb.
-  const added =
-    (1.006 * (air_C - temp_C) + 1.86 * outside * (air_C - temp_C)) / (2501 + 1.86 * temp_C - 4.186 * wet_C)
-  const evaporated_kgh = 3600 * flow_kgs * added
-  return { temp_C, humidity_frac: outside + added, flow_kgs, stream_WK, evaporated_kgh }
+  const added = direct
+    ? ((1.006 + 1.86 * outside) * (air_C - temp_C)) / (2501 + 1.86 * temp_C - 4.186 * wet_C)
+    : 0
+  const humidity_frac = outside + added
+  // Dry air in the moist volume that the fan moves.
+  const dry_Pa = (pressure_Pa * WATER_AIR_MOLAR_RATIO) / (WATER_AIR_MOLAR_RATIO + humidity_frac)
+  const flow_kgs = (airDensity_kgm3(temp_C, dry_Pa) * spec.flow_m3h) / 3600
+  const stream_WK = flow_kgs * (AIR_SPECIFIC_HEAT_JKGK + VAPOUR_SPECIFIC_HEAT_JKGK * humidity_frac)
+  const water_kgs = direct ? flow_kgs * added : (stream_WK * (air_C - temp_C)) / ROOM_EVAPORATION_JKG
+  return { temp_C, humidity_frac, flow_kgs, stream_WK, evaporated_kgh: 3600 * water_kgs }
 }
 
 /** Heat of evaporation near 20 °C, J/kg. */
 const ROOM_EVAPORATION_JKG = 2.454e6
+/** Of water vapour, J/kg·K (ASHRAE Fundamentals, ch. 1). */
+const VAPOUR_SPECIFIC_HEAT_JKGK = 1860
