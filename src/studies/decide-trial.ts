@@ -1,8 +1,8 @@
 /** One combination of measures and plant, simulated through the year. */
-import { equippedYear, simulateYear, type CoolerHours } from '#model/building/year'
+import { equippedYear, idealLoad, simulateYear, type CoolerHours } from '#model/building/year'
 import { designOf, taskOf, type Prepared } from '#model/design/assembly'
 import { wayPrices, yearlyCost, type WayPrices } from '#model/design/cost'
-import { fanOffset_K, felt_C, type Measure } from '#model/design/measures'
+import { AIR_MEASURES, BUILDING_MEASURES, fanOffset_K, felt_C, type Measure } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
 import { areaOnly, seasonAtRisk, type SizingTask } from '#model/design/sizing'
 import { exceedance, type Yardstick } from '#model/design/target'
@@ -49,6 +49,9 @@ const UNDER_LIMIT_K = 1
 const AHEAD_h = 3
 /** Tank for each m² of panel, m³/m². */
 const STORE_m3m2 = 0.08
+/** The room is heated to this operative temperature for the winter line, °C (common practice, no source). */
+const HEATED_C = 18
+const HEATED = { heat_C: HEATED_C, cool_C: null, stepsPerHour: 4, warmUp_h: 21 * 24 }
 /** Ceiling fans run above this, °C. */
 const FAN_FROM_C = 25
 
@@ -72,6 +75,12 @@ export class Trials {
   with(measures: readonly Measure[]): Prepared {
     const changed = measures.reduce((s, measure) => measure.apply(s, 1, this.weather), this.scenario)
     return this.stages.prepare(changed, this.weather)
+  }
+
+  /** Heat that keeps the room at 18 °C through the year with these measures, windows shut, J. */
+  heating_J(ids: readonly Measure['id'][]): number {
+    const measures = [...BUILDING_MEASURES, ...AIR_MEASURES].filter(({ id }) => ids.includes(id))
+    return idealLoad(this.with(measures).room, HEATED).heating_J
   }
 
   /** One combination through the year. */

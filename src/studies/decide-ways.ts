@@ -11,6 +11,9 @@ export const WAY_KINDS = [
 ] as const
 export type WayKind = (typeof WAY_KINDS)[number]
 
+/** What a distance from the target is counted in. */
+export type MissUnit = 'K' | 'K·h'
+
 /** A combination with the reason it is named. */
 export interface Way {
   readonly kind: WayKind
@@ -51,7 +54,7 @@ function before(a: readonly number[], b: readonly number[]): boolean {
 }
 
 /** The ways among what was tried. Where nothing meets the target, the nearest. */
-export function waysOf(all: readonly Combination[], budget: number | null): Way[] {
+export function waysOf(all: readonly Combination[], budget: number | null, unit: MissUnit): Way[] {
   const meeting = all.filter(({ meets }) => meets)
   const found: [WayKind, Combination | undefined][] = [
     ['cheapest', least(meeting, (one) => [one.totalCost])],
@@ -71,16 +74,19 @@ export function waysOf(all: readonly Combination[], budget: number | null): Way[
   }
   if (meeting.length === 0) found.unshift(['nearest', least(all, (one) => [one.miss, one.totalCost])])
   return found.flatMap(([kind, combination]) =>
-    combination === undefined ? [] : [{ kind, combination, why: whyOf(kind, combination, all) }],
+    combination === undefined ? [] : [{ kind, combination, why: whyOf(kind, combination, all, unit) }],
   )
 }
 
-function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[]): string {
+function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[], unit: MissUnit): string {
   if (!chosen.meets) {
-    const over = `${chosen.miss.toFixed(1)} over the target`
-    return kind === 'nearest'
-      ? `Nothing looked at meets the target; this comes nearest, ${over}. Raise the limit by about ${Math.ceil(chosen.miss * 2) / 2}, or allow ${Math.ceil(chosen.hoursOver_h)} hours.`
-      : `Does not meet the target: ${over}.`
+    const over = `${chosen.miss.toFixed(1)} ${unit} over the target`
+    if (kind !== 'nearest') return `Does not meet the target: ${over}.`
+    const change =
+      unit === 'K'
+        ? `Raise the limit by about ${Math.ceil(chosen.miss * 2) / 2} K, or allow ${Math.ceil(chosen.hoursOver_h)} hours`
+        : `Allow ${Math.ceil(chosen.miss)} K·h more`
+    return `Nothing looked at meets the target; this comes nearest, ${over}. ${change}.`
   }
   const next = least(
     all.filter((one) => one !== chosen && one.meets && one.plant !== chosen.plant),

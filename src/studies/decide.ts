@@ -27,6 +27,8 @@ export interface Decision {
   readonly combinations: readonly Combination[]
   readonly front: readonly Combination[]
   readonly ways: readonly Way[]
+  /** Heat that keeps the room at 18 °C through a year, over that of the building as it is, J: one for each way. Empty until the end. */
+  readonly heatingChange_J: readonly number[]
   /** Measures that fit this building. */
   readonly pool: readonly Measure['id'][]
   readonly years_y: number
@@ -48,7 +50,8 @@ export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decisi
   const decision = (): Decision => ({
     combinations: done,
     front: front(done),
-    ways: waysOf(done, budget),
+    ways: waysOf(done, budget, scenario.target.kind === 'degreeHours' ? 'K·h' : 'K'),
+    heatingChange_J: [],
     pool: pool.map(({ id }) => id),
     years_y: trials.prices.years_y,
   })
@@ -62,7 +65,12 @@ export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decisi
       for (const plant of plants) if (plant !== 'none') done.push(trials.run(prepared, set, plant))
     yield { share: (at + 1) / sets.length, ...(at % 16 === 0 ? { soFar: decision() } : {}) }
   }
-  return { result: decision(), remarks: [INVENTED_PRICES] }
+  const result = decision()
+  const asItIs_J = trials.heating_J([])
+  const heatingChange_J = result.ways.map(
+    ({ combination }) => trials.heating_J(combination.measures) - asItIs_J,
+  )
+  return { result: { ...result, heatingChange_J }, remarks: [INVENTED_PRICES] }
 }
 
 function poolOf(asked: Deciding): readonly Measure[] {

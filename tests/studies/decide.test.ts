@@ -51,7 +51,7 @@ test('where nothing meets the target, the nearest is named, with what would have
   const { ways, combinations } = finish(createStudies().decide(question)).result
   expect(ways[0]!.kind).toBe('nearest')
   expect(ways[0]!.combination.miss).toBe(Math.min(...combinations.map(({ miss }) => miss)))
-  expect(ways[0]!.why).toMatch(/Raise the limit by about/)
+  expect(ways[0]!.why).toMatch(/K over the target\. Raise the limit by about [\d.]+ K/)
 })
 
 test('a room that is cool enough needs nothing, and panels are not offered as its way', () => {
@@ -72,4 +72,15 @@ test('a fan at the ceiling helps people and nothing else', () => {
     finish(createStudies().decide({ ...question, keptFor })).result.pool
   expect(of('awake')).toEqual(['ceilingFan'])
   expect(of('goods')).toEqual([])
+})
+
+test('the winter line: paint on the roof costs heat, and nothing changes nothing', () => {
+  const base = defaultScenario()
+  const weather = sampleWeather('cold-continental')
+  const heating_J = (limit_C: number, only: readonly 'paintRoof'[]) => {
+    const scenario = { ...base, target: { ...base.target, kind: 'peak' as const, limit_C } }
+    return finish(createStudies().decide({ scenario, weather, only })).result.heatingChange_J[0]!
+  }
+  expect(heating_J(45, ['paintRoof'])).toBe(0)
+  expect(heating_J(20, ['paintRoof'])).toBeGreaterThan(0)
 })

@@ -46,8 +46,13 @@ export const decide: Command = {
     )
     const others = options.values['all'] === true ? decision.front : []
     const rows = [
-      ...decision.ways.map(({ kind, combination, why }) => ({ way: kind as string, combination, why })),
-      ...others.map((combination) => ({ way: 'unbeaten', combination, why: '' })),
+      ...decision.ways.map(({ kind, combination, why }, i) => ({
+        way: kind as string,
+        combination,
+        why,
+        heating_J: decision.heatingChange_J[i]!,
+      })),
+      ...others.map((combination) => ({ way: 'unbeaten', combination, why: '', heating_J: NaN })),
     ]
     const column = (pick: (row: (typeof rows)[number]) => Cell): Cell[] => rows.map(pick)
     const table = {
@@ -61,6 +66,7 @@ export const decide: Command = {
       electricity_kWh: column(({ combination }) => combination.electric_J / J_PER_KWH),
       water_m3: column(({ combination }) => combination.water_m3),
       mostHumid_frac: column(({ combination }) => combination.mostHumid_frac),
+      heatingChange_kWh: column((row) => row.heating_J / J_PER_KWH),
       meets: column(({ combination }) => combination.meets),
       why: column((row) => row.why),
     }
