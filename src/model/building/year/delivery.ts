@@ -76,7 +76,8 @@ export class Delivery {
 
   /**
    * Sets what a coil with a drip tray meets in the step.
-   * @param airChange_WK  ṁc of the air change, windows included
+   * @param indoorDewPoint_C  not above the air
+   * @param airChange_WK      ṁc of the air change while shut
    */
   beginCoil(
     air_C: number,

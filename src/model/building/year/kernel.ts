@@ -120,9 +120,10 @@ export class YearKernel {
   private beginCoil(hour: number, delivery: Delivery): void {
     const { room } = this.inputs
     const { temp_C, nodes } = this
-    const change_WK = room.ventilation_WK[hour]! + (this.controls.venting ? room.nightVent_WK : 0)
-    const dew_C = room.indoorDewPoint_C[hour]!
-    delivery.beginCoil(temp_C[nodes.air]!, temp_C[nodes.bottom]!, dew_C, change_WK, room.pressure_Pa)
+    const air_C = temp_C[nodes.air]!
+    // Air holds no more than it is saturated with; the rest is on the walls before it is on the coil.
+    const dew_C = Math.min(room.indoorDewPoint_C[hour]!, air_C)
+    delivery.beginCoil(air_C, temp_C[nodes.bottom]!, dew_C, room.ventilation_WK[hour]!, room.pressure_Pa)
   }
 
   /** The room as its plant meets it; pipes in the slab are a part of it. */

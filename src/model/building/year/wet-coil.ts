@@ -19,7 +19,7 @@ const ROUNDS = 3
  *   sensible = a (T_air − T_s),  latent = ℓ (T_dew − T_s),  sensible + latent = w (T_s − T_water)
  *   ℓ = 1/(1/V + 1/a) · h_fg/c_p · (W_dew − W_sat(T_s))/(T_dew − T_s)
  *
- * V is the air change as heat, W/K: what condenses dries the room until air change and coil carry as much vapour, which
+ * V is the air change of the shut room as heat, W/K, for which the indoor dew point holds (opened windows bring none of its vapour): what condenses dries the room until air change and coil carry as much vapour, which
  * is taken as steady in the step. Vapour held by furniture and plaster is left out; the drained water's own heat too.
  * Contact factor (the share of the air that takes the surface's state) times air flow is the same for heat and vapour.
  * Source: bypass-factor method, as in ASHRAE Handbook, HVAC Systems and Equipment, air-cooling coils (from memory).

@@ -84,14 +84,14 @@ export class CoupledSystem {
    */
   private coilAt(
     hour: number,
-    water_C: number,
+    { air_C, water_C }: { air_C: number; water_C: number },
     share: number,
     sensible_W: (surface_C: number) => number,
   ): { sensible_W: number; latent_W: number } {
     const { room, plant } = this.inputs
     const UA = plant!.store.delivery_WK
-    const change_WK = room.ventilation_WK[hour]! + (this.controls.venting ? room.nightVent_WK : 0)
-    const dew_C = room.indoorDewPoint_C[hour]!
+    const change_WK = room.ventilation_WK[hour]!
+    const dew_C = Math.min(room.indoorDewPoint_C[hour]!, air_C)
     const ratio = (t_C: number): number => humidityRatio_frac(vapourPressure_Pa(t_C), room.pressure_Pa)
     const carried_kgs = 1 / (1 / change_WK + 0.7 / (share * UA)) / AIR_SPECIFIC_HEAT_JKGK
     const latent_W = (s_C: number): number =>
@@ -108,15 +108,16 @@ export class CoupledSystem {
   /** Sensible and latent heat of a coil with a tray, open or throttled to the demand by its air flow. */
   private coil(hour: number, x: ArrayLike<number>): { sensible_W: number; latent_W: number; full_W: number } {
     const { store, plan } = this.inputs.plant!
-    const [air_C, water_C] = [x[AIR]!, x[TANK]!]
-    const open = this.coilAt(hour, water_C, 1, (s_C) => (store.delivery_WK / 0.7) * (air_C - s_C))
+    const at = { air_C: x[AIR]!, water_C: x[TANK]! }
+    const { air_C } = at
+    const open = this.coilAt(hour, at, 1, (s_C) => (store.delivery_WK / 0.7) * (air_C - s_C))
     const full_W = open.sensible_W
     const demand_W = ((store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K) * (air_C - plan.setpoint_C)
     if (!this.controls.delivering || demand_W <= 0 || full_W <= 0)
       return { sensible_W: 0, latent_W: 0, full_W }
     if (demand_W >= full_W) return { ...open, full_W }
     const share = Math.max(0.05, demand_W / full_W)
-    return { ...this.coilAt(hour, water_C, share, () => demand_W), full_W }
+    return { ...this.coilAt(hour, at, share, () => demand_W), full_W }
   }
 
   private delivered_W(hour: number, x: ArrayLike<number>): number {

@@ -78,6 +78,38 @@ test.each(
   expect(Math.abs(condensate_kg - weighed_kg)).toBeLessThanOrEqual(0.02 * weighed_kg)
 })
 
+/*
+ * Label: conservation. Regression (soak, scenario 745): the windows stood open at night, and the vapour of a tight, damp room was
+ * taken at the rate of their air change; 3 kW of it warmed tank and room. No more condenses than comes in or is given off.
+ */
+test('a tight, damp room with windows open at night: no more condenses than is brought in', () => {
+  let scenario: Scenario = defaultScenario()
+  const set: readonly [string, string][] = [
+    ['store.deliveryKind', 'drained'],
+    ['plan.kind', 'allDay'],
+    ['plan.setpoint_C', '20'],
+    ['room.nightVent', 'true'],
+    ['room.airChange_1h', '0.05'],
+    ['room.airChangeWind_1hms', '0'],
+    ['room.moisture_kgh', '0.4'],
+  ]
+  for (const [field, value] of set) scenario = withField(scenario, field, value)
+  const weather = sampleWeather('continental')
+  const prepared = new Stages().prepare(scenario, weather)
+  const candidate = { area_m2: 30, storeVolume_m3: 1, flow_kgsm2: 0.01 }
+  const { condensate_kg, storeBottom_C, air_C } = simulateYear(designOf(prepared, candidate).inputs)
+  const { ventilation_WK, indoorDewPoint_C } = prepared.room
+  // Each hour at most what the shut room's air change carries, from no more than saturated down to saturation at the water.
+  const brought_kg = storeBottom_C.reduce((sum, water_C, h) => {
+    const dew_C = Math.min(indoorDewPoint_C[h]!, air_C[h]!)
+    const above = Math.max(0, ratio(dew_C) - ratio(water_C))
+    return sum + (ventilation_WK[h]! / AIR_SPECIFIC_HEAT_JKGK) * above * 3600
+  }, 0)
+  console.log(`${condensate_kg.toFixed(0)} kg condensed of ${brought_kg.toFixed(0)} kg that could be`)
+  expect(condensate_kg).toBeGreaterThan(0)
+  expect(condensate_kg).toBeLessThan(brought_kg)
+})
+
 /* Label: conservation. With a tray the humid room can be colder: the dew point holds nothing back. */
 test('humid subtropics: with a tray more panel gives more cold, and never less than without', () => {
   let before_J = 0
