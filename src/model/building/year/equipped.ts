@@ -59,13 +59,15 @@ export function equippedYear(inputs: EquippedInputs): EquippedYear {
   const { room } = inputs
   const step_s = HOUR_S / STEPS
   const step = new RoomStep(room, step_s)
-  const before = Array.from({ length: Math.min(720, room.hours) }, (_, k) => room.hours - 1 - k)
+  const warm_h = room.hours > WARM_UP_h ? WARM_UP_h : 0
+  const before = Array.from({ length: Math.min(720, room.hours) }, (_, k) => {
+    return (2 * room.hours - warm_h - 1 - k) % room.hours
+  })
   const rest = restingRoom(room, before)
   step.air_C = rest.air_C
   step.masses.set(rest.masses)
   const machine = new Machine(inputs)
   const room_C = new Float64Array(room.hours)
-  const warm_h = room.hours > WARM_UP_h ? WARM_UP_h : 0
   for (let run = -warm_h; run < room.hours; run++) {
     const h = (run + room.hours) % room.hours
     if (run === 0) machine.clear()
