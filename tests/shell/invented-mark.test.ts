@@ -16,6 +16,7 @@ const ASKED: Readonly<Record<string, readonly string[]>> = {
   sky: CLIMATE,
   panel: CLIMATE,
   year: [...CLIMATE, ...FIXED],
+  decide: CLIMATE,
   size: [...CLIMATE, ...FIXED, '--draws', '0'],
   compare: [...CLIMATE, ...FIXED, '--plans', 'nightOnly'],
   coating: ['--board', '--air', '24', '--dew', '9'],
@@ -31,7 +32,7 @@ test('every subcommand is asked here', () => {
 })
 
 describe.each(Object.keys(COMMANDS))('%s', (name) => {
-  test('marks its invented data on standard error, in JSON and in CSV', { timeout: 120_000 }, async () => {
+  test('marks its invented data on standard error, in JSON and in CSV', { timeout: 240_000 }, async () => {
     const words = [
       name,
       ...(ASKED[name] ?? []),
