@@ -21,7 +21,11 @@ const climate = ['--weather', 'continental']
 
 /* Each: the words, and what the one sentence must name. */
 const CASES: readonly (readonly [what: string, words: readonly string[], names: RegExp])[] = [
-  ['a subcommand that does not exist', ['sizes'], /no subcommand sizes.*sky, panel, year, decide, size, compare/s],
+  [
+    'a subcommand that does not exist',
+    ['sizes'],
+    /no subcommand sizes.*sky, panel, year, decide, size, compare/s,
+  ],
   ['an object’s own words as a subcommand', ['constructor'], /no subcommand constructor/],
   ['no weather', ['size'], /No weather is given.*continental/s],
   ['weather that is not there', ['year', '--weather', 'atlantis'], /atlantis: There is no such file/],
