@@ -1,6 +1,6 @@
 import { airChange, type AirChange } from './air-change.ts'
 import { windFactor_frac } from '#model/outdoors/air'
-import { GLASS_FINISH, roofFinish, wallFinish } from './finishes.ts'
+import { GLASS_FINISH, roofFinish, SHELTERED_FINISH, wallFinish } from './finishes.ts'
 import type { RoomGeometry } from './geometry.ts'
 import { groundTemp_C, type GroundFloor } from './ground.ts'
 import { merged, outsideHours, type Finish } from './outside.ts'
@@ -13,12 +13,18 @@ import type { WeatherRecord } from '#model/outdoors/weather'
 /** Reflectance of the ground before the walls (ISO 52016-1 and common practice: 0.2). */
 const GROUND_ALBEDO_frac = 0.2
 
+/** Sunlight from the ground on an upright face, W/m²: half of what it throws back. */
+const groundLight_Wm2 = (weather: WeatherRecord): Float64Array =>
+  weather.globalHorizontal_Wm2.map((global_Wm2) => 0.5 * GROUND_ALBEDO_frac * global_Wm2)
+
 /** Gives a part of the room that was worked out before from the same key, or makes it. */
 export type Recall = <T>(part: string, key: readonly unknown[], make: () => T) => T
 
 /** What the weather does to the parts of a room. */
 export interface Exposure {
   readonly outside: { readonly roof: OutsideHours; readonly facades: readonly OutsideHours[] }
+  /** Air below a raised floor; null for one on the ground. */
+  readonly under: OutsideHours | null
   /** Outside of all panes together; null without windows. */
   readonly glass: OutsideHours | null
   readonly air: AirChange
@@ -33,6 +39,14 @@ interface Face {
   readonly tilt_deg: number
   readonly azimuth_deg: number
 }
+
+const UNDERSIDE: Face = { name: 'underside', tilt_deg: 180, azimuth_deg: 0 }
+
+/** An unheated space before a wall, where it follows outdoors: air without sun and wind, film as inside (ISO 6946: 0.13 m²K/W). */
+const sheltered = (weather: WeatherRecord): OutsideHours => ({
+  temp_C: weather.airTemp_C,
+  film_Wm2K: new Float64Array(weather.hours).fill(1 / 0.13),
+})
 
 const ROOF: Face = { name: 'roof', tilt_deg: 0, azimuth_deg: 0 }
 
@@ -66,8 +80,11 @@ export function exposure(
   return {
     outside: {
       roof: outside(ROOF, roofFinish(spec)),
-      facades: geometry.facades.map((facade) => outside(upright(facade), wallFinish(spec))),
+      facades: geometry.facades.map((facade) =>
+        facade.behind === 'outdoors' ? outside(upright(facade), wallFinish(spec)) : sheltered(weather),
+      ),
     },
+    under: spec.floorKind === 'raised' ? outside(UNDERSIDE, SHELTERED_FINISH) : null,
     glass:
       geometry.window_m2 > 0
         ? merged(
@@ -83,7 +100,12 @@ export function exposure(
       airChange(leaks, geometry.volume_m3, weather),
     ),
     sun_W: recall('window sun', [weather, sun, glazing, panes], () =>
-      windowSun_W(glazing, (facade) => sunOn(upright(facade)), weather.hours, panes),
+      windowSun_W(
+        glazing,
+        (facade) => sunOn(upright(facade)),
+        { altitude_deg: sun.altitude_deg, ground_Wm2: groundLight_Wm2(weather) },
+        panes,
+      ),
     ),
     groundUnder_C: (floor) => recall('ground', [weather, floor], () => groundTemp_C(floor, weather)),
   }

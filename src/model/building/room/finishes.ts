@@ -17,6 +17,13 @@ export function wallFinish({ wallReflectance_frac }: RoomSpec): Finish {
   }
 }
 
+/** The underside of a raised floor: open to the wind, in the shade, before ground as warm as the air. */
+export const SHELTERED_FINISH: Finish = {
+  absorptance_frac: 0,
+  emittance_frac: WALL_EMITTANCE_frac,
+  skyView_frac: 0,
+}
+
 /** What glass absorbs of the sun is in its solar gain coefficient. */
 export const GLASS_FINISH: Finish = {
   absorptance_frac: 0,

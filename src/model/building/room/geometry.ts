@@ -1,11 +1,12 @@
 import { stop, figure, words } from '#model/basis/words'
-import type { RoomSpec } from './spec.ts'
+import type { Behind, RoomSpec } from './spec.ts'
 
 /** One outside wall. */
 export interface Facade {
   readonly name: 'front' | 'right' | 'back' | 'left'
   /** The way it faces, degrees clockwise from north, 0 ≤ a < 360. */
   readonly azimuth_deg: number
+  readonly behind: Behind
   readonly window_m2: number
   /** Wall without its window, m². */
   readonly opaque_m2: number
@@ -25,14 +26,26 @@ export interface RoomGeometry {
 
 /**
  * Areas of the room. Right and left as seen from outside, facing the front. Throws a Problem when a window is larger
- * than the wall it sits in.
+ * than the wall it sits in, or sits in a wall that does not stand outdoors.
  */
 export function roomGeometry(spec: RoomSpec): RoomGeometry {
   const facades = [
-    facade('front', spec.azimuth_deg, spec.length_m * spec.height_m, spec.windowFront_m2),
-    facade('right', spec.azimuth_deg - 90, spec.width_m * spec.height_m, spec.windowRight_m2),
-    facade('back', spec.azimuth_deg + 180, spec.length_m * spec.height_m, spec.windowBack_m2),
-    facade('left', spec.azimuth_deg + 90, spec.width_m * spec.height_m, spec.windowLeft_m2),
+    facade('front', spec.azimuth_deg, spec.length_m * spec.height_m, spec.windowFront_m2, spec.behindFront),
+    facade(
+      'right',
+      spec.azimuth_deg - 90,
+      spec.width_m * spec.height_m,
+      spec.windowRight_m2,
+      spec.behindRight,
+    ),
+    facade(
+      'back',
+      spec.azimuth_deg + 180,
+      spec.length_m * spec.height_m,
+      spec.windowBack_m2,
+      spec.behindBack,
+    ),
+    facade('left', spec.azimuth_deg + 90, spec.width_m * spec.height_m, spec.windowLeft_m2, spec.behindLeft),
   ]
   const floor_m2 = spec.length_m * spec.width_m
   return {
@@ -46,13 +59,29 @@ export function roomGeometry(spec: RoomSpec): RoomGeometry {
   }
 }
 
-function facade(name: Facade['name'], azimuth_deg: number, wall_m2: number, window_m2: number): Facade {
+function facade(
+  name: Facade['name'],
+  azimuth_deg: number,
+  wall_m2: number,
+  window_m2: number,
+  behind: Behind,
+): Facade {
+  if (window_m2 > 0 && behind !== 'outdoors')
+    throw stop(
+      'window-in-adjoining-wall',
+      words`The ${name} wall does not stand outdoors, but has a window of ${figure(window_m2, 'm2', 4)}.`,
+      'Set that window to 0, or say that the wall stands outdoors.',
+      { field: `room.window${capital(name)}_m2` },
+    )
   if (window_m2 > wall_m2)
     throw stop(
       'window-larger-than-wall',
       words`The ${name} window has ${figure(window_m2, 'm2', 4)}, but its wall only ${figure(wall_m2, 'm2', 4)}.`,
       'Make the window smaller or the room larger.',
-      { field: `room.window${name[0]!.toUpperCase()}${name.slice(1)}_m2` },
+      { field: `room.window${capital(name)}_m2` },
     )
-  return { name, azimuth_deg: ((azimuth_deg % 360) + 360) % 360, window_m2, opaque_m2: wall_m2 - window_m2 }
+  const turned_deg = ((azimuth_deg % 360) + 360) % 360
+  return { name, azimuth_deg: turned_deg, behind, window_m2, opaque_m2: wall_m2 - window_m2 }
 }
+
+const capital = (name: string): string => name[0]!.toUpperCase() + name.slice(1)

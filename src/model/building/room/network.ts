@@ -1,4 +1,4 @@
-import { modesOf, type Construction } from '#model/building/construction'
+import { modesOf } from '#model/building/construction'
 import { nightVent_WK } from './air-change.ts'
 import { contentsOf } from './contents.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -6,23 +6,15 @@ import { exposure, type Recall } from './exposure.ts'
 import { FILM_INSIDE_Wm2K, OUTSIDE_m2KW } from './films.ts'
 import { gainHours_W } from './gains.ts'
 import { roomGeometry, type RoomGeometry } from './geometry.ts'
-import { merged } from './outside.ts'
-import { floorOnGround } from './slab.ts'
+import { partsOf } from './parts.ts'
 import { checkRoomSpec } from './spec-check.ts'
 import { roomRows } from './rows.ts'
-import type {
-  FaceGroup,
-  OutsideHours,
-  RoomNetwork,
-  RoomParts,
-  RoomRows,
-  RoomSpec,
-  WindowGroup,
-} from './spec.ts'
+import type { OutsideHours, RoomNetwork, RoomParts, RoomRows, RoomSpec, WindowGroup } from './spec.ts'
 import { sunShares, type SunlitFace } from './sun-inside.ts'
+import { ventAllowed } from './vent-hours.ts'
 import { diffuseFactor, panesOf } from './windows.ts'
 import type { SkyHours } from '#model/outdoors/sky'
-import { type SunHours, SUNSET_deg } from '#model/outdoors/sun'
+import type { SunHours } from '#model/outdoors/sun'
 
 const afresh: Recall = (_part, _key, make) => make()
 
@@ -31,15 +23,6 @@ const FACE_ABSORPTANCE_frac = 0.5
 const FLOOR_ABSORPTANCE_frac = 0.6
 /** Both usual films of a window's U-value, m²K/W (ISO 6946: 0.13 and 0.04). */
 const WINDOW_FILMS_m2KW = 0.13 + OUTSIDE_m2KW
-
-/** A group before its modes are worked out. */
-interface Part {
-  readonly name: FaceGroup['name']
-  readonly area_m2: number
-  readonly layers: Construction
-  readonly outside: OutsideHours | null
-  readonly pipeDepth_m: number | null
-}
 
 /**
  * The room as a network of air, mean radiant temperature and faces built of layers. Works for records of any length ≥ 1 h.
@@ -101,7 +84,7 @@ export function roomNetwork(
     sun_W: weathered.sun_W,
     gains_W: gainHours_W(spec.gains_W, weather),
     nightVent_WK: nightVent_WK(spec, geometry.volume_m3, weather),
-    night: new Uint8Array(sun.hours).map((_, h) => (sun.altitude_deg[h]! < SUNSET_deg ? 1 : 0)),
+    ventAllowed: ventAllowed(spec, sun, weather),
     indoorDewPoint_C: weathered.air.dewPoint_C,
     pressure_Pa: mean(weather.pressure_Pa),
   })
@@ -132,48 +115,6 @@ export function withRows(parts: RoomParts): RoomNetwork {
     return found
   }
   return { ...parts, rowsOf }
-}
-
-function partsOf(
-  spec: RoomSpec,
-  geometry: RoomGeometry,
-  weathered: ReturnType<typeof exposure>,
-  furniture: { readonly area_m2: number; readonly layers: Construction } | null,
-): Part[] {
-  const ground = floorOnGround(spec, geometry)
-  const parts: Part[] = [
-    {
-      name: 'wall',
-      area_m2: geometry.opaqueWall_m2,
-      layers: spec.wall,
-      outside: merged(
-        geometry.facades.map((facade, side) => ({
-          area_m2: facade.opaque_m2,
-          outside: weathered.outside.facades[side]!,
-        })),
-      ),
-      pipeDepth_m: null,
-    },
-    {
-      name: 'roof',
-      area_m2: geometry.roof_m2,
-      layers: spec.roof,
-      outside: weathered.outside.roof,
-      pipeDepth_m: null,
-    },
-    {
-      name: 'floor',
-      area_m2: geometry.floor_m2,
-      layers: ground.layers,
-      outside: {
-        temp_C: weathered.groundUnder_C(ground.floor),
-        film_Wm2K: new Float64Array(weathered.sun_W.length).fill(ground.below_Wm2K),
-      },
-      pipeDepth_m: spec.pipesInSlab ? spec.slabThickness_m / 2 : null,
-    },
-  ]
-  if (furniture !== null) parts.push({ name: 'contents', ...furniture, outside: null, pipeDepth_m: null })
-  return parts.filter(({ area_m2 }) => area_m2 > 0)
 }
 
 const mean = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length

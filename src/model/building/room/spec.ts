@@ -27,6 +27,23 @@ export interface RoomSpec {
   readonly windowGain_frac: number
   /** Share of the sunlight that shading lets through, 0…1. */
   readonly shading_frac: number
+  /** An overhang over every window: how far it stands out, and its height above the window's head, m. */
+  readonly overhang_m: number
+  readonly overhangAbove_m: number
+  /** How deep the panes sit behind the wall's face, and how tall they are, m. */
+  readonly reveal_m: number
+  readonly windowHeight_m: number
+  /** What lies behind each facade. */
+  readonly behindFront: Behind
+  readonly behindRight: Behind
+  readonly behindBack: Behind
+  readonly behindLeft: Behind
+  /** How far an unheated space beyond a wall follows outdoors: 0 as warm as the room, 1 as outdoors. */
+  readonly unheatedShare_frac: number
+  /** Walls inside the room, one face counted, m², and their mass, kg/m². */
+  readonly partition_m2: number
+  readonly partitionMass_kgm2: number
+  readonly floorKind: 'ground' | 'raised'
   /** Air changes per hour with everything shut, at rest. */
   readonly airChange_1h: number
   /** Extra air changes per hour per m/s of wind at the eaves. */
@@ -35,6 +52,10 @@ export interface RoomSpec {
   readonly nightAirChange_1h: number
   /** Open windows at night as well? */
   readonly nightVent: boolean
+  /** Open by the sun (sunset to sunrise), or by the clock from one hour to another, local standard time, 0…24. */
+  readonly ventHours: 'night' | 'clock'
+  readonly ventFrom_h: number
+  readonly ventTo_h: number
   /** Internal gains, W, 24 values, hour 0 first. */
   readonly gains_W: readonly number[]
   /** Moisture given off inside, kg/h (people, plants, drying): for the indoor dew point. */
@@ -52,6 +73,9 @@ export interface RoomSpec {
   readonly pipesInSlab: boolean
 }
 
+/** Beyond a wall: outdoors, an unheated space, or a room that is kept as this one. */
+export type Behind = 'outdoors' | 'unheated' | 'sameRoom'
+
 /** What lies outside a group of faces each hour: its temperature, °C, and the film to it, W/m²K. */
 export interface OutsideHours {
   readonly temp_C: Float64Array
@@ -60,7 +84,7 @@ export interface OutsideHours {
 
 /** Faces of one construction: merged, for four walls of the same layers behave as one. */
 export interface FaceGroup {
-  readonly name: 'wall' | 'roof' | 'floor' | 'contents'
+  readonly name: 'wall' | 'roof' | 'floor' | 'adjoining' | 'partition' | 'contents'
   readonly area_m2: number
   readonly modes: Modes
   /** Null where no heat passes the far side. */
@@ -100,10 +124,10 @@ export interface RoomParts {
   /** Sunlight let in by all windows, and internal gains, W, per hour. */
   readonly sun_W: Float64Array
   readonly gains_W: Float64Array
-  /** Air-to-outdoor conductance added while the windows are open at night, W/K. */
+  /** Air-to-outdoor conductance added while the windows are open, W/K. */
   readonly nightVent_WK: number
-  /** 1 in the hours of the night. */
-  readonly night: Uint8Array
+  /** 1 in the hours in which windows may be opened: at night, or by the clock. */
+  readonly ventAllowed: Uint8Array
   /** Indoor dew point, °C, from outdoor air, air change and moisture given off (steady in each hour). */
   readonly indoorDewPoint_C: Float64Array
   /** Mean pressure of the record, Pa. */

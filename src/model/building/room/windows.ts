@@ -1,6 +1,7 @@
 import type { Facade, RoomGeometry } from './geometry.ts'
 import type { RoomSpec } from './spec.ts'
 import type { PlaneIrradiance } from '#model/outdoors/sun'
+import { diffuseShares, litShare_frac, type WindowShade } from './window-shade.ts'
 
 /** Panes of glass in a window: what decides how much less it lets in at a slant. */
 export type Panes = 1 | 2
@@ -39,6 +40,13 @@ export function beamFactor(cosine: number, panes: Panes): number {
 export interface Glazing extends Pick<Facade, 'name' | 'azimuth_deg'> {
   /** Glass times its solar gain at normal incidence and what shading leaves, m². */
   readonly gain_m2: number
+  readonly shade: WindowShade
+}
+
+/** The sun's height and the light from the ground on an upright plane, per hour: what shades need beside the plane. */
+export interface ShadeHours {
+  readonly altitude_deg: Float64Array
+  readonly ground_Wm2: Float64Array
 }
 
 /** The facades that have windows. */
@@ -48,25 +56,41 @@ export function glazingOf(spec: RoomSpec, geometry: RoomGeometry): Glazing[] {
       name,
       azimuth_deg,
       gain_m2: window_m2 * spec.windowGain_frac * spec.shading_frac,
+      shade: {
+        overhang_m: spec.overhang_m,
+        overhangAbove_m: spec.overhangAbove_m,
+        reveal_m: spec.reveal_m,
+        height_m: Math.min(spec.windowHeight_m, spec.height_m),
+        width_m: window_m2 / Math.min(spec.windowHeight_m, spec.height_m),
+      },
     }))
     .filter(({ gain_m2 }) => gain_m2 > 0)
 }
+
+const DEGREE = Math.PI / 180
 
 /** Irradiance let in by all windows, W, per hour; `onFacade` gives that on a facade's plane. */
 export function windowSun_W(
   glazing: readonly Glazing[],
   onFacade: (facade: Glazing) => PlaneIrradiance,
-  hours: number,
+  { altitude_deg, ground_Wm2 }: ShadeHours,
   panes: Panes,
 ): Float64Array {
+  const hours = altitude_deg.length
   const sum_W = new Float64Array(hours)
   for (const facade of glazing) {
     const plane = onFacade(facade)
-    const { gain_m2 } = facade
+    const { gain_m2, shade } = facade
+    const kept = diffuseShares(shade)
     for (let h = 0; h < hours; h++) {
       if (plane.total_Wm2[h]! <= 0) continue
-      const beam = plane.beam_Wm2[h]! * beamFactor(plane.cosIncidence[h]!, panes)
-      sum_W[h]! += gain_m2 * (beam + diffuseFactor(panes) * plane.diffuse_Wm2[h]!)
+      const cosine = plane.cosIncidence[h]!
+      const lit = cosine > 0 ? litShare_frac(shade, Math.sin(altitude_deg[h]! * DEGREE), cosine) : 0
+      const beam_Wm2 = plane.beam_Wm2[h]! * lit * beamFactor(cosine, panes)
+      const ground_Wm2h = Math.min(ground_Wm2[h]!, plane.diffuse_Wm2[h]!)
+      const diffuse_Wm2 =
+        kept.sky_frac * (plane.diffuse_Wm2[h]! - ground_Wm2h) + kept.ground_frac * ground_Wm2h
+      sum_W[h]! += gain_m2 * (beam_Wm2 + diffuseFactor(panes) * diffuse_Wm2)
     }
   }
   return sum_W

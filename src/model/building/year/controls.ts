@@ -31,7 +31,7 @@ export class Controls {
     const { room, plant } = inputs
     this.venting =
       room.nightVent_WK > 0 &&
-      room.night[hour] === 1 &&
+      room.ventAllowed[hour] === 1 &&
       air_C - room.outdoor_C[hour]! > VENT_DIFFERENCE_K &&
       air_C > inputs.nightVentStop_C
     if (plant === null || plate === null) return

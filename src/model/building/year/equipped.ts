@@ -106,7 +106,7 @@ class Machine {
     const air_C = step.air_C
     const venting =
       room.nightVent_WK > 0 &&
-      room.night[h] === 1 &&
+      room.ventAllowed[h] === 1 &&
       air_C - outdoor_C > VENT_DIFFERENCE_K &&
       air_C > nightVentStop_C
     if (venting) this.electric_J += nightFan_W * step_s

@@ -1,4 +1,5 @@
 import { ROOF_BUILDS, WALL_BUILDS, type Build } from '#model/building/construction'
+import { ROOM_SHAPE_FIELDS } from './room-shape-fields.ts'
 import { choice, dayProfile, number, onOff } from './field.ts'
 import { figure, short, words } from '#model/basis/words'
 
@@ -125,7 +126,7 @@ export const ROOM_FIELDS = {
     'frac',
     { min: 0, max: 1, default: 0.5, usual: [0, 1], step: 0.05 },
     'Left by shading',
-    'Share of sunlight that blinds, eaves or trees let through.',
+    'Share of sunlight that blinds and trees let through; eaves have their own field.',
     'Sunlight through glass is the load that grows fastest.',
   ),
   airChange_1h: number(
@@ -223,4 +224,5 @@ export const ROOM_FIELDS = {
     'Ground conductivity',
     words`Clay ${figure(1.5, 'WmK')}, sand or gravel ${figure(2, 'WmK')}, rock ${figure(3.5, 'WmK')}.`,
   ),
+  ...ROOM_SHAPE_FIELDS,
 } as const

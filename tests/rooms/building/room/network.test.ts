@@ -177,7 +177,7 @@ describe('shape of the model', () => {
 
   it('night is when the sun is down: 9 of 24 hours at 40° N on 21 June (sunset to sunrise is 9.0 h)', () => {
     const room = modelOf(ROOM, 24, { start_utcMs: Date.UTC(2023, 5, 21) })
-    expect(room.night.reduce((sum, value) => sum + value, 0)).toBe(9)
+    expect(room.ventAllowed.reduce((sum, value) => sum + value, 0)).toBe(9)
   })
 
   it('any record length works: 1 h, a 100 h logger file, a leap year', () => {

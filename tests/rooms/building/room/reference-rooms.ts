@@ -136,7 +136,7 @@ export function referenceRoom(room: string): RoomNetwork {
     sun_W: row('sun_let_in_W'),
     gains_W: row('gains_W'),
     nightVent_WK: 0,
-    night: new Uint8Array(hours),
+    ventAllowed: new Uint8Array(hours),
     indoorDewPoint_C: new Float64Array(hours),
     pressure_Pa: 101_325,
   })

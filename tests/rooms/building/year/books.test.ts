@@ -31,7 +31,7 @@ function room(nightVent_WK = 60): RoomNetwork {
     dewPoint_C: 12,
     nightVent_WK,
   })
-  return withRows({ ...made, night: Uint8Array.from(column((h) => (h % 24 < 6 ? 1 : 0))) })
+  return withRows({ ...made, ventAllowed: Uint8Array.from(column((h) => (h % 24 < 6 ? 1 : 0))) })
 }
 
 const KINDS: readonly (readonly [string, StoreModel])[] = [

@@ -169,7 +169,7 @@ describe('windows at night', () => {
   function opens(outdoor_C: number, air_C: number, stop_C: number, night: number): boolean {
     const made = { hours: 1, air_JK: 1e9, nightVent_WK: 50, outdoor_C: Float64Array.of(outdoor_C) }
     const room = handMadeRoom(made)
-    room.night.fill(night)
+    room.ventAllowed.fill(night)
     const kernel = new YearKernel({ room, plant: null, nightVentStop_C: stop_C }, STEP_S)
     kernel.temp_C.fill(air_C)
     kernel.step(0)

@@ -100,7 +100,7 @@ export function handMadeRoom(made: HandMadeRoom): RoomNetwork {
     sun_W: column(hours, 0),
     gains_W: column(hours, made.gains_W ?? 0),
     nightVent_WK: made.nightVent_WK ?? 0,
-    night: new Uint8Array(hours).fill(1),
+    ventAllowed: new Uint8Array(hours).fill(1),
     indoorDewPoint_C: column(hours, made.dewPoint_C ?? -30),
     pressure_Pa: 101_325,
   })

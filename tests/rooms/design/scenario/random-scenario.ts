@@ -57,8 +57,8 @@ export const randomScenario: fc.Arbitrary<Scenario> = anyFields.map(agreeing)
 function agreeing(s: Scenario): Scenario {
   const bore_m = Math.min(s.loop.tubeInnerDiameter_m, 0.9 * s.loop.tubeOuterDiameter_m)
   const most = 1 - s.cover.reflectance_frac
-  const windowed = (window_m2: number, along_m: number): number =>
-    Math.min(window_m2, 0.8 * along_m * s.room.height_m)
+  const windowed = (window_m2: number, along_m: number, behind: string): number =>
+    behind === 'outdoors' ? Math.min(window_m2, 0.8 * along_m * s.room.height_m) : 0
   const tank = s.store.kind === 'mixed' || s.store.kind === 'layered'
   const fluid = s.loop.fluid === 'air' && tank ? 'water' : s.loop.fluid
   const fixed: Scenario = {
@@ -88,10 +88,10 @@ function agreeing(s: Scenario): Scenario {
     },
     room: {
       ...s.room,
-      windowFront_m2: windowed(s.room.windowFront_m2, s.room.length_m),
-      windowRight_m2: windowed(s.room.windowRight_m2, s.room.width_m),
-      windowBack_m2: windowed(s.room.windowBack_m2, s.room.length_m),
-      windowLeft_m2: windowed(s.room.windowLeft_m2, s.room.width_m),
+      windowFront_m2: windowed(s.room.windowFront_m2, s.room.length_m, s.room.behindFront),
+      windowRight_m2: windowed(s.room.windowRight_m2, s.room.width_m, s.room.behindRight),
+      windowBack_m2: windowed(s.room.windowBack_m2, s.room.length_m, s.room.behindBack),
+      windowLeft_m2: windowed(s.room.windowLeft_m2, s.room.width_m, s.room.behindLeft),
     },
   }
   const errors = crossFieldProblems(fixed).filter((problem) => problem.severity === 'error')
