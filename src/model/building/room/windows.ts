@@ -87,9 +87,8 @@ export function windowSun_W(
       const cosine = plane.cosIncidence[h]!
       const lit = cosine > 0 ? litShare_frac(shade, Math.sin(altitude_deg[h]! * DEGREE), cosine) : 0
       const beam_Wm2 = plane.beam_Wm2[h]! * lit * beamFactor(cosine, panes)
-      const ground_Wm2h = Math.min(ground_Wm2[h]!, plane.diffuse_Wm2[h]!)
       const diffuse_Wm2 =
-        kept.sky_frac * (plane.diffuse_Wm2[h]! - ground_Wm2h) + kept.ground_frac * ground_Wm2h
+        kept.sky_frac * plane.diffuse_Wm2[h]! + (kept.ground_frac - kept.sky_frac) * ground_Wm2[h]!
       sum_W[h]! += gain_m2 * (beam_Wm2 + diffuseFactor(panes) * diffuse_Wm2)
     }
   }
