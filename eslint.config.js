@@ -6,7 +6,7 @@ import svelteConfig from './svelte.config.js'
 /** The wings of src/model and their rooms, in order: a room may import only the doors of rooms before it. */
 export const WINGS = {
   basis: ['numbers', 'units', 'words', 'hours'],
-  outdoors: ['air', 'sun', 'weather', 'intake', 'sky', 'climate'],
+  outdoors: ['air', 'sun', 'weather', 'intake', 'sky', 'climate', 'place'],
   panels: ['coating', 'paint', 'plate', 'readings', 'loop'],
   building: ['construction', 'room', 'store', 'delivery', 'equipment', 'year'],
   design: ['target', 'cost', 'sizing', 'scenario', 'measures', 'assembly', 'comparison'],

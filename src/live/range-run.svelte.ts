@@ -37,6 +37,7 @@ export class RangeRun {
     if (this.#shares.some((one, i) => one.resultFor !== parts[i])) return
     this.result = joinRange(
       question.scenario,
+      weather,
       this.#shares.map((one) => one.result ?? []),
     )
     this.resultFor = question

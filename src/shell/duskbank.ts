@@ -1,5 +1,6 @@
 import { ProblemError, problemSentence } from '#model/basis/words'
 import { COMMANDS } from './commands/all.ts'
+import type { Command } from './commands/command.ts'
 import { helpText } from './commands/help.ts'
 import { readOptions } from './options.ts'
 import { emit, note, renderResult } from './output.ts'
@@ -21,11 +22,19 @@ function main(words: readonly string[]): number {
     return BAD_INPUT
   }
   const command = COMMANDS[name]!
-  const options = readOptions(rest, command.options)
+  const options = readOptions(withWord(rest, command), command.options)
   const result = command.run(options)
   emit(renderResult(result, options.format), options.out)
   if (result.invented.length > 0) note(`Invented data, nothing measured: ${result.invented.join('; ')}.`)
   return 0
+}
+
+/** A plain first word as the option it stands for. */
+function withWord(words: readonly string[], { word }: Command): readonly string[] {
+  const [first, ...rest] = words
+  return word === undefined || first === undefined || first.startsWith('-')
+    ? words
+    : [`--${word}`, first, ...rest]
 }
 
 try {

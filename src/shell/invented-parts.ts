@@ -9,7 +9,10 @@ export function inventedParts(options: Options, weather?: WeatherRecord): string
   return parts
 }
 
-/** The names of those climates that nobody measured. */
+/** The names of those climates whose hours nobody measured. */
 export function inventedClimates(climates: readonly WeatherRecord[]): string[] {
-  return climates.filter(({ basis }) => saysInvented(basis)).map(({ site }) => `climate ${site.name}`)
+  return climates.flatMap(({ basis, madeFrom, site }) => {
+    if (madeFrom === 'months') return [`hours of ${site.name}, made from its monthly climate`]
+    return saysInvented(basis) ? [`climate ${site.name}`] : []
+  })
 }

@@ -28,6 +28,12 @@ export interface OptionSpec {
 /** Options of every subcommand. */
 export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   weather: { type: 'string', help: 'weather file, or the name of a sample climate' },
+  town: { type: 'string', help: 'instead of a weather file: a town by name, "Kraków" or "Cordoba, AR"' },
+  at: { type: 'string', help: 'instead of a weather file: latitude,longitude[,height in m]' },
+  warming: { type: 'string', help: 'of a place: kelvin added to the means of 1961–1990' },
+  hottest: { type: 'string', help: 'of a place: hottest hour of an ordinary year, °C, where you know it' },
+  'hot-summer': { type: 'boolean', help: 'of a place: a summer as it comes once in ten years' },
+  'another-year': { type: 'string', help: 'of a place: 1, 2, … for other years of the same months' },
   mapping: {
     type: 'string',
     help: 'mapping file for that weather table (saved on the Weather page of the app)',
@@ -70,7 +76,8 @@ function parsed(words: readonly string[], specs: Readonly<Record<string, OptionS
     Object.entries(specs).map(([name, { type, multiple }]) => [name, { type, multiple: multiple ?? false }]),
   )
   try {
-    return parseArgs({ args: [...words], options, allowPositionals: false, strict: true }).values
+    return parseArgs({ args: withNegatives(words, specs), options, allowPositionals: false, strict: true })
+      .values
   } catch (error) {
     const reason = (error as Error).message.split('. ')[0]!
     throw stop(
@@ -81,6 +88,18 @@ function parsed(words: readonly string[], specs: Readonly<Record<string, OptionS
         .join(', ')}.`,
     )
   }
+}
+
+/** `--at -33.4,149` as `--at=-33.4,149`: a number below zero is a value, not an option. */
+function withNegatives(words: readonly string[], specs: Readonly<Record<string, OptionSpec>>): string[] {
+  const joined: string[] = []
+  for (const word of words) {
+    const before = joined.at(-1)
+    const takesValue = before?.startsWith('--') === true && specs[before.slice(2)]?.type === 'string'
+    if (takesValue && /^-[\d.]/.test(word)) joined[joined.length - 1] = `${before}=${word}`
+    else joined.push(word)
+  }
+  return joined
 }
 
 function scenarioOf(values: Options['values']): Scenario {

@@ -12,6 +12,7 @@ import {
 import { isWholeYear, type Site, type WeatherRecord } from '#model/outdoors/weather'
 import { textOf, type Options } from './options.ts'
 import { note } from './output.ts'
+import { asksForPlace, weatherOfPlace } from './place-source.ts'
 import { sampleNames, sampleWeather } from './samples.ts'
 
 /** Refused before reading: no hourly or one-minute year is as large, bytes. */
@@ -89,11 +90,19 @@ function numberOption(options: Options, name: string, min: number, max: number):
 /** The weather that --weather names. @throws ProblemError when there is none, or it can't be used */
 export function weatherOf(options: Options): WeatherRecord {
   const named = options.values['weather']
+  if (asksForPlace(options)) {
+    if (named === undefined) return weatherOfPlace(options)
+    throw stop(
+      'two-weathers',
+      'A weather file and a place are both given.',
+      'Give one of --weather, --town and --at.',
+    )
+  }
   if (typeof named !== 'string') {
     throw stop(
       'no-weather',
       'No weather is given.',
-      `Add --weather FILE or one of ${sampleNames().join(', ')}.`,
+      `Add --town NAME, --at LATITUDE,LONGITUDE, --weather FILE or one of ${sampleNames().join(', ')}.`,
     )
   }
   if (sampleNames().includes(named)) return sampleWeather(named)

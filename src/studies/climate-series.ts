@@ -45,6 +45,6 @@ export function climateSeries(weather: WeatherRecord, options: SkyOptions, coati
 
 /** A record under the site's stress (hot spells, humidity, wind); the record itself where there is none. */
 export function stressedRecord(record: WeatherRecord, site: Scenario['site']): WeatherRecord {
-  const { hotSpell_K, moreHumid_K, windFactor_frac } = site
-  return stressWeather(record, { hotSpell_K, moreHumid_K, windFactor_frac })
+  const { wholeYear_K, hotSpell_K, moreHumid_K, windFactor_frac } = site
+  return stressWeather(record, { wholeYear_K, hotSpell_K, moreHumid_K, windFactor_frac })
 }

@@ -14,6 +14,6 @@ export function* expected(
     draws = MONTH_DRAWS,
   }: Asked & { readonly built: Candidate; readonly draws?: number },
 ): Study<DesignRanges> {
-  const work = designRanges(scenario, built, (drawn) => stages.prepare(drawn, weather), draws)
+  const work = designRanges(scenario, weather, built, (drawn) => stages.prepare(drawn, weather), draws)
   return { result: yield* counted(work, draws), remarks: [] }
 }

@@ -1,5 +1,6 @@
 import type { Stages } from './stages.ts'
 import { spreadOfAreas, type Scenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
 import type { SizingResult, UncertaintyResult } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
 import { USUAL_DRAWS } from './usual.ts'
@@ -33,6 +34,10 @@ export function* drawAreas(
 }
 
 /** The range of all shares' areas, in the order of the draws. */
-export function joinRange(scenario: Scenario, shares: readonly DrawnAreas[]): UncertaintyResult {
-  return spreadOfAreas(scenario, shares.flat())
+export function joinRange(
+  scenario: Scenario,
+  weather: WeatherRecord,
+  shares: readonly DrawnAreas[],
+): UncertaintyResult {
+  return spreadOfAreas(scenario, weather, shares.flat())
 }

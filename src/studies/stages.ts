@@ -69,8 +69,8 @@ export class Stages {
 
   /** Stressed weather, sun and sky. */
   skyOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky'> {
-    const { hotSpell_K, moreHumid_K, windFactor_frac } = scenario.site
-    const stress = { hotSpell_K, moreHumid_K, windFactor_frac }
+    const { wholeYear_K, hotSpell_K, moreHumid_K, windFactor_frac } = scenario.site
+    const stress = { wholeYear_K, hotSpell_K, moreHumid_K, windFactor_frac }
     const options = skyOptionsOf(scenario)
     const weather = this.memory.recall('weather', [record, stress], () => stressWeather(record, stress))
     const sun = this.memory.recall('sun', whenAndWhere(weather), () => sunOf(weather))
@@ -146,7 +146,7 @@ export class Stages {
     draws: number,
   ): Generator<number, UncertaintyResult> {
     const areas_m2 = yield* this.drawnAreas_m2(scenario, record, sizing, draws, 0, draws)
-    return spreadOfAreas(scenario, areas_m2)
+    return spreadOfAreas(scenario, record, areas_m2)
   }
 
   /** The areas of draws `from` to `to` (not included), m²: stages share draws out, `spreadOfAreas` joins them. */
@@ -159,7 +159,7 @@ export class Stages {
     to: number,
   ): Generator<number, (number | null)[]> {
     const areas_m2: (number | null)[] = []
-    for (const drawn of drawnScenarios(scenario, draws).slice(from, to)) {
+    for (const drawn of drawnScenarios(scenario, record, draws).slice(from, to)) {
       const { kind, area_m2 } = this.about(drawn, record, sizing)
       areas_m2.push(kind === 'floor' ? null : area_m2)
       yield areas_m2.length

@@ -27,11 +27,24 @@ const ASKED: Readonly<Record<string, readonly string[]>> = {
 const RECORDS = ['size', 'asbuilt']
 const MARK = /^Invented data, nothing measured: .+\.$/m
 
-test('every subcommand is asked here', () => {
-  expect(Object.keys(ASKED).toSorted()).toEqual(Object.keys(COMMANDS).toSorted())
+/** Subcommands that hand on open data alone. */
+const OPEN_DATA = ['place']
+
+test('every subcommand is asked here, but for what hands on open data', () => {
+  expect([...Object.keys(ASKED), ...OPEN_DATA].toSorted()).toEqual(Object.keys(COMMANDS).toSorted())
 })
 
-describe.each(Object.keys(COMMANDS))('%s', (name) => {
+test('monthly climate is open data and carries no mark; a year made from it does', async () => {
+  const months = await duskbank('place', 'Kraków', '--format', 'json')
+  expect(months.err).not.toMatch(MARK)
+  expect((JSON.parse(months.out) as { invented: boolean }).invented).toBe(false)
+  const year = await duskbank('year', '--town', 'Kraków', ...FIXED, '--format', 'json')
+  expect(year.err).toMatch(MARK)
+  expect(year.err).toMatch(/not from measured hours/)
+  expect((JSON.parse(year.out) as { inventedData: string }).inventedData).toMatch(/monthly climate/)
+})
+
+describe.each(Object.keys(ASKED))('%s', (name) => {
   test('marks its invented data on standard error, in JSON and in CSV', { timeout: 240_000 }, async () => {
     const words = [
       name,

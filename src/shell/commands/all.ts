@@ -4,6 +4,7 @@ import { coating } from './coating.ts'
 import type { Command } from './command.ts'
 import { compare } from './compare.ts'
 import { decide } from './decide.ts'
+import { place } from './place.ts'
 import { panel } from './panel.ts'
 import { size } from './size.ts'
 import { sky } from './sky.ts'
@@ -11,6 +12,7 @@ import { year } from './year.ts'
 
 /** Every subcommand by its name, in the order of the work. */
 export const COMMANDS: Readonly<Record<string, Command>> = {
+  place,
   sky,
   panel,
   year,

@@ -4,6 +4,8 @@ import type { Result } from '../output.ts'
 /** One subcommand: what it says of itself, its own options, and what it finds. `duskbank.ts` prints the result. */
 export interface Command {
   readonly summary: string
+  /** The option that a plain first word fills: `place Kraków`. */
+  readonly word?: string
   readonly options: Readonly<Record<string, OptionSpec>>
   readonly run: (options: Options) => Result
 }

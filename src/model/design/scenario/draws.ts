@@ -1,5 +1,5 @@
 import type { Scenario } from './fields.ts'
-import { drawnScenario, uncertainInputs } from './uncertain-inputs.ts'
+import { drawnScenario, uncertainInputs, type MadeOrMeasured } from './uncertain-inputs.ts'
 import { latinHypercube, seededUniform } from '#model/basis/numbers'
 import { type UncertaintyResult, spreadOf, type UncertainInput } from '#model/design/sizing'
 
@@ -15,13 +15,17 @@ function drawnValues(inputs: readonly UncertainInput[], draws: number): number[]
 }
 
 /** A scenario's draws as scenarios. */
-export function drawnScenarios(scenario: Scenario, draws: number): Scenario[] {
-  const inputs = uncertainInputs(scenario)
+export function drawnScenarios(scenario: Scenario, weather: MadeOrMeasured, draws: number): Scenario[] {
+  const inputs = uncertainInputs(scenario, weather)
   return drawnValues(inputs, draws).map((values) => drawnScenario(scenario, inputs, values))
 }
 
 /** The spread of the areas (m², null where none is enough) of all draws of a scenario, in their order. */
-export function spreadOfAreas(scenario: Scenario, areas_m2: readonly (number | null)[]): UncertaintyResult {
-  const inputs = uncertainInputs(scenario)
+export function spreadOfAreas(
+  scenario: Scenario,
+  weather: MadeOrMeasured,
+  areas_m2: readonly (number | null)[],
+): UncertaintyResult {
+  const inputs = uncertainInputs(scenario, weather)
   return spreadOf(areas_m2, inputs, drawnValues(inputs, areas_m2.length))
 }

@@ -15,4 +15,10 @@ export {
 } from './parse.ts'
 export { PRESETS, type Preset, withPreset } from './presets.ts'
 export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
-export { SPREADS, USUAL_DRAWS, drawnScenario, uncertainInputs } from './uncertain-inputs.ts'
+export {
+  type MadeOrMeasured,
+  SPREADS,
+  USUAL_DRAWS,
+  drawnScenario,
+  uncertainInputs,
+} from './uncertain-inputs.ts'

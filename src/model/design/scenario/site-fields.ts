@@ -27,6 +27,13 @@ export const SITE_FIELDS = {
     'Ground reflectance',
     'Share of sunlight the ground around sends back: 0.2 grass, 0.35 dry sand, 0.4 to 0.7 old snow, 0.8 to 0.95 fresh snow (Oke 1987, from memory).',
   ),
+  wholeYear_K: number(
+    'K',
+    { min: -5, max: 5, default: 0, usual: [-2, 3], step: 0.5 },
+    'Warmer all year',
+    'Adds this much to the temperature and the dew point of every hour.',
+    'A kelvin in the means can double the area.',
+  ),
   hotSpell_K: number(
     'K',
     { min: -3, max: 10, default: 0, usual: [-2, 6], step: 0.5 },

@@ -2,6 +2,7 @@ import { AGEING_RANGES, type AgeingRange } from '#model/panels/coating'
 import type { Scenario } from './fields.ts'
 import { fieldAt } from './schema.ts'
 import type { UncertainInput } from '#model/design/sizing'
+import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** How far each named input may be off, and why; `between`: whatever the scenario says. Ageing gives its own. */
 interface Spread extends AgeingRange {
@@ -85,9 +86,44 @@ export const SPREADS: readonly Spread[] = [
   },
 ]
 
+/**
+ * What is off besides, or by more, where the hours were made from monthly climate: the place method's errors against station
+ * years, as ends of even draws of the same standard deviation (× √3).
+ */
+const MADE_SPREADS: readonly Spread[] = [
+  {
+    field: 'site.wholeYear_K',
+    label: 'Month means of the place',
+    plus: [-2.4, 2.4],
+    reason: 'Warmest month of the gridded climate against 190 station years: standard deviation 1.4 K.',
+  },
+  {
+    field: 'site.hotSpell_K',
+    label: 'Hot spells of the place',
+    plus: [-2.1, 2.1],
+    reason: 'Hottest hours of made years against their stations: standard deviation 1.2 K.',
+  },
+  {
+    field: 'sky.deficitFactor_frac',
+    label: 'Sky radiation and cloud of the place',
+    times: [0.76, 1.24],
+    reason: 'Night deficit of made years against their stations: standard deviation 9.4 of about 67 W/m².',
+  },
+]
+
+/** The spreads for hours that were measured, or made from months. */
+function spreadsFor(weather: MadeOrMeasured): readonly Spread[] {
+  if (weather.madeFrom === undefined) return SPREADS
+  const fields = MADE_SPREADS.map(({ field }) => field)
+  return [...SPREADS.filter(({ field }) => !fields.includes(field)), ...MADE_SPREADS]
+}
+
+/** What of the weather decides how far it may be off. */
+export type MadeOrMeasured = Pick<WeatherRecord, 'madeFrom'>
+
 /** The inputs with the ends they are drawn between for one scenario, cut to the fields' own ranges. */
-export function uncertainInputs(scenario: Scenario): UncertainInput[] {
-  return SPREADS.map((spread) => {
+export function uncertainInputs(scenario: Scenario, weather: MadeOrMeasured): UncertainInput[] {
+  return spreadsFor(weather).map((spread) => {
     const { value, min, max } = numberAt(scenario, spread.field)
     const ends = spread.between ?? endsAround(value, spread)
     const within = (end: number): number => Math.min(max, Math.max(min, end))

@@ -2,7 +2,7 @@ import type { Candidate } from '#model/design/sizing'
 import { exceedance } from '#model/design/target'
 import { latinHypercube, seededUniform } from '#model/basis/numbers'
 import { designOf, monthSummaries, type Prepared } from '#model/design/assembly'
-import { type Scenario, drawnScenario, uncertainInputs } from '#model/design/scenario'
+import { type MadeOrMeasured, type Scenario, drawnScenario, uncertainInputs } from '#model/design/scenario'
 import { simulateYear } from '#model/building/year'
 
 /** Eight draws in ten lie between these. */
@@ -39,11 +39,12 @@ interface Draw {
  */
 export function* designRanges(
   scenario: Scenario,
+  weather: MadeOrMeasured,
   built: Candidate,
   prepare: (drawn: Scenario) => Prepared,
   draws: number,
 ): Generator<number, DesignRanges> {
-  const inputs = uncertainInputs(scenario)
+  const inputs = uncertainInputs(scenario, weather)
   const points = latinHypercube(draws, inputs.length, seededUniform(SEED))
   const done: Draw[] = []
   for (let i = 0; i < draws; i++) {

@@ -25,8 +25,9 @@ export function dayLength_h(latitude_deg: number, day: number): number {
  * night branch is stretched to reach 0 at sunrise, where the original steps by e^−2.2; the minimum is at sunrise.
  * @param solar_h     solar hour, 0…24
  * @param daylight_h  hours of daylight, kept within 4…20
+ * @param nightDecay  how fast the night cools, –
  */
-export function warmthOfDay(solar_h: number, daylight_h: number): number {
+export function warmthOfDay(solar_h: number, daylight_h: number, nightDecay = NIGHT_DECAY): number {
   const daylight = Math.max(4, Math.min(20, daylight_h))
   const sinceSunrise = (solar_h - (12 - daylight / 2) + 24) % 24
   if (sinceSunrise <= daylight) {
@@ -34,6 +35,6 @@ export function warmthOfDay(solar_h: number, daylight_h: number): number {
   }
   const atSunset = Math.sin((Math.PI * daylight) / (daylight + 2 * MAXIMUM_LAG_H))
   const night = (sinceSunrise - daylight) / (24 - daylight)
-  const end = Math.exp(-NIGHT_DECAY)
-  return (atSunset * (Math.exp(-NIGHT_DECAY * night) - end)) / (1 - end)
+  const end = Math.exp(-nightDecay)
+  return (atSunset * (Math.exp(-nightDecay * night) - end)) / (1 - end)
 }

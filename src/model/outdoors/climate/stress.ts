@@ -6,6 +6,8 @@ const COOLEST_K = -5
 
 /** How a year is made harder (or, with cooler spells, milder). */
 export interface WeatherStress {
+  /** Added to the temperature and the dew point of every hour, K; −5 to 5. */
+  readonly wholeYear_K: number
   /** Added to the hottest spells, K; negative for a mild year, not below −5. */
   readonly hotSpell_K: number
   /** Added to every dew point, K, ≥ 0; never above the air. */
@@ -23,11 +25,13 @@ export interface WeatherStress {
  */
 export function stressWeather(record: WeatherRecord, stress: WeatherStress): WeatherRecord {
   checkStress(stress)
-  const { hotSpell_K, moreHumid_K, windFactor_frac } = stress
-  if (hotSpell_K === 0 && moreHumid_K === 0 && windFactor_frac === 1) return record
+  const { wholeYear_K, hotSpell_K, moreHumid_K, windFactor_frac } = stress
+  if (wholeYear_K === 0 && hotSpell_K === 0 && moreHumid_K === 0 && windFactor_frac === 1) return record
   const weight = hotSpellWeights(record.airTemp_C)
-  const airTemp_C = record.airTemp_C.map((air_C, hour) => air_C + hotSpell_K * weight[hour]!)
-  const dewPoint_C = record.dewPoint_C.map((dew_C, hour) => Math.min(dew_C + moreHumid_K, airTemp_C[hour]!))
+  const airTemp_C = record.airTemp_C.map((air_C, hour) => air_C + wholeYear_K + hotSpell_K * weight[hour]!)
+  const dewPoint_C = record.dewPoint_C.map((dew_C, hour) =>
+    Math.min(dew_C + wholeYear_K + moreHumid_K, airTemp_C[hour]!),
+  )
   const harder: WeatherRecord = {
     ...record,
     airTemp_C,
@@ -39,8 +43,9 @@ export function stressWeather(record: WeatherRecord, stress: WeatherStress): Wea
 }
 
 /** What was changed, in one sentence for people. */
-export function stressNote({ hotSpell_K, moreHumid_K, windFactor_frac }: WeatherStress): string {
+export function stressNote({ wholeYear_K, hotSpell_K, moreHumid_K, windFactor_frac }: WeatherStress): string {
   const changes = [
+    wholeYear_K === 0 ? '' : `all hours ${wholeYear_K > 0 ? '+' : '−'} ${Math.abs(wholeYear_K)} K`,
     hotSpell_K === 0 ? '' : `hottest spells ${hotSpell_K > 0 ? '+' : '−'} ${Math.abs(hotSpell_K)} K`,
     moreHumid_K === 0 ? '' : `dew points + ${moreHumid_K} K, never above the air`,
     windFactor_frac === 1 ? '' : `wind × ${windFactor_frac}`,
@@ -50,7 +55,7 @@ export function stressNote({ hotSpell_K, moreHumid_K, windFactor_frac }: Weather
 
 function checkStress(stress: WeatherStress): void {
   for (const [name, value] of Object.entries(stress)) {
-    const least = name === 'hotSpell_K' ? COOLEST_K : 0
+    const least = name === 'hotSpell_K' || name === 'wholeYear_K' ? COOLEST_K : 0
     if (!(Number.isFinite(value) && value >= least)) {
       throw new RangeError(`stressWeather: ${name} is ${value}, must be a number ≥ ${least}`)
     }

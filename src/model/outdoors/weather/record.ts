@@ -72,6 +72,8 @@ export interface WeatherRecord {
   readonly origins: Readonly<Partial<Record<WeatherColumn | 'skyLongwave_Wm2', ColumnOrigin>>>
   /** One sentence: data set, years, whether invented. */
   readonly basis: string
+  /** Present where no hour was measured, but the year was made from a place's monthly climate. */
+  readonly madeFrom?: 'months'
 }
 
 /** True when the record is a whole year (8760 h, or 8784 h for a leap year) and so can be simulated as one. */

@@ -5,7 +5,7 @@ import { placeById } from '#inside/model/outdoors/climate/places.ts'
 import { skyHours } from '#model/outdoors/sky'
 import { mean } from './series.ts'
 
-const NEUTRAL = { hotSpell_K: 0, moreHumid_K: 0, windFactor_frac: 1 }
+const NEUTRAL = { wholeYear_K: 0, hotSpell_K: 0, moreHumid_K: 0, windFactor_frac: 1 }
 const MODEL = {
   model: 'matsunobuCoimbra2024',
   altitudeTerm: false,
@@ -25,6 +25,15 @@ function withLongwave(): WeatherRecord {
 
 test('nothing asked for: the very same record comes back', () => {
   expect(stressWeather(record, NEUTRAL)).toBe(record)
+})
+
+test('a warmer year: every hour and every dew point up alike, so that the air stays as damp', () => {
+  const warm = stressWeather(record, { ...NEUTRAL, wholeYear_K: 1.5 })
+  for (let hour = 0; hour < 8760; hour += 1) {
+    expect(warm.airTemp_C[hour]! - record.airTemp_C[hour]!).toBeCloseTo(1.5, 9)
+    expect(warm.dewPoint_C[hour]! - record.dewPoint_C[hour]!).toBeCloseTo(1.5, 9)
+  }
+  expect(warm.basis).toContain('all hours + 1.5 K')
 })
 
 describe('a hot year', () => {
@@ -67,7 +76,7 @@ test('a humid year: every dew point 3 K up, but never above the air and never do
 
 test('a still-air year: wind × 0.3; all three at once are all noted; the input is not written to', () => {
   const before = record.wind_ms.slice()
-  const harder = stressWeather(record, { hotSpell_K: 2, moreHumid_K: 1, windFactor_frac: 0.3 })
+  const harder = stressWeather(record, { ...NEUTRAL, hotSpell_K: 2, moreHumid_K: 1, windFactor_frac: 0.3 })
   expect(harder.wind_ms[4000]).toBe(record.wind_ms[4000]! * 0.3)
   expect(harder.basis).toContain(
     'Made harder: hottest spells + 2 K; dew points + 1 K, never above the air; wind × 0.3.',

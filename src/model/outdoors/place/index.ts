@@ -1,0 +1,6 @@
+export { type FoundPlace, type PlaceAsked, findPlace } from './found.ts'
+export type { PlaceMonths } from './months.ts'
+export { type NearbyClimate, type Neighbour, nearbyClimate } from './nearest.ts'
+export { type ClimatePlaces, readClimatePlaces } from './pack.ts'
+export { type Town, type TownIndex, indexTowns, readTowns, townsLike, townsNamed } from './towns.ts'
+export { type PlaceChoices, USUAL_PLACE, placeWeather, trustLine } from './weather.ts'
