@@ -193,7 +193,13 @@ describe('ranges of the built design', () => {
     const built = { area_m2: 6, storeVolume_m3: 0.5, flow_kgsm2: 0.008 }
     const weather = sampleWeather()
     const run = () => {
-      const drawing = designRanges(ownScenario(6), weather, built, (drawn) => stages.prepare(drawn, weather), 4)
+      const drawing = designRanges(
+        ownScenario(6),
+        weather,
+        built,
+        (drawn) => stages.prepare(drawn, weather),
+        4,
+      )
       for (;;) {
         const step = drawing.next()
         if (step.done) return step.value
