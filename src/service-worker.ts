@@ -8,8 +8,13 @@ const worker = self as unknown as ServiceWorkerGlobalScope
 const store = `duskbank-${version}`
 const root = new URL('./', worker.location.href)
 
+/** The towns and their climates are large: stored when first used, for use without a net from then on. */
+function whenUsed(path: string): boolean {
+  return /\/places\/[^/]+\.bin$/.test(path)
+}
+
 /** Everything the app is made of: script, styles, sample climates, icons and the pages themselves. */
-const everything = [...build, ...files, ...prerendered]
+const everything = [...build, ...files, ...prerendered].filter((path) => !whenUsed(path))
 
 worker.addEventListener('install', (event) => {
   event.waitUntil(
@@ -69,5 +74,8 @@ async function chunksOfWorkers(): Promise<string[]> {
 async function fromStoreOrNet(request: Request): Promise<Response> {
   const cache = await caches.open(store)
   const kept = await cache.match(request, { ignoreVary: true, ignoreSearch: request.mode === 'navigate' })
-  return kept ?? fetch(request)
+  if (kept) return kept
+  const fetched = await fetch(request)
+  if (fetched.ok && whenUsed(new URL(request.url).pathname)) await cache.put(request, fetched.clone())
+  return fetched
 }

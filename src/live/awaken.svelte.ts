@@ -1,6 +1,7 @@
 import { untrack } from 'svelte'
 import { linkHash, placedText, readLinkHash, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
 import { readKept, writeKept } from '#live/kept-text.ts'
+import { isPlaceId } from '#live/place-id.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
 import type { Workbench } from '#live/workbench.svelte.ts'
@@ -91,5 +92,5 @@ export function linkOf(placed: PlacedDesign): string {
 
 /** True when a climate id is one that a link can name on another machine. */
 export function travels(climate: string): boolean {
-  return SAMPLE_CLIMATES.some(({ id }) => id === climate)
+  return isPlaceId(climate) || SAMPLE_CLIMATES.some(({ id }) => id === climate)
 }

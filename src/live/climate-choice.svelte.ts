@@ -2,6 +2,7 @@ import { readSampleCsv } from '#model/outdoors/climate'
 import { stop, type Problem } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { keepOwnWeather, ownWeather } from '#live/own-weather.ts'
+import { isPlaceId } from '#live/place-id.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
 
@@ -20,7 +21,7 @@ export class ClimateChoice {
   /** Records read so far; nothing on screen follows it. */
   readonly #read: Record<string, WeatherRecord | undefined> = {}
 
-  /** Loads a sample by id, or `OWN_CLIMATE`; the last one wins when several are under way. */
+  /** Loads a sample or a place by id, or `OWN_CLIMATE`; the last one wins when several are under way. */
   async load(id: string): Promise<void> {
     this.id = id
     this.loading = true
@@ -39,7 +40,7 @@ export class ClimateChoice {
   async recordOf(id: string): Promise<WeatherRecord> {
     const known = this.#read[id]
     if (known) return known
-    const record = id === OWN_CLIMATE ? await ownWeather() : await fetchSample(id)
+    const record = await read(id)
     this.#read[id] = record
     return record
   }
@@ -59,6 +60,13 @@ export class ClimateChoice {
     this.#read[OWN_CLIMATE] = record
     this.ownName = record.site.name
   }
+}
+
+async function read(id: string): Promise<WeatherRecord> {
+  if (id === OWN_CLIMATE) return ownWeather()
+  // The towns and their climates are loaded only when a place is asked for.
+  if (isPlaceId(id)) return (await import('#live/place-data.ts')).placeRecord(id)
+  return fetchSample(id)
 }
 
 async function fetchSample(id: string): Promise<WeatherRecord> {

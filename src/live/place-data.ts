@@ -1,0 +1,63 @@
+import { base } from '$app/paths'
+import { stop } from '#model/basis/words'
+import {
+  findPlace,
+  indexTowns,
+  placeWeather,
+  readClimatePlaces,
+  readTowns,
+  type ClimatePlaces,
+  type FoundPlace,
+  type TownIndex,
+} from '#model/outdoors/place'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { readPlaceId } from '#live/place-id.ts'
+
+/* Loaded only when a place is asked for. */
+
+let towns: Promise<TownIndex> | null = null
+let places: Promise<ClimatePlaces> | null = null
+
+/** The towns, fetched once; a failed fetch is tried again when asked again. */
+export function heldTowns(): Promise<TownIndex> {
+  towns ??= bytesOf('towns.bin').then(
+    (bytes) => indexTowns(readTowns(bytes, (part) => new TextDecoder().decode(part))),
+    (reason: unknown) => {
+      towns = null
+      throw reason
+    },
+  )
+  return towns
+}
+
+function heldPlaces(): Promise<ClimatePlaces> {
+  places ??= bytesOf('climate-places.bin').then(readClimatePlaces, (reason: unknown) => {
+    places = null
+    throw reason
+  })
+  return places
+}
+
+async function bytesOf(file: string): Promise<Uint8Array> {
+  const response = await fetch(`${base}/places/${file}`).catch(() => null)
+  if (!response?.ok)
+    throw stop(
+      'places-not-loaded',
+      'The towns and their climates could not be loaded.',
+      'Check the connection and try again; once loaded they work without one.',
+    )
+  return new Uint8Array(await response.arrayBuffer())
+}
+
+/** The place of a climate id. @throws ProblemError for an id that names none */
+export async function placeOf(id: string): Promise<FoundPlace> {
+  const asked = readPlaceId(id)
+  const [index, climate] = await Promise.all([heldTowns(), heldPlaces()])
+  return findPlace(climate, index.towns, { ...asked, name: null })
+}
+
+/** Its hourly year. */
+export async function placeRecord(id: string): Promise<WeatherRecord> {
+  const { hottest_C, hotSummer } = readPlaceId(id)
+  return placeWeather(await placeOf(id), { hottest_C, hotSummer, another: 0 })
+}
