@@ -18,6 +18,8 @@ export interface Deciding extends Asked {
   readonly budget?: number | null
   /** Only these measures and plants are looked at, where given. */
   readonly only?: readonly (Measure['id'] | PlantKind)[]
+  /** Only every `of`-th set of measures, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
+  readonly part?: { readonly index: number; readonly of: number }
   /** False: combinations that cannot be better are simulated all the same. */
   readonly skips?: boolean
 }
@@ -39,18 +41,16 @@ const MOST_ALONE = 3
 const MOST_BESIDE_PLANT = 2
 
 export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decision> {
-  const { scenario, weather, budget = null, skips = true } = asked
+  const { scenario, weather, skips = true, part = { index: 0, of: 1 } } = asked
   const trials = new Trials(stages, scenario, weather)
   const pool = poolOf(asked)
   const plants = PLANTS.filter((plant) => plant === 'none' || allowed(asked, plant))
-  const sets = subsets(pool)
+  const sets = subsets(pool).filter((_, i) => i % part.of === part.index)
   const done: Combination[] = []
   /** Sets that meet the target by themselves and use no electricity: more of them only costs more. */
   const enough: (readonly Measure[])[] = []
   const decision = (): Decision => ({
-    combinations: done,
-    front: front(done),
-    ways: waysOf(done, budget, scenario.target.kind === 'degreeHours' ? 'K·h' : 'K'),
+    ...decided(done, asked),
     heatingChange_J: [],
     pool: pool.map(({ id }) => id),
     years_y: trials.prices.years_y,
@@ -71,6 +71,33 @@ export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decisi
     ({ combination }) => trials.heating_J(combination.measures) - asItIs_J,
   )
   return { result: { ...result, heatingChange_J }, remarks: [INVENTED_PRICES] }
+}
+
+type Judged = Pick<Deciding, 'budget'> & { readonly scenario: Pick<Deciding['scenario'], 'target'> }
+
+/** What is best among the combinations tried. */
+function decided(combinations: readonly Combination[], { budget = null, scenario }: Judged) {
+  const unit = scenario.target.kind === 'degreeHours' ? 'K·h' : 'K'
+  return { combinations, front: front(combinations), ways: waysOf(combinations, budget, unit) }
+}
+
+/**
+ * The shares of several workers as one decision. What is best of all is best in its own share too, so its winter line is
+ * there; it is not a number while a share is still under way.
+ */
+export function joinDecisions(asked: Judged, shares: readonly Decision[]): Decision {
+  const whole = decided(
+    shares.flatMap(({ combinations }) => combinations),
+    asked,
+  )
+  const winter = (way: Way): number => {
+    for (const { ways, heatingChange_J } of shares) {
+      const at = ways.findIndex(({ combination }) => combination === way.combination)
+      if (at >= 0) return heatingChange_J[at] ?? NaN
+    }
+    return NaN
+  }
+  return { ...shares[0]!, ...whole, heatingChange_J: whole.ways.map(winter) }
 }
 
 function poolOf(asked: Deciding): readonly Measure[] {

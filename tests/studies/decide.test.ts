@@ -1,6 +1,7 @@
 /* The search against simulating every combination, and what it says where nothing meets the target. */
 import { describe, expect, test } from 'vitest'
 import { createStudies, finish } from '#studies/index.ts'
+import { joinDecisions } from '#studies/decide.ts'
 import type { Combination } from '#studies/decide-trial.ts'
 import { defaultScenario, PRESETS, withPreset } from '#model/design/scenario'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
@@ -83,4 +84,22 @@ test('the winter line: paint on the roof costs heat, and nothing changes nothing
   }
   expect(heating_J(45, ['paintRoof'])).toBe(0)
   expect(heating_J(20, ['paintRoof'])).toBeGreaterThan(0)
+})
+
+test('shares of two workers, joined, name the same ways with the same winter lines as one search', () => {
+  const question = {
+    scenario: defaultScenario(),
+    weather: sampleWeather('continental'),
+    only: ['paintRoof', 'shade', 'nightFan', 'ceilingFan', 'direct'] as const,
+    budget: 900,
+  }
+  const whole = finish(createStudies().decide(question)).result
+  const shares = [0, 1].map(
+    (index) => finish(createStudies().decide({ ...question, part: { index, of: 2 } })).result,
+  )
+  const joined = joinDecisions(question, shares)
+  const named = (ways: typeof whole.ways) => ways.map(({ kind, combination }) => [kind, combination.names])
+  expect(named(joined.ways)).toEqual(named(whole.ways))
+  expect(new Set(joined.front.map(merits))).toEqual(new Set(whole.front.map(merits)))
+  joined.heatingChange_J.forEach((value, i) => expect(value).toBeCloseTo(whole.heatingChange_J[i]!, 3))
 })

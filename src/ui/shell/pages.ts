@@ -2,6 +2,11 @@
 export const PAGES = [
   { path: '', label: 'Design', about: 'Describe the room and see the panels it needs' },
   {
+    path: 'decide',
+    label: 'What keeps it cool',
+    about: 'Panels, or shade, paint, night air, fans, coolers: which, and for how much',
+  },
+  {
     path: 'coating',
     label: 'Coating bench',
     about: 'Reflectance and emittance of your own coating, from field readings',
@@ -17,12 +22,12 @@ export const PAGES = [
   { path: 'batch', label: 'Batch', about: 'What to weigh and measure of your recipe for the panel area' },
   {
     path: 'asbuilt',
-    label: 'As-built check',
+    label: 'As-built',
     about: 'The finished panel against its prediction, and what to inspect',
   },
   {
     path: 'trust',
-    label: 'How far to trust it',
+    label: 'Trust',
     about: 'Outside checks, misses, limits and what moves the area',
   },
   { path: 'methods', label: 'Methods', about: 'Every equation, symbol, unit and source' },

@@ -1,0 +1,60 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { axeViolations, openStage, settled, SIZES, type Stage } from './stage.ts'
+
+let stage: Stage
+beforeAll(async () => {
+  stage = await openStage()
+})
+afterAll(async () => {
+  await stage?.close()
+})
+
+const WAYS = '.ways article'
+
+describe('what keeps it cool', () => {
+  for (const name of ['phone', 'laptop'] as const) {
+    test(
+      `on a ${name}: from the design to a few named ways, each with cost and reason`,
+      { timeout: 240_000 },
+      async () => {
+        const { page, context, complaints } = await stage.open('', { viewport: SIZES[name] })
+        await settled(page)
+        await page.click('a:has-text("are panels the right thing here")')
+        await page.click('button:has-text("Look at all ways"):enabled')
+        await page.waitForSelector('progress[aria-label=Looking]', { state: 'attached', timeout: 30_000 })
+        await page.waitForSelector(WAYS, { timeout: 200_000 })
+        const cards = await page.locator(WAYS).allInnerTexts()
+        expect(cards.length).toBeGreaterThanOrEqual(3)
+        expect(cards[0]).toContain('Cheapest that meets the target')
+        for (const card of cards) {
+          expect(card).toMatch(/At first\s+\d+/)
+          expect(card).toMatch(/Winter heating\s+[+−]?[\d.]+ kWh/)
+        }
+        expect(await page.locator('h2').allInnerTexts()).toContainEqual(
+          expect.stringMatching(/No panels needed|Panels belong here/),
+        )
+        await page.click('.ways article >> nth=0 >> button:has-text("Put these measures")')
+        await page.waitForSelector('[role=status]:has-text("In the design now")')
+        expect(await axeViolations(page)).toEqual([])
+        const sideways = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+        expect(sideways).toBeLessThanOrEqual(0)
+        expect(complaints).toEqual([])
+        await context.close()
+      },
+    )
+  }
+
+  test('a budget that is no number is said; a search can be stopped', async () => {
+    const { page, context } = await stage.open('decide/')
+    await page.waitForSelector('button:has-text("Look at all ways"):enabled')
+    await page.getByLabel('Budget at first').fill('5,5')
+    await page.waitForSelector('[role=alert]:has-text("must be a number")')
+    expect(await page.locator('button:has-text("Look at all ways")').isDisabled()).toBe(true)
+    await page.getByLabel('Budget at first').fill('900')
+    await page.click('button:has-text("Look at all ways"):enabled')
+    await page.click('button:has-text("Stop")')
+    await page.waitForSelector('progress[aria-label=Looking]', { state: 'detached' })
+    expect(await page.locator(WAYS).count()).toBe(0)
+    await context.close()
+  })
+})
