@@ -1,9 +1,7 @@
 import type { Stages } from '#studies/stages.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { compare } from '#studies/compare.ts'
 import { follow } from '#studies/follow.ts'
 import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
-import { map } from '#studies/map.ts'
 import { drawAreas, range } from '#studies/range.ts'
 import { judge, size } from '#studies/size.ts'
 import type { Study } from '#studies/study.ts'
@@ -21,8 +19,8 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   trials: async () => trials,
   drawAreas: async () => drawAreas,
   range: async () => range,
-  map: async () => map,
-  compare: async () => compare,
+  map: async () => (await import('#studies/map.ts')).map,
+  compare: async () => (await import('#studies/compare.ts')).compare,
   decide: async () => (await import('#studies/decide.ts')).decide,
   sky: async () => (await import('#studies/sky.ts')).sky,
   plate: async () => (await import('#studies/plate.ts')).plate,

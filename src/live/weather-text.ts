@@ -1,17 +1,8 @@
-/** Bytes looked at to find how a file's letters are written. */
-const LOOK_BYTES = 200_000
+import { encodingOf } from '#model/outdoors/intake'
 
-/** The encoding of a text by its first bytes: a byte-order mark, else UTF-8 when it is valid, else Western European. */
-export function encodingOf(bytes: Uint8Array): 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252' {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le'
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return 'utf-16be'
-  try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(0, LOOK_BYTES), { stream: true })
-    return 'utf-8'
-  } catch {
-    return 'windows-1252'
-  }
-}
+/** Text by the browser's own tables. */
+const decoded = (bytes: Uint8Array, encoding: string, strict: boolean): string =>
+  new TextDecoder(encoding, { fatal: strict }).decode(bytes)
 
 /** The text of a file, piece by piece, each with the share of the bytes read so far. */
 export async function* textPieces(file: Blob): AsyncGenerator<{ text: string; share: number }> {
@@ -21,7 +12,7 @@ export async function* textPieces(file: Blob): AsyncGenerator<{ text: string; sh
   for (;;) {
     const { done, value } = await reader.read()
     if (done) break
-    decoder ??= new TextDecoder(encodingOf(value))
+    decoder ??= new TextDecoder(encodingOf(value, decoded))
     read += value.byteLength
     yield { text: decoder.decode(value, { stream: true }), share: read / file.size }
   }

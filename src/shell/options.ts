@@ -38,6 +38,15 @@ export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
     type: 'string',
     help: 'mapping file for that weather table (saved on the Weather page of the app)',
   },
+  'yes-to': {
+    type: 'string',
+    multiple: true,
+    help: 'answer to a question about the weather file, NAME=VALUE, e.g. --yes-to windSpeed=km/h',
+  },
+  'save-mapping': {
+    type: 'string',
+    help: 'file that keeps how the weather table was read, answers included',
+  },
   'accept-long-gaps': { type: 'boolean', help: 'go on although more than 48 h in a row are missing' },
   latitude: { type: 'string', help: 'degrees, north positive, where the weather file does not say' },
   longitude: { type: 'string', help: 'degrees, east positive, where the weather file does not say' },

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { problemSentence, ProblemError, stop } from '#model/basis/words'
 import {
+  encodingOf,
   readMappingFile,
   openWeather,
   type OpenedWeather,
@@ -12,6 +13,7 @@ import {
 import { isWholeYear, type Site, type WeatherRecord } from '#model/outdoors/weather'
 import { textOf, type Options } from './options.ts'
 import { note } from './output.ts'
+import { answersOf, assumptionsOf, openQuestions, saveMapping } from './weather-questions.ts'
 import { asksForPlace, weatherOfPlace } from './place-source.ts'
 import { sampleNames, sampleWeather } from './samples.ts'
 
@@ -39,13 +41,20 @@ export function openedFile(file: string, options: Options): OpenedWeather {
       { file },
     )
   }
-  return openWeather(readFileSync(file, 'utf8'), {
+  return openWeather(textFrom(readFileSync(file)), {
     file,
     acceptLongGaps: options.values['accept-long-gaps'] === true,
     site: siteOf(options),
     time: timeOf(options),
     ...mappingOf(options),
+    answers: answersOf(options),
   })
+}
+
+function textFrom(bytes: Uint8Array): string {
+  const decoded = (some: Uint8Array, encoding: string, strict: boolean): string =>
+    new TextDecoder(encoding, { fatal: strict }).decode(some)
+  return decoded(bytes, encodingOf(bytes, decoded), false)
 }
 
 function mappingOf(options: Options): Pick<OpenOptions, 'mapping'> {
@@ -107,12 +116,17 @@ export function weatherOf(options: Options): WeatherRecord {
   }
   if (sampleNames().includes(named)) return sampleWeather(named)
   const opened = openedFile(named, options)
+  saveMapping(opened, options)
+  const questions = openQuestions(opened, options, named)
   for (const problem of opened.problems) {
-    if (problem.severity === 'warning') note(`warning: ${problemSentence(problem)}`)
+    if (problem.severity === 'warning' && problem.code !== 'weather-question')
+      note(`warning: ${problemSentence(problem)}`)
   }
   if (opened.record === null) {
     throw new ProblemError(opened.problems.filter((problem) => problem.severity === 'error'))
   }
+  if (questions.length > 0) throw new ProblemError(questions)
+  for (const line of assumptionsOf(opened)) note(`assumed: ${line}`)
   return opened.record
 }
 

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { encodingOf, textPieces } from '#live/weather-text.ts'
+import { encodingOf as found } from '#model/outdoors/intake'
+import { textPieces } from '#live/weather-text.ts'
+
+const encodingOf = (bytes: Uint8Array) =>
+  found(bytes, (some, encoding, fatal) => new TextDecoder(encoding, { fatal }).decode(some))
 
 const WORDS = 'Zeit;Höhe [°C]\r\n1;2,5\r\n'
 const utf16 = (text: string) => new Uint8Array([0xff, 0xfe, ...new Uint8Array(Buffer.from(text, 'utf16le'))])

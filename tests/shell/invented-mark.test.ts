@@ -28,7 +28,7 @@ const RECORDS = ['size', 'asbuilt']
 const MARK = /^Invented data, nothing measured: .+\.$/m
 
 /** Subcommands that hand on open data alone. */
-const OPEN_DATA = ['place']
+const OPEN_DATA = ['place', 'weather']
 
 test('every subcommand is asked here, but for what hands on open data', () => {
   expect([...Object.keys(ASKED), ...OPEN_DATA].toSorted()).toEqual(Object.keys(COMMANDS).toSorted())

@@ -8,11 +8,13 @@ import { place } from './place.ts'
 import { panel } from './panel.ts'
 import { size } from './size.ts'
 import { sky } from './sky.ts'
+import { weather } from './weather.ts'
 import { year } from './year.ts'
 
 /** Every subcommand by its name, in the order of the work. */
 export const COMMANDS: Readonly<Record<string, Command>> = {
   place,
+  weather,
   sky,
   panel,
   year,

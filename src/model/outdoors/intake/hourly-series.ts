@@ -15,15 +15,25 @@ export function hourlySeries(
   problems: ProblemList,
 ): HourlySeries {
   const series: HourlySeries = {}
-  for (const { index, quantity, unit } of mapping.columns) {
+  for (const { index, quantity, unit, scale = 1, instant = false } of mapping.columns) {
     const column = raw.columns[index]
     if (quantity === 'ignore' || tellsTime(quantity) || column === undefined || series[quantity]) continue
     sayWords(column, quantity, problems)
     const { factor, offset } = conversion(quantity, unit, step_h || 1)
-    const values = withoutFill(column.values, mapping.missing)
-    series[quantity] = hourlyMeans(values, plan, fewestRows(step_h), (value) => value * factor + offset)
+    const printed = withoutFill(column.values, mapping.missing)
+    const values = instant && step_h === 1 ? meanOfEnds(printed) : printed
+    const convert = (value: number): number => value * scale * factor + offset
+    series[quantity] = hourlyMeans(values, plan, fewestRows(step_h), convert)
   }
   return series
+}
+
+/** Readings at the ends of hours as means over the hours that end with them. */
+function meanOfEnds(values: Float64Array): Float64Array {
+  return values.map((value, row) => {
+    const before = values[row - 1] ?? NaN
+    return before === before ? 0.5 * (before + value) : value
+  })
 }
 
 /** Values that mean "missing" as NaN; the same array when there are none. */

@@ -17,11 +17,13 @@ export {
   layoutSignature,
 } from './mapping.ts'
 export { WeatherReading, openWeather, openWeatherStream } from './open.ts'
+export { type LedgerLine, ledgerOf } from './ledger.ts'
 export type { OpenOptions, OpenedWeather, TimeChoices } from './options.ts'
 export { type PreviewColumn, previewRows } from './preview.ts'
 export { ProblemList } from './problems.ts'
 export type { Gap, QualityReport } from './quality/report.ts'
 export type { RawColumn, RawTable } from './table/raw.ts'
+export { type Encoding, encodingOf } from './table/encoding.ts'
 export { TableReader } from './table/reader.ts'
 export { refusal } from './table/refuse.ts'
 export { type FoundTable, findTable } from './table/shape.ts'

@@ -33,6 +33,8 @@ const SCHEMA = v.object({
       v.pipe(
         v.object({
           ...{ index: position, header: v.string(), ...guess },
+          scale: v.optional(v.pipe(v.number(), v.gtValue(0))),
+          instant: v.optional(v.boolean()),
           basis: v.picklist(['layout', 'header', 'physics', 'user', 'none']),
           alternatives: v.array(
             v.pipe(

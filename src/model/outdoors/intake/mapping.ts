@@ -26,6 +26,10 @@ export interface ColumnMapping extends ColumnGuess {
   readonly header: string
   readonly basis: Basis
   readonly alternatives: readonly ColumnGuess[]
+  /** Printed numbers are multiples of so much of the unit: 0.1 where tenths are printed. Left out: 1. */
+  readonly scale?: number
+  /** Read at the stamp itself, not a mean over the row's period: the hour takes the mean of both its ends. */
+  readonly instant?: boolean
 }
 
 /** How the text is cut into rows and fields. Line numbers are 1-based. */

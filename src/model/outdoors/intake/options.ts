@@ -25,6 +25,8 @@ export interface OpenOptions {
   /** Fill gaps longer than 48 h from the nearest days instead of refusing. */
   readonly acceptLongGaps?: boolean
   readonly time?: TimeChoices
+  /** Answers to questions of an earlier reading: the quantity asked about, and its unit. */
+  readonly answers?: Readonly<Record<string, string>>
 }
 
 /** Everything known after a file was opened. `record` is null when a problem stopped the work. */

@@ -4,6 +4,9 @@ import type { Site } from '#model/outdoors/weather'
 import type { RawTable } from './table/raw.ts'
 import { withoutFill } from './hourly-series.ts'
 
+/** Zones lie up to this far from the sun's own, h (western China, Spain in summer, Kiribati). */
+const FARTHEST_ZONE_H = 3.5
+
 /** The site from the user, the file and the columns of latitude and longitude, in that order; null when unknown. */
 export function resolveSite(
   raw: RawTable,
@@ -32,7 +35,11 @@ export function resolveSite(
       { field: 'site' },
     )
   }
-  const utcOffset_h = known.utcOffset_h ?? Math.round(longitude_deg / 15)
+  // What a file calls its zone may be its clock alone: a table on UTC from the other side of the Earth is not at home there.
+  const bySun_h = Math.round(longitude_deg / 15)
+  const named_h = mapping.site.utcOffset_h
+  const athome = named_h !== undefined && Math.abs(named_h - bySun_h) <= FARTHEST_ZONE_H
+  const utcOffset_h = chosen.utcOffset_h ?? (athome ? named_h : bySun_h)
   return {
     name: known.name || file,
     latitude_deg,

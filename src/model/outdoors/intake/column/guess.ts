@@ -1,10 +1,11 @@
 import { alternativesOf } from './alternatives.ts'
-import { readHeader, type HeaderReading } from './header-guess.ts'
+import { readHeaders, type HeaderReading } from './header-guess.ts'
 import { findMissingValues } from './missing-values.ts'
 import { isPlausible, plausibleUnit } from './plausible.ts'
 import { guessByPhysics, type Guessed } from './physics-guess.ts'
 import { profileOf, type Profile } from './profile.ts'
 import { isUnitOf, QUANTITIES, tellsTime, type Quantity } from './quantity.ts'
+import { fittingUnits, questionSentence, unitQuestion } from './unit-questions.ts'
 import { sampleTable } from './sample.ts'
 import type { TimeColumn } from './time-column.ts'
 import { findTimeColumns } from './time-columns.ts'
@@ -13,6 +14,7 @@ import type { OpenOptions } from '../options.ts'
 import { ProblemList } from '../problems.ts'
 import type { Site } from '#model/outdoors/weather'
 import type { RawTable } from '../table/raw.ts'
+import { legendOf, namedMissing } from '../table/legend.ts'
 import type { FoundTable } from '../table/shape.ts'
 import { namedClock_h, siteNotes } from '../table/site-notes.ts'
 import { HOUR_MS } from '#model/basis/hours'
@@ -35,21 +37,54 @@ export function guessMapping(
 ): TableMapping {
   const preamble = lines.slice(0, found.shape.firstDataLine - 1)
   const site = { ...siteNotes(preamble), ...options.site }
-  const headers = raw.columns.map(({ header, unitText }) => readHeader(header, unitText))
+  const legend = legendOf(
+    preamble,
+    raw.columns.map(({ header }) => header),
+  )
+  const headers = readHeaders(
+    raw.columns.map(({ header, unitText }) => {
+      const entry = legend.get(header)
+      return entry === undefined ? { header, unitText } : { header: entry.words, unitText: entry.unitText }
+    }),
+  )
   const timeColumns = findTimeColumns(raw, headers)
   const bare = bareMapping(raw, found, preamble, timeColumns, site)
+  const forecast =
+    raw.columns.some(({ header }) => FORECAST.test(header)) &&
+    raw.columns.some(({ header }) => INSTANT.test(header))
   const { time, step_h, middles_utcMs } = guessTime(raw, bare, options.time?.clockOffset_h)
   const sample = sampleTable(raw, bare.missing, step_h, middles_utcMs, site)
+  raw.columns.forEach(({ header }, index) => {
+    const scale = legend.get(header)?.scale ?? 1
+    if (scale !== 1) sample.columns[index]!.forEach((value, i, all) => (all[i] = value * scale))
+  })
   const profiles = sample.columns.map((values) => profileOf(values, sample.hourBefore))
-  const guessed = guessColumns(headers, profiles, timeColumns, (known, taken) =>
+  const guessed = guessColumns(headers, profiles, timeColumns, site.latitude_deg, (known, taken) =>
     guessByPhysics(sample, profiles, known, taken),
   )
   const columns = raw.columns.map((column) =>
-    mapColumn(column.index, column.header, timeColumns, guessed, profiles),
+    answered(options.answers, {
+      ...mapColumn(column.index, column.header, timeColumns, guessed, profiles),
+      ...((legend.get(column.header)?.scale ?? 1) === 1 ? {} : { scale: legend.get(column.header)!.scale }),
+      ...(forecast && INSTANT.test(column.header) ? { instant: true } : {}),
+    }),
   )
-  sayGuesses(columns, problems)
-  return { ...bare, columns, time }
+  if (options.mapping === undefined) {
+    sayGuesses(columns, problems)
+    askUnits(columns, headers, profiles, site.latitude_deg, options.answers ?? {}, problems)
+  }
+  return { ...bare, columns, time: forecast ? { ...time, stamp: 'ending' } : time }
 }
+
+/** A column in the unit the user said. */
+function answered(answers: OpenOptions['answers'], column: ColumnMapping): ColumnMapping {
+  const unit = answers?.[column.quantity]
+  return isUnitOf(column.quantity, unit) ? { ...column, unit, basis: 'user', confidence: 1 } : column
+}
+
+/** Open tables of forecast models: readings at the stamp, irradiance over the hour before it. */
+const FORECAST = /^shortwave_radiation\b/
+const INSTANT = /_(2|10|80|100)m\b|^(surface_pressure|cloud_cover|pressure_msl)\b/
 
 /** The mapping with its time columns only. */
 function bareMapping(
@@ -61,7 +96,13 @@ function bareMapping(
 ): TableMapping {
   const named = [...timeColumns.map(({ index }) => found.headers[index] ?? ''), ...preamble]
   return {
-    ...{ version: 1, layout: null, table: found.shape, missing: findMissingValues(raw), site },
+    ...{
+      version: 1,
+      layout: null,
+      table: found.shape,
+      missing: [...new Set([...findMissingValues(raw), ...namedMissing(preamble)])],
+      site,
+    },
     columns: timeColumns.map((column) => ({ ...column, header: '', alternatives: [] })),
     time: { clockOffset_h: namedClock_h(named), stamp: 'beginning', radiationOffset_h: null, shift_h: 0 },
   }
@@ -87,11 +128,13 @@ function guessColumns(
   headers: readonly HeaderReading[],
   profiles: readonly (Profile | null)[],
   timeColumns: readonly TimeColumn[],
+  latitude_deg: number | undefined,
   physics: Physics,
 ): readonly Guessed[] {
   const taken = new Set(timeColumns.map(({ index }) => index))
   const known = new Map<Quantity, Guessed>()
-  headers.forEach(({ quantities, unit: named }, index) => {
+  headers.forEach(({ quantities, unit: named, vetoed }, index) => {
+    if (vetoed) taken.add(index)
     const quantity = quantities.find((one) => !tellsTime(one))
     const profile = profiles[index]
     if (quantity === undefined || taken.has(index) || !profile) return
@@ -105,7 +148,31 @@ function guessColumns(
     taken.add(index)
     known.set(quantity, { index, quantity, unit, confidence: named === null ? 0.85 : 0.95, basis: 'header' })
   })
+  agreeUnits(known, headers, profiles, latitude_deg)
   return [...known.values(), ...physics(known, taken)]
+}
+
+/** Units that headers leave open, by those they name: dew point as the air, wind by the thermometer's scale where one unit fits. */
+function agreeUnits(
+  known: Map<Quantity, Guessed>,
+  headers: readonly HeaderReading[],
+  profiles: readonly (Profile | null)[],
+  latitude_deg: number | undefined,
+): void {
+  const airUnit = known.get('airTemp')?.unit
+  for (const quantity of ['dewPoint', 'windSpeed'] as const) {
+    const column = known.get(quantity)
+    if (column === undefined || airUnit === undefined || headers[column.index]!.unit !== null) continue
+    const profile = profiles[column.index]!
+    const fitting = fittingUnits(quantity, profile, { latitude_deg, airUnit })
+    const unit =
+      quantity === 'dewPoint'
+        ? airUnit
+        : fitting.some((fit) => fit.unit === column.unit)
+          ? column.unit
+          : (fitting[0]?.unit ?? column.unit)
+    if (isPlausible(quantity, unit, profile)) known.set(quantity, { ...column, unit })
+  }
 }
 
 function mapColumn(
@@ -123,6 +190,32 @@ function mapColumn(
     return { index, header: name, quantity, unit, confidence, basis, alternatives }
   }
   return { index, header: name, quantity: 'ignore', unit: '', confidence: 0.5, basis: 'none', alternatives }
+}
+
+/** Says, column by column, where no unit is named and more than one fits. */
+function askUnits(
+  columns: readonly ColumnMapping[],
+  headers: readonly HeaderReading[],
+  profiles: readonly (Profile | null)[],
+  latitude_deg: number | undefined,
+  answers: Readonly<Record<string, string>>,
+  problems: ProblemList,
+): void {
+  for (const { index, header, quantity, unit } of columns) {
+    const named = headers[index]!.unit
+    const profile = profiles[index] ?? null
+    if (profile === null || answers[quantity] !== undefined) continue
+    if (named !== null && isUnitOf(quantity, named)) continue
+    const airUnit = columns.find((column) => column.quantity === 'airTemp')?.unit
+    const question = unitQuestion(quantity, header, unit, profile, { latitude_deg, airUnit })
+    if (question === null) continue
+    problems.warn(
+      'weather-question',
+      questionSentence(question),
+      `Say which it is: ${question.fitting.map((fit) => `${quantity}=${fit.unit}`).join(' or ')}.`,
+      { field: quantity },
+    )
+  }
 }
 
 function sayGuesses(columns: readonly ColumnMapping[], problems: ProblemList): void {

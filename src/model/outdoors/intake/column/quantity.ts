@@ -8,20 +8,26 @@ export const QUANTITIES = {
   windDirection: { label: 'Wind direction', units: ['deg'] },
   globalHorizontal: {
     label: 'Global horizontal irradiance',
-    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2'],
+    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2', 'J/m2', 'Ly', 'Ly/day', 'cal/cm2min'],
   },
-  directNormal: { label: 'Direct normal irradiance', units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2'] },
+  directNormal: {
+    label: 'Direct normal irradiance',
+    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2', 'J/m2', 'Ly', 'Ly/day', 'cal/cm2min'],
+  },
   diffuseHorizontal: {
     label: 'Diffuse horizontal irradiance',
-    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2'],
+    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2', 'J/m2', 'Ly', 'Ly/day', 'cal/cm2min'],
   },
   directHorizontal: {
     label: 'Direct irradiance on the horizontal',
-    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2'],
+    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2', 'J/m2', 'Ly', 'Ly/day', 'cal/cm2min'],
   },
   opaqueCloud: { label: 'Opaque cloud', units: ['tenths', 'oktas', '%', 'frac'] },
   totalCloud: { label: 'Total cloud', units: ['tenths', 'oktas', '%', 'frac'] },
-  skyLongwave: { label: 'Longwave from the sky', units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2'] },
+  skyLongwave: {
+    label: 'Longwave from the sky',
+    units: ['W/m2', 'Wh/m2', 'kJ/m2', 'J/cm2', 'MJ/m2', 'J/m2', 'Ly', 'Ly/day', 'cal/cm2min'],
+  },
   latitude: { label: 'Latitude', units: ['deg'] },
   longitude: { label: 'Longitude', units: ['deg'] },
   dateTime: { label: 'Date and time', units: ['stamp'] },

@@ -11,7 +11,7 @@ const times = (factor: number): Conversion => ({ factor, offset: 0 })
 
 /**
  * From a file's unit to ours. Energies per row become the mean power over the row's step.
- * Exact by definition of the units; 1 mmHg = 133.322 Pa, 1 inHg = 3386.39 Pa (NIST SP 811, appendix B).
+ * Exact by definition of the units; 1 mmHg = 133.322 Pa, 1 inHg = 3386.39 Pa, 1 langley = 41 840 J/m² (NIST SP 811, appendix B).
  * @param step_h length of the period a row stands for, h
  */
 export function conversion(quantity: Quantity, unit: Unit, step_h = 1): Conversion {
@@ -30,6 +30,8 @@ const SCALES: Partial<Record<Unit, Conversion>> = {
   'km/h': times(1 / 3.6),
   mph: times(0.44704),
   kn: times(1852 / 3600),
+  'Ly/day': times(41_840 / 86_400),
+  'cal/cm2min': times(41_840 / 60),
 }
 
 function cloudConversion(unit: Unit): Conversion {
@@ -42,24 +44,28 @@ function energyConversion(unit: Unit, step_h: number): Conversion | undefined {
   if (unit === 'Wh/m2') return times(1 / step_h)
   if (unit === 'kJ/m2') return times(1 / (3.6 * step_h))
   if (unit === 'J/cm2') return times(10 / (3.6 * step_h))
+  if (unit === 'J/m2') return times(1 / (3600 * step_h))
+  if (unit === 'Ly') return times(41_840 / (3600 * step_h))
   return unit === 'MJ/m2' ? times(1 / (0.0036 * step_h)) : undefined
 }
 
 /** How a unit is written in headers, lower case without blanks, → the unit we know. */
 const SPELLINGS: Readonly<Record<string, Unit>> = {
   c: 'C', '°c': 'C', 'ºc': 'C', degc: 'C', celsius: 'C', 'deg.c': 'C', '℃': 'C', degreecelsius: 'C', degreescelsius: 'C',
-  k: 'K', kelvin: 'K', '°k': 'K', degk: 'K',
+  k: 'K', kelvin: 'K', '°k': 'K', degk: 'K', '°c.': 'C', '도': 'C',
   f: 'F', '°f': 'F', degf: 'F', fahrenheit: 'F',
   '%': '%', percent: '%', pct: '%', frac: 'frac', fraction: 'frac', '0-1': 'frac', '0..1': 'frac', '-': 'frac', '1': 'frac',
-  pa: 'Pa', hpa: 'hPa', mbar: 'hPa', mb: 'hPa', millibar: 'hPa', kpa: 'kPa', mmhg: 'mmHg', inhg: 'inHg',
-  'm/s': 'm/s', ms: 'm/s', 'ms-1': 'm/s', 'm.s-1': 'm/s', mps: 'm/s', 'm/sec': 'm/s',
+  pa: 'Pa', hpa: 'hPa', mbar: 'hPa', mb: 'hPa', mbars: 'hPa', millibar: 'hPa', millibars: 'hPa', hectopascal: 'hPa', hectopascals: 'hPa', 'inchesofmercury': 'inHg', kpa: 'kPa', mmhg: 'mmHg', inhg: 'inHg',
+  'm/s': 'm/s', ms: 'm/s', 'ms-1': 'm/s', 'm.s-1': 'm/s', mps: 'm/s', 'm/sec': 'm/s', 'meters/second': 'm/s', 'metres/second': 'm/s', 'meter/s': 'm/s', 'metre/s': 'm/s', 'ms**-1': 'm/s', 'ms⁻¹': 'm/s',
   'km/h': 'km/h', kmh: 'km/h', kph: 'km/h', mph: 'mph', mi_h: 'mph', kn: 'kn', kt: 'kn', kts: 'kn', knots: 'kn',
   'w/m2': 'W/m2', 'w/m^2': 'W/m2', 'w/m²': 'W/m2', wm2: 'W/m2', 'wm-2': 'W/m2', 'w.m-2': 'W/m2', 'wm⁻²': 'W/m2',
   'wh/m2': 'Wh/m2', 'wh/m^2': 'Wh/m2', 'wh/m²': 'Wh/m2', whm2: 'Wh/m2',
   'kj/m2': 'kJ/m2', 'kj/m^2': 'kJ/m2', 'kj/m²': 'kJ/m2', 'j/cm2': 'J/cm2', 'j/cm^2': 'J/cm2', 'j/cm²': 'J/cm2',
-  'mj/m2': 'MJ/m2', 'mj/m^2': 'MJ/m2', 'mj/m²': 'MJ/m2', 'mj/hr': 'MJ/m2',
-  deg: 'deg', '°': 'deg', degree: 'deg', degrees: 'deg', tenths: 'tenths', tenth: 'tenths', '1/10': 'tenths',
-  oktas: 'oktas', okta: 'oktas', octas: 'oktas', '1/8': 'oktas', eighths: 'oktas', s: 's', sec: 's',
+  'mj/m2': 'MJ/m2', 'mj/m^2': 'MJ/m2', 'mj/m²': 'MJ/m2', 'mj/hr': 'MJ/m2', 'mj/m2/h': 'MJ/m2', 'mjm-2': 'MJ/m2', 'kjm-2': 'kJ/m2',
+  'j/m2': 'J/m2', 'j/m^2': 'J/m2', 'j/m²': 'J/m2', 'jm-2': 'J/m2', 'jm**-2': 'J/m2', 'wm**-2': 'W/m2', 'w/㎡': 'W/m2', 'mj/㎡': 'MJ/m2', 'watts/m^2': 'W/m2', 'watts/m2': 'W/m2',
+  'ly/day': 'Ly/day', ly: 'Ly', langley: 'Ly', langleys: 'Ly', 'cal/cm2': 'Ly',
+  deg: 'deg', '°': 'deg', degree: 'deg', degrees: 'deg', tenths: 'tenths', tenth: 'tenths', '1/10': 'tenths', '10분위': 'tenths', '10分比': 'tenths', '10分量': 'tenths',
+  octants: 'oktas', oktas: 'oktas', okta: 'oktas', octas: 'oktas', '1/8': 'oktas', eighths: 'oktas', s: 's', sec: 's',
 } // prettier-ignore
 
 /** The unit a header's bracket or unit line means, or null when it is not one we know. */

@@ -18,6 +18,12 @@ const MISSING_WORDS = new Set([
   '?',
   'missing',
   '-nan',
+  '/',
+  '//',
+  '///',
+  '////',
+  '-/-',
+  'trace',
   'nan.0',
 ])
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eEdD][+-]?\d+)?$/
@@ -54,7 +60,7 @@ export interface ClockCell {
 }
 
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
-const TIME = String.raw`(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,](\d+))?)?\s*([ap]\.?m\.?)?\s*(z|utc|gmt|[+-]\d{2}:?\d{2})?`
+const TIME = String.raw`(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,](\d+))?)?\s*([ap]\.?(?:m\.?)?)?\s*(z|utc|gmt|[+-]\d{2}:?\d{2})?`
 const ISO = new RegExp(String.raw`^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[t\s:_]+${TIME})?$`, 'i')
 const DAY_OR_MONTH_FIRST = new RegExp(
   String.raw`^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4}|\d{2})(?:[t\s,]+${TIME})?$`,

@@ -1,6 +1,6 @@
 import type { Separator, TableShape } from '../mapping.ts'
-import { unitFromText } from '../column/unit.ts'
-import { isData, isMissing } from './cell.ts'
+import { findHeader } from './header-rows.ts'
+import { dataShare } from './data-share.ts'
 import { isComment, splitLine } from './split.ts'
 
 /** A table found in the first lines of a text. */
@@ -50,18 +50,6 @@ export function findTable(lines: readonly string[]): FoundTable | null {
   }
 }
 
-/** Share of the cells that say something which say a number or a stamp. */
-function dataShare(cells: readonly string[], decimal: '.' | ','): number {
-  let data = 0
-  let said = 0
-  for (const cell of cells) {
-    if (isMissing(cell)) continue
-    said += 1
-    if (isData(cell, decimal)) data += 1
-  }
-  return said === 0 ? 0 : data / said
-}
-
 interface OpenRun {
   first: number
   last: number
@@ -97,44 +85,4 @@ function longestRun(rows: readonly string[][], decimal: '.' | ','): Run | null {
   })
   for (const [fields, run] of open) close(fields, run)
   return best
-}
-
-interface Header {
-  readonly line: number | null
-  readonly names: readonly string[]
-  readonly units: readonly string[]
-}
-
-function findHeader(lines: readonly string[], run: Run, separator: Separator, decimal: '.' | ','): Header {
-  const blank = Array.from({ length: run.fields }, () => '')
-  let units: readonly string[] = blank
-  let above = 0
-  for (let at = run.first - 1; at >= 0 && above < 2; at -= 1) {
-    const line = lines[at]!.replace(/^\s*(#+|!|%|\/\/)\s*/, '')
-    if (line.trim() === '') continue
-    const cells = trimEnd(splitLine(line, separator), run.fields)
-    if (cells === null && isComment(lines[at]!)) continue
-    above += 1
-    if (cells === null || dataShare(cells, decimal) >= 0.5) break
-    if (above === 1 && isUnitLine(cells)) {
-      units = cells
-      continue
-    }
-    return { line: at + 1, names: cells, units }
-  }
-  return { line: null, names: blank, units }
-}
-
-/** The cells at the number the data have, empty ones at the end dropped or added; null when they do not fit. */
-function trimEnd(cells: readonly string[], fields: number): readonly string[] | null {
-  const kept = [...cells]
-  while (kept.length > fields && kept.at(-1) === '') kept.pop()
-  if (kept.length === fields - 1 && fields > 3) kept.push('')
-  return kept.length === fields ? kept : null
-}
-
-function isUnitLine(cells: readonly string[]): boolean {
-  const said = cells.filter((cell) => cell !== '')
-  const units = said.filter((cell) => unitFromText(cell.replace(/^[[(]|[\])]$/g, '')) !== null)
-  return said.length > 1 && units.length >= said.length * 0.6
 }
