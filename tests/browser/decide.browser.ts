@@ -33,7 +33,7 @@ describe('what keeps it cool', () => {
         expect(await page.locator('h2').allInnerTexts()).toContainEqual(
           expect.stringMatching(/No panels needed|Panels belong here/),
         )
-        await page.click('.ways article >> nth=0 >> button:has-text("Put these measures")')
+        await page.click('.ways article >> nth=0 >> button:has-text("Take this way")')
         await page.waitForSelector('[role=status]:has-text("In the design now")')
         expect(await axeViolations(page)).toEqual([])
         const sideways = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)

@@ -99,7 +99,10 @@ describe('names from files', () => {
     await page.reload()
     await settled(page)
 
-    const scenario = { ...defaultScenario(), job: { name: EVIL_NAME, note: EVIL_NAME + EVIL_CELL } }
+    const scenario = {
+      ...defaultScenario(),
+      job: { name: EVIL_NAME, note: EVIL_NAME + EVIL_CELL, way: EVIL_NAME },
+    }
     await page.click('button:has-text("Keep & share")')
     await page.setInputFiles(
       'dialog input[type=file]',

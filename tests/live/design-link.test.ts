@@ -4,7 +4,7 @@ import { FIELDS, type Scenario, PRESETS, withPreset, defaultScenario } from '#mo
 
 const awkward: Scenario = {
   ...defaultScenario(),
-  job: { name: 'Böden & Dächer #1 = 50 %?', note: 'Line one\nline two; +5 °C, "quoted"' },
+  job: { name: 'Böden & Dächer #1 = 50 %?', note: 'Line one\nline two; +5 °C, "quoted"', way: 'Paint + fan' },
 }
 
 describe('a design in a link and in the autosave', () => {

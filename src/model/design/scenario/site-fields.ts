@@ -4,6 +4,12 @@ import { choice, number, text } from './field.ts'
 export const JOB_FIELDS = {
   name: text('Untitled', 80, 'Name', 'What you call this design.'),
   note: text('', 2000, 'Note', 'Anything the builder should know.'),
+  way: text(
+    '',
+    300,
+    'Way chosen',
+    'What keeps the room cool beside the panels, as chosen on that page; printed on the sheet.',
+  ),
 } as const
 
 export const SITE_FIELDS = {

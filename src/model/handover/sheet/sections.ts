@@ -8,7 +8,9 @@ import { count, figure, short, words, type Wording, line, type SheetLine } from 
 export function jobLines({ answer }: Plant): SheetLine[] {
   const { sizing } = answer
   const { withPanels, doNothing } = sizing
+  const { way } = answer.scenario.job
   return [
+    ...(way === '' ? [] : [line('Way chosen', way)]),
     line('Target', targetWords(answer.scenario.target)),
     line(
       'Hottest hour',
@@ -49,6 +51,10 @@ export function siteLines({ answer }: Plant): SheetLine[] {
     line('Weather', basis),
   ]
   const stresses: Wording[] = []
+  if (stress.wholeYear_K !== 0)
+    stresses.push(
+      words`all hours ${figure(Math.abs(stress.wholeYear_K), 'K')} ${stress.wholeYear_K > 0 ? 'warmer' : 'cooler'}`,
+    )
   if (stress.hotSpell_K > 0) stresses.push(words`hottest spells ${figure(stress.hotSpell_K, 'K')} hotter`)
   if (stress.moreHumid_K > 0) stresses.push(words`dew points ${figure(stress.moreHumid_K, 'K')} higher`)
   if (stress.windFactor_frac !== 1) stresses.push(words`wind × ${figure(stress.windFactor_frac, 'frac')}`)

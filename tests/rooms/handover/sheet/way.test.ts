@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest'
+import { defaultScenario } from '#model/design/scenario'
+import { createStudies, finish } from '#studies/index.ts'
+import { sampleWeather } from '../../../../src/shell/samples.ts'
+
+test('the way that was chosen is on the sheet, before the panels; without one nothing is said of it', () => {
+  const base = defaultScenario()
+  const target = { ...base.target, autoArea: false, area_m2: 6 }
+  const linesFor = (way: string) => {
+    const scenario = { ...base, target, job: { ...base.job, way } }
+    const studies = createStudies()
+    const answer = finish(studies.size({ scenario, weather: sampleWeather('continental') })).result
+    return JSON.stringify(finish(studies.sheet({ answer })).result)
+  }
+  expect(linesFor('Paint the roof with your coating + Ceiling fan')).toMatch(
+    /Way chosen.{0,80}Paint the roof with your coating \+ Ceiling fan/,
+  )
+  expect(linesFor('')).not.toContain('Way chosen')
+})
