@@ -19,8 +19,10 @@ type Part = Omit<Deciding, 'weather'>
 /** The search over combinations, shared out over the machine's cores. */
 export class DecideRun {
   readonly #shares: readonly LongRun<'decide'>[]
-  /** What is known so far; whole once nothing runs. */
+  /** Once every share is done. */
   decision = $state.raw<Decision | null>(null)
+  /** The shares of the search under way or done; null once it is stopped. */
+  #asked: readonly Part[] | null = null
   /** The description it was asked for. */
   #for: Scenario | null = $state.raw(null)
 
@@ -54,20 +56,18 @@ export class DecideRun {
     this.decision = null
     const of = this.#shares.length
     const parts: Part[] = this.#shares.map((_, index) => ({ scenario, ...choices, part: { index, of } }))
-    const whole = () => this.#shares.every((one, i) => one.resultFor === parts[i] && one.result !== null)
-    await Promise.all(
-      this.#shares.map(async (one, i) => {
-        await one.start(parts[i]!, weather)
-        if (this.#for === scenario && whole())
-          this.decision = joinDecisions(
-            { scenario, budget: choices.budget },
-            this.#shares.map(({ result }) => result!),
-          )
-      }),
+    this.#asked = parts
+    await Promise.all(this.#shares.map((one, i) => one.start(parts[i]!, weather)))
+    // A share that was stopped or failed has only what it had so far: that is no decision.
+    if (this.#asked !== parts || this.problems.length > 0) return
+    this.decision = joinDecisions(
+      { scenario, budget: choices.budget },
+      this.#shares.map(({ result }) => result!),
     )
   }
 
   stop(): void {
+    this.#asked = null
     for (const one of this.#shares) one.stop()
   }
 }
