@@ -31,7 +31,7 @@ describe('a place by its town', () => {
       expect(requests.filter((url) => url.endsWith('.bin'))).toEqual([])
       await goTo(page, 'krako', 'Kraków')
       expect(await page.locator('#climate option:checked').innerText()).toContain('Krakow')
-      expect(await page.locator('.trust').innerText()).toMatch(/factor of two/)
+      expect(await page.locator('.trust').innerText()).toMatch(/one area came within a factor of two/)
       expect(await page.locator(big).innerText()).toMatch(/\d m²/)
       await page.click('summary:has-text("Check this climate")')
       expect(await page.locator('text=CRU CL 2.0').count()).toBe(1)

@@ -1,11 +1,13 @@
-/** `npm run -s evidence`: runs every check, writes the committed table and prints it; `-- sky` shows how the night’s sky was chosen. */
+/** `npm run -s evidence`: runs every check, writes the committed table and prints it; `-- sky` shows how the night’s sky was chosen, `-- place` years made from months against files. */
 import { CHECKS } from './checks/all.ts'
 import { dataPresent, runChecks } from './run.ts'
 import { citation, expected, figure } from '#ui/trust/evidence-row.ts'
+import { printPlaceValidation } from './place/validation.ts'
 import { printSkyChoice } from './sky/choice.ts'
 import { closingLine, readTable, tableOf, writeTable } from './table.ts'
 
 if (process.argv[2] === 'sky') printSkyChoice()
+else if (process.argv[2] === 'place') printPlaceValidation()
 else printAll()
 
 function printAll(): void {

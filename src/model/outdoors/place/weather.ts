@@ -18,7 +18,7 @@ export const USUAL_PLACE: PlaceChoices = { hottest_C: null, hotSummer: false, an
 
 /** What the year of a place is, and what it is not: for every answer that rests on it. */
 export function trustLine({ warming_K }: FoundPlace): Wording {
-  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours: an area can be off by a factor of two, and by more where hills or coast are near. Size with a measured hourly file before you build.`
+  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. Held against three year files, one area came within a factor of two, one was too large, and one, in the mountains, was a fifth of the right one. Size with a measured hourly file before you build.`
 }
 
 /**

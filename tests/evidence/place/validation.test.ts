@@ -1,0 +1,31 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { trustLine, findPlace } from '#model/outdoors/place'
+import { wordingText } from '#model/basis/words'
+import { PLACES, TOWNS } from '../../rooms/outdoors/place/held-data.ts'
+import { TABLE, type ValidationRow } from './validation.ts'
+
+const { rows } = JSON.parse(readFileSync(TABLE, 'utf8')) as { rows: ValidationRow[] }
+
+describe('the kept table of made years against files', () => {
+  test('has a row for each file with its area, its ratio and whether the range holds it', () => {
+    expect(rows).toHaveLength(3)
+    for (const row of rows) {
+      expect(row.fileArea_m2).toBeGreaterThan(0)
+      if (row.madeArea_m2 !== null) expect(row.ratio).toBeCloseTo(row.madeArea_m2 / row.fileArea_m2, 9)
+      const inside =
+        row.low_m2 !== null && row.low_m2 <= row.fileArea_m2 && row.fileArea_m2 <= (row.high_m2 ?? Infinity)
+      expect(row.contained).toBe(inside)
+    }
+  })
+
+  test('the trust line says what the table says', () => {
+    const asked = { latitude_deg: 50, longitude_deg: 20, altitude_m: 200, name: null, warming_K: null }
+    const said = wordingText(trustLine(findPlace(PLACES, TOWNS, asked)), 'si')
+    expect(said).toContain('three year files, one area came within a factor of two, one was too large')
+    expect(rows.filter(({ ratio }) => ratio !== null && ratio >= 0.5 && ratio <= 2)).toHaveLength(1)
+    expect(rows.filter(({ madeArea_m2 }) => madeArea_m2 === null)).toHaveLength(1)
+    const smallest = Math.min(...rows.map(({ ratio }) => ratio ?? Infinity))
+    expect(Math.round(1 / smallest)).toBe(5)
+  })
+})
