@@ -1,10 +1,8 @@
 import { writeFileSync } from 'node:fs'
 import { stop, type Problem } from '#model/basis/words'
-import { ledgerOf, writeMapping, type OpenedWeather } from '#model/outdoors/intake'
+import { asksAboutClock, ledgerOf, writeMapping, type OpenedWeather } from '#model/outdoors/intake'
 import type { Options } from './options.ts'
 
-/** A clock this far off the sun is asked about, min: hills and haze shift a day's middle by less. */
-const ASKED_FROM_MIN = 35
 /** Lines of the ledger less sure than this are said with every answer. */
 const SAID_BELOW = 0.8
 
@@ -34,11 +32,10 @@ export function openQuestions(opened: OpenedWeather, options: Options, file: str
       severity: 'error',
       remedy: problem.remedy.replace(/(\w+)=/g, '--yes-to $1='),
     }))
-  const { verdict, late_min, sentence, corrections } = opened.clock
+  const { sentence, corrections } = opened.clock
   const saidClock = ['clock-offset', 'stamp'].some((name) => options.values[name] !== undefined)
-  const off = verdict === 'daylight-saving' || Math.abs(late_min) > ASKED_FROM_MIN
-  if (opened.record === null || verdict === 'unknown' || !off || saidClock || answers['clock'] !== undefined)
-    return units
+  const settled = saidClock || answers['clock'] !== undefined
+  if (opened.record === null || settled || !asksAboutClock(opened.clock)) return units
   const ways = corrections.map(({ change, sentence: what }) => {
     const { time } = change
     if (time?.clockOffset_h !== undefined) return `--clock-offset ${time.clockOffset_h} (${what})`

@@ -1,7 +1,7 @@
 /** The worked layouts of ../shared/weather-examples, read and held against the year they were written from. */
 import { existsSync, readFileSync } from 'node:fs'
 import { gunzipSync } from 'node:zlib'
-import { openWeather } from '#model/outdoors/intake'
+import { asksAboutClock, openWeather } from '#model/outdoors/intake'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { ROOT } from '../house-rules/source-files.ts'
 
@@ -103,10 +103,8 @@ export function tryExample(example: Example, read: (bytes: Uint8Array) => string
   if (opened.record === null) return { example, verdict: 'refused', words: said }
   const faults = faultsOf(opened.record, truthOf(example.truth), site)
   if (faults.length === 0) return { example, verdict: 'right', words: said }
-  const { verdict, late_min } = opened.clock
   const asked =
-    opened.problems.some(({ code }) => code === 'weather-question') ||
-    (verdict !== 'unknown' && Math.abs(late_min) > 35)
+    opened.problems.some(({ code }) => code === 'weather-question') || asksAboutClock(opened.clock)
   if (asked) return { example, verdict: 'asked', words: said }
   return { example, verdict: 'wrong', words: `${faults.join('; ')} || ${said}` }
 }

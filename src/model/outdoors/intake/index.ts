@@ -1,4 +1,4 @@
-export type { ClockCorrection } from './clock/clock-report.ts'
+export { type ClockCorrection, asksAboutClock } from './clock/clock-report.ts'
 export { type HourPlan, fewestRows, hourlyMeans } from './clock/hours.ts'
 export { type NoonProfile, noonProfile } from './clock/noon-profile.ts'
 export { rowTimes } from './clock/row-times.ts'

@@ -33,6 +33,18 @@ export interface ClockReport {
   readonly corrections: readonly ClockCorrection[]
 }
 
+/** A clock so far off the sun is asked about, min; a sharp verdict of many days from the second on: hills blur, clocks do not. */
+const ASKED_FROM_MIN = 35
+const SHARP = { from_min: 20, spread_min: 12, days: 30 }
+
+/** True where the sun contradicts the clock so clearly that nobody should go on without an answer. */
+export function asksAboutClock({ verdict, late_min, spread_min, days }: ClockReport): boolean {
+  if (verdict === 'unknown') return false
+  if (verdict === 'daylight-saving') return true
+  const sharp = spread_min <= SHARP.spread_min && days >= SHARP.days
+  return Math.abs(late_min) > (sharp ? SHARP.from_min : ASKED_FROM_MIN)
+}
+
 export const CLOCK_UNKNOWN: ClockReport = {
   verdict: 'unknown',
   sentence: 'The clock could not be checked against the sun.',

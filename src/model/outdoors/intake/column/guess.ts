@@ -5,7 +5,7 @@ import { isPlausible, plausibleUnit } from './plausible.ts'
 import { guessByPhysics, type Guessed } from './physics-guess.ts'
 import { profileOf, type Profile } from './profile.ts'
 import { isUnitOf, QUANTITIES, tellsTime, type Quantity } from './quantity.ts'
-import { fittingUnits, questionSentence, unitQuestion } from './unit-questions.ts'
+import { fittingUnits, isFixedName, questionSentence, unitQuestion } from './unit-questions.ts'
 import { sampleTable } from './sample.ts'
 import type { TimeColumn } from './time-column.ts'
 import { findTimeColumns } from './time-columns.ts'
@@ -152,25 +152,22 @@ function guessColumns(
   return [...known.values(), ...physics(known, taken)]
 }
 
-/** Units that headers leave open, by those they name: dew point as the air, wind by the thermometer's scale where one unit fits. */
+/** Units that headers leave open: one that fits values and place, and the dew point as the air. */
 function agreeUnits(
   known: Map<Quantity, Guessed>,
   headers: readonly HeaderReading[],
   profiles: readonly (Profile | null)[],
   latitude_deg: number | undefined,
 ): void {
-  const airUnit = known.get('airTemp')?.unit
-  for (const quantity of ['dewPoint', 'windSpeed'] as const) {
+  for (const quantity of ['airTemp', 'dewPoint', 'windSpeed', 'globalHorizontal'] as const) {
     const column = known.get(quantity)
-    if (column === undefined || airUnit === undefined || headers[column.index]!.unit !== null) continue
+    const named = column === undefined ? null : headers[column.index]!.unit
+    if (column === undefined || (named !== null && isUnitOf(quantity, named))) continue
     const profile = profiles[column.index]!
-    const fitting = fittingUnits(quantity, profile, { latitude_deg, airUnit })
-    const unit =
-      quantity === 'dewPoint'
-        ? airUnit
-        : fitting.some((fit) => fit.unit === column.unit)
-          ? column.unit
-          : (fitting[0]?.unit ?? column.unit)
+    const airUnit = known.get('airTemp')?.unit
+    const fitting = fittingUnits(quantity, profile, latitude_deg)
+    const open = fitting.length > 0 && !fitting.some(({ unit }) => unit === column.unit)
+    const unit = quantity === 'dewPoint' ? (airUnit ?? column.unit) : open ? fitting[0]!.unit : column.unit
     if (isPlausible(quantity, unit, profile)) known.set(quantity, { ...column, unit })
   }
 }
@@ -206,9 +203,8 @@ function askUnits(
     const profile = profiles[index] ?? null
     if (profile === null || answers[quantity] !== undefined) continue
     if (named !== null && isUnitOf(quantity, named)) continue
-    const airUnit = columns.find((column) => column.quantity === 'airTemp')?.unit
-    const question = unitQuestion(quantity, header, unit, profile, { latitude_deg, airUnit })
-    if (question === null) continue
+    const question = unitQuestion(quantity, header, unit, profile, latitude_deg)
+    if (question === null || isFixedName(header)) continue
     problems.warn(
       'weather-question',
       questionSentence(question),

@@ -16,8 +16,6 @@ export interface UnitQuestion {
 const ASKED: readonly Quantity[] = ['airTemp', 'windSpeed', 'globalHorizontal']
 /** Units so rare that a table that uses one names it. */
 const NAMED_ONLY: readonly Unit[] = ['Ly', 'Ly/day', 'cal/cm2min', 'J/m2', 'Wh/m2']
-/** Units that go with a thermometer in Fahrenheit, and those that do not. */
-const WITH_F: readonly Unit[] = ['mph', 'kn', 'F']
 /** Mean wind over a record, m/s: between a sheltered yard and an open coast (common practice, no source). */
 const WIND_MS = [1.1, 9] as const
 /**
@@ -39,31 +37,22 @@ export function unitQuestion(
   header: string,
   taken: Unit,
   profile: Profile,
-  given: Known,
+  latitude_deg: number | undefined,
 ): UnitQuestion | null {
-  const fitting = fittingUnits(quantity, profile, given)
+  const fitting = fittingUnits(quantity, profile, latitude_deg)
   const meanings = new Set(fitting.map(({ mean }) => mean.toPrecision(3)))
   return meanings.size < 2 ? null : { quantity, header, taken, fitting }
 }
 
-/** What is known of the table beside the column. */
-export interface Known {
-  readonly latitude_deg: number | undefined
-  /** Unit of the air temperature, where that is known. */
-  readonly airUnit: Unit | undefined
-}
-
-/** Units of a quantity that go with a column's values, the place and the thermometer's scale; none for quantities not asked about. */
+/** Units of a quantity that go with a column's values and the place; none for quantities not asked about. */
 export function fittingUnits(
   quantity: Quantity,
   profile: Profile,
-  { latitude_deg, airUnit }: Known,
+  latitude_deg: number | undefined,
 ): UnitQuestion['fitting'] {
   if (!ASKED.includes(quantity)) return []
-  const goes = (unit: Unit): boolean =>
-    quantity !== 'windSpeed' || airUnit === undefined || WITH_F.includes(unit) === (airUnit === 'F')
   return (QUANTITIES[quantity].units as readonly Unit[]).flatMap((unit) => {
-    if (NAMED_ONLY.includes(unit) || !goes(unit)) return []
+    if (NAMED_ONLY.includes(unit)) return []
     const { factor, offset } = conversion(quantity, unit)
     const inside = (value: number): number => value * factor + offset
     const mean = inside(profile.mean)
@@ -82,6 +71,12 @@ function isUsual(quantity: Quantity, mean: number, high: number, latitude_deg: n
   }
   return true
 }
+
+/** Names of open networks and services whose units are fixed by their own rules: SI. */
+const FIXED =
+  /^(WS(_F|_\d+_\d+_\d+)|TA(_F|_ERA)?|SW_IN\w*|WindSpeed10m|AirTemp|Ghi|wind_?speed_?10m|WS10M|T2M|ALLSKY\w*)$/
+
+export const isFixedName = (header: string): boolean => FIXED.test(header)
 
 /** In a sentence, with every reading's mean. */
 export function questionSentence({ quantity, header, taken, fitting }: UnitQuestion): string {

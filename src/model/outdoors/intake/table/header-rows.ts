@@ -41,7 +41,7 @@ export function findHeader(
   let names: { readonly line: number; readonly cells: readonly string[] } | null = null
   let above = 0
   for (let at = run.first - 1; at >= 0 && above < MOST_ROWS; at -= 1) {
-    const line = lines[at]!.replace(/^\s*(#+|!|%|\/\/)\s*/, '')
+    const line = lines[at]!.replace(/^ *(#+|!|%(?![\t,;|])|\/\/) */, '')
     if (line.trim() === '') continue
     const cells = trimEnd(splitLine(line, separator), run.fields)
     if (cells === null && isComment(lines[at]!)) continue

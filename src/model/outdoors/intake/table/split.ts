@@ -1,7 +1,7 @@
 import Papa from 'papaparse/papaparse.js'
 import type { Separator } from '../mapping.ts'
 
-const COMMENT = /^\s*(#|!|%|\/\/)/
+const COMMENT = /^ *(#|!|%(?![\t,;|])|\/\/)/
 
 /** True for a line that is a remark. */
 export function isComment(line: string): boolean {
