@@ -27,7 +27,8 @@ export class LongRun<V extends Verb> {
     this.#verb = verb
   }
 
-  async start(input: Input<V>, weather: WeatherRecord): Promise<void> {
+  /** True once it came to its end: not stopped, not failed, not started anew meanwhile. */
+  async start(input: Input<V>, weather: WeatherRecord): Promise<boolean> {
     const turn = ++this.#turn
     if (this.running) this.#engine.stop()
     this.running = true
@@ -43,9 +44,12 @@ export class LongRun<V extends Verb> {
         this.share = share
         if (soFar !== undefined) take(soFar)
       })
-      if (turn === this.#turn) take(result)
+      if (turn !== this.#turn) return false
+      take(result)
+      return true
     } catch (reason) {
       if (turn === this.#turn && !(reason instanceof Stopped)) this.problems = problemsOf(reason)
+      return false
     } finally {
       if (turn === this.#turn) this.running = false
     }

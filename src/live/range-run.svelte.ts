@@ -1,8 +1,8 @@
 import type { Problem } from '#model/basis/words'
 import type { UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { LongRun } from '#live/long-run.svelte.ts'
 import type { Input } from '#live/messages.ts'
+import { SharedRun } from '#live/shared-run.svelte.ts'
 import { joinRange } from '#studies/range.ts'
 import { USUAL_DRAWS } from '#studies/usual.ts'
 
@@ -11,19 +11,19 @@ export class RangeRun {
   result = $state.raw<UncertaintyResult | null>(null)
   /** What the result answers: compare by identity with what is described now. */
   resultFor = $state.raw<Input<'range'> | null>(null)
-  readonly #shares = [new LongRun('drawAreas'), new LongRun('drawAreas')] as const
+  readonly #run = new SharedRun('drawAreas', 2)
 
   get running(): boolean {
-    return this.#shares.some((one) => one.running)
+    return this.#run.running
   }
 
   /** 0…1 while running. */
   get share(): number {
-    return this.#shares.reduce((sum, one) => sum + (one.running ? one.share : 1), 0) / this.#shares.length
+    return this.#run.share
   }
 
   get problems(): readonly Problem[] {
-    return this.#shares.flatMap((one) => one.problems).slice(0, 1)
+    return this.#run.problems
   }
 
   async start(question: Input<'range'>, weather: WeatherRecord): Promise<void> {
@@ -32,18 +32,14 @@ export class RangeRun {
     const parts = [
       { ...question, draws, from: 0, to: half },
       { ...question, draws, from: half, to: draws },
-    ] as const
-    await Promise.all(this.#shares.map((one, i) => one.start(parts[i]!, weather)))
-    if (this.#shares.some((one, i) => one.resultFor !== parts[i])) return
-    this.result = joinRange(
-      question.scenario,
-      weather,
-      this.#shares.map((one) => one.result ?? []),
-    )
+    ]
+    const shares = await this.#run.all(parts, weather)
+    if (shares === null) return
+    this.result = joinRange(question.scenario, weather, shares)
     this.resultFor = question
   }
 
   stop(): void {
-    for (const one of this.#shares) one.stop()
+    this.#run.stop()
   }
 }

@@ -1,22 +1,34 @@
 import { writeFileSync } from 'node:fs'
 import { stop, type Problem } from '#model/basis/words'
-import { asksAboutClock, ledgerOf, writeMapping, type OpenedWeather } from '#model/outdoors/intake'
+import {
+  asksAboutClock,
+  isQuantity,
+  isUnitOf,
+  ledgerOf,
+  writeMapping,
+  type OpenedWeather,
+} from '#model/outdoors/intake'
 import type { Options } from './options.ts'
 
 /** Lines of the ledger less sure than this are said with every answer. */
 const SAID_BELOW = 0.8
 
-/** The answers of --yes-to by name. @throws ProblemError for one without "=" */
+/** The answer that leaves a clock alone. */
+const AS_READ = 'as-read'
+
+/** The answers of --yes-to by name. @throws ProblemError for one that is no quantity with one of its units, and not the clock's */
 export function answersOf({ values }: Options): Record<string, string> {
   const given = (values['yes-to'] ?? []) as string[]
   return Object.fromEntries(
     given.map((answer) => {
       const at = answer.indexOf('=')
-      if (at > 0) return [answer.slice(0, at), answer.slice(at + 1)]
+      const [name, value] = [answer.slice(0, at), answer.slice(at + 1)]
+      if (name === 'clock' ? value === AS_READ : isQuantity(name) && isUnitOf(name, value))
+        return [name, value]
       throw stop(
         'bad-answer',
-        `--yes-to ${answer} has no “=”.`,
-        'Write --yes-to NAME=VALUE, e.g. --yes-to windSpeed=km/h.',
+        `--yes-to ${answer} answers no question.`,
+        `Write --yes-to QUANTITY=UNIT, e.g. windSpeed=km/h, or clock=${AS_READ}.`,
       )
     }),
   )
@@ -48,7 +60,7 @@ export function openQuestions(opened: OpenedWeather, options: Options, file: str
       code: 'weather-clock-question',
       severity: 'error',
       message: sentence,
-      remedy: `Say what is right: ${[...ways, '--yes-to clock=as-read (it is right as it is)'].join('; or ')}.`,
+      remedy: `Say what is right: ${[...ways, `--yes-to clock=${AS_READ} (it is right as it is)`].join('; or ')}.`,
       place: { file },
     },
   ]

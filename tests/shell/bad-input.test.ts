@@ -40,6 +40,12 @@ const CASES: readonly (readonly [what: string, words: readonly string[], names: 
   ['an option without its value', ['size', ...climate, '--out'], /--out/],
   ['a stray word', ['size', 'continental'], /continental/],
   ['a format that does not exist', ['sky', ...climate, '--format', 'xml'], /--format xml.*csv or json/s],
+  [
+    '--yes-to of no quantity',
+    ['sky', '--weather', noTable, '--yes-to', 'wind=fast'],
+    /--yes-to wind=fast.*windSpeed=km\/h/s,
+  ],
+  ['--yes-to of no unit', ['sky', '--weather', noTable, '--yes-to', 'windSpeed=fast'], /windSpeed=fast/],
   ['--set without “=”', ['sky', ...climate, '--set', 'panel.tilt_deg'], /--set panel\.tilt_deg has no “=”/],
   [
     '--set of an unknown field',

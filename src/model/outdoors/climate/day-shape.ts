@@ -1,4 +1,4 @@
-import { YEAR_DAYS } from '#model/basis/hours'
+import { YEAR_DAYS, YEAR_HOURS } from '#model/basis/hours'
 import type { Site } from '#model/outdoors/weather'
 
 /** Lag of the warmest hour behind noon, h, and how fast the night cools. */
@@ -37,4 +37,11 @@ export function warmthOfDay(solar_h: number, daylight_h: number, nightDecay = NI
   const night = (sinceSunrise - daylight) / (24 - daylight)
   const end = Math.exp(-nightDecay)
   return (atSunset * (Math.exp(-nightDecay * night) - end)) / (1 - end)
+}
+
+/** The course of warmth through every day of the year, 0…1, hour by hour. */
+export function dayCourse(site: Site, nightDecay = NIGHT_DECAY): Float64Array {
+  return Float64Array.from({ length: YEAR_HOURS }, (_, hour) =>
+    warmthOfDay(solarHour_h(site, hour), dayLength_h(site.latitude_deg, Math.floor(hour / 24)), nightDecay),
+  )
 }

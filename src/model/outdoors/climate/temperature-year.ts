@@ -7,7 +7,8 @@ import {
   seasonal,
   YEAR_HOURS,
 } from '#model/basis/hours'
-import { dayLength_h, solarHour_h, warmthOfDay } from './day-shape.ts'
+import { dayCourse } from './day-shape.ts'
+import { slowedNearDew } from './slowed-near-dew.ts'
 import type { InventedPlace } from './place.ts'
 import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 import type { DayStates } from './spells.ts'
@@ -21,8 +22,6 @@ const AIR_PERSISTENCE = 0.6
 /** Hourly unrest of the dew point, share of its day-to-day spread, and its lag-1 correlation. */
 const DEW_UNREST = 0.4
 const DEW_PERSISTENCE = 0.88
-/** Over how many kelvin above the dew point the night's cooling is slowed. */
-const DEW_SOFTNESS_K = 1.2
 const PASSES = 12
 
 /** Air temperature and dew point, hourly, °C. */
@@ -45,7 +44,7 @@ export function temperatureYear(
   const air_K = airDepartures(days, random)
   const dew_K = dewDepartures(days, random)
   const spell = hourlyFromDays(days.hotSpell)
-  const warmth = dayCourse(place)
+  const warmth = dayCourse(place.site)
   const rangeFactor = dayRangeFactors(place, days, cloud_frac)
   const build = (means: MonthNodes): MoistHours => {
     const air_C = outsideSpells(means.air_C, place.airTemp_C, spell)
@@ -106,13 +105,6 @@ function dewDepartures(days: DayStates, random: RandomSource): Float64Array {
   )
 }
 
-/** The course of warmth through every day of the year, 0…1. */
-function dayCourse({ site }: InventedPlace): Float64Array {
-  return Float64Array.from({ length: YEAR_HOURS }, (_, hour) =>
-    warmthOfDay(solarHour_h(site, hour), dayLength_h(site.latitude_deg, Math.floor(hour / 24))),
-  )
-}
-
 function correct(nodes: Float64Array, target: readonly number[], got: Float64Array): void {
   for (let month = 0; month < 12; month += 1) nodes[month]! += target[month]! - got[month]!
 }
@@ -121,13 +113,6 @@ function correct(nodes: Float64Array, target: readonly number[], got: Float64Arr
 function joined(air_C: Float64Array, dew_C: Float64Array): MoistHours {
   const airTemp_C = air_C.map((air, hour) => slowedNearDew(air, dew_C[hour]!))
   return { airTemp_C, dewPoint_C: dew_C.map((dew, hour) => Math.min(dew, airTemp_C[hour]!)) }
-}
-
-/** Air that would fall through its dew point follows it down at half the pace, with a smooth bend. */
-function slowedNearDew(air_C: number, dew_C: number): number {
-  const above = (air_C - dew_C) / DEW_SOFTNESS_K
-  if (above > 8) return air_C
-  return dew_C + DEW_SOFTNESS_K * (0.5 * above + 0.5 * Math.log(1 + Math.exp(Math.max(-40, above))))
 }
 
 /** A clear dry day swings more than a cloudy damp one: factor on the month's range, month mean about 1. */

@@ -8,7 +8,7 @@ import {
   YEAR_HOURS,
 } from '#model/basis/hours'
 import { persistentSeries, type RandomSource } from '#model/basis/numbers'
-import { dayLength_h, solarHour_h, warmthOfDay } from '#model/outdoors/climate'
+import { dayCourse, slowedNearDew } from '#model/outdoors/climate'
 import type { Site } from '#model/outdoors/weather'
 import { within, type MonthTargets } from './months.ts'
 import type { PlaceDays } from './day-states.ts'
@@ -24,8 +24,6 @@ const RANGE = { perCloud: 0.6, perKelvin: 0.015, least: 0.3, most: 1.7 }
 /** Where the day's mean lies in its course, and the hours' unrest, K. */
 const MEAN_OF_COURSE = 0.45
 const UNREST = { air_K: 0.35, airPersistence: 0.6, dewShare: 0.25, dewPersistence: 0.9 }
-/** Cooling is slowed within so many kelvin of the dew point. */
-const SOFT_K = 1.2
 const PASSES = 13
 const RANGE_GAIN = 0.9
 
@@ -38,12 +36,7 @@ export function placeMoistHours(
   cloud_frac: Float64Array,
   random: RandomSource,
 ): { airTemp_C: Float64Array; dewPoint_C: Float64Array } {
-  const warmth = Float64Array.from(
-    { length: YEAR_HOURS },
-    (_, h) =>
-      warmthOfDay(solarHour_h(site, h), dayLength_h(site.latitude_deg, Math.floor(h / 24)), NIGHT_DECAY) -
-      MEAN_OF_COURSE,
-  )
+  const warmth = dayCourse(site, NIGHT_DECAY).map((share) => share - MEAN_OF_COURSE)
   const dayCloud = dayMeans(cloud_frac)
   const airDay_K = hourlyFromDays(days.air_K)
   const dewDay_K = hourlyFromDays(days.dew_K)
@@ -74,7 +67,7 @@ export function placeMoistHours(
       const dew_C = dew[h]! + dewDay_K[h]! + UNREST.dewShare * dewSpread_K[h]! * dewUnrest[h]!
       const air_C =
         air[h]! + airDay_K[h]! + range[h]! * rangeFactor[h]! * warmth[h]! + UNREST.air_K * airUnrest[h]!
-      airTemp_C[h] = slowedAbove(air_C, dew_C)
+      airTemp_C[h] = slowedNearDew(air_C, dew_C)
       dewPoint_C[h] = Math.min(dew_C, airTemp_C[h]!)
     }
     if (pass === PASSES) return { airTemp_C, dewPoint_C }
@@ -86,11 +79,4 @@ export function placeMoistHours(
 
 function correct(nodes: Float64Array, wanted: readonly number[], got: ArrayLike<number>, gain: number): void {
   for (let k = 0; k < nodes.length; k++) nodes[k]! += gain * (wanted[k]! - got[k]!)
-}
-
-/** Air that falls towards the dew point gains heat as dew forms: dew + s/2 (x + ln(1 + e^x)) with x the distance over s. */
-function slowedAbove(air_C: number, dew_C: number): number {
-  const x = (air_C - dew_C) / SOFT_K
-  if (x > 8) return air_C
-  return dew_C + SOFT_K * (0.5 * x + 0.5 * Math.log1p(Math.exp(Math.max(-40, x))))
 }

@@ -1,14 +1,13 @@
 import { seasonal, YEAR_HOURS } from '#model/basis/hours'
 import { seededRandom } from '#model/basis/numbers'
 import { standardPressure_Pa } from '#model/outdoors/air'
-import { sampleStart_utcMs } from '#model/outdoors/climate'
+import { sampleStart_utcMs, windHours } from '#model/outdoors/climate'
 import { type Site, WEATHER_COLUMNS, type WeatherRecord } from '#model/outdoors/weather'
 import { placeCloud, placeSun } from './cloud-and-sun.ts'
 import { placeDays } from './day-states.ts'
 import { placeMoistHours } from './moist-hours.ts'
 import { monthTargets, type PlaceMonths } from './months.ts'
 import { daySpreads } from './spreads.ts'
-import { placeWind } from './wind.ts'
 
 /** How a year is drawn; what is left out is usual. */
 export interface PlaceYearChoices {
@@ -21,6 +20,9 @@ export interface PlaceYearChoices {
   /** Sentence on where the months come from, for every output. */
   readonly basis: string
 }
+
+/** Whole days have less than half of the wind's variance in station files; clear nights are calm. */
+const WIND = { dayVariance_frac: 0.45, night_frac: 0.7, clearNightLull_frac: 0.35 }
 
 /** One summer in ten is warmer than this many standard deviations of summer means. */
 const ONE_IN_TEN = 1.28
@@ -66,7 +68,7 @@ export function placeYear(site: Site, given: PlaceMonths, choices: PlaceYearChoi
     airTemp_C,
     dewPoint_C,
     pressure_Pa: new Float64Array(YEAR_HOURS).fill(standardPressure_Pa(site.altitude_m)),
-    wind_ms: placeWind(site, months, days.wind, cloud_frac, random),
+    wind_ms: windHours(site, months.wind_ms, WIND, days.wind, cloud_frac, random),
     ...placeSun(site, start_utcMs, months, cloud_frac),
     cloud_frac,
     // Cloud is written as read: worked out from sunshine it would count half the humid nights as clear.

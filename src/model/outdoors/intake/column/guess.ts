@@ -201,7 +201,7 @@ function askUnits(
   for (const { index, header, quantity, unit } of columns) {
     const named = headers[index]!.unit
     const profile = profiles[index] ?? null
-    if (profile === null || answers[quantity] !== undefined) continue
+    if (profile === null || isUnitOf(quantity, answers[quantity])) continue
     if (named !== null && isUnitOf(quantity, named)) continue
     const question = unitQuestion(quantity, header, unit, profile, latitude_deg)
     if (question === null || isFixedName(header)) continue
