@@ -9,6 +9,8 @@ import {
   type OpenOptions,
   type TimeChoices,
   type ClockCorrection,
+  type QuestionChoice,
+  withChoice,
 } from '#model/outdoors/intake'
 import type { Site } from '#model/outdoors/weather'
 import { forgetMapping, rememberedMapping, rememberMapping } from '#live/kept-mappings.ts'
@@ -85,9 +87,13 @@ export class WeatherDesk {
     return this.#again({ ...this.said, time: { ...this.said.time, ...time } })
   }
 
-  applyCorrection({ change }: ClockCorrection): Promise<void> {
-    const { site, time } = this.said
-    return this.#again({ ...this.said, site: { ...site, ...change.site }, time: { ...time, ...change.time } })
+  applyCorrection({ sentence, change }: ClockCorrection): Promise<void> {
+    return this.answer({ words: sentence, change })
+  }
+
+  /** Answers a question about the file. */
+  answer(choice: QuestionChoice): Promise<void> {
+    return this.#again(withChoice(this.said, choice))
   }
 
   acceptLongGaps(acceptLongGaps: boolean): Promise<void> {

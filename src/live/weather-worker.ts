@@ -24,7 +24,7 @@ async function open({ file, options }: OpeningRequest): Promise<OpenedFile> {
   const reading = new WeatherReading(options)
   let head = ''
   let said = 0
-  for await (const { text, share } of textPieces(file)) {
+  for await (const { text, share } of textPieces(file, file.name)) {
     if (head.length < HEAD_CHARACTERS) head += text.slice(0, HEAD_CHARACTERS - head.length)
     reading.push(text)
     if (performance.now() - said > PROGRESS_EVERY_MS) {

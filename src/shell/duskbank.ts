@@ -1,7 +1,7 @@
-import { ProblemError, problemSentence } from '#model/basis/words'
+import { likest, ProblemError, problemSentence } from '#model/basis/words'
 import { COMMANDS } from './commands/all.ts'
 import type { Command } from './commands/command.ts'
-import { helpText } from './commands/help.ts'
+import { commandHelp, helpText } from './commands/help.ts'
 import { readOptions } from './options.ts'
 import { emit, note, renderResult } from './output.ts'
 
@@ -16,12 +16,17 @@ function main(words: readonly string[]): number {
     return 0
   }
   if (!Object.hasOwn(COMMANDS, name)) {
+    const near = likest(name, Object.keys(COMMANDS))
     process.stderr.write(
-      `There is no subcommand ${name}. Use one of ${Object.keys(COMMANDS).join(', ')}, help.\n`,
+      `There is no subcommand ${name}. ${near === null ? '' : `Did you mean ${near}? `}Use one of ${Object.keys(COMMANDS).join(', ')}, help.\n`,
     )
     return BAD_INPUT
   }
   const command = COMMANDS[name]!
+  if (rest.includes('--help') || rest.includes('-h')) {
+    process.stdout.write(commandHelp(name, command))
+    return 0
+  }
   const options = readOptions(withWord(rest, command), command.options)
   const result = command.run(options)
   emit(renderResult(result, options.format), options.out)
@@ -32,10 +37,16 @@ function main(words: readonly string[]): number {
 /** A plain first word as the option it stands for. */
 function withWord(words: readonly string[], { word }: Command): readonly string[] {
   const [first, ...rest] = words
-  return word === undefined || first === undefined || first.startsWith('-')
+  return word === undefined || first === undefined || /^-./.test(first)
     ? words
     : [`--${word}`, first, ...rest]
 }
+
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // the reader of a pipe has seen enough: `… | head`
+  if (error.code === 'EPIPE') process.exit(0)
+  throw error
+})
 
 try {
   process.exitCode = main(process.argv.slice(2))

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { stop, ProblemError, problemSentence } from '#model/basis/words'
+import { likest, stop, ProblemError, problemSentence } from '#model/basis/words'
 import {
   crossFieldProblems,
   type Scenario,
@@ -53,6 +53,7 @@ export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   altitude: { type: 'string', help: 'm above the sea, where the weather file does not say' },
   'utc-offset': { type: 'string', help: 'local standard time minus UTC, h' },
   'clock-offset': { type: 'string', help: 'the weather file’s clock minus UTC, h' },
+  'clock-shift': { type: 'string', help: 'added to every stamp of the weather file, h' },
   stamp: { type: 'string', help: 'what a stamp means: ending, beginning, centred or instant' },
   scenario: { type: 'string', help: 'scenario file (.json); default: the defaults of every field' },
   set: {
@@ -89,12 +90,12 @@ function parsed(words: readonly string[], specs: Readonly<Record<string, OptionS
       .values
   } catch (error) {
     const reason = (error as Error).message.split('. ')[0]!
+    const known = Object.keys(specs)
+    const near = likest(/'--([\w-]+)/.exec(reason)?.[1] ?? '', known)
     throw stop(
       'bad-option',
       `${reason}.`,
-      `Known options: ${Object.keys(specs)
-        .map((name) => `--${name}`)
-        .join(', ')}.`,
+      `${near === null || reason.includes('argument') ? '' : `Did you mean --${near}? `}Known options: ${known.map((name) => `--${name}`).join(', ')}.`,
     )
   }
 }
@@ -105,7 +106,7 @@ function withNegatives(words: readonly string[], specs: Readonly<Record<string, 
   for (const word of words) {
     const before = joined.at(-1)
     const takesValue = before?.startsWith('--') === true && specs[before.slice(2)]?.type === 'string'
-    if (takesValue && /^-[\d.]/.test(word)) joined[joined.length - 1] = `${before}=${word}`
+    if (takesValue && /^-([\d.]|$)/.test(word)) joined[joined.length - 1] = `${before}=${word}`
     else joined.push(word)
   }
   return joined
@@ -137,7 +138,7 @@ function scenarioOf(values: Options['values']): Scenario {
 /** A text file's content. @throws ProblemError when it can't be read */
 export function textOf(file: string): string {
   try {
-    return readFileSync(file, 'utf8')
+    return readFileSync(file, 'utf8').replace(/^\ufeff/, '')
   } catch (error) {
     throw stop(
       'cannot-read',

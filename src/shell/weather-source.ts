@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
-import { problemSentence, ProblemError, stop } from '#model/basis/words'
+import { likest, problemSentence, ProblemError, stop } from '#model/basis/words'
 import {
-  encodingOf,
+  textOfFile,
   readMappingFile,
   openWeather,
   type OpenedWeather,
@@ -20,28 +20,54 @@ import { sampleNames, sampleWeather } from './samples.ts'
 /** Refused before reading: no hourly or one-minute year is as large, bytes. */
 const LARGEST_FILE_B = 150_000_000
 
-/** What the weather reader made of a file, with its report; problems are not yet judged. */
-export function openedFile(file: string, options: Options): OpenedWeather {
+/** Standard input, by the name that stands for it. */
+const STANDARD_INPUT = '-'
+
+/** The bytes of a weather file, or of standard input. @throws ProblemError where there are none to read */
+function bytesFrom(file: string): Uint8Array {
+  if (file === STANDARD_INPUT) return read(0, 'standard input')
   if (!existsSync(file)) {
+    const near = likest(file, sampleNames())
     throw stop(
       'no-weather',
       'There is no such file or sample climate.',
-      `Sample climates: ${sampleNames().join(', ')}.`,
+      `${near === null ? '' : `Did you mean ${near}? `}Sample climates: ${sampleNames().join(', ')}.`,
       { file },
     )
   }
-  if (!statSync(file).isFile()) {
-    throw stop('weather-no-file', 'This is not a file.', 'Name the weather file inside it.', { file })
+  const { size } = statSync(file)
+  if (statSync(file).isDirectory()) {
+    throw stop('weather-no-file', 'This is a folder, not a file.', 'Name the weather file inside it.', {
+      file,
+    })
   }
-  if (statSync(file).size > LARGEST_FILE_B) {
+  if (size > LARGEST_FILE_B) {
     throw stop(
       'weather-too-large',
-      `The file has ${Math.round(statSync(file).size / 1e6)} MB.`,
+      `The file has ${Math.round(size / 1e6)} MB.`,
       'Cut it to the one year that is wanted.',
       { file },
     )
   }
-  return openWeather(textFrom(readFileSync(file)), {
+  return read(file, file)
+}
+
+function read(source: string | 0, file: string): Uint8Array {
+  try {
+    return readFileSync(source)
+  } catch (error) {
+    throw stop(
+      'cannot-read',
+      `The weather could not be read (${(error as Error).message}).`,
+      'Check the name, and that you may read it.',
+      { file },
+    )
+  }
+}
+
+/** What the weather reader made of a file, with its report; problems are not yet judged. */
+export function openedFile(file: string, options: Options): OpenedWeather {
+  return openWeather(textOfFile(bytesFrom(file), decoded, file), {
     file,
     acceptLongGaps: options.values['accept-long-gaps'] === true,
     site: siteOf(options),
@@ -51,11 +77,8 @@ export function openedFile(file: string, options: Options): OpenedWeather {
   })
 }
 
-function textFrom(bytes: Uint8Array): string {
-  const decoded = (some: Uint8Array, encoding: string, strict: boolean): string =>
-    new TextDecoder(encoding, { fatal: strict }).decode(some)
-  return decoded(bytes, encodingOf(bytes, decoded), false)
-}
+const decoded = (some: Uint8Array, encoding: string, strict: boolean): string =>
+  new TextDecoder(encoding, { fatal: strict }).decode(some)
 
 function mappingOf(options: Options): Pick<OpenOptions, 'mapping'> {
   const file = options.values['mapping']
@@ -74,12 +97,14 @@ function siteOf(options: Options): Partial<Site> {
 
 function timeOf(options: Options): TimeChoices {
   const clockOffset_h = numberOption(options, 'clock-offset', -12, 14)
+  const shift_h = numberOption(options, 'clock-shift', -24, 24)
   const stamp = options.values['stamp']
   if (stamp !== undefined && !STAMPS.some((known) => known === stamp)) {
     throw stop('bad-stamp', `--stamp ${String(stamp)} is not known.`, `Use ${STAMPS.join(', ')}.`)
   }
   return {
     ...(clockOffset_h === undefined ? {} : { clockOffset_h }),
+    ...(shift_h === undefined ? {} : { shift_h }),
     ...(stamp === undefined ? {} : { stamp: stamp as Stamp }),
   }
 }
@@ -117,13 +142,15 @@ export function weatherOf(options: Options): WeatherRecord {
   if (sampleNames().includes(named)) return sampleWeather(named)
   const opened = openedFile(named, options)
   saveMapping(opened, options)
-  const questions = openQuestions(opened, options, named)
+  const questions = openQuestions(opened, named)
   for (const problem of opened.problems) {
-    if (problem.severity === 'warning' && problem.code !== 'weather-question')
-      note(`warning: ${problemSentence(problem)}`)
+    if (problem.severity === 'warning') note(`warning: ${problemSentence(problem)}`)
   }
   if (opened.record === null) {
-    throw new ProblemError(opened.problems.filter((problem) => problem.severity === 'error'))
+    throw new ProblemError([
+      ...opened.problems.filter((problem) => problem.severity === 'error'),
+      ...questions,
+    ])
   }
   if (questions.length > 0) throw new ProblemError(questions)
   for (const line of assumptionsOf(opened)) note(`assumed: ${line}`)

@@ -6,6 +6,10 @@ declare module 'psychrolib' {
     /** Pa from °C. */
     GetSatVapPres(temp_C: number): number
     GetVapPresFromTDewPoint(dew_C: number): number
+    /** °C from °C, 0…1 and Pa: the thermodynamic wet bulb. */
+    GetTWetBulbFromRelHum(temp_C: number, humidity_frac: number, pressure_Pa: number): number
+    /** Humidity ratio from vapour pressure and pressure, Pa. */
+    GetHumRatioFromVapPres(vapour_Pa: number, pressure_Pa: number): number
     /** °C from °C and 0…1. */
     GetTDewPointFromRelHum(temp_C: number, humidity_frac: number): number
   }

@@ -1,7 +1,7 @@
 /** The worked layouts of ../shared/weather-examples, read and held against the year they were written from. */
 import { existsSync, readFileSync } from 'node:fs'
 import { gunzipSync } from 'node:zlib'
-import { asksAboutClock, openWeather } from '#model/outdoors/intake'
+import { openWeather } from '#model/outdoors/intake'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { ROOT } from '../house-rules/source-files.ts'
 
@@ -88,7 +88,7 @@ export function faultsOf(
 
 export interface Tried {
   readonly example: Example
-  /** `right`, `asked` (no record, or the assumption said as a warning), `refused`, `wrong` in silence. */
+  /** `right`, `asked` (an open question), `refused`, `wrong` in silence. */
   readonly verdict: 'right' | 'asked' | 'refused' | 'wrong'
   readonly words: string
 }
@@ -102,9 +102,9 @@ export function tryExample(example: Example, read: (bytes: Uint8Array) => string
   const said = opened.problems.map(({ code, message }) => `${code}: ${message}`).join(' | ')
   if (opened.record === null) return { example, verdict: 'refused', words: said }
   const faults = faultsOf(opened.record, truthOf(example.truth), site)
+  const { questions } = opened
+  if (questions.length > 0)
+    return { example, verdict: 'asked', words: questions.map(({ sentence }) => sentence).join(' | ') }
   if (faults.length === 0) return { example, verdict: 'right', words: said }
-  const asked =
-    opened.problems.some(({ code }) => code === 'weather-question') || asksAboutClock(opened.clock)
-  if (asked) return { example, verdict: 'asked', words: said }
   return { example, verdict: 'wrong', words: `${faults.join('; ')} || ${said}` }
 }

@@ -1,6 +1,6 @@
 /** A record written at random and read back: right, asked about, refused, or wrong in silence. */
 import { seededRandom } from '#model/basis/numbers'
-import { asksAboutClock, openWeather } from '#model/outdoors/intake'
+import { openWeather } from '#model/outdoors/intake'
 import { findPlace, placeWeather } from '#model/outdoors/place'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { PLACES, TOWNS } from '../rooms/outdoors/place/held-data.ts'
@@ -60,8 +60,7 @@ export function tryCase(seed: number): Case {
   const wrong = wrongIn(opened.record, truth)
   if (wrong.length === 0) return result('right', said)
   const { verdict, late_min } = opened.clock
-  const clockAsked = asksAboutClock(opened.clock)
-  const columnsSaid = ['weather-question', 'weather-columns-guessed'].some((code) => said.includes(code))
-  if (clockAsked || columnsSaid) return result('asked', said)
+  if (opened.questions.length > 0)
+    return result('asked', opened.questions.map(({ about }) => about).join(', '))
   return result('wrong', `${wrong.join('; ')} | ${said} | clock ${verdict} ${late_min.toFixed(0)} min`)
 }

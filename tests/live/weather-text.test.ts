@@ -11,7 +11,7 @@ const utf16 = (text: string) => new Uint8Array([0xff, 0xfe, ...new Uint8Array(Bu
 async function readBack(bytes: Uint8Array): Promise<{ text: string; share: number }> {
   let text = ''
   let share = 0
-  for await (const piece of textPieces(new Blob([bytes as BlobPart]))) {
+  for await (const piece of textPieces(new Blob([bytes as BlobPart]), 'made.csv')) {
     text += piece.text
     expect(piece.share).toBeGreaterThanOrEqual(share)
     share = piece.share

@@ -38,6 +38,24 @@ function fieldLines(): string[] {
   ])
 }
 
+/** What one subcommand does and takes. */
+export function commandHelp(name: string, command: Command): string {
+  return [
+    `${name}: ${command.summary}`,
+    '',
+    `Usage: npm run -s duskbank -- ${name}${command.word === undefined ? '' : ` ${command.word.toUpperCase()}`} [options]`,
+    '',
+    ...(Object.keys(command.options).length === 0
+      ? []
+      : [`Options of ${name}`, ...optionLines(command.options), '']),
+    'Options of every subcommand',
+    ...optionLines(COMMON_OPTIONS),
+    '',
+    'Every field of --set and of scenario files: npm run -s duskbank -- help',
+    '',
+  ].join('\n')
+}
+
 /** The whole help text: subcommands, options, fields, units. */
 export function helpText(commands: Readonly<Record<string, Command>>): string {
   return [

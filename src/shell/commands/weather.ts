@@ -18,8 +18,7 @@ export const weather: Command = {
     if (typeof file !== 'string') throw stop('no-weather', 'No weather file is named.', 'Write weather FILE.')
     const opened = openedFile(file, options)
     for (const { severity, message, remedy } of opened.problems) note(`${severity}: ${message} ${remedy}`)
-    for (const { message, remedy } of openQuestions(opened, options, file))
-      note(`question: ${message} ${remedy}`)
+    for (const { message, remedy } of openQuestions(opened, file)) note(`question: ${message} ${remedy}`)
     for (const { sentence } of opened.quality.findings) note(`quality: ${sentence}`)
     if (opened.record !== null) {
       const { sun } = answered(studies.sky({ scenario: options.scenario, weather: opened.record }))

@@ -1,5 +1,6 @@
 export { GLOSSARY, glossaryText, unitText } from './glossary.ts'
 export { saysInvented } from './invented.ts'
+export { likePlaces, likest } from './likeness.ts'
 export {
   type Place,
   type Problem,

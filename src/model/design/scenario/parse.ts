@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { fewAndShort, ProblemError, stop, type Problem } from '#model/basis/words'
+import { fewAndShort, likest, ProblemError, stop, type Problem } from '#model/basis/words'
 import { crossFieldProblems, unusualValues } from './checks.ts'
 import type { Scenario } from './fields.ts'
 import { retiredField } from './retired-fields.ts'
@@ -151,10 +151,14 @@ function unknown(name: string, file: string | undefined, known: readonly string[
   }
 }
 
-/** The known name that shares the longest run of letters with a mistyped one. */
+/** The known name most like a mistyped one: with or without its group, or one that holds its first word. */
 function nearest(name: string, known: readonly string[]): string | null {
-  const wanted = name.toLowerCase()
-  const word = wanted.split('.').at(-1)!.split('_')[0]!
+  const like = likest(name, known)
+  if (like !== null) return like
+  const bare = known.map((one) => one.split('.').at(-1)!)
+  const field = likest(name.split('.').at(-1)!, bare)
+  if (field !== null) return known[bare.indexOf(field)]!
+  const word = name.toLowerCase().split('.').at(-1)!.split('_')[0]!
   if (word.length < 3) return null
   return known.find((candidate) => candidate.toLowerCase().includes(word)) ?? null
 }

@@ -1,18 +1,21 @@
 import { sunHours } from '#model/outdoors/sun'
 import { buildRecord } from './build-record.ts'
+import { fromOthers } from './derive/from-others.ts'
 import { hourlySeries } from './hourly-series.ts'
 import type { TableMapping } from './mapping.ts'
-import type { OpenedWeather, OpenOptions, TimeChoices } from './options.ts'
+import type { OpenedWeather, OpenOptions } from './options.ts'
+import type { TimeChoices } from './said.ts'
 import type { ProblemList } from './problems.ts'
 import { fillGaps } from './quality/gaps.ts'
 import { judge } from './quality/judge.ts'
 import { EMPTY_REPORT } from './quality/report.ts'
 import type { HourNames } from './quality/series.ts'
 import type { Site } from '#model/outdoors/weather'
+import { AS_READ, asRead } from './question.ts'
 import { resolveSite } from './resolve-site.ts'
 import type { RawTable } from './table/raw.ts'
 import { checkClock } from './clock/clock-check.ts'
-import { CLOCK_UNKNOWN } from './clock/clock-report.ts'
+import { asksAboutClock, CLOCK_UNKNOWN, type ClockReport } from './clock/clock-report.ts'
 import { checkHemisphere } from './clock/hemisphere-check.ts'
 import { rowTimes, type RowTimes } from './clock/row-times.ts'
 
@@ -35,11 +38,17 @@ export function assemble(
   sayOddLines(raw, mapping, problems)
   const laid = layInTime(raw, mapping, notes, options, problems)
   if (laid === null) {
-    return { record: null, mapping, clock: CLOCK_UNKNOWN, quality: EMPTY_REPORT, problems: problems.list }
+    return {
+      ...{ record: null, mapping, clock: CLOCK_UNKNOWN, quality: EMPTY_REPORT },
+      ...{ problems: problems.list, questions: problems.questions },
+    }
   }
   const { site, times, names, radiationMiddle_h, sun } = laid
   const { plan } = times
-  const read = hourlySeries(raw, mapping, plan, times.step_h, problems)
+  const { series: read, notes: worked } = fromOthers(
+    hourlySeries(raw, mapping, plan, times.step_h, problems),
+    site.altitude_m,
+  )
   const judged = judge(read, sun, names, problems)
   const filled = fillGaps(judged.series, names, options.acceptLongGaps ?? false, problems)
   const global = judged.series.globalHorizontal ?? null
@@ -50,12 +59,15 @@ export function assemble(
     radiationMiddle_h,
     ...clockAsRead(times, mapping, options.time ?? {}),
   })
-  if (global !== null) checkHemisphere(global, plan.start_utcMs, site, problems)
+  askAboutClock(clock, options, problems)
+  if (global !== null && options.answers?.['latitude'] !== AS_READ)
+    checkHemisphere(global, plan.start_utcMs, site, problems)
   sayLength(times, problems)
   const record = buildRecord(
     {
       ...filled,
       mapping,
+      worked,
       plan,
       radiationMiddle_h,
       site,
@@ -70,7 +82,10 @@ export function assemble(
     findings: judged.findings,
     gaps: filled.gaps,
   }
-  return { record: problems.stopped ? null : record, mapping, clock, quality, problems: problems.list }
+  return {
+    ...{ record: problems.stopped ? null : record, mapping, clock, quality },
+    ...{ problems: problems.list, questions: problems.questions },
+  }
 }
 
 /** Where and when the rows are, and the sun over them; null (and a problem) when either is unknown. */
@@ -107,6 +122,20 @@ function basisOf(notes: FileNotes, { years }: RowTimes, site: Site, file: string
       ? ''
       : ` ${years.length > 1 ? 'Years' : 'Year'} ${years[0]}${years.length > 1 ? `–${years.at(-1)}` : ''}.`
   return notes.basis === '' ? `${site.name}, from ${file}.${span}` : `${notes.basis}${span}`
+}
+
+/** Asks where the sun contradicts the clock and nobody has said how the stamps are meant. */
+function askAboutClock(clock: ClockReport, { time, answers }: OpenOptions, problems: ProblemList): void {
+  const said = [time?.clockOffset_h, time?.stamp, time?.shift_h, answers?.['clock']]
+  if (said.some((one) => one !== undefined) || !asksAboutClock(clock)) return
+  problems.ask({
+    about: 'clock',
+    sentence: clock.sentence,
+    choices: [
+      ...clock.corrections.map(({ sentence, change }) => ({ words: sentence, change })),
+      asRead('clock'),
+    ],
+  })
 }
 
 function sayOddLines(raw: RawTable, mapping: TableMapping, problems: ProblemList): void {

@@ -16,6 +16,8 @@ export interface RecordParts {
   readonly series: HourlySeries
   readonly gaps: readonly Gap[]
   readonly mapping: TableMapping
+  /** Why a quantity that no column holds has values. */
+  readonly worked: Partial<Readonly<Record<Quantity, string>>>
   readonly plan: HourPlan
   readonly radiationMiddle_h: number
   readonly site: Site
@@ -90,7 +92,11 @@ function dewPoint(parts: RecordParts, origins: Origins, problems: ProblemList): 
     return read.map((dew, i) => Math.min(dew, airTemp[i]!))
   }
   if (relativeHumidity === undefined) {
-    sayMissing('dewPoint', 'relative humidity would also do', problems)
+    sayMissing(
+      'dewPoint',
+      'relative humidity, vapour pressure or its deficit, specific humidity, mixing ratio or wet bulb would also do',
+      problems,
+    )
     return null
   }
   origins.dewPoint_C = {
@@ -125,7 +131,9 @@ function cloud(parts: RecordParts, global: Float64Array, origins: Origins): Floa
   return new Float64Array(parts.plan.hours)
 }
 
-function readOrigin({ mapping, gaps }: RecordParts, quantity: Quantity): ColumnOrigin {
+function readOrigin({ mapping, gaps, worked }: RecordParts, quantity: Quantity): ColumnOrigin {
+  const note = worked[quantity]
+  if (note !== undefined) return { ...derived(note), filledHours: filledHours(gaps, quantity) }
   const column = mapping.columns.find((candidate) => candidate.quantity === quantity)
   const name = column === undefined ? 'the file' : column.header
   const unit = column?.unit ? `, ${column.unit}` : ''

@@ -1,7 +1,7 @@
 import type { OpenedWeather, OpenOptions } from './options.ts'
 import { WeatherReading } from './reading.ts'
 
-export type { OpenedWeather, OpenOptions, TimeChoices } from './options.ts'
+export type { OpenedWeather, OpenOptions } from './options.ts'
 export { WeatherReading } from './reading.ts'
 
 /**

@@ -127,6 +127,7 @@ export class WeatherReading {
       clock: CLOCK_UNKNOWN,
       quality: EMPTY_REPORT,
       problems: this.#problems.list,
+      questions: this.#problems.questions,
     }
   }
 }

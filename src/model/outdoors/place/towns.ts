@@ -1,3 +1,4 @@
+import { likePlaces } from '#model/basis/words'
 import { damaged, running, startsWith } from './pack.ts'
 
 /** A town of at least 15 000 people. Source: GeoNames, CC BY 4.0, shortened. */
@@ -120,26 +121,11 @@ function rankOf(name: string, asked: string): number {
   return name.includes(` ${asked}`) ? 2 : NO_MATCH
 }
 
-/** Names most like one that was not found, by letters that differ (Levenshtein 1966), at most a third of them. */
+/** Names most like one that was not found, by letters that differ, at most a third of them; of equals the larger town first. */
 export function townsLike(index: TownIndex, asked: string, most = 5): Town[] {
-  const plain = plainName(asked.split(',')[0] ?? '')
-  const limit = Math.max(1, Math.floor(plain.length / 3))
-  return index.towns
-    .map((town, i) => ({ town, off: distance(index.plain[i]!, plain, limit) }))
-    .filter(({ off }) => off <= limit)
+  return likePlaces(plainName(asked.split(',')[0] ?? ''), index.plain)
+    .map(({ at, off }) => ({ town: index.towns[at]!, off }))
     .toSorted((a, b) => a.off - b.off || b.town.people_count - a.town.people_count)
     .slice(0, most)
     .map(({ town }) => town)
-}
-
-function distance(a: string, b: string, limit: number): number {
-  if (Math.abs(a.length - b.length) > limit) return Infinity
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j)
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i]
-    for (let j = 1; j <= b.length; j++)
-      next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)))
-    row = next
-  }
-  return row[b.length]!
 }

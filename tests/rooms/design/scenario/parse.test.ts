@@ -134,7 +134,7 @@ describe('what is refused, with its field', () => {
     ['panel.tilt', 'panel.tilt_deg'],
     ['room.windowfront_m2', 'room.windowFront_m2'],
     ['coating.Emittance', 'coating.windowEmittance_frac'],
-    ['store.volume', 'store.autoVolume'],
+    ['store.volume', 'store.volume_m3'],
   ])('the unknown field %s: did you mean %s?', (path, suggestion) => {
     const [problem] = refusal(() => withField(defaultScenario(), path, '1'))
     expect(problem!.place.field).toBe(path)

@@ -88,7 +88,7 @@ describeWithData('the clock is held against the sun', () => {
 
   test('a latitude with the wrong sign shows in the seasons; the right one does not', () => {
     const flipped = (more: Planted, file: string): boolean =>
-      opened(file, more).problems.some(({ code }) => code === 'weather-latitude-flipped')
+      opened(file, more).questions.some(({ about }) => about === 'latitude')
     for (const [file, latitude_deg] of [
       [US, 36.1],
       [EU, 45],

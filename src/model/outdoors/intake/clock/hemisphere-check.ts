@@ -1,5 +1,6 @@
 import { correlation } from '../column/profile.ts'
 import type { ProblemList } from '../problems.ts'
+import { asRead } from '../question.ts'
 import type { Site } from '#model/outdoors/weather'
 import { sunHours } from '#model/outdoors/sun'
 
@@ -9,7 +10,7 @@ const SEASONS_D = 300
 const BETTER = 0.3
 const FITS = 0.4
 
-/** Warns when the daily radiation follows the seasons of the other hemisphere: a latitude with the wrong sign. */
+/** Asks when the daily radiation follows the seasons of the other hemisphere: a latitude with the wrong sign. */
 export function checkHemisphere(
   global: Float64Array,
   start_utcMs: number,
@@ -25,12 +26,17 @@ export function checkHemisphere(
   }
   const other = fit(-site.latitude_deg)
   if (other < FITS || other < fit(site.latitude_deg) + BETTER) return
-  problems.warn(
-    'weather-latitude-flipped',
-    `The radiation follows the seasons of the other side of the equator: the latitude ${site.latitude_deg}° looks like it has the wrong sign.`,
-    `Take the latitude as ${-site.latitude_deg}° if the place lies there.`,
-    { field: 'site.latitude_deg' },
-  )
+  problems.ask({
+    about: 'latitude',
+    sentence: `The radiation follows the seasons of the other side of the equator: the latitude ${site.latitude_deg}° looks like it has the wrong sign.`,
+    choices: [
+      {
+        words: `Take the latitude as ${-site.latitude_deg}°.`,
+        change: { site: { latitude_deg: -site.latitude_deg } },
+      },
+      asRead('latitude'),
+    ],
+  })
 }
 
 function dailySums(values: Float64Array): Float64Array {

@@ -1,5 +1,5 @@
 import type { TableMapping } from '../mapping.ts'
-import type { TimeChoices } from '../options.ts'
+import type { TimeChoices } from '../said.ts'
 import type { ProblemList } from '../problems.ts'
 import type { RawTable } from '../table/raw.ts'
 import { HOUR_MS } from '#model/basis/hours'

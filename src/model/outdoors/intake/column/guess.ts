@@ -12,6 +12,7 @@ import { findTimeColumns } from './time-columns.ts'
 import type { ColumnMapping, TableMapping, TimeMapping } from '../mapping.ts'
 import type { OpenOptions } from '../options.ts'
 import { ProblemList } from '../problems.ts'
+import { AS_READ, asRead } from '../question.ts'
 import type { Site } from '#model/outdoors/weather'
 import type { RawTable } from '../table/raw.ts'
 import { legendOf, namedMissing } from '../table/legend.ts'
@@ -70,7 +71,7 @@ export function guessMapping(
     }),
   )
   if (options.mapping === undefined) {
-    sayGuesses(columns, problems)
+    askColumns(columns, options.answers, problems)
     askUnits(columns, headers, profiles, site.latitude_deg, options.answers ?? {}, problems)
   }
   return { ...bare, columns, time: forecast ? { ...time, stamp: 'ending' } : time }
@@ -122,6 +123,9 @@ function guessTime(raw: RawTable, bare: TableMapping, chosenClock_h: number | un
   return { time, step_h, middles_utcMs: ms.map((moment) => moment + toMiddle_ms) }
 }
 
+/** Counted only where both are there: U10 alone is a wind speed. */
+const COMPONENTS: readonly Quantity[] = ['windEast', 'windNorth']
+
 type Physics = (known: ReadonlyMap<Quantity, Guessed>, taken: ReadonlySet<number>) => readonly Guessed[]
 
 function guessColumns(
@@ -133,9 +137,10 @@ function guessColumns(
 ): readonly Guessed[] {
   const taken = new Set(timeColumns.map(({ index }) => index))
   const known = new Map<Quantity, Guessed>()
+  const components = COMPONENTS.every((one) => headers.some(({ quantities }) => quantities.includes(one)))
   headers.forEach(({ quantities, unit: named, vetoed }, index) => {
     if (vetoed) taken.add(index)
-    const quantity = quantities.find((one) => !tellsTime(one))
+    const quantity = quantities.find((one) => !tellsTime(one) && (components || !COMPONENTS.includes(one)))
     const profile = profiles[index]
     if (quantity === undefined || taken.has(index) || !profile) return
     if (quantity === 'ignore') {
@@ -189,7 +194,7 @@ function mapColumn(
   return { index, header: name, quantity: 'ignore', unit: '', confidence: 0.5, basis: 'none', alternatives }
 }
 
-/** Says, column by column, where no unit is named and more than one fits. */
+/** Asks, column by column, where no unit is named and more than one fits. */
 function askUnits(
   columns: readonly ColumnMapping[],
   headers: readonly HeaderReading[],
@@ -205,25 +210,35 @@ function askUnits(
     if (named !== null && isUnitOf(quantity, named)) continue
     const question = unitQuestion(quantity, header, unit, profile, latitude_deg)
     if (question === null || isFixedName(header)) continue
-    problems.warn(
-      'weather-question',
-      questionSentence(question),
-      `Say which it is: ${question.fitting.map((fit) => `${quantity}=${fit.unit}`).join(' or ')}.`,
-      { field: quantity },
-    )
+    problems.ask({
+      about: quantity,
+      sentence: questionSentence(question),
+      choices: question.fitting.map((fit) => ({
+        words: `It is ${fit.unit}.`,
+        change: { answers: { [quantity]: fit.unit } },
+      })),
+    })
   }
 }
 
-function sayGuesses(columns: readonly ColumnMapping[], problems: ProblemList): void {
-  const doubtful = columns.filter(({ basis, quantity }) => basis === 'physics' && quantity !== 'ignore')
-  if (doubtful.length === 0) return
-  const list = doubtful.map(
+/** Recognised by values with less certainty than this, a column is asked about. */
+const SURE = 0.9
+
+/** Asks about columns that only their values tell, where those leave a doubt. */
+function askColumns(
+  columns: readonly ColumnMapping[],
+  answers: OpenOptions['answers'],
+  problems: ProblemList,
+): void {
+  const guessed = columns.filter(({ basis, quantity }) => basis === 'physics' && quantity !== 'ignore')
+  if (answers?.['columns'] === AS_READ || !guessed.some(({ confidence }) => confidence < SURE)) return
+  const list = guessed.map(
     ({ header, quantity, unit, confidence }) =>
       `${header} is ${QUANTITIES[quantity].label.toLowerCase()} (${tellsTime(quantity) ? '' : `${unit}, `}${Math.round(confidence * 100)} %)`,
   )
-  problems.warn(
-    'weather-columns-guessed',
-    `${doubtful.length} columns were recognised by their values: ${list.join(', ')}.`,
-    'Look at the mapping and correct what is wrong.',
-  )
+  problems.ask({
+    about: 'columns',
+    sentence: `${guessed.length} columns were recognised by their values: ${list.join(', ')}. A column that is wrong is set right in the mapping.`,
+    choices: [asRead('columns')],
+  })
 }

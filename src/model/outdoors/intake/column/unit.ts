@@ -1,6 +1,6 @@
 import type { Quantity, Unit } from './quantity.ts'
 
-/** inside = value × factor + offset, in °C, %, Pa, m/s, deg, W/m² or a fraction. */
+/** inside = value × factor + offset, in °C, %, Pa, kg/kg, m/s, deg, W/m² or a fraction. */
 export interface Conversion {
   readonly factor: number
   readonly offset: number
@@ -30,6 +30,7 @@ const SCALES: Partial<Record<Unit, Conversion>> = {
   'km/h': times(1 / 3.6),
   mph: times(0.44704),
   kn: times(1852 / 3600),
+  'g/kg': times(0.001),
   'Ly/day': times(41_840 / 86_400),
   'cal/cm2min': times(41_840 / 60),
 }
@@ -64,6 +65,7 @@ const SPELLINGS: Readonly<Record<string, Unit>> = {
   'mj/m2': 'MJ/m2', 'mj/m^2': 'MJ/m2', 'mj/m²': 'MJ/m2', 'mj/hr': 'MJ/m2', 'mj/m2/h': 'MJ/m2', 'mjm-2': 'MJ/m2', 'kjm-2': 'kJ/m2',
   'j/m2': 'J/m2', 'j/m^2': 'J/m2', 'j/m²': 'J/m2', 'jm-2': 'J/m2', 'jm**-2': 'J/m2', 'wm**-2': 'W/m2', 'w/㎡': 'W/m2', 'mj/㎡': 'MJ/m2', 'watts/m^2': 'W/m2', 'watts/m2': 'W/m2',
   'ly/day': 'Ly/day', ly: 'Ly', langley: 'Ly', langleys: 'Ly', 'cal/cm2': 'Ly',
+  'kg/kg': 'kg/kg', 'kgkg-1': 'kg/kg', 'kgkg**-1': 'kg/kg', 'g/kg': 'g/kg', 'gkg-1': 'g/kg',
   deg: 'deg', '°': 'deg', degree: 'deg', degrees: 'deg', tenths: 'tenths', tenth: 'tenths', '1/10': 'tenths', '10분위': 'tenths', '10分比': 'tenths', '10分量': 'tenths',
   octants: 'oktas', oktas: 'oktas', okta: 'oktas', octas: 'oktas', '1/8': 'oktas', eighths: 'oktas', s: 's', sec: 's',
 } // prettier-ignore

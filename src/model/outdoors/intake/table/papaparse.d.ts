@@ -5,6 +5,9 @@ declare module 'papaparse/papaparse.js' {
     readonly newline?: string
     readonly skipEmptyLines?: boolean
   }
-  const Papa: { parse(text: string, config: ParseConfig): { data: string[][] } }
+  const Papa: {
+    parse(text: string, config: ParseConfig): { data: string[][] }
+    unparse(rows: readonly (readonly (string | number)[])[], config: { readonly newline: string }): string
+  }
   export default Papa
 }
