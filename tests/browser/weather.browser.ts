@@ -132,6 +132,32 @@ describe('the weather page', () => {
     await context.close()
   })
 
+  test('a unit that nobody names is asked about: every answer with its consequence, and none goes on without', async () => {
+    const { page, context } = await stage.open('weather/', { viewport: SIZES.laptop })
+    await pick(page, picked('ohne.csv', resavedSample().replace(' [km/h]', '')))
+    await place(page, sample.site.latitude_deg, sample.site.longitude_deg, sample.site.altitude_m)
+    const card = page.locator('[data-question=windSpeed]')
+    await card.waitFor()
+    expect(await page.getByRole('button', { name: 'Use this weather' }).count()).toBe(0)
+    await page.waitForFunction(
+      () =>
+        [...document.querySelectorAll('[data-consequence]')].every((one) =>
+          / m²|No panels|Out of reach/.test(one.textContent),
+        ),
+      null,
+      { timeout: 60_000 },
+    )
+    expect(await card.locator('canvas').count()).toBeGreaterThan(1)
+    expect(await axeViolations(page)).toEqual([])
+    const doubted = page.locator('[data-ledger] tr.doubt', { hasText: 'Windgeschwindigkeit' })
+    expect(await doubted.innerText()).toContain('several fit')
+    await card.getByRole('button', { name: 'It is km/h.' }).click()
+    await unread(page)
+    await card.waitFor({ state: 'detached' })
+    expect(await page.getByRole('button', { name: 'Use this weather' }).count()).toBe(1)
+    await context.close()
+  })
+
   test('a corrected column is read anew at once, is remembered for the layout, and is taken back', async () => {
     const { page, context } = await stage.open('weather/')
     await pick(page, picked('neu.csv', resavedSample()))

@@ -1,6 +1,6 @@
 /** A record written at random and read back: right, asked about, refused, or wrong in silence. */
 import { seededRandom } from '#model/basis/numbers'
-import { openWeather } from '#model/outdoors/intake'
+import { openWeather, textOfFile } from '#model/outdoors/intake'
 import { findPlace, placeWeather } from '#model/outdoors/place'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { PLACES, TOWNS } from '../rooms/outdoors/place/held-data.ts'
@@ -18,8 +18,21 @@ export interface Case {
 /** Largest differences of four fifths of the hours that rounding and filled gaps explain. */
 const WITHIN = { airTemp_C: 0.4, wind_ms: 0.3, globalHorizontal_Wm2: 12, dewPoint_C: 0.9 } as const
 
+const decode = (some: Uint8Array, encoding: string, strict: boolean): string =>
+  new TextDecoder(encoding, { fatal: strict }).decode(some)
+
+/** So many towns are drawn; their years are made once. */
+const TRUTHS = 500
+const made = new Map<number, WeatherRecord>()
+
 /** The year of a town drawn at random, between 60° north and south. */
-function truthFor(random: () => number): WeatherRecord {
+function truthOf(number: number): WeatherRecord {
+  const record = made.get(number) ?? drawnTruth(seededRandom(number))
+  made.set(number, record)
+  return record
+}
+
+function drawnTruth(random: () => number): WeatherRecord {
   for (;;) {
     const town = TOWNS[Math.floor(random() * TOWNS.length)]!
     if (Math.abs(town.latitude_deg) > 60) continue
@@ -50,9 +63,9 @@ function wrongIn(record: WeatherRecord, truth: WeatherRecord): string[] {
 
 export function tryCase(seed: number): Case {
   const random = seededRandom(seed)
-  const truth = truthFor(random)
-  const { text, how } = written(truth, random)
-  const opened = openWeather(text, { file: 'made.csv', site: truth.site })
+  const truth = truthOf(seed % TRUTHS)
+  const { bytes, how } = written(truth, random)
+  const opened = openWeather(textOfFile(bytes, decode, 'made'), { file: 'made.csv', site: truth.site })
   const said = opened.problems.map(({ code }) => code).join(', ')
   const result = (verdict: Verdict, words: string): Case => ({ seed, verdict, how, words })
   if (opened.record === null)

@@ -1,9 +1,10 @@
 /** Tables written from a known year in many ways: what the reading must get right, or ask about. */
 import type { RandomSource } from '#model/basis/numbers'
 import type { WeatherRecord } from '#model/outdoors/weather'
+import { STAMP_LAYOUTS } from './written-stamps.ts'
 
 export interface Written {
-  readonly text: string
+  readonly bytes: Uint8Array
   /** How it was written, for a report. */
   readonly how: string
 }
@@ -137,10 +138,24 @@ export function written(record: WeatherRecord, random: RandomSource): Written {
     .map((column) => ({ column, key: random() }))
     .toSorted((a, b) => a.key - b.key)
     .map(({ column }) => column)
-  const shift_h = (clock === 'local' ? 0 : -record.site.utcOffset_h) + (stamp === 'ending' ? 1 : 0)
-  const timeName = clock === 'UTC named' ? 'time (UTC)' : pick(random, ['time', 'Date', 'timestamp'])
+  const layout = pick(random, STAMP_LAYOUTS)
+  const encoding = pick(random, ['UTF-8', 'UTF-8', 'UTF-16', 'Windows-1252'] as const)
+  const ending = layout.hours === '1–24' || stamp === 'ending'
+  // seconds since 1970 are UTC by definition
+  const local = clock === 'local' && layout.name !== 'epoch'
+  const shift_h = (local ? 0 : -record.site.utcOffset_h) + (ending ? 1 : 0)
+  const named = clock === 'UTC named' && layout.mute !== true
   const headed = (column: Column): string =>
     unitPlace === 'bracket' && column.unit !== null ? `${column.name} (${column.unit.spelt})` : column.name
+  const spelt = order.map(({ unit }) => unit?.spelt ?? '')
+  const rows = Array.from({ length: record.hours }, (_, h) => {
+    const when = new Date(Date.UTC(2023, 0, 1) + (h + shift_h) * 3.6e6)
+    return [...layout.columns.map(({ cell }) => cell(when)), ...order.map(({ at }) => at(h))]
+  })
+  const headings = [
+    ...layout.columns.map(({ name }, at) => (named && at === 0 ? `${name} (UTC)` : name)),
+    ...order.map(headed),
+  ]
   const lines: string[] = []
   if (preamble)
     lines.push(
@@ -148,16 +163,22 @@ export function written(record: WeatherRecord, random: RandomSource): Written {
       `# Latitude: ${record.site.latitude_deg}`,
       `# Longitude: ${record.site.longitude_deg}`,
     )
-  if (header) {
-    lines.push([timeName, ...order.map(headed)].join(separator))
-    if (unitPlace === 'row') lines.push(['', ...order.map(({ unit }) => unit?.spelt ?? '')].join(separator))
-  }
-  for (let h = 0; h < record.hours; h++) {
-    const when = new Date(Date.UTC(2023, 0, 1) + (h + shift_h) * 3.6e6).toISOString()
+  if (layout.form === 'logger') {
+    lines.length = 0
     lines.push(
-      [`${when.slice(0, 10)} ${when.slice(11, 16)}`, ...order.map(({ at }) => at(h))].join(separator),
+      ['"TABLE"', '"logger 3"', '"made up"'].join(separator),
+      headings.map((name) => `"${name}"`).join(separator),
     )
+    lines.push(
+      ['"TS"', ...spelt.map((unit) => `"${unit}"`)].join(separator),
+      ['""', ...spelt.map(() => '"Avg"')].join(separator),
+    )
+  } else if (header) {
+    lines.push(headings.join(separator))
+    if (unitPlace === 'row') lines.push([...layout.columns.map(() => ''), ...spelt].join(separator))
   }
+  for (const row of rows) lines.push(row.join(separator))
+  const text = layout.form === 'json' ? jsonOf(headings, rows, comma) : `${lines.join('\n')}\n`
   const how = [
     names.temp,
     units.temp.spelt,
@@ -166,12 +187,30 @@ export function written(record: WeatherRecord, random: RandomSource): Written {
     `units ${unitPlace}`,
     `separator ${JSON.stringify(separator)}`,
     comma ? 'decimal comma' : '',
+    layout.name,
+    encoding,
     clock,
-    stamp,
+    ending ? 'ending' : 'beginning',
     header ? '' : 'no header',
     missing === '' ? '' : `missing ${missing}`,
   ]
     .filter((part) => part !== '')
     .join(', ')
-  return { text: `${lines.join('\n')}\n`, how }
+  return { bytes: encoded(text, encoding), how }
+}
+
+/** Columns of numbers, and of text where they are none. */
+function jsonOf(names: readonly string[], rows: readonly (readonly string[])[], comma: boolean): string {
+  const plain = (cell: string): string | number | null => {
+    const text = comma ? cell.replace(',', '.') : cell
+    return text === '' || text === 'NaN' ? null : Number.isFinite(Number(text)) ? Number(text) : text
+  }
+  const hourly = Object.fromEntries(names.map((name, at) => [name, rows.map((row) => plain(row[at]!))]))
+  return JSON.stringify({ hourly })
+}
+
+function encoded(text: string, encoding: 'UTF-8' | 'UTF-16' | 'Windows-1252'): Uint8Array {
+  if (encoding === 'UTF-8') return new TextEncoder().encode(text)
+  if (encoding === 'Windows-1252') return Uint8Array.from(Buffer.from(text, 'latin1'))
+  return Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(text, 'utf16le')])
 }

@@ -1,4 +1,4 @@
-import { conversion } from './column/unit.ts'
+import { columnConversion } from './column/column-conversion.ts'
 import { tellsTime, type Quantity } from './column/quantity.ts'
 import type { TableMapping } from './mapping.ts'
 import type { ProblemList } from './problems.ts'
@@ -15,15 +15,14 @@ export function hourlySeries(
   problems: ProblemList,
 ): HourlySeries {
   const series: HourlySeries = {}
-  for (const { index, quantity, unit, scale = 1, instant = false } of mapping.columns) {
+  for (const mapped of mapping.columns) {
+    const { index, quantity, instant = false } = mapped
     const column = raw.columns[index]
     if (quantity === 'ignore' || tellsTime(quantity) || column === undefined || series[quantity]) continue
     sayWords(column, quantity, problems)
-    const { factor, offset } = conversion(quantity, unit, step_h || 1)
     const printed = withoutFill(column.values, mapping.missing)
     const values = instant && step_h === 1 ? meanOfEnds(printed) : printed
-    const convert = (value: number): number => value * scale * factor + offset
-    series[quantity] = hourlyMeans(values, plan, fewestRows(step_h), convert)
+    series[quantity] = hourlyMeans(values, plan, fewestRows(step_h), columnConversion(mapped, step_h || 1))
   }
   return series
 }

@@ -19,12 +19,19 @@ export interface LedgerLine {
   readonly certainty: number
 }
 
+/** As sure as a coin: what is asked about. */
+const ASKED = 0.5
+
 /** Every use of a column and every assumption on clock, place and missing values: what a reader must agree with. */
-export function ledgerOf({ mapping, record, clock, quality }: OpenedWeather): LedgerLine[] {
+export function ledgerOf({ mapping, record, clock, quality, questions }: OpenedWeather): LedgerLine[] {
   if (mapping === null) return []
   const used = mapping.columns.filter(({ quantity }) => quantity !== 'ignore')
   return [
-    ...used.map(columnLine),
+    ...used.map((column) =>
+      questions.some(({ about }) => about === column.quantity)
+        ? { ...columnLine(column), why: 'by its name; no unit is named and several fit', certainty: ASKED }
+        : columnLine(column),
+    ),
     ...clockLines(mapping, record?.site.utcOffset_h),
     {
       what: 'clock against the sun',
@@ -68,6 +75,7 @@ function columnLine({
   basis,
   confidence,
   scale,
+  offset,
   instant,
 }: ColumnMapping): LedgerLine {
   const { label } = QUANTITIES[quantity]
@@ -76,7 +84,7 @@ function columnLine({
     what: header,
     taken: tellsTime(quantity)
       ? label
-      : `${label}, ${factor}${unit}${instant === true ? ', read at the stamp' : ''}`,
+      : `${label}, ${factor}${unit}${offset === undefined ? '' : ` + ${offset}`}${instant === true ? ', read at the stamp' : ''}`,
     why: WHY[basis],
     certainty: confidence,
   }

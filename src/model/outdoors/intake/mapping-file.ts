@@ -34,6 +34,7 @@ const SCHEMA = v.object({
         v.object({
           ...{ index: position, header: v.string(), ...guess },
           scale: v.optional(v.pipe(v.number(), v.gtValue(0))),
+          offset: v.optional(v.pipe(v.number(), v.finite())),
           instant: v.optional(v.boolean()),
           basis: v.picklist(['layout', 'header', 'physics', 'user', 'none']),
           alternatives: v.array(

@@ -28,6 +28,8 @@ export interface ColumnMapping extends ColumnGuess {
   readonly alternatives: readonly ColumnGuess[]
   /** Printed numbers are multiples of so much of the unit: 0.1 where tenths are printed. Left out: 1. */
   readonly scale?: number
+  /** Added to the printed number after its scale, in its unit: a sensor's known offset. Left out: 0. */
+  readonly offset?: number
   /** Read at the stamp itself, not a mean over the row's period: the hour takes the mean of both its ends. */
   readonly instant?: boolean
 }

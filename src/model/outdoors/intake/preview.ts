@@ -1,4 +1,4 @@
-import { conversion } from './column/unit.ts'
+import { columnConversion } from './column/column-conversion.ts'
 import { tellsTime } from './column/quantity.ts'
 import type { ColumnMapping, TableMapping } from './mapping.ts'
 import { cellNumber } from './table/cell.ts'
@@ -28,10 +28,10 @@ export function previewRows(head: string, mapping: TableMapping, rows = 8, step_
   return mapping.columns.map((column) => {
     const printed = cells.map((row) => row[column.index] ?? '')
     if (column.quantity === 'ignore' || tellsTime(column.quantity)) return { column, printed, inside: null }
-    const { factor, offset } = conversion(column.quantity, column.unit, step_h)
+    const convert = columnConversion(column, step_h)
     const inside = printed.map((cell) => {
       const value = cellNumber(cell, decimal)
-      return mapping.missing.includes(value) ? NaN : value * factor + offset
+      return mapping.missing.includes(value) ? NaN : convert(value)
     })
     return { column, printed, inside }
   })

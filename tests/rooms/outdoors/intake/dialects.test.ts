@@ -100,6 +100,23 @@ describe('one invented year written in many dialects is read back the same', () 
         `${d.toISOString().slice(0, 10)} ${d.getUTCHours() % 12 || 12}:00 ${d.getUTCHours() < 12 ? 'AM' : 'PM'}`,
       ],
     },
+    'twelve-hour clock without minutes': {
+      stamp: (d) => [
+        `${d.toISOString().slice(0, 10)} ${d.getUTCHours() % 12 || 12} ${d.getUTCHours() < 12 ? 'a.m.' : 'p. m.'}`,
+      ],
+    },
+    'twelve-hour clock in Korean': {
+      stamp: (d) => [
+        `${d.toISOString().slice(0, 10)} ${d.getUTCHours() < 12 ? '오전' : '오후'} ${d.getUTCHours() % 12 || 12}:00`,
+      ],
+    },
+    'twelve-hour clock in Chinese, its own column': {
+      header: 'date,time,temp,dewpoint,pressure,wind speed,ghi',
+      stamp: (d) => [
+        d.toISOString().slice(0, 10),
+        `${d.getUTCHours() < 12 ? '上午' : '下午'}${d.getUTCHours() % 12 || 12}:00:00`,
+      ],
+    },
     'month by name': {
       stamp: (d) => [
         `${d.getUTCDate()}-${'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')[d.getUTCMonth()]}-${d.getUTCFullYear()} ${timeOf(d)}`,

@@ -101,3 +101,14 @@ test('the preview shows the first rows as printed and as read, and follows a cor
   expect(shown[4]!.printed[1]).toBe(String(sample.wind_ms[1]))
   expect(shown[4]!.inside![1]).toBeCloseTo(sample.wind_ms[1]! / 3.6, 9)
 })
+
+test('a column’s scale and offset hold in its own unit, in the record and in the preview alike', () => {
+  const text = unclear()
+  const changed = corrected(guess(), 'd', { unit: 'km/h', scale: 0.1, offset: 2 })
+  const { mapping, problems } = readMapping(writeMapping(changed), 'm.json')
+  expect(problems).toEqual([])
+  const want = (h: number): number => (sample.wind_ms[h]! * 0.1 + 2) / 3.6
+  const { record } = openWeather(text, { file: 'a.csv', site: sampleSite, mapping: mapping! })
+  expect(record!.wind_ms[7]).toBeCloseTo(want(7), 9)
+  expect(previewRows(text, mapping!, 3)[4]!.inside![1]).toBeCloseTo(want(1), 9)
+})

@@ -4,15 +4,15 @@ import { findMissingValues } from './missing-values.ts'
 import { isPlausible, plausibleUnit } from './plausible.ts'
 import { guessByPhysics, type Guessed } from './physics-guess.ts'
 import { profileOf, type Profile } from './profile.ts'
-import { isUnitOf, QUANTITIES, tellsTime, type Quantity } from './quantity.ts'
-import { fittingUnits, isFixedName, questionSentence, unitQuestion } from './unit-questions.ts'
+import { isUnitOf, tellsTime, type Quantity } from './quantity.ts'
+import { askColumns, askUnits } from './ask.ts'
+import { fittingUnits } from './unit-questions.ts'
 import { sampleTable } from './sample.ts'
 import type { TimeColumn } from './time-column.ts'
 import { findTimeColumns } from './time-columns.ts'
 import type { ColumnMapping, TableMapping, TimeMapping } from '../mapping.ts'
 import type { OpenOptions } from '../options.ts'
 import { ProblemList } from '../problems.ts'
-import { AS_READ, asRead } from '../question.ts'
 import type { Site } from '#model/outdoors/weather'
 import type { RawTable } from '../table/raw.ts'
 import { legendOf, namedMissing } from '../table/legend.ts'
@@ -192,53 +192,4 @@ function mapColumn(
     return { index, header: name, quantity, unit, confidence, basis, alternatives }
   }
   return { index, header: name, quantity: 'ignore', unit: '', confidence: 0.5, basis: 'none', alternatives }
-}
-
-/** Asks, column by column, where no unit is named and more than one fits. */
-function askUnits(
-  columns: readonly ColumnMapping[],
-  headers: readonly HeaderReading[],
-  profiles: readonly (Profile | null)[],
-  latitude_deg: number | undefined,
-  answers: Readonly<Record<string, string>>,
-  problems: ProblemList,
-): void {
-  for (const { index, header, quantity, unit } of columns) {
-    const named = headers[index]!.unit
-    const profile = profiles[index] ?? null
-    if (profile === null || isUnitOf(quantity, answers[quantity])) continue
-    if (named !== null && isUnitOf(quantity, named)) continue
-    const question = unitQuestion(quantity, header, unit, profile, latitude_deg)
-    if (question === null || isFixedName(header)) continue
-    problems.ask({
-      about: quantity,
-      sentence: questionSentence(question),
-      choices: question.fitting.map((fit) => ({
-        words: `It is ${fit.unit}.`,
-        change: { answers: { [quantity]: fit.unit } },
-      })),
-    })
-  }
-}
-
-/** Recognised by values with less certainty than this, a column is asked about. */
-const SURE = 0.9
-
-/** Asks about columns that only their values tell, where those leave a doubt. */
-function askColumns(
-  columns: readonly ColumnMapping[],
-  answers: OpenOptions['answers'],
-  problems: ProblemList,
-): void {
-  const guessed = columns.filter(({ basis, quantity }) => basis === 'physics' && quantity !== 'ignore')
-  if (answers?.['columns'] === AS_READ || !guessed.some(({ confidence }) => confidence < SURE)) return
-  const list = guessed.map(
-    ({ header, quantity, unit, confidence }) =>
-      `${header} is ${QUANTITIES[quantity].label.toLowerCase()} (${tellsTime(quantity) ? '' : `${unit}, `}${Math.round(confidence * 100)} %)`,
-  )
-  problems.ask({
-    about: 'columns',
-    sentence: `${guessed.length} columns were recognised by their values: ${list.join(', ')}. A column that is wrong is set right in the mapping.`,
-    choices: [asRead('columns')],
-  })
 }

@@ -16,8 +16,8 @@ export interface UnitQuestion {
 const ASKED: readonly Quantity[] = ['airTemp', 'windSpeed', 'globalHorizontal']
 /** Units so rare that a table that uses one names it. */
 const NAMED_ONLY: readonly Unit[] = ['Ly', 'Ly/day', 'cal/cm2min', 'J/m2', 'Wh/m2']
-/** Mean wind over a record, m/s: between a sheltered yard and an open coast (common practice, no source). */
-const WIND_MS = [1.1, 9] as const
+/** Mean wind over a record, m/s: between a calm valley and an exposed ridge (common practice, no source). */
+const WIND_MS = [0.5, 12] as const
 /**
  * Yearly mean temperature by latitude, °C: 27 at the equator, 0.75 K less for each degree beyond 15, within 16 K for height
  * and season (common practice, no source).

@@ -77,6 +77,22 @@ const DAY_MS = 86_400_000
 /** Reads a stamp such as 2018-01-31T14:30Z, 31.01.2018 14:30, 01/31/2018, 14:30, 20180131:1430; null when it is none. */
 export function cellClock(cell: string): ClockCell | null {
   if (cell.length < 4 || cell.length > 40) return null
+  return plainClock(HALF_DAY.test(cell) ? latinHalfDay(cell) : cell)
+}
+
+/** Halves of the day as some languages write them, and an hour of them without minutes. */
+const HALF_DAY = /[aApP]\.?\s?[mM]|오[전후]|[上下]午|午[前後]/
+
+/** `오후 3:20`, `下午3:20`, `3 p. m.` as `3:20 pm`. */
+function latinHalfDay(cell: string): string {
+  return cell
+    .replace(/(오전|上午|午前)\s*(\d{1,2}(?::\d{2}){0,2})/, '$2 am')
+    .replace(/(오후|下午|午後)\s*(\d{1,2}(?::\d{2}){0,2})/, '$2 pm')
+    .replace(/([ap])\.?\s?m\.?$/i, '$1m')
+    .replace(/(^|[\sT,])(\d{1,2})\s*([ap]m)$/i, '$1$2:00 $3')
+}
+
+function plainClock(cell: string): ClockCell | null {
   let m: RegExpExecArray | null
   if ((m = PACKED.exec(cell))) {
     const ofDay = ((Number(m[4]) * 60 + Number(m[5])) * 60 + Number(m[6] ?? 0)) * 1000
