@@ -10,6 +10,6 @@ test(
   () => {
     const cases = Array.from({ length: CASES }, (_, i) => tryCase(5001 + i))
     expect(cases.filter(({ verdict }) => verdict === 'wrong')).toEqual([])
-    expect(cases.filter(({ verdict }) => verdict === 'right').length).toBeGreaterThan(CASES / 4)
+    expect(cases.filter(({ verdict }) => verdict === 'right').length).toBeGreaterThan(CASES / 8)
   },
 )

@@ -21,6 +21,9 @@ const WITHIN = { airTemp_C: 0.4, wind_ms: 0.3, globalHorizontal_Wm2: 12, dewPoin
 const decode = (some: Uint8Array, encoding: string, strict: boolean): string =>
   new TextDecoder(encoding, { fatal: strict }).decode(some)
 
+/** A person answers no more than so many for a table with a header. */
+const MOST_QUESTIONS = 2
+
 /** So many towns are drawn; their years are made once. */
 const TRUTHS = 500
 const made = new Map<number, WeatherRecord>()
@@ -73,6 +76,8 @@ export function tryCase(seed: number): Case {
   const wrong = wrongIn(opened.record, truth)
   if (wrong.length === 0) return result('right', said)
   const { verdict, late_min } = opened.clock
+  if (opened.questions.length > MOST_QUESTIONS && !how.includes('no header'))
+    return result('wrong', `${opened.questions.length} questions`)
   if (opened.questions.length > 0)
     return result('asked', opened.questions.map(({ about }) => about).join(', '))
   return result('wrong', `${wrong.join('; ')} | ${said} | clock ${verdict} ${late_min.toFixed(0)} min`)

@@ -10,6 +10,7 @@ const DRAWN: Partial<Record<OpenQuestion['about'], readonly [WeatherColumn, stri
   airTemp: ['airTemp_C', 'C'],
   dewPoint: ['dewPoint_C', 'C'],
   windSpeed: ['wind_ms', 'ms'],
+  units: ['wind_ms', 'ms'],
 }
 
 /** What is drawn to tell one answer from another, and the suffix of its unit. */

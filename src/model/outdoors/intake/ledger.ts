@@ -28,7 +28,7 @@ export function ledgerOf({ mapping, record, clock, quality, questions }: OpenedW
   const used = mapping.columns.filter(({ quantity }) => quantity !== 'ignore')
   return [
     ...used.map((column) =>
-      questions.some(({ about }) => about === column.quantity)
+      questions.some(({ choices }) => choices[0]?.change.answers?.[column.quantity] !== undefined)
         ? { ...columnLine(column), why: 'by its name; no unit is named and several fit', certainty: ASKED }
         : columnLine(column),
     ),

@@ -14,7 +14,8 @@ export interface QuestionChoice {
 
 /** What the reading can't settle: nobody should build on it before it is answered. */
 export interface OpenQuestion {
-  readonly about: Quantity | (typeof ASKED_BESIDE)[number]
+  /** `units`: of several quantities at once; which, its choices say. */
+  readonly about: Quantity | 'units' | (typeof ASKED_BESIDE)[number]
   readonly sentence: string
   /** The likeliest first. */
   readonly choices: readonly QuestionChoice[]

@@ -7,7 +7,7 @@ import type { Profile } from './profile.ts'
 import { isUnitOf, QUANTITIES, tellsTime } from './quantity.ts'
 import { isFixedName, questionSentence, type UnitQuestion, unitQuestion } from './unit-questions.ts'
 
-/** Asks, column by column, where no unit is named and more than one fits. */
+/** Asks once about every column where no unit is named and more than one fits. */
 export function askUnits(
   columns: readonly ColumnMapping[],
   headers: readonly HeaderReading[],
@@ -16,31 +16,55 @@ export function askUnits(
   answers: Readonly<Record<string, string>>,
   problems: ProblemList,
 ): void {
-  for (const { index, header, quantity, unit } of columns) {
+  const open = columns.flatMap(({ index, header, quantity, unit }) => {
     const named = headers[index]!.unit
     const profile = profiles[index] ?? null
-    if (profile === null || isUnitOf(quantity, answers[quantity])) continue
-    if (named !== null && isUnitOf(quantity, named)) continue
-    const question = unitQuestion(quantity, header, unit, profile, latitude_deg)
-    if (question === null || isFixedName(header)) continue
-    problems.ask({
-      about: quantity,
-      sentence: questionSentence(question),
-      choices: likeliestFirst(question.fitting, columns).map((fit) => ({
-        words: `It is ${fit.unit}.`,
-        change: { answers: { [quantity]: fit.unit } },
+    if (profile === null || isUnitOf(quantity, answers[quantity]) || isFixedName(header)) return []
+    if (named !== null && isUnitOf(quantity, named)) return []
+    return unitQuestion(quantity, header, unit, profile, latitude_deg) ?? []
+  })
+  if (open.length === 0) return
+  const imperial = columns.some(({ unit }) => unit === 'F' || unit === 'inHg')
+  problems.ask({
+    about: open.length === 1 ? open[0]!.quantity : 'units',
+    sentence: open.map(questionSentence).join(' '),
+    choices: together(open)
+      .toSorted((a, b) => strangeness(a, imperial) - strangeness(b, imperial))
+      .map((answer) => ({
+        words: `It is ${answer.map(unitWords).join(', ')}.`,
+        change: { answers: Object.fromEntries(answer.map(({ quantity, unit }) => [quantity, unit])) },
       })),
-    })
-  }
+  })
 }
 
-/** Miles an hour first where the table has degrees Fahrenheit or inches of mercury: common practice, no source. */
-function likeliestFirst(
-  fitting: UnitQuestion['fitting'],
-  columns: readonly ColumnMapping[],
-): UnitQuestion['fitting'] {
-  const imperial = columns.some(({ unit }) => unit === 'F' || unit === 'inHg')
-  return imperial ? fitting.toSorted((a, b) => Number(b.unit === 'mph') - Number(a.unit === 'mph')) : fitting
+interface UnitAnswer {
+  readonly quantity: UnitQuestion['quantity']
+  readonly unit: ColumnMapping['unit']
+  readonly of: string
+}
+
+const unitWords = ({ unit, of }: UnitAnswer): string => (of === '' ? unit : `${of} in ${unit}`)
+
+/** Every way of answering all open questions at once. */
+function together(open: readonly UnitQuestion[]): UnitAnswer[][] {
+  return open.reduce<UnitAnswer[][]>(
+    (ways, { quantity, fitting }) =>
+      ways.flatMap((way) =>
+        fitting.map(({ unit }) => [
+          ...way,
+          { quantity, unit, of: open.length === 1 ? '' : QUANTITIES[quantity].label.toLowerCase() },
+        ]),
+      ),
+    [[]],
+  )
+}
+
+/** Degrees Fahrenheit go with miles an hour, and both with inches of mercury: common practice, no source. */
+function strangeness(answer: readonly UnitAnswer[], imperial: boolean): number {
+  const fahrenheit = answer.find(({ quantity }) => quantity === 'airTemp')?.unit
+  const miles = answer.find(({ quantity }) => quantity === 'windSpeed')?.unit === 'mph'
+  const expected = fahrenheit === undefined ? imperial : fahrenheit === 'F'
+  return Number(miles !== expected) + Number(fahrenheit !== undefined && (fahrenheit === 'F') !== imperial)
 }
 
 /** Recognised by values with less certainty than this, a column is asked about. */
