@@ -120,6 +120,67 @@ describe('faults that once passed in silence', () => {
       expect(used[name], name).toBe('ignore')
   })
 
+  const site = { latitude_deg: 40, longitude_deg: 0, altitude_m: 100, utcOffset_h: 0 }
+
+  test('a potential temperature is no longwave, and neither is an outgoing one', () => {
+    const used = quantitiesOf(
+      'time,Temp (C),Wind (m/s),RH (%),GHI (W/m2),Potential temperature (K),theta_v,LW_OUT (W/m2),LW_IN (W/m2)',
+      (h) =>
+        `${warm(h)},${2 + (h % 3)},${50 + (h % 20)},${sun(h)},${300 + (h % 5)},${301 + (h % 4)},${430 + (h % 9)},${340 + (h % 7)}`,
+    )
+    expect(used['LW_IN (W/m2)']).toBe('skyLongwave W/m2')
+    for (const name of ['Potential temperature (K)', 'theta_v', 'LW_OUT (W/m2)'])
+      expect(used[name], name).toBe('ignore')
+  })
+
+  test('decimal commas between quotation marks are read whole', () => {
+    const comma = (value: number | string): string => `"${String(value).replace('.', ',')}"`
+    const text = table('time,Temp (C),Wind (m/s),RH (%),GHI (W/m2)', (h) =>
+      [warm(h), `${2 + (h % 3)}.5`, `${50 + (h % 20)}.5`, `${sun(h)}.5`].map(comma).join(','),
+    )
+    const { record } = openWeather(text, { file: 'made.csv', site })
+    expect(record!.airTemp_C[12]).toBeCloseTo(Number(warm(12)), 9)
+    expect(record!.wind_ms[12]).toBeCloseTo(2.5, 9)
+  })
+
+  test.each(['# Elevation (ft): 5200', '# elev [feet] 5200', '# Altitude: 5200 ft'])(
+    'a height in feet: %s',
+    (above) => {
+      const text = `${above}\n${table('time,Temp (C),Wind (m/s),RH (%),GHI (W/m2)', (h) => `${warm(h)},2,50,${sun(h)}`)}`
+      expect(openWeather(text, { file: 'made.csv' }).mapping!.site.altitude_m).toBeCloseTo(1585, 0)
+    },
+  )
+
+  test('a table of two rows leaves a reason', () => {
+    const text = table('time,Temp (C),Wind (m/s),RH (%),GHI (W/m2)', (h) => `${warm(h)},2,50,${sun(h)}`)
+    const { record, problems } = openWeather(text.split('\n').slice(0, 3).join('\n'), {
+      file: 'made.csv',
+      site,
+    })
+    if (record === null) expect(problems.filter(({ severity }) => severity === 'error')).not.toEqual([])
+    else expect(problems.map(({ code }) => code)).toContain('weather-not-a-year')
+  })
+
+  test.each([
+    ['# Latitude: S 33.9\n# Longitude: E 18.6', -33.9, 18.6],
+    ['# Latitude: 33.9 S\n# Longitude: 18.6 E', -33.9, 18.6],
+    ['# lat = 33.9S, lon = 70.6W', -33.9, -70.6],
+    ['Lat (N),Lon (E),Height\n52.1,5.18,2', 52.1, 5.18],
+    [
+      '# STN      LON(east)   LAT(north)     ALT(m)  NAME\n# 260      5.180       52.100         1.90  Place',
+      52.1,
+      5.18,
+    ],
+    ['Latitude [1°N]: 47.5\nLongitude [1°E]: 8.2', 47.5, 8.2],
+    ['Latitude (1N),47.5\nLongitude (1E),8.2', 47.5, 8.2],
+  ])('the place above a table: %s', (above, latitude_deg, longitude_deg) => {
+    const text = `${above}\n${table('time,Temp (C),Wind (m/s),RH (%),GHI (W/m2)', (h) => `${warm(h)},2,50,${sun(h)}`)}`
+    expect(openWeather(text, { file: 'made.csv' }).mapping!.site).toMatchObject({
+      latitude_deg,
+      longitude_deg,
+    })
+  })
+
   test('_F ends a filled column, not a temperature in Fahrenheit, where wind and pressure end so too', () => {
     const used = quantitiesOf(
       'time,TA_F,TA_F_QC,WS_F,PA_F,RH,SW_IN_F',
@@ -133,10 +194,7 @@ describe('faults that once passed in silence', () => {
     const asked = (header: string) =>
       openWeather(
         table(header, (h) => `${warm(h)},${6 + (h % 3)},${50 + (h % 20)},${sun(h)}`),
-        {
-          file: 'made.csv',
-          site: { latitude_deg: 40, longitude_deg: 0, altitude_m: 100, utcOffset_h: 0 },
-        },
+        { file: 'made.csv', site },
       ).questions.map(({ about }) => about)
     expect(asked('time,Temp (C),Wind,RH (%),GHI (W/m2)')).toEqual(['windSpeed'])
     expect(asked('time,Temp (C),Wind (km/h),RH (%),GHI (W/m2)')).toEqual([])

@@ -23,6 +23,9 @@ interface Run {
 const SEPARATORS: readonly Separator[] = [';', '\t', '|', ',', 'blanks']
 const DECIMALS = ['.', ','] as const
 
+/** A number whose decimal comma stands between quotation marks. */
+const QUOTED_COMMA = /"[-+]?\d+,\d+"/
+
 /** Blanks cut a stamp of date and time in two: any mark that gives a table too is likelier. */
 const BLANKS = 0.7
 
@@ -31,11 +34,12 @@ const BLANKS = 0.7
  * are mostly numbers and stamps, and the header above it. Null when there is none.
  */
 export function findTable(lines: readonly string[]): FoundTable | null {
+  const quoted = lines.some((line) => QUOTED_COMMA.test(line))
   let best: { score: number; run: Run; separator: Separator; decimal: '.' | ',' } | null = null
   for (const separator of SEPARATORS) {
     const rows = lines.map((line) => (isComment(line) ? [''] : splitLine(line, separator)))
     for (const decimal of DECIMALS) {
-      if (separator === ',' && decimal === ',') continue
+      if (separator === ',' && decimal === ',' && !quoted) continue
       const run = longestRun(rows, decimal)
       if (run === null) continue
       const score =

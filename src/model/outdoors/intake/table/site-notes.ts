@@ -3,31 +3,36 @@ import { splitLine } from './split.ts'
 
 const NUMBER = String.raw`([-+]?\d+(?:\.\d+)?)`
 const gap = (upTo: number): string => String.raw`[^\d\-+\n]{0,${upTo}}`
-const LATITUDE = new RegExp(String.raw`\blat(?:itude)?(?:_deg)?\b${gap(40)}${NUMBER}\s*°?\s*([NS])?\b`, 'i')
-const LONGITUDE = new RegExp(
-  String.raw`\blon(?:g|gitude)?(?:_deg)?\b${gap(40)}${NUMBER}\s*°?\s*([EWO])?\b`,
-  'i',
-)
+/** An angle by its name, the side of the Earth before or behind the number: "Latitude: S 33.9", "lat 33.9 S". */
+const angle = (name: string, sides: string): RegExp =>
+  new RegExp(
+    String.raw`\b${name}(?:_deg)?\b${gap(40)}?(?:\b([${sides}])\s*)?${NUMBER}\s*°?\s*([${sides}])?\b`,
+    'i',
+  )
+const LATITUDE = angle('lat(?:itude)?', 'NS')
+const LONGITUDE = angle('lon(?:g|gitude)?', 'EWO')
+/** A unit in brackets behind the name of an angle: "Latitude [1°N]", "LON(east)". */
+const UNIT_BRACKET = /\b((?:lat|lon)[a-z]*)\s*[([][^)\]\n]{1,16}[)\]]/gi
 const ALTITUDE = new RegExp(
-  String.raw`\b(?:elev(?:ation)?|alt(?:itude)?|h(?:ö|oe)he)(?:_m)?\b${gap(30)}${NUMBER}`,
+  String.raw`\b(?:elev(?:ation)?|alt(?:itude)?|h(?:ö|oe)he)(?:_m)?\b${gap(30)}()${NUMBER}`,
   'i',
 )
 const OFFSET = new RegExp(
-  String.raw`\b(?:utc ?offset(?:_h)?|time ?zone|utcOffset_h|tz)\b[^\d\-+\n]{0,20}${NUMBER}`,
+  String.raw`\b(?:utc ?offset(?:_h)?|time ?zone|utcOffset_h|tz)\b[^\d\-+\n]{0,20}()${NUMBER}`,
   'i',
 )
 const NAME = /\b(?:station|site|name|location|place|ort)\s*[:=]\s*([^\n;,]+)/i
 
 /** What the lines above a table say about the place. Numbers outside their range are passed over. */
 export function siteNotes(preamble: readonly string[]): Partial<Site> {
-  const lines = preamble.map((line) => line.replace(/^\s*(#+|!|%|\/\/)\s*/, ''))
+  const lines = preamble.map((line) => line.replace(/^\s*(#+|!|%|\/\/)\s*/, '').replace(UNIT_BRACKET, '$1'))
   const text = lines.join('\n')
   const zipped = namesOverValues(lines)
   const read = (pattern: RegExp, name: RegExp, within: number): number | undefined => {
     const found = pattern.exec(text)
     const value =
       zippedValue(zipped, name) ??
-      (found === null ? NaN : Number(found[1]) * (/[SW]/i.test(found[2] ?? '') ? -1 : 1))
+      (found === null ? NaN : Number(found[2]) * (/[SW]/i.test(found[1] ?? found[3] ?? '') ? -1 : 1))
     return Math.abs(value) <= within ? value : undefined
   }
   const offset = zippedValue(zipped, /^utc_offset_seconds$/)
@@ -61,9 +66,10 @@ function sexagesimal(text: string, name: RegExp, sides: RegExp, within: number):
 }
 
 const FEET = /\b(?:elev(?:ation)?|alt(?:itude)?)\b[^\d\n-]{0,30}(-?\d+(?:\.\d+)?)\s*(?:ft|feet|foot|['′])/i
+const IN_FEET = /\b(?:elev(?:ation)?|alt(?:itude)?)_?\s*[([]?\s*(?:ft|feet)\b[^\d\n-]{0,20}(-?\d+(?:\.\d+)?)/i
 
 function heightInFeet_m(text: string): number | undefined {
-  const found = FEET.exec(text)
+  const found = FEET.exec(text) ?? IN_FEET.exec(text)
   return found === null ? undefined : Number(found[1]) * 0.3048
 }
 
