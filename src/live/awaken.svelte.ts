@@ -4,6 +4,7 @@ import { readKept, writeKept } from '#live/kept-text.ts'
 import { isPlaceId } from '#live/place-id.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
+import { workedExample } from '#live/worked-example.ts'
 import type { Workbench } from '#live/workbench.svelte.ts'
 
 const AUTOSAVE = 'design'
@@ -30,7 +31,8 @@ export function awaken(bench: Workbench): () => void {
     $effect(() => {
       const { scenario, climate } = bench.design
       const { id, record, loading } = bench.climate
-      if (record && !loading && id === climate) untrack(() => bench.run.ask(scenario, record))
+      if (loading || id !== climate) return
+      untrack(() => (record ? bench.run.ask(scenario, record) : bench.run.leave()))
     })
     $effect(() => {
       if (!bench.climate.record || bench.run.updating) return bench.range.leave()
@@ -58,12 +60,21 @@ export function awaken(bench: Workbench): () => void {
 }
 
 /**
- * Opens what a link carries; what was open is one undo away. The carried part is then taken off the address:
- * from here on the autosave holds the design, and a reload must not bring back the link's.
+ * Opens what a link carries; where that would take the place of work, it is offered first. The carried part is then taken off
+ * the address: from here on the autosave holds the design, and a reload must not bring back the link's.
  */
 function openLink(bench: Workbench): void {
-  if (open(bench, () => readLinkHash(location.hash)))
-    history.replaceState(history.state, '', location.pathname)
+  const now = placedText(bench.design.placed)
+  const untouched = now === placedText(workedExample())
+  const read = open(
+    bench,
+    () => readLinkHash(location.hash),
+    (placed) => {
+      if (untouched || placedText(placed) === now) bench.place(placed)
+      else bench.offered = placed
+    },
+  )
+  if (read) history.replaceState(history.state, '', location.pathname)
 }
 
 /** Opens the design the browser keeps, if it keeps one; false when that cannot be read. */
@@ -73,11 +84,15 @@ export function takeKeptDesign(bench: Workbench): boolean {
 }
 
 /** Puts a design in place if there is one to read; what is wrong with it is shown, what is open stays. */
-function open(bench: Workbench, read: () => PlacedDesign | null): boolean {
+function open(
+  bench: Workbench,
+  read: () => PlacedDesign | null,
+  take: (placed: PlacedDesign) => void = (placed) => bench.place(placed),
+): boolean {
   try {
     const placed = read()
     if (!placed) return false
-    bench.place(placed)
+    take(placed)
     return true
   } catch (reason) {
     bench.openProblems = problemsOf(reason)

@@ -30,7 +30,9 @@ export class ClimateChoice {
       const record = await this.recordOf(id)
       if (this.id === id) this.record = record
     } catch (reason) {
-      if (this.id === id) this.problems = problemsOf(reason)
+      if (this.id !== id) return
+      this.problems = problemsOf(reason)
+      this.record = null
     } finally {
       if (this.id === id) this.loading = false
     }

@@ -21,7 +21,7 @@ export interface PlacedDesign {
  * `climate=hot-desert&room.roofU_Wm2K=0.2`. It never leaves the browser: servers do not see this part.
  */
 export function linkHash({ scenario, climate }: PlacedDesign): string {
-  const words = new URLSearchParams({ climate })
+  const words = new URLSearchParams({ climate, version: String(SCENARIO_VERSION) })
   for (const [group, fields] of Object.entries(differences(scenario))) {
     for (const [name, value] of Object.entries(fields)) words.set(`${group}.${name}`, String(value))
   }
@@ -37,9 +37,21 @@ export function readLinkHash(hash: string): PlacedDesign | null {
   const climate = words.get('climate')
   if (climate === null) return null
   words.delete('climate')
+  requireVersion(Number(words.get('version') ?? SCENARIO_VERSION))
+  words.delete('version')
   let scenario = defaultScenario()
   for (const [path, text] of words) scenario = withField(scenario, path, text)
   return { scenario: requireScenario(scenario).scenario, climate }
+}
+
+/** @throws ProblemError for a link of a version that this one cannot know */
+function requireVersion(version: number): void {
+  if (version <= SCENARIO_VERSION) return
+  throw stop(
+    'link-newer',
+    `The link was made by a newer version (${version}; this one reads up to ${SCENARIO_VERSION}).`,
+    'Reload the page to get the newer version, or ask for a link of this one.',
+  )
 }
 
 /** Text for the autosave and for named designs: every field, so that a later default changes nothing in it. */

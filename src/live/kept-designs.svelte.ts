@@ -10,9 +10,14 @@ export interface KeptDesign {
   readonly text: string
 }
 
+/** Day and time to the second, as 2026-01-31 14:30:00. */
+const MOMENT = new Intl.DateTimeFormat('sv-SE', { dateStyle: 'short', timeStyle: 'medium' })
+
 /** Designs kept under a name in this browser. */
 export class KeptDesigns {
   list = $state.raw<readonly KeptDesign[]>([])
+  /** The design dropped last. */
+  dropped = $state.raw<KeptDesign | null>(null)
   problems = $state.raw<readonly Problem[]>([])
   #store: UseStore | null = null
 
@@ -26,19 +31,42 @@ export class KeptDesigns {
     })
   }
 
-  /** Keeps a design; the same name replaces the earlier one. */
+  /** Keeps a design; another one of that name goes on under its name and time. */
   async keep(name: string, design: PlacedDesign): Promise<void> {
     await this.#trying(async () => {
-      await set(name, { name, savedAt_ms: Date.now(), text: placedText(design) }, this.#db())
+      await this.refresh()
+      const text = placedText(design)
+      const before = this.list.find((kept) => kept.name === name)
+      if (before !== undefined && before.text !== text) {
+        const time = MOMENT.format(before.savedAt_ms)
+        await this.#put({ ...before, name: `${name} (of ${time})` })
+      }
+      await this.#put({ name, savedAt_ms: Date.now(), text })
       await this.refresh()
     })
   }
 
-  async forget(name: string): Promise<void> {
+  /** Drops a design; until the next one is dropped it can be brought back. */
+  async forget(kept: KeptDesign): Promise<void> {
     await this.#trying(async () => {
-      await del(name, this.#db())
+      await del(kept.name, this.#db())
+      this.dropped = kept
       await this.refresh()
     })
+  }
+
+  async bringBack(): Promise<void> {
+    const { dropped } = this
+    if (dropped === null) return
+    await this.#trying(async () => {
+      await this.#put(dropped)
+      this.dropped = null
+      await this.refresh()
+    })
+  }
+
+  #put(kept: KeptDesign): Promise<void> {
+    return set(kept.name, kept, this.#db())
   }
 
   /** Null, with the reason in `problems`, when it cannot be read. */

@@ -40,6 +40,7 @@ export class LiveRun {
 
   readonly #sizing = new LatestWins('size', {
     take: (answer, question, newest) => {
+      if (this.#asked === null) return
       this.answer = answer
       this.problems = []
       this.#answeredIn = question.weather
@@ -101,6 +102,16 @@ export class LiveRun {
     if (scenario.target.autoArea && before && before.kind !== 'own' && weather === this.#answeredIn) {
       this.#about.ask({ input: { scenario, near: nearest(before, this.following) }, weather })
     } else this.#sizing.ask(this.#asked)
+  }
+
+  /** There is no weather to answer in: nothing is shown for another. */
+  leave(): void {
+    clearTimeout(this.#resting)
+    this.#resting = undefined
+    this.#asked = null
+    this.answer = null
+    this.#stopFollowing()
+    this.updating = false
   }
 
   /** The whole answer to the description the hand came to rest at, and meanwhile its year with about the area. */

@@ -42,6 +42,8 @@ export class WeatherDesk {
 
   #past = $state.raw<readonly Said[]>([])
   #opening: Opening | null = null
+  /** What the reading under way was asked with: a second change while a file is read adds to the first. */
+  #asked: Said | null = null
 
   get canGoBack(): boolean {
     return this.#past.length > 0
@@ -76,15 +78,17 @@ export class WeatherDesk {
     })
     const corrected = { ...mapping, columns }
     rememberMapping(corrected)
-    return this.#again({ ...this.said, mapping: corrected })
+    return this.#again({ ...this.#newest, mapping: corrected })
   }
 
   setSite(site: Partial<Site>): Promise<void> {
-    return this.#again({ ...this.said, site: { ...this.said.site, ...site } })
+    const said = this.#newest
+    return this.#again({ ...said, site: { ...said.site, ...site } })
   }
 
   setTime(time: TimeChoices): Promise<void> {
-    return this.#again({ ...this.said, time: { ...this.said.time, ...time } })
+    const said = this.#newest
+    return this.#again({ ...said, time: { ...said.time, ...time } })
   }
 
   applyCorrection({ sentence, change }: ClockCorrection): Promise<void> {
@@ -93,11 +97,11 @@ export class WeatherDesk {
 
   /** Answers a question about the file. */
   answer(choice: QuestionChoice): Promise<void> {
-    return this.#again(withChoice(this.said, choice))
+    return this.#again(withChoice(this.#newest, choice))
   }
 
   acceptLongGaps(acceptLongGaps: boolean): Promise<void> {
-    return this.#again({ ...this.said, acceptLongGaps })
+    return this.#again({ ...this.#newest, acceptLongGaps })
   }
 
   /** Takes the last correction back. */
@@ -129,7 +133,7 @@ export class WeatherDesk {
     this.refused = problems
     if (mapping === null) return
     rememberMapping(mapping)
-    await this.#again({ ...this.said, mapping })
+    await this.#again({ ...this.#newest, mapping })
   }
 
   /** Stops reading; what was open before stays. */
@@ -139,10 +143,16 @@ export class WeatherDesk {
     this.reading = null
   }
 
+  get #newest(): Said {
+    return this.#asked ?? this.said
+  }
+
   async #again(said: Said): Promise<void> {
     const { file } = this
     if (!file) return
+    this.#asked = said
     const result = await this.#read(file, said)
+    if (this.#asked === said) this.#asked = null
     if (!result) return
     this.#past = [...this.#past, this.said]
     this.#show(file, result, said)

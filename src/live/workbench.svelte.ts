@@ -30,17 +30,23 @@ export class Workbench {
   ready = $state(false)
   /** False when the browser refuses to keep the design for the next visit. */
   autosaved = $state(true)
+  /** A design that a link brought while another is being worked on: taken or left by the user. */
+  offered = $state.raw<PlacedDesign | null>(null)
   /** What was wrong with a link, a file or a kept design that was asked for. */
   openProblems = $state.raw<readonly Problem[]>([])
 
+  /** True while a number is being typed that is not taken yet. */
+  typing = $state(false)
+
   /** True while what is shown is not yet the answer to what is described. */
   get busy(): boolean {
-    return this.run.updating || this.climate.loading
+    return this.typing || this.run.updating || this.climate.loading
   }
 
   /** Opens a design in its climate (the present one where it names none); the one before is one undo away. */
   place({ scenario, climate }: PlacedDesign): void {
     this.openProblems = []
+    this.offered = null
     this.design.place({ scenario, climate: climate || this.design.climate })
   }
 

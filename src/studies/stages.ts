@@ -20,6 +20,8 @@ import {
 } from '#model/design/scenario'
 import {
   type DesignAnswer,
+  type Fit,
+  fitOf,
   builtOf,
   designFlow,
   designOf,
@@ -126,7 +128,7 @@ export class Stages {
     const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
     const limit = built.kind === 'notNeeded' ? null : limitOf(year, design.inputs, prepared.yardstick)
     const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []
-    return answerOf(prepared, { ...built, limit, loadCuts }, design, year)
+    return answerOf(prepared, { ...built, limit, loadCuts }, design, year, fitOf(prepared, design))
   }
 
   /** About the area alone, from an answer to a description near this one: what can follow a hand on a slider. */
@@ -215,7 +217,13 @@ function sunOf(weather: WeatherRecord): ReturnType<typeof sunHours> {
   return sunHours(weather.start_utcMs, weather.hours, weather.radiationMiddle_h, latitude_deg, longitude_deg)
 }
 
-function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year: YearResult): DesignAnswer {
+function answerOf(
+  prepared: Prepared,
+  sizing: SizingResult,
+  design: Design,
+  year: YearResult,
+  fit: Fit,
+): DesignAnswer {
   const { scenario, weather, sun, sky, panel, doNothing } = prepared
   return {
     scenario,
@@ -233,6 +241,7 @@ function answerOf(prepared: Prepared, sizing: SizingResult, design: Design, year
     months: monthSummaries(weather, year, doNothing, prepared.yardstick.limit_C),
     limit_C: prepared.yardstick.limit_C,
     hottestWeekStart_h: hottestWeekStart_h(weather),
+    fit,
     warnings: [
       ...crossFieldProblems(scenario),
       ...unusualValues(scenario),

@@ -74,7 +74,7 @@ describe('the coating bench', () => {
     await page.click('button:has-text("Use Pot B in the design")')
     await page.click('nav a:has-text("Design")')
     await page.click('details[data-part=panel] > summary')
-    const box = page.locator('[data-field="coating.solarReflectance_frac"] input[type=number]')
+    const box = page.locator('[data-field="coating.solarReflectance_frac"] input[inputmode=decimal]')
     expect(await box.inputValue()).toBe(String(Number(found)))
     await page.click('button:has-text("Undo")')
     expect(await box.inputValue()).not.toBe(String(Number(found)))

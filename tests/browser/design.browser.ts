@@ -58,7 +58,7 @@ describe('the design page', () => {
     await page.click('button:has-text("Undo")')
     await settled(page)
     expect(await page.locator(big).innerText()).toBe(before)
-    expect(await page.inputValue(`${roof} input[type=number]`)).toBe('0.35')
+    expect(await page.inputValue(`${roof} input[inputmode=decimal]`)).toBe('0.35')
     expect(complaints).toEqual([])
     await context.close()
   })
@@ -67,12 +67,57 @@ describe('the design page', () => {
     const { page, context } = await stage.open()
     await settled(page)
     await page.click('details[data-part=room] > summary')
-    const box = page.locator(`${roof} input[type=number]`)
+    const box = page.locator(`${roof} input[inputmode=decimal]`)
     await box.fill('99')
     expect(await page.locator(`${roof} [role=alert]`).innerText()).toContain('99 is out of range: 0.05 to 8')
     expect(await page.inputValue(`${roof} input[type=range]`)).toBe('0.35')
     await box.fill('0.5')
+    await box.blur()
     expect(await page.locator(`${roof} [role=alert]`).count()).toBe(0)
+    await context.close()
+  })
+
+  test('a decimal comma is read, and a number half typed is no answer yet', async () => {
+    const { page, context } = await stage.open()
+    await settled(page)
+    await page.click('details[data-part=room] > summary')
+    const box = page.locator(`${roof} input[inputmode=decimal]`)
+    await box.fill('')
+    await box.pressSequentially('0,5')
+    expect(await page.inputValue(`${roof} input[type=range]`)).toBe('0.35')
+    await box.press('Enter')
+    expect(await page.inputValue(`${roof} input[type=range]`)).toBe('0.5')
+    await context.close()
+  })
+
+  test('what does not fit is said beside the answer and stamped on the sheet', async () => {
+    const { page, context } = await stage.open('#climate=hot-desert&target.autoArea=false&target.area_m2=60')
+    await settled(page)
+    expect(await page.locator('[data-misfit]').first().innerText()).toMatch(
+      /60\sm² of panel do not fit the 20\sm²/,
+    )
+    expect(await page.locator('[data-misfit]').last().innerText()).toMatch(
+      /20\sm² that fit take away \d+ of \d+ hours/,
+    )
+    await page.goto(`${stage.url}sheet/`)
+    await page.waitForSelector('[data-out=not-buildable]')
+    await context.close()
+  })
+
+  test('a link over open work is offered, not forced', async () => {
+    const { page, context } = await stage.open()
+    await settled(page)
+    await page.getByRole('button', { name: 'Garden shed' }).click()
+    await settled(page)
+    await page.evaluate(() => (location.hash = 'climate=hot-desert&job.name=Other'))
+    await page.waitForSelector('[data-offered]')
+    expect(await page.locator('[data-offered]').innerText()).toContain('“Other”')
+    await page.getByRole('button', { name: 'Keep mine' }).click()
+    expect(await page.locator('[data-offered]').count()).toBe(0)
+    await page.evaluate(() => (location.hash = 'climate=hot-desert&job.name=Other'))
+    await page.getByRole('button', { name: /Open the link’s/ }).click()
+    await settled(page)
+    expect(await page.evaluate(() => localStorage.getItem('duskbank.design'))).toContain('Other')
     await context.close()
   })
 

@@ -43,7 +43,7 @@ async function openWithWorkers(prepare: (page: Page) => Promise<void> = async ()
   return watched
 }
 
-const ROOF = '[data-field="room.roofU_Wm2K"] input[type=number]'
+const ROOF = '[data-field="room.roofU_Wm2K"] input[inputmode=decimal]'
 const stopped = '[role=alert]:has-text("stopped unexpectedly")'
 
 /** Changes the roof and, before it can answer, does something to the worker asked for the area or the whole answer. */

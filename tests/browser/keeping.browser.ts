@@ -72,7 +72,9 @@ describe('what the browser kept', () => {
     await settled(page)
     const length = (JSON.parse(sample) as { room: { length_m: number } }).room.length_m
     await page.click(room)
-    expect(await page.inputValue('[data-field="room.length_m"] input[type=number]')).toBe(String(length))
+    expect(await page.inputValue('[data-field="room.length_m"] input[inputmode=decimal]')).toBe(
+      String(length),
+    )
     // As the autosave was written before it carried every field.
     await reopenWith(page, 'duskbank.design', '{"climate":"hot-desert","scenario":{"room":{"length_m":7}}}')
     await settled(page)

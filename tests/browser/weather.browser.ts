@@ -312,7 +312,7 @@ describe('the weather page', () => {
     await page.waitForSelector('text=The design stands in this climate')
     const hottest = page.locator('tr:has-text("Hottest hour") td')
     expect(await hottest.nth(0).innerText()).toBe(await hottest.nth(1).innerText())
-    await page.locator('[data-field="site.hotSpell_K"] input[type=number]').fill('4')
+    await page.locator('[data-field="site.hotSpell_K"] input[inputmode=decimal]').fill('4')
     await page.waitForSelector('tr:has-text("Hottest hour") td.moved')
     const [asIs, harder] = [await hottest.nth(0).innerText(), await hottest.nth(1).innerText()].map(
       parseFloat,

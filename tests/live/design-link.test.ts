@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { linkHash, placedText, readLinkHash, readPlacedText } from '#live/design-link.ts'
-import { FIELDS, type Scenario, PRESETS, withPreset, defaultScenario } from '#model/design/scenario'
+import {
+  FIELDS,
+  type Scenario,
+  PRESETS,
+  SCENARIO_VERSION,
+  withPreset,
+  defaultScenario,
+} from '#model/design/scenario'
 
 const awkward: Scenario = {
   ...defaultScenario(),
@@ -18,7 +25,14 @@ describe('a design in a link and in the autosave', () => {
   )
 
   test('a default design is a short link', () => {
-    expect(linkHash({ scenario: defaultScenario(), climate: 'continental' })).toBe('climate=continental')
+    expect(linkHash({ scenario: defaultScenario(), climate: 'continental' })).toBe(
+      `climate=continental&version=${SCENARIO_VERSION}`,
+    )
+  })
+
+  test('a link without a version is read as before; one of a newer version is refused in a sentence', () => {
+    expect(readLinkHash('#climate=x&room.length_m=6')!.scenario.room.length_m).toBe(6)
+    expect(() => readLinkHash(`#climate=x&version=${SCENARIO_VERSION + 1}`)).toThrow(/newer version/)
   })
 
   test('a hash without a design is none', () => {

@@ -1,5 +1,5 @@
 import { J_PER_KWH } from '#model/basis/hours'
-import { said, stop } from '#model/basis/words'
+import { problemSentence, said, stop } from '#model/basis/words'
 import type { DesignAnswer } from '#model/design/assembly'
 import type { UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -40,6 +40,7 @@ export const size: Command = {
     const draws = drawsOf(options.values['draws'])
     const record = yearOf(options)
     const answer = answered(studies.size({ scenario: options.scenario, weather: record }))
+    for (const misfit of answer.fit.misfits) note(`warning: ${problemSentence(misfit)}`)
     const range = rangeOf(answer, draws, record)
     return {
       body: { kind: 'record', record: summaryOf(answer, range) },
@@ -73,6 +74,10 @@ function summaryOf(
     pipeInnerDiameter_m: loop.pipeInnerDiameter_m,
     storeVolume_m3: answer.storeVolume_m3,
     storeMass_kg: store.waterMass_kg,
+    fits: answer.fit.misfits.length === 0,
+    misfits: answer.fit.misfits.map(({ message }) => message),
+    areaThatFits_m2: answer.fit.within?.area_m2 ?? null,
+    hoursOverThatFits_h: answer.fit.within?.hoursOver_h ?? null,
     peak_C: sizing.withPanels.peak_C,
     hoursOver_h: sizing.withPanels.hours_h,
     hotDays_count: sizing.withPanels.hotDays,

@@ -1,7 +1,7 @@
 import type { AboutArea } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
-import { flowText } from '#model/basis/words'
+import { flowText, messageIn } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 export interface AnswerRow {
@@ -41,6 +41,19 @@ export function followingHeadline({ kind, area_m2 }: AboutArea, system: UnitSyst
 export function held(answer: LiveAnswer): string {
   const { withPanels, doNothing } = answer.sizing
   return `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days held (${doNothing.hotDaysHeld} without)`
+}
+
+/** What has no place, and what the panels that have one would do. */
+export function fitLines({ fit, sizing }: LiveAnswer, system: UnitSystem): readonly string[] {
+  const lines = fit.misfits.map((misfit) => messageIn(misfit, system))
+  if (fit.within === null) return lines
+  const area = shownQuantity('m2', system).text(fit.within.area_m2)
+  const all_h = sizing.doNothing.hours_h
+  const gone_h = Math.max(0, all_h - fit.within.hoursOver_h)
+  return [
+    ...lines,
+    `The ${area} that fit take away ${gone_h.toFixed(0)} of ${all_h.toFixed(0)} hours above the limit.`,
+  ]
 }
 
 /** The rest of the answer, a line each. */

@@ -1,3 +1,4 @@
+import type { Fit } from './fit.ts'
 import type { LoopDuty } from '#model/panels/loop'
 import type { PanelHours } from '#model/panels/plate'
 import type { Problem } from '#model/basis/words'
@@ -46,6 +47,7 @@ export interface DesignAnswer {
   readonly limit_C: Float64Array
   /** First hour of the hottest seven days by outdoor mean. */
   readonly hottestWeekStart_h: number
+  readonly fit: Fit
   /** Warnings: suspicious fields, remarks of loop and weather. */
   readonly warnings: readonly Problem[]
 }

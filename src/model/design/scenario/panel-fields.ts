@@ -65,6 +65,13 @@ export const PANEL_FIELDS = {
     'Module width',
     'Across the risers.',
   ),
+  freeArea_m2: number(
+    'm2',
+    { min: 0, max: 1000, default: 0, usual: [0, 120], step: 1 },
+    'Free for panels',
+    'Roof or ground that panels may cover, without edges, shade and ways to walk. 0: as much as the room’s own roof.',
+    'A panel that does not fit is said in the answer and stamped on the sheet.',
+  ),
   fieldFactor_frac: number(
     'frac',
     { min: 0.4, max: 1, default: 0.85, usual: [0.6, 1], step: 0.01 },

@@ -1,4 +1,5 @@
 import type { Scenario } from './fields.ts'
+import { defaultScenario } from './schema.ts'
 
 /** Some fields of some groups. */
 export type PartialScenario = { readonly [G in keyof Scenario]?: Partial<Scenario[G]> }
@@ -222,10 +223,25 @@ const SMALL_HOUSE: Preset = {
 
 export const PRESETS: readonly Preset[] = [SHED, WORKSHOP, BEDROOM, COLD_STORE, SMALL_HOUSE]
 
-/** The scenario with a preset's values in place of its own; the rest stays. */
-export function withPreset(scenario: Scenario, { values }: Preset): Scenario {
-  const groups = Object.keys(scenario) as (keyof Scenario)[]
-  return Object.fromEntries(
-    groups.map((group) => [group, { ...scenario[group], ...values[group] }]),
-  ) as unknown as Scenario
+/** Fields of other groups that presets set: each preset says all of them, by its own value or the usual one. */
+const SHARED_GROUPS = ['store', 'plan'] as const
+
+/**
+ * The scenario with the building of a preset in place of its own: room and target whole, what presets set of store and plan,
+ * and the name. Whatever was there before makes no difference to these. Coating, panel, loop, site and prices stay.
+ */
+export function withPreset(scenario: Scenario, { name, values }: Preset): Scenario {
+  const usual = defaultScenario()
+  const shared = SHARED_GROUPS.map((group) => {
+    const set = new Set(PRESETS.flatMap((preset) => Object.keys(preset.values[group] ?? {})))
+    const back = Object.entries(usual[group]).filter(([field]) => set.has(field))
+    return [group, { ...scenario[group], ...Object.fromEntries(back), ...values[group] }]
+  })
+  return {
+    ...scenario,
+    ...Object.fromEntries(shared),
+    job: { ...usual.job, name },
+    room: { ...usual.room, ...values.room },
+    target: { ...usual.target, ...values.target },
+  }
 }

@@ -1,4 +1,4 @@
-import { describedRoom, FIELDS, fieldAt } from '#model/design/scenario'
+import { describedRoom, FIELDS, fieldAt, SPREADS } from '#model/design/scenario'
 import type { UncertaintyResult } from '#model/design/sizing'
 import type { Plant } from './plant.ts'
 import { figure, words, type Wording } from '#model/basis/words'
@@ -9,11 +9,17 @@ export function assumptionLines(plant: Plant, range: UncertaintyResult | null): 
   return [...siteAssumptions(plant), ...rangeAssumptions(plant, range), ...plantAssumptions(plant)]
 }
 
+/** Between what the field factor is drawn for the ranges. */
+function drawnFactor(): string {
+  const between = SPREADS.find(({ field }) => field === 'panel.fieldFactor_frac')?.between
+  return between === undefined ? '' : `, drawn from ${between[0]} to ${between[1]} in the ranges`
+}
+
 function siteAssumptions({ answer }: Plant): Wording[] {
   const { room, sky, site, panel } = answer.scenario
   const described = describedRoom(room)
   const lines: Wording[] = [
-    words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Idealised radiators read 20–30 % high in the field: field factor here ${figure(panel.fieldFactor_frac, 'frac')}, drawn from 0.75 to 1 in the ranges.`,
+    words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Idealised radiators read 20–30 % high in the field: field factor here ${figure(panel.fieldFactor_frac, 'frac')}${drawnFactor()}.`,
     words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`,
   ]
   if (room.nightVent) lines.push(words`Windows are opened on nights when outdoors is cooler.`)

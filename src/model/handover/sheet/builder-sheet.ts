@@ -31,6 +31,8 @@ export interface BuilderSheet {
   readonly invented: Wording | null
   /** Said before all else when the design does not reach its target; else null. */
   readonly outOfReach: Wording | null
+  /** Stamped on the sheet where something does not fit; empty where all does. */
+  readonly notBuildable: readonly Problem[]
   readonly job: readonly SheetLine[]
   readonly site: readonly SheetLine[]
   readonly panels: readonly SheetLine[]
@@ -80,6 +82,7 @@ export function builderSheet(
     headline: headlineOf(plant),
     invented: inventedPart(answer),
     outOfReach: outOfReach(answer),
+    notBuildable: answer.fit.misfits,
     job: jobLines(plant),
     site: siteLines(plant),
     panels: panelLines(plant),

@@ -25,8 +25,3 @@ describe.each(PRESETS.map((preset) => [preset.id, preset] as const))('%s', (_id,
     expect(preset.about).toMatch(/^Invented: /)
   })
 })
-
-it('leaves what a preset does not name as it was', () => {
-  const scenario = { ...defaultScenario(), job: { name: 'Mine', note: 'kept', way: '' } }
-  expect(withPreset(scenario, PRESETS[0]!).job).toEqual({ name: 'Mine', note: 'kept', way: '' })
-})
