@@ -84,6 +84,10 @@ function summary({ result, house }: AsBuiltReport) {
   return {
     judged_h: result.hours.length,
     fault: result.fault,
+    heatVerdict: result.shortfall.verdict,
+    heatShare_frac: result.shortfall.share_frac,
+    heatShareLow_frac: result.shortfall.low_frac,
+    heatShareHigh_frac: result.shortfall.share_frac === null ? null : result.shortfall.high_frac,
     beliefNone_frac: belief.none,
     beliefLowFlow_frac: belief.lowFlow,
     beliefDirty_frac: belief.dirty,

@@ -1,4 +1,4 @@
-import type { Agreement, Fault, Departure } from '#model/handover/as-built'
+import type { Agreement, Fault, Departure, HeatShare } from '#model/handover/as-built'
 import { formatNumber } from '#model/basis/units'
 import { PERCENT } from '#ui/words/own-quantity.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
@@ -29,11 +29,20 @@ export function beliefWords(belief: number): string {
 }
 
 /** The verdict as a sentence. */
-export function verdict(fault: Fault, belief: Readonly<Record<Fault, number>>): string {
+export function verdict(fault: Fault, belief: Readonly<Record<Fault, number>>, shortfall: HeatShare): string {
   if (fault !== 'none') return `${FAULT_WORDS[fault]}.`
+  if (shortfall.verdict === 'short') return 'It gives less than was promised, and the log does not tell why.'
+  if (shortfall.verdict === 'unclear') return 'It may give less than was promised; the log cannot settle it.'
   return belief.none >= 0.6
     ? 'The panel does what was predicted.'
     : 'No fault is sure and large enough to be named.'
+}
+
+/** Heat measured of what was promised, with its interval. */
+export function shareWords({ share_frac, low_frac, high_frac }: HeatShare): string {
+  if (share_frac === null) return 'In none of the judged hours was heat to be given off.'
+  const [low, high] = [PERCENT.text(low_frac, 2), PERCENT.text(high_frac, 2)]
+  return `It gave ${PERCENT.text(share_frac, 2)} of the predicted heat, field factor included (90 % sure: ${low} to ${high}).`
 }
 
 /** What was fitted, in words; only what departs. */

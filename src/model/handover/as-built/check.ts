@@ -4,7 +4,10 @@ import { explain, FAULTS, type Explanation, type Fault } from './hypotheses.ts'
 import { inspections, meteredFlowShare, type Inspection } from './inspection.ts'
 import { checkLog, runningHours } from './log.ts'
 import { AS_DESIGNED, departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
+import { heatShare, type HeatShare } from './shortfall.ts'
+import { refuseSwapped } from './swapped.ts'
 import { shadingDate } from './shading-date.ts'
+import type { ErrorBlock } from '#model/basis/numbers'
 import { loopDuty } from '#model/panels/loop'
 
 /** The built panel against its prediction. */
@@ -21,6 +24,8 @@ export interface AsBuiltResult {
   readonly outlet: Agreement
   readonly outletExplained: Agreement
   readonly heat: Agreement
+  /** Measured heat over what was promised, tested before any cause is looked for. */
+  readonly shortfall: HeatShare
   /** The fault named, or `none`. */
   readonly fault: Fault
   /** How strongly each explanation is held, 0…1, adding to 1. */
@@ -45,6 +50,7 @@ const WORTH_NAMING = { flowShare: 0.8, soil_frac: 0.03, veil_frac: 0.08, shade_f
  */
 export function asBuiltCheck(inputs: AsBuiltInputs): AsBuiltResult {
   checkLog(inputs.log, inputs.weather.hours)
+  refuseSwapped(inputs)
   const blocks = dayBlocks(inputs)
   const sound = explain(inputs, blocks, 'none')
   const date = shadingDate(inputs, blocks, sound)
@@ -60,7 +66,7 @@ export function asBuiltCheck(inputs: AsBuiltInputs): AsBuiltResult {
   const belief = beliefs(explanations)
   const best = named(explanations, belief)
   const weighed = dayBlocks(inputs, best.departure)
-  return resultOf(inputs, explain(inputs, weighed, best.fault, best.departure.shadeFrom), belief)
+  return resultOf(inputs, explain(inputs, weighed, best.fault, best.departure.shadeFrom), belief, blocks)
 }
 
 function beliefs(explanations: readonly Explanation[]): Record<Fault, number> {
@@ -96,6 +102,7 @@ function resultOf(
   inputs: AsBuiltInputs,
   best: Explanation,
   belief: Readonly<Record<Fault, number>>,
+  blocks: readonly ErrorBlock[],
 ): AsBuiltResult {
   const { log } = inputs
   const hours = runningHours(log)
@@ -111,6 +118,7 @@ function resultOf(
   const lowMeter = flowShare !== null && flowShare < WORTH_NAMING.flowShare
   const fault = best.fault === 'none' && lowMeter ? 'lowFlow' : best.fault
   const shadeFrom = fault === 'shading' ? best.departure.shadeFrom : null
+  const shortfall = heatShare(inputs, blocks, { rate_WK, measuredHeat_W, predictedHeat_W })
   return {
     hours,
     measuredOut_C,
@@ -121,11 +129,12 @@ function resultOf(
     outlet: agreement(predictedOut_C, measuredOut_C),
     outletExplained: agreement(explainedOut_C, measuredOut_C),
     heat: agreement(predictedHeat_W, measuredHeat_W),
+    shortfall,
     fault,
     belief,
     departure: best.departure,
     shadeFrom,
-    inspections: inspections(inputs, fault, best, hours),
+    inspections: inspections(inputs, fault, best, hours, shortfall),
   }
 }
 

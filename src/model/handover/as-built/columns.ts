@@ -39,6 +39,11 @@ export function logQuantity(header: string): LogQuantity | null {
 
 /** Litres a second in one unit of flow, by what the header or unit line says. */
 const FLOW_UNITS: readonly (readonly [RegExp, number])[] = [
+  [/m(illi)?l(it(re|er)s?)? ?(\/|per) ?min|mlpm|(cc|cm(3|³|\^3)) ?(\/|per) ?min/i, 1e-3 / 60],
+  [/m(illi)?l(it(re|er)s?)? ?(\/|per) ?h|(cc|cm(3|³|\^3)) ?(\/|per) ?h/i, 1e-3 / 3600],
+  [/m(illi)?l(it(re|er)s?)? ?(\/|per) ?s|(cc|cm(3|³|\^3)) ?(\/|per) ?s/i, 1e-3],
+  [/dm(3|³|\^3) ?(\/|per) ?h/i, 1 / 3600],
+  [/imp(erial|\.)? ?gal(lons?)? ?(\/|per) ?min|igpm/i, 4.54609 / 60],
   [/l(it(re|er)s?)? ?(\/|per) ?min|lmin|lpm/i, 1 / 60],
   [/l(it(re|er)s?)? ?(\/|per) ?h|lph/i, 1 / 3600],
   [/m(3|³|\^3) ?\/ ?h|m3h/i, 1000 / 3600],

@@ -18,7 +18,7 @@ export const HOUR_ERRORS = {
 } as const
 
 /** How one kind of error moves the fall of every running hour, per unit. */
-function moves(
+export function moves(
   inputs: AsBuiltInputs,
   about: Departure,
   of: 'sky_Wm2' | 'windLog' | 'sunGain_frac',

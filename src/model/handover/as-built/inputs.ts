@@ -34,6 +34,7 @@ export function asBuiltInputs(
     panel,
     loop: { ...loopSpecOf(scenario), flow_kgsm2: designFlow(scenario).flow_kgsm2 },
     area_m2,
+    fieldFactor_frac: scenario.panel.fieldFactor_frac,
     log,
   }
 }

@@ -25,6 +25,8 @@ export interface AsBuiltInputs {
   readonly panel: PanelSpec
   readonly loop: LoopSpec
   readonly area_m2: number
+  /** Share of the idealised radiator's exchange that was promised; the year is sized with the same. */
+  readonly fieldFactor_frac: number
   readonly log: AsBuiltLog
 }
 
@@ -70,7 +72,7 @@ export function predictedFall_K(
   hours: PanelHours,
   departure: Departure,
 ): Float64Array {
-  const { log, area_m2, loop } = inputs
+  const { log, area_m2, loop, fieldFactor_frac } = inputs
   const designed = loopDuty({ ...loop, flow_kgsm2: loop.flow_kgsm2 * Math.exp(departure.flowLog) }, area_m2)
   const running = new Set(runningHours(log))
   const fall_K = new Float64Array(running.size)
@@ -83,7 +85,16 @@ export function predictedFall_K(
     for (let left = STEPS_AN_HOUR; left > 0;) {
       let plate_C = hours.equilibrium_C[hour]!
       if (duty === null) panelTangent(hours, hour, plate_C, water_kgm2, tangent)
-      else plate_C = runningPlate_C(hours, hour, duty, log.panelIn_C[hour]!, water_kgm2, tangent)
+      else
+        plate_C = runningPlate_C(
+          hours,
+          hour,
+          duty,
+          fieldFactor_frac,
+          log.panelIn_C[hour]!,
+          water_kgm2,
+          tangent,
+        )
       const rate_kgm2s = tangent.water_kgm2s
       const after_kgm2 = waterAfter_kgm2(
         water_kgm2,
@@ -94,7 +105,7 @@ export function predictedFall_K(
       )
       // Where the water stays as it is, so does all else to the end of the hour.
       const steps = after_kgm2 === water_kgm2 ? left : 1
-      shed_W += ((duty?.area_m2 ?? 0) * tangent.q_Wm2 * steps) / STEPS_AN_HOUR
+      shed_W += ((duty?.area_m2 ?? 0) * fieldFactor_frac * tangent.q_Wm2 * steps) / STEPS_AN_HOUR
       water_kgm2 = after_kgm2
       left -= steps
     }
@@ -116,6 +127,7 @@ function runningPlate_C(
   hours: PanelHours,
   hour: number,
   duty: LoopDuty,
+  fieldFactor_frac: number,
   in_C: number,
   water_kgm2: number,
   tangent: PanelTangent,
@@ -123,9 +135,10 @@ function runningPlate_C(
   let plate_C = in_C
   for (let i = 0; i < 8; i++) {
     panelTangent(hours, hour, plate_C, water_kgm2, tangent)
-    const exchange = panelExchange_WK(duty, tangent.slope_Wm2K)
-    const excess_W = duty.area_m2 * tangent.q_Wm2 - exchange * (in_C - plate_C)
-    const step = -excess_W / (duty.area_m2 * tangent.slope_Wm2K + exchange)
+    const slope_Wm2K = fieldFactor_frac * tangent.slope_Wm2K
+    const exchange = panelExchange_WK(duty, slope_Wm2K)
+    const excess_W = duty.area_m2 * fieldFactor_frac * tangent.q_Wm2 - exchange * (in_C - plate_C)
+    const step = -excess_W / (duty.area_m2 * slope_Wm2K + exchange)
     if (Math.abs(step) < 1e-4) break
     plate_C += step
   }

@@ -68,7 +68,7 @@ export function rehearsalLog(inputs: AsBuiltInputs, rehearsal: Rehearsal): AsBui
       rehearsal.inletMean_C + rehearsal.inletSwing_K * Math.cos((2 * Math.PI * ((i % 24) - 19)) / 24)
     let out_C = 0
     for (let k = 0; k < STEPS_AN_HOUR; k++) {
-      const run = alongFluid(setting, hour, in_C, duty, water_kgm2)
+      const run = alongFluid(setting, hour, in_C, duty, inputs.fieldFactor_frac, water_kgm2)
       const { water_kgm2s, plate_C } = run
       water_kgm2 = waterAfter_kgm2(water_kgm2, water_kgm2s, LONGEST_STEP_S, plate_C, setting.waterLimit_kgm2)
       out_C += run.out_C / STEPS_AN_HOUR
@@ -107,6 +107,7 @@ function alongFluid(
   hour: PanelHour,
   in_C: number,
   duty: { area_m2: number; capacityRate_WK: number; fluidToPlate_Wm2K: number },
+  fieldFactor_frac: number,
   water_kgm2: number,
 ) {
   const perStretch = duty.area_m2 / STRETCHES
@@ -114,9 +115,15 @@ function alongFluid(
   let plates = 0
   let water_kgm2s = 0
   for (let k = 0; k < STRETCHES; k++) {
-    const plate_C = stretchPlate_C(setting, hour, fluid_C, duty.fluidToPlate_Wm2K, water_kgm2)
+    const plate_C = stretchPlate_C(
+      setting,
+      hour,
+      fluid_C,
+      duty.fluidToPlate_Wm2K / fieldFactor_frac,
+      water_kgm2,
+    )
     const state = panelBalance(setting, hour, plate_C, water_kgm2)
-    fluid_C -= (perStretch * state.q_Wm2) / duty.capacityRate_WK
+    fluid_C -= (perStretch * fieldFactor_frac * state.q_Wm2) / duty.capacityRate_WK
     plates += plate_C / STRETCHES
     water_kgm2s += state.water_kgm2s / STRETCHES
   }

@@ -28,11 +28,12 @@ function finelyStepped_W(inputs: AsBuiltInputs): number {
       while (high - low > 1e-6) {
         const plate_C = 0.5 * (low + high)
         panelTangent(hours, h, plate_C, water, out)
-        const sheds_W = duty.area_m2 * out.q_Wm2
-        if (sheds_W > panelExchange_WK(duty, out.slope_Wm2K) * (in_C - plate_C)) high = plate_C
+        const sheds_W = inputs.fieldFactor_frac * duty.area_m2 * out.q_Wm2
+        if (sheds_W > panelExchange_WK(duty, inputs.fieldFactor_frac * out.slope_Wm2K) * (in_C - plate_C))
+          high = plate_C
         else low = plate_C
       }
-      heat_W += (duty.area_m2 * out.q_Wm2) / (STEPS * inputs.log.hours)
+      heat_W += (inputs.fieldFactor_frac * duty.area_m2 * out.q_Wm2) / (STEPS * inputs.log.hours)
       water = waterAfter_kgm2(water, out.water_kgm2s, 3600 / STEPS, low, hours.waterLimit_kgm2)
     }
   }

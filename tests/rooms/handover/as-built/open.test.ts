@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { inventClimate } from '#model/outdoors/climate'
 import { placeById } from '#inside/model/outdoors/climate/places.ts'
-import { logQuantity } from '#inside/model/handover/as-built/columns.ts'
+import { flowUnit_kgs, logQuantity } from '#inside/model/handover/as-built/columns.ts'
 import { openLog } from '#model/handover/as-built'
 import type { LogOptions } from '#inside/model/handover/as-built/open.ts'
 import { writeLog } from '#inside/model/handover/as-built/write.ts'
@@ -41,6 +41,24 @@ describe('header words of a logger', () => {
     ['battery', null],
   ])('%s is %s', (header, want) => {
     expect(logQuantity(header)).toBe(want)
+  })
+})
+
+describe('units of flow', () => {
+  it.each([
+    ['flow (L/min)', 1 / 60],
+    ['flow (mL/min)', 1e-3 / 60],
+    ['flow (millilitres per minute)', 1e-3 / 60],
+    ['flow ml/s', 1e-3],
+    ['flow (mL/h)', 1e-3 / 3600],
+    ['flow (cm3/min)', 1e-3 / 60],
+    ['flow (dm3/h)', 1 / 3600],
+    ['flow (L/h)', 1 / 3600],
+    ['flow (m3/h)', 1000 / 3600],
+    ['flow (imp gal/min)', 4.54609 / 60],
+    ['flow (gpm)', 3.785411784 / 60],
+  ])('%s', (header, litres) => {
+    expect(flowUnit_kgs(header, '', 1000)).toBeCloseTo(litres, 12)
   })
 })
 

@@ -37,14 +37,19 @@ export interface Case {
   readonly film?: boolean
 }
 
-/** A built panel of 12 m² with a planted fault, and the log it would have left. */
-export function builtPanel(c: Case): AsBuiltInputs {
+/**
+ * A built panel of 12 m² with a planted fault, and the log it would have left.
+ * @param alive_frac  share of its area that works, at the whole panel's flow
+ */
+export function builtPanel(c: Case, alive_frac = 1): AsBuiltInputs {
   const weather = fewDays(c.place, c.firstDay, c.days)
   const base = defaultScenario()
   const scenario = { ...base, cover: { ...base.cover, kind: c.film ? ('film' as const) : ('bare' as const) } }
   const inputs = asBuiltInputs(scenario, weather, emptyLog(weather.hours), 12)
   const mean_C = weather.airTemp_C.reduce((sum, t) => sum + t, 0) / weather.hours
-  const log = rehearsalLog(inputs, {
+  const flow_kgsm2 = inputs.loop.flow_kgsm2 / alive_frac
+  const working = { ...inputs, area_m2: inputs.area_m2 * alive_frac, loop: { ...inputs.loop, flow_kgsm2 } }
+  const log = rehearsalLog(working, {
     fault: c.fault,
     normal: normals(seededRandom(c.seed)),
     allDay: c.allDay,
