@@ -1,7 +1,7 @@
 import { agreement, type Agreement } from './agreement.ts'
 import { dayBlocks } from './errors.ts'
 import { explain, FAULTS, type Explanation, type Fault } from './hypotheses.ts'
-import { inspections, meteredFlowShare, type Inspection } from './inspection.ts'
+import { inspections, meteredFlowShare, sawSun, type Inspection } from './inspection.ts'
 import { checkLog, runningHours } from './log.ts'
 import { AS_DESIGNED, departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
 import { heatShare, type HeatShare } from './shortfall.ts'
@@ -64,7 +64,7 @@ export function asBuiltCheck(inputs: AsBuiltInputs): AsBuiltResult {
     explanations.push({ ...shaded, logEvidence: shaded.logEvidence - Math.log(date.tried) })
   }
   const belief = beliefs(explanations)
-  const best = named(explanations, belief)
+  const best = named(inputs, explanations, belief)
   const weighed = dayBlocks(inputs, best.departure)
   return resultOf(inputs, explain(inputs, weighed, best.fault, best.departure.shadeFrom), belief, blocks)
 }
@@ -79,9 +79,15 @@ function beliefs(explanations: readonly Explanation[]): Record<Fault, number> {
 }
 
 /** The explanation to act on: the strongest fault if it is sure and large enough, else the sound one. */
-function named(explanations: readonly Explanation[], belief: Readonly<Record<Fault, number>>): Explanation {
+function named(
+  inputs: AsBuiltInputs,
+  explanations: readonly Explanation[],
+  belief: Readonly<Record<Fault, number>>,
+): Explanation {
   const best = explanations.reduce((a, b) => (belief[b.fault] > belief[a.fault] ? b : a))
-  const sure = belief[best.fault] >= NAMED_BELIEF && isLarge(best)
+  // Without sun, dirt cannot be told from a dead module or a poor bond: all only take heat away.
+  const seen = best.fault !== 'dirty' || sawSun(inputs, runningHours(inputs.log))
+  const sure = seen && belief[best.fault] >= NAMED_BELIEF && isLarge(best)
   return sure ? best : explanations[0]!
 }
 

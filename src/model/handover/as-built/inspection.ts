@@ -133,6 +133,11 @@ function faultInspections(inputs: AsBuiltInputs, fault: Fault, { departure }: Ex
 /** A log without sunlight cannot show dirt: it takes in sun, and hardly changes how the panel radiates. */
 const SUNNY_WM2 = 200
 
+/** Whether any judged hour had sun enough to show dirt. */
+export function sawSun(inputs: AsBuiltInputs, hours: readonly number[]): boolean {
+  return hours.some((hour) => inputs.plane.total_Wm2[hour]! > SUNNY_WM2)
+}
+
 /** Remarks on the hours themselves and on the doubts that every fit leaves. */
 function conditionInspections(
   inputs: AsBuiltInputs,
@@ -149,7 +154,7 @@ function conditionInspections(
       why: `In ${Math.round((100 * dewy) / hours.length)} % of the hours the outlet was at or below the dew point: dew warms the panel and blinds a film.`,
     })
   }
-  if (!hours.some((hour) => inputs.plane.total_Wm2[hour]! > SUNNY_WM2)) {
+  if (!sawSun(inputs, hours)) {
     found.push({
       code: 'unlit',
       what: 'Let the pump run through one sunny day and log it.',
