@@ -16,6 +16,14 @@ export interface Estimated {
   readonly decided_frac: number
 }
 
+/** At 1 to three digits: no surface reaches it. */
+const AT_LIMIT = 0.9995
+
+/** The value to design with: the estimate, or the lower end of its interval where it rests at 1, which no surface reaches. */
+export function designValue({ value, low }: Estimated): number {
+  return value >= AT_LIMIT ? low : value
+}
+
 export interface SampleEstimate {
   readonly name: string
   readonly isReference: boolean

@@ -1,5 +1,6 @@
 export { DEMO_READINGS } from './demo-readings.ts'
 export {
+  designValue,
   type BenchEstimate,
   type Estimated,
   type PairEstimate,
