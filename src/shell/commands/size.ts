@@ -66,6 +66,7 @@ function summaryOf(
     areaHigh90_m2: range?.high_m2 ?? null,
     outOfReach_frac: range?.unreachable_frac ?? null,
     areaBuilt_m2: answer.area_m2,
+    missedAgainFrom_m2: sizing.missedAgainFrom_m2,
     modules_count: sizing.modules,
     flow_kgs: loop.flow_kgs,
     flowPerArea_kgsm2: sizing.flow_kgsm2,

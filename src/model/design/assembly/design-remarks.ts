@@ -1,5 +1,5 @@
 import type { LoopDuty } from '#model/panels/loop'
-import { said, type Problem, words, type Wording } from '#model/basis/words'
+import { figure, said, type Problem, words, type Wording } from '#model/basis/words'
 import type { YearResult } from '#model/building/year'
 
 /** A run this long in an hour is a single step of the year, part of the hour. */
@@ -8,7 +8,11 @@ const ONE_STEP = 0.25 + 1e-9
 const OFTEN = 0.5
 
 /** What is worth knowing about a design once its year has been run. */
-export function designRemarks(loop: LoopDuty, year: YearResult): Problem[] {
+export function designRemarks(
+  loop: LoopDuty,
+  year: YearResult,
+  missedAgainFrom_m2: number | null = null,
+): Problem[] {
   const remark = (wording: Wording, remedy = '', field = 'loop', code = 'loop-remark'): Problem => ({
     code,
     severity: 'warning',
@@ -17,6 +21,15 @@ export function designRemarks(loop: LoopDuty, year: YearResult): Problem[] {
     place: { field },
   })
   const remarks = loop.remarks.map((wording) => remark(wording))
+  if (missedAgainFrom_m2 !== null)
+    remarks.push(
+      remark(
+        words`More is not better here: with ${figure(missedAgainFrom_m2, 'm2')} the target is missed again.`,
+        'Build the area found, not more; look at “what limits it”.',
+        'target.maxArea_m2',
+        'more-panel-misses',
+      ),
+    )
   if (runsInBursts(year))
     remarks.push(
       remark(

@@ -44,6 +44,8 @@ export interface SizingResult {
     readonly heat_frac: number
     readonly pump_W: number
   }[]
+  /** A larger area at which the target is missed again, m²; null where it is met at 1.25, 2 and 4 times the area as well. */
+  readonly missedAgainFrom_m2: number | null
   /** Change of the measure with the logarithm of the area near the answer; null where it is not known. */
   readonly slope: number | null
   readonly yearRuns: number

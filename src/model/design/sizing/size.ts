@@ -34,8 +34,12 @@ export interface SizingTask {
 const FIRST_STORE_m3m2 = 0.08
 const STORE_LADDER_m3m2 = [0.03, 0.05, 0.08, 0.12, 0.18, 0.27]
 /** The knee is looked for at an area found to this share of itself. */
-const REFERENCE_TOLERANCE = 0.03
-/** The knee: the smallest tank that gets this share of what the best of the ladder gets. */
+const REFERENCE_TOLERANCE = 0.01
+/** The knee: the smallest tank that needs no more than this share of panel over the tank that needs least. */
+const MORE_PANEL = 0.03
+/** What more panel is worth is found over so much more of it. */
+const SECANT = 1.1
+/** The same as a share of the best gain, where the trials do not tell what panel is worth (common practice, no source). */
 const KNEE_SHARE = 0.97
 
 /** Finds area, and the tank at its knee, for a target. Every year simulated is remembered, so nothing is run twice. */
@@ -46,12 +50,25 @@ export function sizePanels(task: SizingTask): SizingResult {
   const start = { guess_m2: task.guess_m2, max_m2: task.maxArea_m2 }
   const first = searchArea(runs, FIRST_STORE_m3m2, { ...start, tolerance: REFERENCE_TOLERANCE })
   const reference_m2 = first.area_m2 ?? task.maxArea_m2
-  const knee = storeKnee(task, runs, reference_m2, doNothing)
   const slope = slopeNearZero(first.trials)
+  const knee = storeKnee(task, runs, reference_m2, doNothing)
   const { area_m2 } = searchArea(runs, knee.ratio_m3m2, { ...start, guess_m2: reference_m2, slope })
-  return area_m2 === null
-    ? result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
-    : result(task, runs, 'met', area_m2, knee.ratio_m3m2, doNothing, knee.rows)
+  if (area_m2 === null)
+    return result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
+  const missedAgainFrom_m2 = missedAgain_m2(task, runs, area_m2, knee.ratio_m3m2)
+  return {
+    ...result(task, runs, 'met', area_m2, knee.ratio_m3m2, doNothing, knee.rows),
+    missedAgainFrom_m2,
+  }
+}
+
+/** Multiples of the area found at which the target must still be met. */
+const LARGER = [1.25, 2, 4]
+
+/** The smallest of some larger areas at which the target is missed again; null where more panel never does harm. */
+function missedAgain_m2(task: SizingTask, runs: Runs, area_m2: number, ratio_m3m2: number): number | null {
+  const larger = LARGER.map((times) => times * area_m2).filter((one) => one <= task.maxArea_m2)
+  return larger.find((one) => runs.at(one, ratio_m3m2).measure > 0) ?? null
 }
 
 /** Change of the measure with the logarithm of the area between the two trials nearest to zero; null where it does not fall. */
@@ -121,6 +138,22 @@ export function judged(task: SizingTask, candidate: Candidate): Exceedance {
   return exceedance(task.room_C(candidate), yardstick)
 }
 
+/**
+ * The smallest tank whose gain is enough: between two tanks tried, by a line over the logarithm of their
+ * volume, so that it moves no faster than the gains do.
+ */
+export function kneeRatio_m3m2(
+  ratios_m3m2: readonly number[],
+  gains: readonly number[],
+  enough: number,
+): number {
+  const at = gains.findIndex((gain) => gain >= enough)
+  if (at <= 0) return ratios_m3m2[Math.max(0, at)]!
+  const [less, more] = [ratios_m3m2[at - 1]!, ratios_m3m2[at]!]
+  const share = (enough - gains[at - 1]!) / (gains[at]! - gains[at - 1]!)
+  return less * (more / less) ** share
+}
+
 function storeKnee(
   task: SizingTask,
   runs: Runs,
@@ -130,14 +163,18 @@ function storeKnee(
   if (!task.hasTank || task.storeVolume_m3 !== null) return { ratio_m3m2: FIRST_STORE_m3m2, rows: [] }
   const tried = STORE_LADDER_m3m2.map((ratio_m3m2) => ({ ratio_m3m2, result: runs.at(area_m2, ratio_m3m2) }))
   const gain = ({ result: found }: (typeof tried)[number]): number => doNothing.measure - found.measure
-  const best = Math.max(...tried.map(gain))
-  const chosen = tried.find((row) => gain(row) >= KNEE_SHARE * best) ?? tried.at(-1)!
+  const gains = tried.map(gain)
   const rows = tried.map((row) => ({
     volume_m3: row.ratio_m3m2 * area_m2,
     area_m2: row.result.measure <= 0 ? area_m2 : null,
     peak_C: row.result.peak_C,
   }))
-  return { ratio_m3m2: chosen.ratio_m3m2, rows }
+  const more =
+    runs.at(area_m2 * SECANT, FIRST_STORE_m3m2).measure - runs.at(area_m2, FIRST_STORE_m3m2).measure
+  const best = Math.max(...gains)
+  // what so much more panel would gain; where it gains nothing, a share of what there is
+  const worth = more < 0 ? (-more * Math.log(1 + MORE_PANEL)) / Math.log(SECANT) : (1 - KNEE_SHARE) * best
+  return { ratio_m3m2: kneeRatio_m3m2(STORE_LADDER_m3m2, gains, best - worth), rows }
 }
 
 function result(
@@ -170,6 +207,7 @@ function result(
     },
     storeKnee: storeRows,
     flowKnee: task.flowRows,
+    missedAgainFrom_m2: null,
     slope: slopeNearZero(onCurve.map((run) => ({ area_m2: run.area_m2, measure: run.result.measure }))),
     yearRuns: runs.done.size,
   }

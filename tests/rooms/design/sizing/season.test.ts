@@ -11,6 +11,8 @@ import { sampleWeather } from '../../../../src/shell/samples.ts'
  * hour that is not allowed judges. The search itself stops within 3e-3 of the area.
  */
 const WITHIN = 2.5e-3
+/** The tank lies where its size hardly matters: 1 % of it is worth about 0.1 % of the area (3 % of area for a fifth of tank). */
+const WITHIN_TANK = 1e-2
 const HOURS_h = 8760
 
 const CASES = ['continental', 'mediterranean-coast', 'semi-arid-south', 'high-dry-plateau'].flatMap(
@@ -18,7 +20,7 @@ const CASES = ['continental', 'mediterranean-coast', 'semi-arid-south', 'high-dr
 )
 
 test.each(CASES)(
-  '$climate, $target: the season at risk alone gives the area and tank of the whole-year search within 0.25 %',
+  '$climate, $target: the season at risk alone gives the area of the whole-year search within 0.25 %, the tank within 1 %',
   ({ climate, target }) => {
     const scenario = withField(withField(defaultScenario(), 'target.kind', target), 'target.limit_C', '27')
     const task = taskOf(new Stages().prepare(scenario, sampleWeather(climate)))
@@ -28,7 +30,7 @@ test.each(CASES)(
     expect(season.kind).toBe(year.kind)
     expect(Math.abs(season.area_m2 - year.area_m2)).toBeLessThanOrEqual(WITHIN * year.area_m2)
     expect(Math.abs(season.storeVolume_m3 - year.storeVolume_m3)).toBeLessThanOrEqual(
-      WITHIN * year.storeVolume_m3,
+      WITHIN_TANK * year.storeVolume_m3,
     )
     expect(season.modules).toBe(year.modules)
   },
