@@ -33,6 +33,18 @@ describe('the batch', () => {
     })
   }
 
+  test('panels that do not fit are said before anything is mixed for them', async () => {
+    const { page, context } = await stage.open(
+      'batch/#climate=hot-desert&target.autoArea=false&target.area_m2=60',
+    )
+    await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
+    await page.waitForSelector('text=do not fit')
+    expect(await page.locator('main').innerText()).toContain('Not buildable as it is')
+    await page.locator(following).uncheck()
+    expect(await page.locator('main').innerText()).not.toContain('Not buildable')
+    await context.close()
+  })
+
   test('14 m² at 0.24 mm match arithmetic by hand; a solvent and a barium pigment bring their cautions', async () => {
     const { page, context } = await stage.open('batch/')
     await page.waitForSelector(`${following}:checked`, { timeout: 90_000 })
