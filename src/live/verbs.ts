@@ -5,7 +5,6 @@ import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
 import { drawAreas, range } from '#studies/range.ts'
 import { judge, size } from '#studies/size.ts'
 import type { Study } from '#studies/study.ts'
-import { trials } from '#studies/trials.ts'
 import type { Input, Output } from '#live/messages.ts'
 import { paced } from '#live/paced.ts'
 
@@ -16,7 +15,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   size: async () => size,
   judge: async () => judge,
   follow: async () => follow,
-  trials: async () => trials,
+  trials: async () => (await import('#studies/trials.ts')).trials,
   drawAreas: async () => drawAreas,
   range: async () => range,
   map: async () => (await import('#studies/map.ts')).map,

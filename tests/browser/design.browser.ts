@@ -185,7 +185,7 @@ describe('the design page', () => {
         .map(({ name, encodedBodySize }) => [name, encodedBodySize] as const),
     )
     const bytes = [...new Map(sizes).values()].reduce((sum, size) => sum + size, 0)
-    console.log(`first load: ${(bytes / 1000).toFixed(0)} kB of compressed script`)
+    console.log(`first load: ${(bytes / 1000).toFixed(1)} kB of compressed script`)
     expect(bytes).toBeGreaterThan(50_000)
     expect(bytes).toBeLessThan(250_000)
     await context.close()

@@ -60,6 +60,7 @@ describe('the design map', () => {
     expect(await page.locator('button:has-text("size it exactly")').count()).toBe(0)
     await page.fill('[data-field="prices.panel_perm2"] input[inputmode=decimal]', '80')
     await page.fill('[data-field="prices.store_perm3"] input[inputmode=decimal]', '300')
+    await page.press('[data-field="prices.store_perm3"] input[inputmode=decimal]', 'Enter')
     const about = await page.locator('p.answer').innerText()
     const area_m2 = Number(/about ([\d.]+) m²/.exec(about)![1])
     await page.click('button:has-text("size it exactly")')
