@@ -18,14 +18,15 @@ export interface PlacedDesign {
 
 /**
  * The part of a link after `#`: the climate and every field that is not at its default, in plain words, e.g.
- * `climate=hot-desert&room.roofU_Wm2K=0.2`. It never leaves the browser: servers do not see this part.
+ * `climate=hot-desert&room.roofU_Wm2K=0.2`. It never leaves the browser: servers do not see this part. Commas and
+ * colons stand as they are, so that a printed link can be read and typed.
  */
 export function linkHash({ scenario, climate }: PlacedDesign): string {
   const words = new URLSearchParams({ climate, version: String(SCENARIO_VERSION) })
   for (const [group, fields] of Object.entries(differences(scenario))) {
     for (const [name, value] of Object.entries(fields)) words.set(`${group}.${name}`, String(value))
   }
-  return words.toString()
+  return words.toString().replaceAll('%2C', ',').replaceAll('%3A', ':')
 }
 
 /**
