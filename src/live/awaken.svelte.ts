@@ -1,6 +1,7 @@
 import { untrack } from 'svelte'
 import { linkHash, placedText, readLinkHash, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
 import { readKept, writeKept } from '#live/kept-text.ts'
+import { ownIdInLink } from '#live/own-id.ts'
 import { isPlaceId } from '#live/place-id.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
@@ -68,7 +69,10 @@ function openLink(bench: Workbench): void {
   const untouched = now === placedText(workedExample())
   const read = open(
     bench,
-    () => readLinkHash(location.hash),
+    () => {
+      const carried = readLinkHash(location.hash)
+      return carried && { ...carried, climate: ownIdInLink(carried.climate) }
+    },
     (placed) => {
       if (untouched || placedText(placed) === now) bench.place(placed)
       else bench.offered = placed

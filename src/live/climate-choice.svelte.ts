@@ -1,13 +1,17 @@
 import { readSampleCsv } from '#model/outdoors/climate'
 import { stop, type Problem } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
+import { isOwnId, OWN_CLIMATE, ownId } from '#live/own-id.ts'
 import { keepOwnWeather, ownWeather } from '#live/own-weather.ts'
 import { isPlaceId } from '#live/place-id.ts'
 import { problemsOf } from '#live/problems-of.ts'
 import { SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
 
-/** Id of the weather the user brought, beside those of the samples. */
-export const OWN_CLIMATE = 'own'
+/** The weather the user brought, beside the samples. */
+export interface OwnClimate {
+  readonly id: string
+  readonly name: string
+}
 
 /** The weather of the climate the design stands in: a sample, fetched when chosen, or the user's own record. */
 export class ClimateChoice {
@@ -16,12 +20,12 @@ export class ClimateChoice {
   record = $state.raw<WeatherRecord | null>(null)
   problems = $state.raw<readonly Problem[]>([])
   loading = $state(false)
-  /** Name of the user's own record, once there is one. */
-  ownName = $state<string | null>(null)
+  /** The user's own record, once there is one. */
+  own = $state.raw<OwnClimate | null>(null)
   /** Records read so far; nothing on screen follows it. */
   readonly #read: Record<string, WeatherRecord | undefined> = {}
 
-  /** Loads a sample or a place by id, or `OWN_CLIMATE`; the last one wins when several are under way. */
+  /** Loads a sample, a place or the user's own weather by id; the last one wins when several are under way. */
   async load(id: string): Promise<void> {
     this.id = id
     this.loading = true
@@ -49,26 +53,40 @@ export class ClimateChoice {
 
   /** Takes the user's own record and keeps it in this browser; false when the browser does not keep it. */
   async takeOwn(record: WeatherRecord): Promise<boolean> {
-    this.#read[OWN_CLIMATE] = record
-    this.ownName = record.site.name
-    if (this.id === OWN_CLIMATE) await this.load(OWN_CLIMATE)
+    const { id } = this.#hold(record)
+    if (this.id === id || this.id === OWN_CLIMATE) await this.load(this.id)
     return keepOwnWeather(record)
   }
 
   /** Looks whether an earlier visit left a record of the user's own. */
   async recallOwn(): Promise<void> {
     const record = await ownWeather().catch(() => null)
-    if (!record) return
-    this.#read[OWN_CLIMATE] = record
-    this.ownName = record.site.name
+    if (record) this.#hold(record)
+  }
+
+  #hold(record: WeatherRecord): OwnClimate {
+    const own = { id: ownId(record), name: record.site.name }
+    this.#read[own.id] = this.#read[OWN_CLIMATE] = record
+    return (this.own = own)
   }
 }
 
 async function read(id: string): Promise<WeatherRecord> {
-  if (id === OWN_CLIMATE) return ownWeather()
+  if (isOwnId(id)) return ownRecord(id)
   // The towns and their climates are loaded only when a place is asked for.
   if (isPlaceId(id)) return (await import('#live/place-data.ts')).placeRecord(id)
   return fetchSample(id)
+}
+
+/** The record kept here, if it is the one the id names. @throws ProblemError when there is none, or another */
+async function ownRecord(id: string): Promise<WeatherRecord> {
+  const record = await ownWeather()
+  if (id === OWN_CLIMATE || id === ownId(record)) return record
+  throw stop(
+    'own-weather-other',
+    `The design stands in a weather file that is not here; the one kept in this browser, “${record.site.name}”, is another or was read in another way.`,
+    'Open that file on the climate page, or pick another climate: the answer may change.',
+  )
 }
 
 async function fetchSample(id: string): Promise<WeatherRecord> {

@@ -10,8 +10,8 @@ export async function ownWeather(): Promise<WeatherRecord> {
   if (isRecord(record)) return record
   throw stop(
     'own-weather-missing',
-    'Your own weather file is not kept in this browser.',
-    'Open the file again, or pick a sample climate.',
+    'The design stands in a weather file that is not kept in this browser.',
+    'Open the file on the climate page, or pick another climate: the answer may change.',
   )
 }
 

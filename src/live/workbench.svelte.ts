@@ -1,7 +1,7 @@
 import { createContext } from 'svelte'
 import type { Problem } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { ClimateChoice, OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
+import { ClimateChoice } from '#live/climate-choice.svelte.ts'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'
 import { Keeping } from '#live/keeping.svelte.ts'
@@ -10,6 +10,7 @@ import { CompareRun } from '#live/compare-run.svelte.ts'
 import { MapRun } from '#live/map-run.svelte.ts'
 import { LiveRun } from '#live/live-run.svelte.ts'
 import { AreaRangeRun } from '#live/area-range.svelte.ts'
+import { ownId } from '#live/own-id.ts'
 import { workedExample } from '#live/worked-example.ts'
 import { NewVersion } from '#live/new-version.svelte.ts'
 import { UnitChoice } from '#live/unit-choice.svelte.ts'
@@ -53,7 +54,7 @@ export class Workbench {
   /** Moves the design into weather the user brought, and keeps that in this browser; false when it is not kept. */
   async useOwnWeather(record: WeatherRecord): Promise<boolean> {
     const kept = await this.climate.takeOwn(record)
-    this.design.setClimate(OWN_CLIMATE)
+    this.design.setClimate(ownId(record))
     return kept
   }
 }

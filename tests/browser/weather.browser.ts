@@ -121,14 +121,28 @@ describe('the weather page', () => {
     await page.click('button:has-text("Use this weather")')
     await page.click('a:has-text("See the answer")')
     await settled(page)
-    expect(await page.inputValue('#climate')).toBe('own')
+    const own = await page.inputValue('#climate')
+    expect(own).toMatch(/^own:[0-9a-f]{8}$/)
     // Cloud and the split of sunlight are worked out here, not read: a few per cent, or one module more or less.
     const own_m2 = parseFloat(await page.locator('section[aria-label="Answer"] .big').innerText())
     console.log(`area in the sample ${area_m2} m², in the re-saved file ${own_m2} m²`)
     expect(Math.abs(own_m2 - area_m2) / area_m2).toBeLessThan(0.15)
     await page.reload()
     await settled(page)
-    expect(await page.inputValue('#climate'), 'kept for the next visit').toBe('own')
+    expect(await page.inputValue('#climate'), 'kept for the next visit').toBe(own)
+    // A link that stands in another person's file, of today or of before files were told apart.
+    for (const others of ['own:00000000', 'own']) {
+      await page.goto(`${stage.url}#climate=${others}&room.roofU_Wm2K=0.2`)
+      await page.click('[data-offered] button >> nth=0')
+      await page.waitForSelector('[role=alert]:has-text("a weather file that is not here")', {
+        timeout: 60_000,
+      })
+      expect(await page.locator('#climate option:checked').innerText()).toBe(
+        'A weather file that is not here',
+      )
+      await page.selectOption('#climate', own)
+      await settled(page)
+    }
     await context.close()
   })
 

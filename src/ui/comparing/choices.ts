@@ -7,10 +7,11 @@ import {
   planName,
 } from '#model/design/comparison'
 import { LOAD_CUTS } from '#model/design/measures'
-import { OWN_CLIMATE } from '#live/climate-choice.svelte.ts'
+import type { OwnClimate } from '#live/climate-choice.svelte.ts'
 import type { Ticked } from '#live/compare-run.svelte.ts'
-import { isPlaceId, readPlaceId } from '#live/place-id.ts'
+import { isPlaceId } from '#live/place-id.ts'
 import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
+import { climateName } from '#ui/choosing/climate-name.ts'
 
 export interface Choice {
   readonly id: string
@@ -26,35 +27,21 @@ export interface ChoiceList {
   readonly needed: boolean
 }
 
-/** A place where its town is not at hand: by its coordinates. */
-function placeName(id: string): string {
-  const { latitude_deg, longitude_deg } = readPlaceId(id)
-  return `Place at ${latitude_deg}, ${longitude_deg}`
-}
-
-/** Name of a climate in lists and tables. */
-export function climateName(id: string, ownName: string | null): string {
-  if (id === OWN_CLIMATE) return `Your file: ${ownName ?? 'weather'}`
-  if (isPlaceId(id)) return placeName(id)
-  const type = SAMPLE_CLIMATES.find((sample) => sample.id === id)?.type ?? id
-  return type[0]!.toUpperCase() + type.slice(1)
-}
-
 const listed = (ids: readonly string[], label: (id: string) => string): Choice[] =>
   ids.map((id) => ({ id, label: label(id) }))
 
 /** Everything that can be set side by side; `climate` is that of the design. */
-export function choiceLists(ownClimate: string | null, climate: string): readonly ChoiceList[] {
+export function choiceLists(own: OwnClimate | null, climate: string): readonly ChoiceList[] {
   const climates = [
     ...(isPlaceId(climate) ? [climate] : []),
-    ...(ownClimate === null ? [] : [OWN_CLIMATE]),
+    ...(own === null ? [] : [own.id]),
     ...SAMPLE_CLIMATES.map(({ id }) => id),
   ]
   return [
     {
       axis: 'climates',
       title: 'Climates',
-      choices: listed(climates, (id) => climateName(id, ownClimate)),
+      choices: listed(climates, (id) => climateName(id, own)),
       needed: true,
     },
     { axis: 'plans', title: 'Running plans', choices: listed(PLAN_KINDS, planName), needed: true },

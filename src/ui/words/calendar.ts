@@ -1,5 +1,5 @@
 import { HOUR_MS } from '#model/basis/hours'
-import { format } from 'date-fns'
+import { lightFormat } from 'date-fns'
 import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** What a record knows of its hours. */
@@ -17,7 +17,7 @@ export function wallClock(weather: Clock, hour: number) {
 /** `14 Jul`: the day an hour lies in. */
 export function dayLabel(weather: Clock, hour: number): string {
   const { month, day } = wallClock(weather, hour)
-  return format(new Date(2001, month, day, 12), 'd MMM')
+  return `${lightFormat(new Date(2001, month, day, 12), 'd')} ${monthLabel(month)}`
 }
 
 /** `14 Jul 15:00`. */
@@ -27,10 +27,13 @@ export function hourLabel(weather: Clock, hour: number): string {
 
 /** `06:00`. */
 export function clockLabel(hour: number): string {
-  return `${String(Math.floor(hour) % 24).padStart(2, '0')}:00`
+  return lightFormat(new Date(2001, 0, 15, Math.floor(hour) % 24), 'HH:00')
 }
+
+/** Month names by the platform: the library's own ones bring its whole language along, 8 kB at first load. */
+const MONTH = new Intl.DateTimeFormat('en-US', { month: 'short', timeZone: 'UTC' })
 
 /** `Jan` … `Dec` for month 0…11. */
 export function monthLabel(month: number): string {
-  return format(new Date(2001, month, 15, 12), 'MMM')
+  return MONTH.format(Date.UTC(2001, month, 15))
 }

@@ -1,0 +1,21 @@
+import type { OwnClimate } from '#live/climate-choice.svelte.ts'
+import { isOwnId, OWN_CLIMATE } from '#live/own-id.ts'
+import { isPlaceId, readPlaceId } from '#live/place-id.ts'
+import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
+
+/** A place where its town is not at hand: by its coordinates. */
+function placeName(id: string): string {
+  const { latitude_deg, longitude_deg } = readPlaceId(id)
+  return `Place at ${latitude_deg}, ${longitude_deg}`
+}
+
+/** Name of a climate in lists and tables. */
+export function climateName(id: string, own: OwnClimate | null): string {
+  if (isOwnId(id)) {
+    const here = own !== null && (id === OWN_CLIMATE || id === own.id)
+    return here ? `Your file: ${own.name}` : 'A weather file that is not here'
+  }
+  if (isPlaceId(id)) return placeName(id)
+  const type = SAMPLE_CLIMATES.find((sample) => sample.id === id)?.type ?? id
+  return type[0]!.toUpperCase() + type.slice(1)
+}
