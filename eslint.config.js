@@ -88,6 +88,29 @@ const LAYERS = [
   ),
 ]
 
+/**
+ * Rules that need the types: a promise nobody waits for loses its error; a case left out is no answer.
+ * @satisfies {import('eslint').Linter.RulesRecord}
+ */
+export const TYPED_RULES = {
+  '@typescript-eslint/await-thenable': 'error',
+  '@typescript-eslint/no-floating-promises': 'error',
+  '@typescript-eslint/no-misused-promises': 'error',
+  '@typescript-eslint/no-unnecessary-type-assertion': 'error',
+  '@typescript-eslint/only-throw-error': 'error',
+  '@typescript-eslint/prefer-promise-reject-errors': 'error',
+  '@typescript-eslint/restrict-plus-operands': 'error',
+  '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+}
+
+/** @type {import('eslint').Linter.Config} */
+const TYPED = {
+  files: ['src/**/*.ts'],
+  ignores: ['src/**/*.svelte.ts', 'src/service-worker.ts'],
+  languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+  rules: TYPED_RULES,
+}
+
 export default ts.config(
   { ignores: ['build/', '.svelte-kit/', 'node_modules/', 'coverage/', 'static/'] },
   ...ts.configs.recommended,
@@ -121,6 +144,7 @@ export default ts.config(
     languageOptions: { parserOptions: { parser: ts.parser, svelteConfig } },
     rules: { 'svelte/no-navigation-without-resolve': 'off' },
   },
+  TYPED,
   ...LAYERS,
   ...roomRules,
 )

@@ -46,8 +46,8 @@ export class Engine {
     const id = this.#nextId++
     return new Promise<Output<V>>((resolve, reject) => {
       this.#watchOver()
-      this.#waiting.set(id, { resolve: resolve as (output: never) => void, reject, onProgress })
-      this.#post(worker, { kind: 'ask', id, verb, input } as Request)
+      this.#waiting.set(id, { resolve: resolve, reject, onProgress })
+      this.#post(worker, { kind: 'ask', id, verb, input })
     })
   }
 

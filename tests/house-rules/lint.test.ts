@@ -1,11 +1,18 @@
 import { ESLint } from 'eslint'
 import { expect, test } from 'vitest'
-import { ROOMS } from '../../eslint.config.js'
+import { ROOMS, TYPED_RULES } from '../../eslint.config.js'
 import { ROOT } from './source-files.ts'
 
 /* Each rule of the house is proved by code that breaks it. */
 
-const eslint = new ESLint({ cwd: ROOT })
+/** For code of files that do not exist, which no types can be had of. */
+const eslint = new ESLint({
+  cwd: ROOT,
+  overrideConfig: {
+    languageOptions: { parserOptions: { projectService: false } },
+    rules: Object.fromEntries(Object.keys(TYPED_RULES).map((rule) => [rule, 'off'])),
+  },
+})
 
 async function complaintsAbout(path: string, code: string): Promise<string[]> {
   const [result] = await eslint.lintText(`${code}\n`, { filePath: `${ROOT}${path}` })
@@ -71,4 +78,23 @@ test.each([
 test('the model imports nothing late', async () => {
   const late = `export const y = () => import('#model/basis/units')`
   expect(await complaintsAbout('src/model/outdoors/air/a.ts', late)).not.toEqual([])
+})
+
+/** Code that breaks each rule, put in the place of a file of the project. */
+const UNTYPED: Record<keyof typeof TYPED_RULES, string> = {
+  '@typescript-eslint/await-thenable': 'export const y = async (x: number) => await x',
+  '@typescript-eslint/no-floating-promises': 'export function y(x: Promise<number>) { x.then(Number) }',
+  '@typescript-eslint/no-misused-promises': 'export const y = (x: Promise<boolean>) => (x ? 1 : 2)',
+  '@typescript-eslint/no-unnecessary-type-assertion': 'export const y = (x: number) => x as number',
+  '@typescript-eslint/only-throw-error': `export const y = () => { throw 'no' }`,
+  '@typescript-eslint/prefer-promise-reject-errors': `export const y = Promise.reject('no')`,
+  '@typescript-eslint/restrict-plus-operands':
+    'export const y = (x: number, z: object) => x + (z as unknown as string[])',
+  '@typescript-eslint/switch-exhaustiveness-check': `export function y(x: 'a' | 'b') { switch (x) { case 'a': return 1 } return 2 }`,
+}
+
+test.each(Object.entries(UNTYPED))('%s holds in the source', async (rule, code) => {
+  const typed = new ESLint({ cwd: ROOT })
+  const [result] = await typed.lintText(`${code}\n`, { filePath: `${ROOT}src/live/latest-wins.ts` })
+  expect(result!.messages.map(({ ruleId }) => ruleId)).toContain(rule)
 })

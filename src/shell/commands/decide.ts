@@ -47,7 +47,7 @@ export const decide: Command = {
     const others = options.values['all'] === true ? decision.front : []
     const rows = [
       ...decision.ways.map(({ kind, combination, why }, i) => ({
-        way: kind as string,
+        way: kind,
         combination,
         why,
         heating_J: decision.heatingChange_J[i]!,

@@ -65,7 +65,7 @@ export function heatConfig(days: readonly HeatDay[], energy: ShownQuantity, ink:
         legend: { position: 'bottom', labels: { color: ink.text, boxWidth: 18, padding: 14 } },
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function heatTable(days: readonly HeatDay[], energy: ShownQuantity): TableOf {

@@ -30,5 +30,5 @@ export function jarConfig({ lines }: BatchQuantities, ink: Ink): ChartConfigurat
       },
       plugins: { ...base.plugins, legend: { display: false } },
     },
-  } as ChartConfiguration
+  }
 }

@@ -73,5 +73,5 @@ export function boardConfig(
         },
       },
     },
-  } as ChartConfiguration
+  }
 }

@@ -64,7 +64,7 @@ export function intervalConfig(samples: readonly SampleEstimate[], ink: Ink): Ch
         tooltip: { callbacks: { label: (item) => withInterval(rows[item.dataIndex]!.estimated) } },
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function intervalSummary(samples: readonly SampleEstimate[]): string {

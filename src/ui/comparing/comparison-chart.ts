@@ -49,7 +49,7 @@ export function comparisonConfig(
       },
       plugins: { ...base.plugins, legend: { ...base.plugins?.legend, display: outline !== undefined } },
     },
-  } as ChartConfiguration
+  }
 }
 
 const LONGEST = 26

@@ -41,7 +41,7 @@ export function frontConfig(front: readonly Combination[], years_y: number, ink:
         },
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 /** The same in numbers, cheapest first. */

@@ -32,7 +32,7 @@ export function driversConfig(drivers: Drivers, ink: Ink): ChartConfiguration {
       },
       plugins: { ...base.plugins, legend: { display: false } },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function driversTable(drivers: Drivers): TableOf {

@@ -64,5 +64,5 @@ export function dayCourseConfig(
       },
       plugins: { ...base.plugins, legend: { display: false } },
     },
-  } as ChartConfiguration
+  }
 }

@@ -64,7 +64,7 @@ export function noonConfig(profile: NoonProfile, flux: ShownQuantity, ink: Ink):
         },
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function noonTable(profile: NoonProfile, flux: ShownQuantity): TableOf {

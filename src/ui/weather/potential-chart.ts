@@ -65,7 +65,7 @@ export function potentialConfig(
         y: quantityAxis(ink, flux.symbol, { beginAtZero: true }),
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function potentialTable(potential: NightPotential, flux: ShownQuantity): TableOf {

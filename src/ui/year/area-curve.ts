@@ -59,7 +59,7 @@ export function areaCurveConfig(
         annotation: { annotations: marks(answer, range, area, ink) },
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 function marks(

@@ -60,7 +60,7 @@ export function ledgerConfig(
       },
       plugins: { ...base.plugins, legend: { display: false } },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function ledgerTable(ledger: Ledger, energy: ShownQuantity): TableOf {

@@ -37,7 +37,7 @@ export function monthConfig(sets: readonly MonthBars[], energy: ShownQuantity, i
         y: quantityAxis(ink, energy.symbol, { beginAtZero: true }),
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function monthTable(answer: LiveAnswer, energy: ShownQuantity, temperature: ShownQuantity): TableOf {

@@ -87,7 +87,7 @@ export function storeDayConfig(day: StoreDay, temperature: ShownQuantity, ink: I
         pump: quantityAxis(ink, 'pump, %', { position: 'right', min: 0, max: 100, grid: { display: false } }),
       },
     },
-  } as ChartConfiguration
+  }
 }
 
 export function storeDayTable(day: StoreDay, temperature: ShownQuantity): TableOf {

@@ -52,9 +52,9 @@ export function idealLoad(room: RoomNetwork, held: HeldRange): IdealLoad {
       const Q = needed_W(step, heat_C, cool_C)
       const air = (step.airDrive_W + Q) / step.air_WK
       step.finish(air)
-      load_W[h]! += Q / held.stepsPerHour
-      air_C[h]! += air / held.stepsPerHour
-      operative_C[h]! += (0.5 * (air + step.radiantMean_C)) / held.stepsPerHour
+      load_W[h] += Q / held.stepsPerHour
+      air_C[h] += air / held.stepsPerHour
+      operative_C[h] += (0.5 * (air + step.radiantMean_C)) / held.stepsPerHour
       if (run >= 0) {
         heating_J += Math.max(0, Q) * step_s
         cooling_J += Math.max(0, -Q) * step_s

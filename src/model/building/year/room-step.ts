@@ -141,8 +141,8 @@ export class RoomStep {
     this.pipeFixed = (ofOuter * carried - Gp * group.dc * outside) / D
     this.pipeFollows = (ofOuter * Gp * group.db - Gp * group.dc * Go * group.cb) / D
     const G = group.inner_Wm2K
-    const Y = G * (1 - G * (group.bb - group.cb * this.follows[i]! - group.db * this.pipeFollows))
-    const J = G * (inner + group.cb * this.fixed[i]! + group.db * this.pipeFixed)
+    const Y = G * (1 - G * (group.bb - group.cb * this.follows[i] - group.db * this.pipeFollows))
+    const J = G * (inner + group.cb * this.fixed[i] + group.db * this.pipeFixed)
     addFaces(this.sums, 0, group.area_m2, Y, J, (rows[mine + 2]! * HI) / G)
   }
 

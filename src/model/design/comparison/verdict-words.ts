@@ -82,7 +82,7 @@ function areaSentence(
   const even = verdict.better === 'even' || verdict.areaRatio === null
   const head = even
     ? `${subject} and ${second} need about the same area (${areas})`
-    : `${subject} needs ${percentWords(verdict.areaRatio!, 'area')} than ${second} (${areas})`
+    : `${subject} needs ${percentWords(verdict.areaRatio, 'area')} than ${second} (${areas})`
   if (pump === null) return `${head}.`
   const against = verdict.areaRatio !== null && verdict.areaRatio > 1 !== pump.more
   return `${head}, ${!even && against && !pump.same ? 'but' : 'and'} ${pump.text}${even ? ` for ${subject.toLowerCase()}` : ''}.`

@@ -170,7 +170,7 @@ function nearest(name: string, known: readonly string[]): string | null {
  */
 export function withField(scenario: Scenario, path: string, text: string): Scenario {
   const old = retiredField(path, Number(text))
-  if (old !== null) return { ...scenario, room: { ...scenario.room, ...old.values } } as Scenario
+  if (old !== null) return { ...scenario, room: { ...scenario.room, ...old.values } }
   const found = fieldAt(path)
   if (found === null) throw new ProblemError([unknown(path, undefined, fieldPaths())])
   const value = valueFromText(found.field.type, text)

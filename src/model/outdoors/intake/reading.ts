@@ -61,7 +61,7 @@ export class WeatherReading {
 
   finish(): OpenedWeather {
     if (this.#reader === null && !this.#problems.stopped) this.#begin()
-    const reader = this.#reader as TableReader | null
+    const reader = this.#reader
     if (reader === null || this.#problems.stopped) return this.#nothing(this.#options.mapping ?? null)
     const raw = reader.finish()
     this.#reader = null

@@ -34,11 +34,11 @@ export function settleEquilibrium(panel: PanelHours, hour: number, face: Face, s
     plate += Math.max(-LONGEST_STEP_K, Math.min(LONGEST_STEP_K, wish))
     if (Math.abs(wish) < LAST_STEP_K) break
   }
-  panel.surface_C[hour]! += panel.surfaceSlope[hour]! * (plate - panel.equilibrium_C[hour]!)
+  panel.surface_C[hour] += panel.surfaceSlope[hour] * (plate - panel.equilibrium_C[hour])
   panel.equilibrium_C[hour] = plate
   panel.conductance_Wm2K[hour] = scratch.slope_Wm2K
-  const warmer = dryFace_C(face, panel.equilibrium_C[hour]! + SLOPE_SPAN_K, scratch)
-  panel.surfaceSlope[hour] = (warmer - panel.surface_C[hour]!) / SLOPE_SPAN_K
+  const warmer = dryFace_C(face, panel.equilibrium_C[hour] + SLOPE_SPAN_K, scratch)
+  panel.surfaceSlope[hour] = (warmer - panel.surface_C[hour]) / SLOPE_SPAN_K
 }
 
 /** Dry heat and slope into `out`; returns the temperature of the exposed face, °C. */

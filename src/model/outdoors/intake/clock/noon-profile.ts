@@ -30,7 +30,7 @@ export function noonProfile(weather: WeatherRecord): NoonProfile {
     expected[slot]! += Math.max(0, sine) * sun.extraterrestrial_Wm2[hour]!
     count[slot]! += 1
   }
-  const mean = (sums: Float64Array, slot: number): number => (count[slot] ? sums[slot]! / count[slot]! : 0)
+  const mean = (sums: Float64Array, slot: number): number => (count[slot] ? sums[slot]! / count[slot] : 0)
   const slots = [...Array(24).keys()]
   const total = (sums: Float64Array): number => slots.reduce((sum, slot) => sum + mean(sums, slot), 0)
   const scale = total(expected) > 0 ? total(measured) / total(expected) : 0

@@ -119,7 +119,7 @@ function isBelow(lower: Float64Array, upper: Float64Array): boolean {
   lower.forEach((value, i) => {
     if (value !== value || upper[i]! !== upper[i]!) return
     seen += 1
-    if (value > upper[i]! * 1.1 + 10) above += 1
+    if (value > upper[i] * 1.1 + 10) above += 1
   })
   return seen > 0 && above < seen * 0.02
 }
