@@ -1,5 +1,5 @@
 /**
- * `npm test`: every check in turn (format, lint, types, unit, build, browser) and one closing line,
+ * `npm test`: every check in turn (format, lint, unused code, types, unit, build, browser) and one closing line,
  * `N passed, N failed`. A check without its own count is one test. Words after the command name the checks to run;
  * `recorded` (all 200 recorded answers, of which the unit tests take every tenth) runs only when it is named.
  */
@@ -59,6 +59,7 @@ function vitest(project: string): Outcome {
 const CHECKS: Readonly<Record<string, () => Outcome>> = {
   format: () => once(runs('prettier', '--check', '--log-level', 'warn', '.')),
   lint: () => once(runs('eslint', '.')),
+  unused: () => once(runs('knip', '--no-progress')),
   types: () =>
     once(
       runs('svelte-kit', 'sync') && runs('svelte-check', '--tsconfig', './tsconfig.json'),

@@ -20,7 +20,6 @@ import { sky } from './sky.ts'
 import { trials } from './trials.ts'
 
 export { finish, type Asked, type Reply, type Step, type Study } from './study.ts'
-export { joinRange } from './range.ts'
 
 const VERBS = {
   board,

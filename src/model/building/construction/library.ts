@@ -67,7 +67,6 @@ export const WALL_BUILDS = {
   stone: build('Stone, 450 mm', ['plaster', 0.02], ['stone', 0.45]),
   adobe: build('Adobe or rammed earth, 350 mm', ['earth', 0.35]),
 } as const satisfies Record<string, Build>
-export type WallBuildId = keyof typeof WALL_BUILDS
 
 export const ROOF_BUILDS = {
   sheet: build('Steel sheet', ['sheetSteel', 0.0008]),
@@ -104,4 +103,3 @@ export const ROOF_BUILDS = {
   ),
   earthOnTimber: build('Earth on timber', ['softwood', 0.025], ['earth', 0.25]),
 } as const satisfies Record<string, Build>
-export type RoofBuildId = keyof typeof ROOF_BUILDS

@@ -1,4 +1,3 @@
-export { type Days, outdoorDays } from './days.ts'
 export { hotSpellWeights } from './hot-spells.ts'
 export {
   type ColumnOrigin,
