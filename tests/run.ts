@@ -79,9 +79,8 @@ if (unknown.length > 0) {
   process.exit(2)
 }
 // Linter and type checks read the settings that the framework writes.
-if (!runs('svelte-kit', 'sync')) process.exit(1)
 let passed = 0
-let failed = 0
+let failed = runs('svelte-kit', 'sync') ? 0 : 1
 for (const [name, check] of Object.entries(CHECKS)) {
   if (asked.length > 0 ? !asked.includes(name) : name === 'recorded') continue
   const outcome = check()
