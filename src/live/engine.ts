@@ -46,7 +46,7 @@ export class Engine {
     const id = this.#nextId++
     return new Promise<Output<V>>((resolve, reject) => {
       this.#watchOver()
-      this.#waiting.set(id, { resolve: resolve, reject, onProgress })
+      this.#waiting.set(id, { resolve, reject, onProgress })
       this.#post(worker, { kind: 'ask', id, verb, input })
     })
   }
