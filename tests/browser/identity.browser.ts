@@ -28,9 +28,10 @@ const LINKS = [
 
 /**
  * Not to the last bit: ECMA-262 leaves exp, pow, sin and their like to each engine ("implementation-approximated"), and
- * Chromium's and Node's differ there. Measured 2e-13 K; the bound leaves room for other engines.
+ * Chromium's and Node's differ there. Measured 2e-12 K and 4e-13 of the tank; the bounds leave room for other engines.
  */
 const WITHIN_K = 1e-9
+const WITHIN_SHARE = 1e-9
 
 describe('the worker in the browser and the model under Node', () => {
   test.each(LINKS)('give the same area and tank, and the same year hour by hour: %s', async (link) => {
@@ -72,7 +73,7 @@ describe('the worker in the browser and the model under Node', () => {
     )
     console.log(`${link}: hourly temperatures at most ${apart_K.toExponential(1)} K apart`)
     expect(inBrowser.area_m2).toBe(inNode.area_m2)
-    expect(inBrowser.storeVolume_m3).toBeCloseTo(inNode.storeVolume_m3, 12)
+    expect(Math.abs(inBrowser.storeVolume_m3 / inNode.storeVolume_m3 - 1)).toBeLessThan(WITHIN_SHARE)
     expect(apart_K).toBeLessThan(WITHIN_K)
   })
 })
