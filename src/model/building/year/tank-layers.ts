@@ -38,15 +38,21 @@ export function addLayers(
   drive_W[bottom]! += up_WK * (flow.backPlate * relaxation.meanOffset_C + flow.backConst_C)
 }
 
-/** Mixes neighbours of which the upper has become colder (denser) than the lower; energy is kept. */
+/**
+ * Mixes layers until none is colder (denser) than the one below it, and no more than that takes: each run of layers that
+ * turned over ends at its mean by heat capacity, so energy is kept.
+ */
 export function turnOver({ top, bottom, capacity_JK }: Nodes, temp_C: Float64Array): void {
-  for (let pass = top; pass < bottom; pass++) {
-    for (let i = top; i < bottom; i++) {
-      if (temp_C[i]! >= temp_C[i + 1]!) continue
-      const both_JK = capacity_JK[i]! + capacity_JK[i + 1]!
-      const mean_C = (capacity_JK[i]! * temp_C[i]! + capacity_JK[i + 1]! * temp_C[i + 1]!) / both_JK
-      temp_C[i] = mean_C
-      temp_C[i + 1] = mean_C
+  for (let i = top + 1; i <= bottom; i++) {
+    if (temp_C[i - 1]! >= temp_C[i]!) continue
+    let first = i
+    let heat_J = capacity_JK[i]! * temp_C[i]!
+    let mixed_JK = capacity_JK[i]!
+    while (first > top && temp_C[first - 1]! < heat_J / mixed_JK) {
+      first--
+      heat_J += capacity_JK[first]! * temp_C[first]!
+      mixed_JK += capacity_JK[first]!
     }
+    temp_C.fill(heat_J / mixed_JK, first, i + 1)
   }
 }

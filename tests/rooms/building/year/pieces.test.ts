@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { LinearSystem } from '#model/basis/numbers'
 import { LoopFlow } from '#inside/model/building/year/loop-flow.ts'
@@ -201,19 +202,41 @@ describe('layers of a tank', () => {
     expect([drive_W[0], drive_W[1]]).toEqual([0, 0])
   })
 
-  const overturned = (temps: readonly number[], capacities = [1, 1, 1]) => {
+  const overturned = (temps: readonly number[], capacities = temps.map(() => 1)) => {
     const temp_C = Float64Array.from(temps)
-    turnOver({ top: 0, bottom: 2, capacity_JK: Float64Array.from(capacities) } as unknown as Nodes, temp_C)
+    const bottom = temps.length - 1
+    turnOver({ top: 0, bottom, capacity_JK: Float64Array.from(capacities) } as unknown as Nodes, temp_C)
     return [...temp_C]
   }
-  test('warm over cold stands; cold over warm mixes, by heat capacity', () => {
+  test('warm over cold stays; cold over warm mixes, by heat capacity', () => {
     expect(overturned([20, 15, 15])).toEqual([20, 15, 15])
     expect(overturned([10, 20, 5])).toEqual([15, 15, 5])
     expect(overturned([10, 20, 5], [3, 1, 1])).toEqual([12.5, 12.5, 5])
   })
-  test('the coldest on top: ends with no layer colder than the one below, its heat kept', () => {
-    const got = overturned([10, 12, 17], [1, 2, 1])
-    expect(got[0]! + 2 * got[1]! + got[2]!).toBeCloseTo(51, 12)
-    expect(got[0]).toBeGreaterThan(10)
+  test('the coldest on top: the whole tank mixes, for no part of it would stay', () => {
+    overturned([10, 12, 17]).forEach((one) => expect(one).toBeCloseTo(13, 12))
+    overturned([10, 12, 17], [1, 2, 1]).forEach((one) => expect(one).toBeCloseTo(12.75, 12))
+  })
+  test('any tank: no layer colder than the one below, heat kept, and it mixes no more than it must', () => {
+    const layer = fc.tuple(
+      fc.double({ min: 0, max: 40, noNaN: true }),
+      fc.double({ min: 0.1, max: 9, noNaN: true }),
+    )
+    fc.assert(
+      fc.property(fc.array(layer, { minLength: 1, maxLength: 20 }), (layers) => {
+        const temps = layers.map(([temp]) => temp)
+        const capacities = layers.map(([, capacity]) => capacity)
+        const got = overturned(temps, capacities)
+        for (let i = 1; i < got.length; i++) expect(got[i - 1]).toBeGreaterThanOrEqual(got[i]!)
+        const heat = (of: readonly number[]) => of.reduce((sum, one, i) => sum + one * capacities[i]!, 0)
+        expect(heat(got)).toBeCloseTo(heat(temps), 9)
+        // Each run of equal layers ends at its own mean: heat crosses no edge between two runs.
+        for (let i = 1, above = 0, was = 0; i < got.length; i++) {
+          above += got[i - 1]! * capacities[i - 1]!
+          was += temps[i - 1]! * capacities[i - 1]!
+          if (got[i - 1]! > got[i]! + 1e-9) expect(above).toBeCloseTo(was, 8)
+        }
+      }),
+    )
   })
 })
