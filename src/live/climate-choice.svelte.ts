@@ -1,11 +1,11 @@
-import { readSampleCsv } from '#model/outdoors/climate'
+import { unpackSample } from '#model/outdoors/climate'
 import { stop, type Problem } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { isOwnId, OWN_CLIMATE, ownId } from '#live/own-id.ts'
 import { keepOwnWeather, ownWeather } from '#live/own-weather.ts'
 import { isPlaceId } from '#live/place-id.ts'
 import { problemsOf } from '#live/problems-of.ts'
-import { SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
+import { inflated, SAMPLE_CLIMATES, sampleUrl } from '#live/sample-climates.ts'
 
 /** The weather the user brought, beside the samples. */
 export interface OwnClimate {
@@ -94,13 +94,15 @@ async function fetchSample(id: string): Promise<WeatherRecord> {
   if (!sample) {
     throw stop('climate-unknown', `There is no climate called “${id}” here.`, 'Pick one from the list.')
   }
-  const response = await fetch(sampleUrl(sample)).catch(() => null)
-  if (!response?.ok) {
+  const packed = await fetch(sampleUrl(sample))
+    .then((response) => (response.ok ? inflated(response) : null))
+    .catch(() => null)
+  if (!packed) {
     throw stop(
       'climate-not-loaded',
       `The climate ${sample.name} could not be loaded.`,
       'Check the connection and pick it again; climates loaded before still work.',
     )
   }
-  return readSampleCsv(await response.text(), sample.file)
+  return unpackSample(packed, sample.file)
 }

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { inBrowser } from './browser-lines.ts'
+import { sampleClimate } from './climate-lines.ts'
 import { designMap, growth, memory, sizing, uncertainty } from './design-lines.ts'
 import { makeCase } from './made.ts'
 import { starting } from './start-lines.ts'
@@ -21,6 +22,7 @@ try {
     designMap(made),
     ...growth(made),
     ...memory(made),
+    ...sampleClimate(),
     ...(await inBrowser()),
     ...starting(folder, process.argv.includes('tests')),
   ]

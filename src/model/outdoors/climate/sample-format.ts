@@ -14,7 +14,7 @@ const HEADER = [...TIME_COLUMNS, ...WEATHER_COLUMNS].join(',')
 const FIELDS = TIME_COLUMNS.length + WEATHER_COLUMNS.length
 
 /** Decimals kept in the file. Direct and diffuse are whole W/m²; global keeps one so that the three close. */
-const DECIMALS: Readonly<Record<WeatherColumn, number>> = {
+export const SAMPLE_DECIMALS: Readonly<Record<WeatherColumn, number>> = {
   airTemp_C: 1,
   dewPoint_C: 1,
   pressure_Pa: 0,
@@ -91,7 +91,7 @@ export function writeSampleCsv(record: WeatherRecord, description: string): stri
     HEADER,
   ]
   const stamps = calendar()
-  const columns = WEATHER_COLUMNS.map((name) => ({ values: record[name], decimals: DECIMALS[name] }))
+  const columns = WEATHER_COLUMNS.map((name) => ({ values: record[name], decimals: SAMPLE_DECIMALS[name] }))
   for (let hour = 0; hour < YEAR_HOURS; hour += 1) {
     let row = `${stamps[hour * 3]},${stamps[hour * 3 + 1]},${stamps[hour * 3 + 2]}`
     for (const { values, decimals } of columns) row += `,${rounded(values[hour]!, decimals)}`
@@ -115,6 +115,19 @@ export function readSampleCsv(text: string, file: string): WeatherRecord {
   const notes = readNotes(lines.slice(0, headerAt))
   const site = readSite(notes, file)
   const columns = readRows(lines, headerAt + 1, file)
+  return sampleRecord(site, columns, notes.get('description')?.value ?? site.name, file)
+}
+
+/**
+ * The record of a sample climate from its columns.
+ * @param file name of the sample, for the notes on where its columns come from
+ */
+export function sampleRecord(
+  site: Site,
+  columns: Record<WeatherColumn, Float64Array>,
+  description: string,
+  file: string,
+): WeatherRecord {
   return {
     site,
     start_utcMs: sampleStart_utcMs(site.utcOffset_h),
@@ -127,7 +140,7 @@ export function readSampleCsv(text: string, file: string): WeatherRecord {
         { kind: 'read', note: `Invented column ${name} of ${file}.`, filledHours: 0 },
       ]),
     ),
-    basis: `Invented sample climate: ${notes.get('description')?.value ?? site.name} No such place was measured.`,
+    basis: `Invented sample climate: ${description} No such place was measured.`,
   }
 }
 
