@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { axeViolations, openStage, SIZES, type Stage, type Watched } from './stage.ts'
+import { goTo } from './walk.ts'
 
 let stage: Stage
 beforeAll(async () => {
@@ -72,7 +73,7 @@ describe('the coating bench', () => {
         .innerText()
     ).slice(0, 5)
     await page.click('button:has-text("Use Pot B in the design")')
-    await page.click('nav a:has-text("Design")')
+    await goTo(page, 'design')
     await page.click('details[data-part=panel] > summary')
     const box = page.locator('[data-field="coating.solarReflectance_frac"] input[inputmode=decimal]')
     expect(await box.inputValue()).toBe(String(Number(found)))

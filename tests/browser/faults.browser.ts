@@ -38,7 +38,7 @@ async function openWithWorkers(prepare: (page: Page) => Promise<void> = async ()
     }
     Object.assign(window, { workers })
   })
-  await watched.page.goto(stage.url)
+  await watched.page.goto(`${stage.url}design/`)
   await settled(watched.page)
   return watched
 }

@@ -48,7 +48,7 @@ describe('the worker in the browser and the model under Node', () => {
         }
       }
     })
-    await page.goto(`${stage.url}#${link}`)
+    await page.goto(`${stage.url}design/#${link}`)
     await settled(page)
     const inBrowser = await page.evaluate((): Taken => {
       const { answered } = window as unknown as { answered: Taken & { year: Record<string, never> } }

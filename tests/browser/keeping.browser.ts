@@ -22,7 +22,7 @@ const notice = '.notice'
 async function reopenWith(page: Page, key: string, text: string): Promise<void> {
   await page.goto(`${stage.url}licences.txt`)
   await page.evaluate(([name, value]) => localStorage.setItem(name!, value!), [key, text])
-  await page.goto(stage.url)
+  await page.goto(`${stage.url}design/`)
 }
 
 describe('what the browser kept', () => {
@@ -37,7 +37,7 @@ describe('what the browser kept', () => {
     'made to hurt': '{"climate":"continental","scenario":{"__proto__":{"polluted":1}}}',
   }
   test('is set aside and offered as a file when it cannot be read; the page opens and computes', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     for (const [how, text] of Object.entries(damaged)) {
       await reopenWith(page, 'duskbank.design', text)
@@ -56,7 +56,7 @@ describe('what the browser kept', () => {
   }, 200_000)
 
   test('from the first version still opens, by file and from the browser; a newer file is refused in a sentence', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     const sample = readFileSync(new URL('../rooms/design/scenario/version-1.json', import.meta.url), 'utf8')
     await page.click('button:has-text("Keep & share")')
@@ -84,7 +84,7 @@ describe('what the browser kept', () => {
   })
 
   test('of weather and named designs is passed over when it is rubbish', async () => {
-    const { page, context, complaints } = await stage.open()
+    const { page, context, complaints } = await stage.open('design/')
     await settled(page)
     await page.evaluate(async () => {
       const put = (base: string, store: string, entries: [string, unknown][]) =>
@@ -133,7 +133,7 @@ async function change(page: Page, preset: string): Promise<string> {
 
 describe('a browser that keeps nothing', () => {
   test('because its storage is full: it is said on every page, the page works, a file saves the work', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     const filled = await page.evaluate(() => {
       localStorage.clear()
@@ -183,7 +183,7 @@ describe('a browser that keeps nothing', () => {
       Object.defineProperty(window, 'sessionStorage', denied)
       Object.defineProperty(window, 'indexedDB', denied)
     })
-    await page.goto(stage.url)
+    await page.goto(`${stage.url}design/`)
     await settled(page)
     await page.waitForSelector(notice)
     await change(page, 'Garden shed')
@@ -200,11 +200,11 @@ describe('a browser that keeps nothing', () => {
 
 describe('two tabs at once', () => {
   test('each is told when the other keeps something, and either design can be had', async () => {
-    const { page: first, context } = await stage.open()
+    const { page: first, context } = await stage.open('design/')
     await settled(first)
     await first.waitForTimeout(500)
     const second = await context.newPage()
-    await second.goto(stage.url)
+    await second.goto(`${stage.url}design/`)
     await settled(second)
     await second.waitForTimeout(500)
     expect(await first.locator(notice).count(), 'looking alone disturbs nobody').toBe(0)
@@ -227,12 +227,12 @@ describe('two tabs at once', () => {
 })
 
 test('a change made in the very moment of leaving is kept', async () => {
-  const { page, context } = await stage.open()
+  const { page, context } = await stage.open('design/')
   await settled(page)
   await page.click('button:has-text("Garden shed")')
   await page.goto(`${stage.url}licences.txt`)
   const kept = await page.evaluate(() => localStorage.getItem('duskbank.design'))
-  await page.goto(stage.url)
+  await page.goto(`${stage.url}design/`)
   await settled(page)
   expect(kept).toContain('duskbankScenario')
   expect(kept).not.toContain(JSON.stringify(defaultScenario().room))

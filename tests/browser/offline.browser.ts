@@ -7,10 +7,9 @@ import { extname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { PAGES } from '#ui/shell/pages.ts'
 import { startBrowser } from './find-browser.ts'
 import { openStage, settled, type Stage } from './stage.ts'
-import { computed, walk } from './walk.ts'
+import { PAGES, computed, walk } from './walk.ts'
 
 let stage: Stage
 beforeAll(async () => {
@@ -28,7 +27,7 @@ async function stored(page: Page): Promise<void> {
 
 describe('with the network off, after one visit to one page', () => {
   test('every page opens by its link and by its address, and computes', async () => {
-    const { page, context, complaints } = await stage.open()
+    const { page, context, complaints } = await stage.open('design/')
     await settled(page)
     await stored(page)
     await context.setOffline(true)
@@ -37,7 +36,7 @@ describe('with the network off, after one visit to one page', () => {
       await page.goto(stage.url + (path ? `${path}/` : ''))
       await computed(page, path)
     }
-    await page.goto(stage.url)
+    await page.goto(`${stage.url}design/`)
     for (const climate of ['hot-desert', 'humid-subtropical', 'high-dry-plateau']) {
       const there = await page.locator(`#climate option[value="${climate}"]`).count()
       if (there === 0) continue
@@ -117,7 +116,7 @@ test('a new version waits while the old one works on whole, takes over on a clic
     const page = await browser.newPage()
     const complaints: string[] = []
     page.on('pageerror', (error) => complaints.push(String(error)))
-    await page.goto(url)
+    await page.goto(`${url}design/`)
     await settled(page)
     await stored(page)
     await page.click('button:has-text("Garden shed")')
@@ -143,7 +142,7 @@ test('a new version waits while the old one works on whole, takes over on a clic
     await update()
     await page.waitForSelector('.notice:has-text("newer Duskbank")', { timeout: 30_000 })
     await walk(page, async () => {})
-    await page.goto(url)
+    await page.goto(`${url}design/`)
     await settled(page)
     expect(await isNew(), 'the old version stays whole until it is let go').toBe(0)
 

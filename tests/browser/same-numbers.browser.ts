@@ -31,7 +31,7 @@ const digits = (value: number, count: number) => String(Number(value.toPrecision
 
 test('page and command line give the same numbers for the worked example, the range included', async () => {
   const shell = sizedByShell()
-  const { page, context } = await stage.open()
+  const { page, context } = await stage.open('design/')
   await settled(page)
   await page.locator('.range:has-text("eight times")').waitFor({ timeout: 240_000 })
   const said = await page.locator('section[aria-label="Answer"]').innerText()

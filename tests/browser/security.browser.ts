@@ -45,7 +45,7 @@ describe('the built pages', () => {
   })
 
   test('the browser keeps to it: script put into the page, eval and a call to another machine are stopped', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     await settled(page)
     const outcome = await page.evaluate(async () => {
       const broken: string[] = []
@@ -93,7 +93,7 @@ async function expectOnlyText(page: Page, where: string): Promise<void> {
 
 describe('names from files', () => {
   test('of design, weather, columns, samples and files are text on every page; nothing but the app is asked for', async () => {
-    const { page, context } = await stage.open()
+    const { page, context } = await stage.open('design/')
     const asked: string[] = []
     context.on('request', (request) => asked.push(request.url()))
     await page.reload()
@@ -171,7 +171,7 @@ describe('names from files', () => {
 
   test('a link with markup in it opens as text, and a hostile link leaves the page as it was', async () => {
     const name = encodeURIComponent(EVIL_NAME)
-    const good = await stage.open(`#climate=continental&job.name=${name}`)
+    const good = await stage.open(`design/#climate=continental&job.name=${name}`)
     await settled(good.page)
     expect(await good.page.locator('main').innerText()).toContain(EVIL_NAME)
     await expectOnlyText(good.page, 'link')

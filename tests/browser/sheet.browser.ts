@@ -55,11 +55,11 @@ describe('the builder’s sheet', () => {
     'carries the numbers of the design page, and prints them on two or three pages of A4 and Letter',
     { timeout: 2 * WAIT_MS, skip: unreadable !== null },
     async () => {
-      const { page, context, complaints } = await stage.open()
+      const { page, context, complaints } = await stage.open('design/')
       await settled(page)
       const area = await page.locator('section[aria-label="Answer"] .big').innerText()
       const rows = await page.locator('section[aria-label="Answer"] dd').allInnerTexts()
-      await page.click('nav >> text=Builder’s sheet')
+      await page.click('nav[aria-label=Path] >> text=Builder’s sheet')
       await complete(page)
       const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
       const headline = plain(await page.locator('article.sheet .headline').innerText())

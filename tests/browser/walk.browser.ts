@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { Page } from 'playwright-core'
 import { moreOften, numbersOf, printedText, whyNoPdfText } from './pdf-text.ts'
 import { axeViolations, openStage, settled, SIZES, type Stage } from './stage.ts'
+import { goTo } from './walk.ts'
 
 const WAIT_MS = 180_000
 let stage: Stage
@@ -34,7 +35,7 @@ async function drag(page: Page): Promise<void> {
 
 describe('a newcomer walks the whole job: climate, room, drag, compare, print', () => {
   test.each(Object.entries(SIZES))('on a %s', { timeout: 3 * WAIT_MS }, async (_, viewport) => {
-    const { page, context, complaints, requests } = await stage.open('', { viewport })
+    const { page, context, complaints, requests } = await stage.open('design/', { viewport })
     await settled(page)
     await page.selectOption('#climate', 'high-dry-plateau')
     await settled(page)
@@ -49,7 +50,7 @@ describe('a newcomer walks the whole job: climate, room, drag, compare, print', 
     expect(area).toMatch(/\d m²/)
     expect(await axeViolations(page)).toEqual([])
 
-    await page.click('nav >> text=Compare')
+    await goTo(page, 'compare')
     await page.click('button:has-text("Night-only against all-day")')
     const rows = '[aria-label=Comparison] tbody tr'
     await page.waitForFunction((row) => document.querySelectorAll(row).length === 2, rows, {
@@ -58,7 +59,7 @@ describe('a newcomer walks the whole job: climate, room, drag, compare, print', 
     await page.waitForSelector('progress[aria-label=Comparing]', { state: 'detached', timeout: WAIT_MS })
     expect(await axeViolations(page)).toEqual([])
 
-    await page.click('nav >> text=Builder’s sheet')
+    await page.click('nav[aria-label=Path] >> text=Builder’s sheet')
     await page.waitForSelector('[data-sheet][aria-busy="false"]', { timeout: WAIT_MS })
     const headline = await page.locator('article.sheet .headline').innerText()
     expect(plain(headline)).toContain(plain(area))

@@ -1,9 +1,17 @@
 import type { Page } from 'playwright-core'
-import { PAGES } from '#ui/shell/pages.ts'
+import { FURTHER, PATH } from '#ui/shell/pages.ts'
+
+/** All pages that exist, in the order of the work. */
+export const PAGES = [...PATH, ...FURTHER] as const
 
 /** What tells that a page has worked something out, where more than its heading is to be waited for. */
+const ANSWER = 'section[aria-label="Answer"][aria-busy="false"] .big'
 const COMPUTED: Readonly<Record<string, string>> = {
-  '': 'section[aria-label="Answer"][aria-busy="false"] .big',
+  '': ANSWER,
+  room: ANSWER,
+  plant: ANSWER,
+  range: ANSWER,
+  design: ANSWER,
   coating: '[data-out=estimate][aria-busy=false]',
   weather: 'canvas',
   sheet: '[data-sheet] table',
@@ -11,11 +19,13 @@ const COMPUTED: Readonly<Record<string, string>> = {
   trust: 'details > summary',
 }
 
-/** Goes to a page by its link in the navigation, as a user does, so that what is open stays open. */
+/** Goes to a page by its link in the menu of all pages, as a user does, so that what is open stays open. */
 export async function goTo(page: Page, path: string): Promise<void> {
   const label = PAGES.find((row) => row.path === path)!.label
-  await page.click(`nav[aria-label=Pages] a:text-is("${label}")`)
-  await page.waitForSelector(`nav[aria-label=Pages] a[aria-current=page]:text-is("${label}")`)
+  const menu = 'nav[aria-label=Pages]'
+  await page.click(`${menu} summary`)
+  await page.click(`${menu} a:text-is("${label}")`)
+  await page.waitForSelector(`${menu} a[aria-current=page]:text-is("${label}")`, { state: 'attached' })
   await page.waitForSelector('main h1')
   await computed(page, path)
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import type { BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { axeViolations, openStage, settled, SIZES, type Stage } from './stage.ts'
+import { goTo } from './walk.ts'
 import {
   DATA_FILES,
   PLACES,
@@ -125,10 +126,10 @@ describe('the weather page', () => {
   })
 
   test('a sample re-saved with other headers, semicolons and decimal commas is used and gives the sample’s answer', async () => {
-    const { page, context } = await stage.open(`#climate=${sampleName}`)
+    const { page, context } = await stage.open(`design/#climate=${sampleName}`)
     await settled(page)
     const area_m2 = parseFloat(await page.locator('section[aria-label="Answer"] .big').innerText())
-    await page.click('nav a:has-text("Weather")')
+    await goTo(page, 'weather')
     await pick(page, picked('neu.csv', resavedSample()))
     expect(await page.locator('[role=alert]').first().innerText()).toContain('does not say where')
     await place(page, sample.site.latitude_deg, sample.site.longitude_deg, sample.site.altitude_m)
@@ -154,7 +155,7 @@ describe('the weather page', () => {
     expect(await page.inputValue('#climate'), 'kept for the next visit').toBe(own)
     // A link that stands in another person's file, of today or of before files were told apart.
     for (const others of ['own:00000000', 'own']) {
-      await page.goto(`${stage.url}#climate=${others}&room.roofU_Wm2K=0.2`)
+      await page.goto(`${stage.url}design/#climate=${others}&room.roofU_Wm2K=0.2`)
       await page.click('[data-offered] button >> nth=0')
       await page.waitForSelector('[role=alert]:has-text("a weather file that is not here")', {
         timeout: 60_000,
@@ -357,7 +358,7 @@ describe('the weather page', () => {
     )
     expect(harder! - asIs!).toBeGreaterThan(2)
     expect(harder! - asIs!).toBeLessThan(4.3)
-    await page.click('nav a:has-text("Design")')
+    await goTo(page, 'design')
     expect(await page.inputValue('#climate')).toBe('hot-desert')
     await context.close()
   })

@@ -1,24 +1,39 @@
-/** The pages that exist, in the order of the work. A new page adds its row here when it is there. */
-export const PAGES = [
-  { path: '', label: 'Design', about: 'Describe the room and see the panels it needs' },
+/** A page, with the words of its links. */
+export interface PageRow {
+  readonly path: string
+  readonly label: string
+  readonly about: string
+}
+
+/** The path from nothing to a sheet: six steps, one question each. */
+export const PATH = [
+  { path: '', label: 'Place', about: 'Where the room is, and the weather of a year there' },
+  { path: 'room', label: 'Room', about: 'What it is built of, and how warm it may get' },
   {
     path: 'decide',
     label: 'What keeps it cool',
     about: 'Panels, or shade, paint, night air, fans, coolers: which, and for how much',
   },
+  { path: 'plant', label: 'Panel and plant', about: 'Panel, loop, store and when it runs' },
+  { path: 'range', label: 'Check the range', about: 'How sure the answer is, and what it hangs on' },
+  { path: 'sheet', label: 'Builder’s sheet', about: 'Drawings, parts and start-up, ready to print' },
+] as const satisfies readonly PageRow[]
+
+/** What helps on the way. A new page adds its row here when it is there. */
+export const FURTHER = [
+  { path: 'design', label: 'Everything at once', about: 'The whole description and all charts on one page' },
+  { path: 'weather', label: 'Weather', about: 'Open a weather file, judge it, and look at the climate' },
   {
     path: 'coating',
     label: 'Coating bench',
     about: 'Reflectance and emittance of your own coating, from field readings',
   },
-  { path: 'weather', label: 'Weather', about: 'Open a weather file, judge it, and look at the climate' },
   {
     path: 'compare',
     label: 'Compare',
     about: 'Climates, running plans, coatings, covers and baselines side by side',
   },
   { path: 'map', label: 'Map', about: 'Area against store or flow: what meets the target, what is cheapest' },
-  { path: 'sheet', label: 'Builder’s sheet', about: 'Two or three pages to build from, ready to print' },
   { path: 'batch', label: 'Batch', about: 'What to weigh and measure of your recipe for the panel area' },
   {
     path: 'asbuilt',
@@ -32,4 +47,9 @@ export const PAGES = [
   },
   { path: 'methods', label: 'Methods', about: 'Every equation, symbol, unit and source' },
   { path: 'glossary', label: 'Glossary', about: 'One name for each quantity, with unit and meaning' },
-] as const
+] as const satisfies readonly PageRow[]
+
+/** Which step of the path a route is, from 0; −1 for a page beside it. */
+export function stepOf(routeId: string | null): number {
+  return PATH.findIndex(({ path }) => routeId === `/${path}`)
+}

@@ -1,0 +1,51 @@
+import type { UnitSystem } from '#model/basis/units'
+import type { LiveAnswer } from '#live/messages.ts'
+import { wordingText } from '#model/basis/words'
+import { fitLines } from '#ui/answer/answer-words.ts'
+import { shownQuantity } from '#ui/words/quantity.ts'
+
+/** Whether to build a panel, in a few words, and why in a sentence or two. */
+export interface Verdict {
+  readonly big: string
+  readonly why: readonly string[]
+}
+
+/** The verdict on the design as it stands; the numbers are those of the answer itself. */
+export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
+  const { sizing, scenario } = answer
+  const { withPanels, doNothing } = sizing
+  const limit =
+    scenario.target.kind === 'adaptive'
+      ? 'the comfort band'
+      : shownQuantity('C', system).text(scenario.target.limit_C)
+  const area = shownQuantity('m2', system).text(answer.area_m2)
+  const hours = (value_h: number) => `${value_h.toFixed(0)} h`
+  const change = `${hours(withPanels.hours_h)} a year above ${limit} with them, ${hours(doNothing.hours_h)} without.`
+  const misfits = fitLines(answer, system)
+  switch (sizing.kind) {
+    case 'notNeeded':
+      return {
+        big: 'No panels needed here.',
+        why: [
+          `The room is above ${limit} for ${hours(doNothing.hours_h)} a year by itself, which is within its target.`,
+        ],
+      }
+    case 'floor':
+      return {
+        big: 'Panels alone are not enough here.',
+        why: [
+          `Even ${area} leave ${change}`,
+          ...(sizing.limit === null ? [] : [wordingText(sizing.limit.sentence, system)]),
+        ],
+      }
+    case 'own':
+      return {
+        big: withPanels.measure > 0 ? 'Your area is not enough.' : 'Your area is enough.',
+        why: [`${area} of panel: ${change}`, ...misfits],
+      }
+    case 'met':
+      return misfits.length > 0
+        ? { big: 'It would work, but it does not fit.', why: misfits }
+        : { big: 'Yes, panels can do it here.', why: [`${area} of panel: ${change}`] }
+  }
+}
