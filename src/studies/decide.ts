@@ -11,13 +11,20 @@ import type { Asked, Study } from './study.ts'
 export const KEPT_FOR = ['awake', 'asleep', 'goods', 'plants', 'animals', 'battery'] as const
 export type KeptFor = (typeof KEPT_FOR)[number]
 
+/** What can be tried: changes of the building, moving air, machines. */
+export type Tried = Measure['id'] | PlantKind
+export const TRIED: readonly Tried[] = [
+  ...[...BUILDING_MEASURES, ...AIR_MEASURES].map(({ id }) => id),
+  ...PLANTS.filter((plant) => plant !== 'none'),
+]
+
 /** The question of `decide`. */
 export interface Deciding extends Asked {
   readonly keptFor?: KeptFor
   /** Most that may be spent at first, in the user's currency; null: no limit. */
   readonly budget?: number | null
   /** Only these measures and plants are looked at, where given. */
-  readonly only?: readonly (Measure['id'] | PlantKind)[]
+  readonly only?: readonly Tried[]
   /** Only every `of`-th set of measures, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
   readonly part?: { readonly index: number; readonly of: number }
   /** False: combinations that cannot be better are simulated all the same. */

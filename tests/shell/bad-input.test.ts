@@ -24,7 +24,7 @@ const CASES: readonly (readonly [what: string, words: readonly string[], names: 
   [
     'a subcommand that does not exist',
     ['sizes'],
-    /no subcommand sizes.*place, weather, sky, panel, year, decide, size, compare/s,
+    /no subcommand sizes.*place, weather, sky, panel, year, decide, size, map, compare/s,
   ],
   ['an object’s own words as a subcommand', ['constructor'], /no subcommand constructor/],
   ['no weather', ['size'], /No weather is given.*continental/s],
@@ -102,6 +102,19 @@ const CASES: readonly (readonly [what: string, words: readonly string[], names: 
     ['compare', ...climate, '--plans', 'noonOnly'],
     /--plans noonOnly.*nightOnly/s,
   ],
+  ['a map over what is no axis', ['map', ...climate, '--over', 'tilt'], /--over tilt.*store or flow/s],
+  [
+    'a map over the tank where there is none',
+    ['map', ...climate, '--set', 'store.kind=slab', '--over', 'store'],
+    /--over store.*without a tank.*flow/s,
+  ],
+  [
+    'a map of areas that fall',
+    ['map', ...climate, '--areas', '8,4', '--others', '1,2'],
+    /--areas 8,4.*rising/s,
+  ],
+  ['a map of areas alone', ['map', ...climate, '--areas', '4,8'], /--others is missing/],
+  ['a measure that does not exist', ['decide', ...climate, '--only', 'prayer'], /--only prayer.*paintRoof/s],
   [
     'a window larger than its wall',
     ['size', ...climate, '--set', 'room.windowFront_m2=90'],

@@ -18,6 +18,7 @@ const ASKED: Readonly<Record<string, readonly string[]>> = {
   year: [...CLIMATE, ...FIXED],
   decide: CLIMATE,
   size: [...CLIMATE, ...FIXED, '--draws', '0'],
+  map: [...CLIMATE, ...FIXED, '--over', 'flow', '--areas', '4,8', '--others', '0.006,0.012'],
   compare: [...CLIMATE, ...FIXED, '--plans', 'nightOnly'],
   coating: ['--board', '--air', '24', '--dew', '9'],
   batch: ['--area', '6'],

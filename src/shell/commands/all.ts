@@ -4,6 +4,7 @@ import { coating } from './coating.ts'
 import type { Command } from './command.ts'
 import { compare } from './compare.ts'
 import { decide } from './decide.ts'
+import { map } from './map.ts'
 import { place } from './place.ts'
 import { panel } from './panel.ts'
 import { size } from './size.ts'
@@ -20,6 +21,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
   year,
   decide,
   size,
+  map,
   compare,
   coating,
   batch,

@@ -1,6 +1,6 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { stop } from '#model/basis/words'
-import { KEPT_FOR, type KeptFor } from '#studies/decide.ts'
+import { KEPT_FOR, TRIED, type KeptFor, type Tried } from '#studies/decide.ts'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { note, type Cell } from '../output.ts'
@@ -26,20 +26,36 @@ function keptForOf(given: unknown): KeptFor {
   throw stop('bad-for', `--for ${String(given)} is not known.`, `Use ${KEPT_FOR.join(', ')}.`)
 }
 
+function onlyOf(given: unknown): readonly Tried[] | null {
+  if (given === undefined) return null
+  return String(given)
+    .split(',')
+    .map((word) => {
+      const found = TRIED.find((one) => one === word.trim())
+      if (found !== undefined) return found
+      throw stop('bad-only', `--only ${word.trim()} is not known.`, `Use ${TRIED.join(', ')}.`)
+    })
+}
+
 export const decide: Command = {
   summary: 'whether there should be panels at all: combinations of measures, the few ways worth naming first',
   options: {
     budget: { type: 'string', help: 'most that may be spent at first, in your currency' },
     for: { type: 'string', help: `what the room is kept cool for: ${KEPT_FOR.join(', ')} (default awake)` },
+    only: {
+      type: 'string',
+      help: `measures and machines to try, comma-separated, of ${TRIED.join(', ')} (default all)`,
+    },
     all: { type: 'boolean', help: 'every combination that no other beats, after the named ways' },
   },
   run(options) {
     const weather = yearOf(options)
     const budget = budgetOf(options.values['budget'])
     const keptFor = keptForOf(options.values['for'])
+    const only = onlyOf(options.values['only'])
     let tenths = 0
     const decision = answered(
-      studies.decide({ scenario: options.scenario, weather, budget, keptFor }),
+      studies.decide({ scenario: options.scenario, weather, budget, keptFor, ...(only && { only }) }),
       ({ share }) => {
         if (Math.floor(share * 10) > tenths) note(`combinations: ${(tenths = Math.floor(share * 10)) * 10} %`)
       },

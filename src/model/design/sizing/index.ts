@@ -3,7 +3,7 @@ export { type CheapestDesign, cheapestOn } from './cheapest.ts'
 export { type DesignMap, type MapTask, candidateAt, designMap, reached } from './design-map.ts'
 export { flowKnee } from './flow-knee.ts'
 export { limitOf } from './limit.ts'
-export { type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
+export { MAP_KINDS, type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
 export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
 export { seasonAtRisk } from './season.ts'
 export {
