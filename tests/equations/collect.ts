@@ -1,62 +1,122 @@
-import { checksOf, type Reaching } from './checks.ts'
-import { modelDeclarations, type Declared } from './code.ts'
-import { coefficientsOf, partsOnPaper, sourcesIn, type Part } from './paper.ts'
+import { checksOf, testsOf, type Reaching } from './checks.ts'
+import { Code, numbersIn } from './code.ts'
+import { coefficientsOf, partsOnPaper, sourceIn, type Part } from './paper.ts'
+import { PLACES } from './places.ts'
+import { pointedAt, type Pointed } from './pointed.ts'
 
 /** One equation on paper: where the code has it, what it rests on, and what checks it. */
 export interface Entry {
   readonly part: string
   readonly equation: string
   readonly coefficients: readonly number[]
-  /** Where its coefficients stand; null for an equation that has none, which its part's files hold together. */
-  readonly at: Declared | null
-  readonly sources: readonly string[]
-  /** The sources are those of the whole part: the code beside the equation names none. */
-  readonly ofPart: boolean
+  /** What works it out, the first first. */
+  readonly at: readonly Pointed[]
+  readonly source: string
+  /** Checks whose value is worked out with the very function, or with one of its file that uses it. */
   readonly checks: readonly string[]
+  /** Where it has no check of its own: the nearest of what it is part of. */
+  readonly wider: readonly string[]
+  /** Likewise the nearest tests of the rooms. */
+  readonly tests: readonly string[]
 }
 
-export function collectEquations(): Entry[] {
-  const all = modelDeclarations()
-  const checks = checksOf()
-  return partsOnPaper().flatMap((part) =>
-    part.equations.map((equation) => entryOf(part, equation, all, checks)),
-  )
+export function allCode(): Code {
+  return new Code(['src/model', 'src/studies', 'tests/evidence', 'tests/rooms'])
 }
 
-function entryOf(part: Part, equation: string, all: readonly Declared[], checks: readonly Reaching[]): Entry {
-  const coefficients = coefficientsOf(equation)
-  const near = all.filter(({ file }) => part.files.includes(file))
-  const at = placeOf(coefficients, near)
-  const beside = at === null ? [] : sourcesIn(at.comment)
-  const reached =
-    at === null ? [] : checks.filter(({ reaches }) => callers(at, all).some((c) => reaches.has(c)))
+/**
+ * Every equation of the physics on paper, joined by tests/equations/places.ts to the code and the evidence.
+ * @throws Error for an equation without a place, a place without an equation, and a name that is not in its file
+ */
+export function collectEquations(code = allCode()): Entry[] {
+  const evidence: Evidence = { checks: checksOf(code), tests: testsOf(code) }
+  const parts = partsOnPaper()
+  for (const title of Object.keys(PLACES))
+    if (!parts.some((part) => part.title === title)) throw new Error(`places.ts: no part "${title}" on paper`)
+  return parts.flatMap((part) => {
+    const entries = part.equations.map((equation) => entryOf(part, equation, code, evidence))
+    for (const start of Object.keys(PLACES[part.title] ?? {}))
+      if (!part.equations.some((equation) => equation.startsWith(start)))
+        throw new Error(`places.ts: no equation of "${part.title}" on paper begins with "${start}"`)
+    return entries
+  })
+}
+
+interface Evidence {
+  readonly checks: readonly Reaching[]
+  readonly tests: ReadonlyMap<string, readonly string[]>
+}
+
+function entryOf(part: Part, equation: string, code: Code, { checks, tests }: Evidence): Entry {
+  const starts = Object.entries(PLACES[part.title] ?? {}).filter(([start]) => equation.startsWith(start))
+  if (starts.length !== 1)
+    throw new Error(
+      `tests/equations/places.ts names ${starts.length} places for "${equation}" (${part.title} in src/model/README.md): add one, as 'beginning of the line': 'file.ts#function'`,
+    )
+  const { at, source } = pointedAt(code, starts[0]![1])
+  const first = checksNaming(checks, new Set(at.map(({ declared }) => declared.id)))
+  const own = [
+    ...new Set([...first, ...checksNaming(checks, new Set(at.flatMap((one) => users(one, code))))]),
+  ]
   return {
     part: part.title,
     equation,
-    coefficients,
+    coefficients: coefficientsOf(equation),
     at,
-    sources: beside.length > 0 ? beside : part.sources,
-    ofPart: beside.length === 0,
-    checks: [...new Set(reached.map(({ quantity }) => quantity))],
+    source: source ?? sourceIn(at.map(({ comment }) => comment)),
+    checks: own,
+    wider: own.length > 0 ? [] : nearest(at, code, (ids) => checksNaming(checks, ids)),
+    tests:
+      own.length > 0
+        ? []
+        : nearest(at, code, (ids) => [...new Set([...ids].flatMap((id) => tests.get(id) ?? []))]),
   }
 }
 
-/** The declaration with most of the coefficients; the first of those that have as many. */
-function placeOf(coefficients: readonly number[], near: readonly Declared[]): Declared | null {
-  if (coefficients.length === 0) return null
-  const count = (one: Declared) => coefficients.filter((c) => one.numbers.has(c)).length
-  const best = near.reduce<Declared | null>((a, b) => (count(b) > (a === null ? 0 : count(a)) ? b : a), null)
-  return best
+function checksNaming(checks: readonly Reaching[], ids: ReadonlySet<string>): string[] {
+  const found = checks.filter(({ names }) => [...names].some((id) => ids.has(id)))
+  return [...new Set(found.map(({ quantity }) => quantity))]
 }
 
-/** The declaration's own name, and those of its file that use it, directly or by one another. */
-function callers(at: Declared, all: readonly Declared[]): string[] {
-  const mates = all.filter(({ file }) => file === at.file)
-  const names = new Set([at.name])
+/** Outwards through what uses it, one call after another, until something is found. */
+function nearest(
+  at: readonly Pointed[],
+  code: Code,
+  find: (ids: ReadonlySet<string>) => string[],
+): readonly string[] {
+  const seen = new Set<string>()
+  for (let ring = at.map(({ declared }) => declared.id); ring.length > 0;) {
+    for (const id of ring) seen.add(id)
+    const found = find(new Set(ring))
+    if (found.length > 0) return found
+    const inner = ring
+    ring = [...code.declared.values()]
+      .filter(
+        ({ id, file, uses }) =>
+          file.startsWith('src/') && !seen.has(id) && inner.some((one) => uses.has(one)),
+      )
+      .map(({ id }) => id)
+  }
+  return []
+}
+
+/** The declaration itself, and those of its file that use it, directly or by one another. */
+function users({ declared }: Pointed, code: Code): string[] {
+  const mates = [...code.declared.values()].filter(({ file }) => file === declared.file)
+  const found = new Set([declared.id])
   for (let grown = true; grown;) {
-    const more = mates.filter(({ name, uses }) => !names.has(name) && [...names].some((n) => uses.has(n)))
-    for (const { name } of more) names.add(name)
+    const more = mates.filter(({ id, uses }) => !found.has(id) && [...found].some((one) => uses.has(one)))
+    for (const { id } of more) found.add(id)
     grown = more.length > 0
   }
-  return [...names]
+  return [...found]
+}
+
+/** Coefficients of an equation that are written neither in what it points to nor in a declaration that is used there. */
+export function missingCoefficients({ coefficients, at }: Entry, code: Code): number[] {
+  const used = at.flatMap(({ declared }) =>
+    [...declared.uses].flatMap((id) => code.declared.get(id)?.node ?? []),
+  )
+  const written = new Set([...at.map(({ node }) => node), ...used].flatMap(numbersIn))
+  return coefficients.filter((one) => !written.has(one))
 }

@@ -63,6 +63,8 @@ export const SOURCES = {
   iso13790: 'ISO 13790:2008, Energy performance of buildings, annex C (simple hourly method)',
   iso13786: 'ISO 13786, Thermal performance of building components: dynamic thermal characteristics',
   iso6946: 'ISO 6946, Building components: thermal resistance and thermal transmittance',
+  cibseA: 'CIBSE Guide A, Environmental Design, tables of walls',
+  strawApproval: 'German building approval Z-23.11-1595, straw bales',
   iso10456: 'ISO 10456 (EN 12524), Building materials and products: tabulated design values',
   iso13370: 'ISO 13370, Heat transfer via the ground',
   floorSheet: 'published U-value sheet for solid ground floors (older UK closed form of Macey)',

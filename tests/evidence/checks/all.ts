@@ -2,6 +2,7 @@ import type { Check } from '../check.ts'
 import { airChecks } from './air.ts'
 import { comfortChecks } from './comfort.ts'
 import { convectionChecks } from './convection.ts'
+import { envelopeChecks } from './envelope.ts'
 import { fieldChecks } from './field.ts'
 import { fluidChecks } from './fluids.ts'
 import { integrationChecks } from './integration.ts'
@@ -27,6 +28,7 @@ export const CHECKS: readonly Check[] = [
   ...panelChecks,
   ...fieldChecks,
   ...roomChecks,
+  ...envelopeChecks,
   ...roomResponseChecks,
   ...storeChecks,
   ...loopChecks,
