@@ -1,4 +1,6 @@
 import {
+  CLEAR_HOURS,
+  type ClearHours,
   FORMULAS,
   nightErrors,
   nightMeans,
@@ -9,24 +11,32 @@ import {
 } from './nights.ts'
 import { skySites } from './sites.ts'
 
+/** Clear-sky formula of a new design. */
+export const SHIPPED_FORMULA: Formula = 'prata1996'
+
 /** One way to work out a night's sky, and its errors at every place. */
 export interface Candidate {
   readonly rule: StudyRule
+  readonly clearHours: ClearHours
   readonly formula: Formula
   readonly errors: Readonly<Record<string, NightErrors>>
 }
 
-/** All rules × formulas at all places. */
+/** All rules × clear hours × formulas at all places. */
 export function candidates(): Candidate[] {
   const sites = skySites()
   return NIGHT_RULES.flatMap((rule) =>
-    (Object.keys(FORMULAS) as Formula[]).map((formula) => ({
-      rule,
-      formula,
-      errors: Object.fromEntries(
-        sites.map((site) => [site.name, nightErrors(nightMeans(site, rule, formula))]),
-      ),
-    })),
+    // Without cloud there are no clear hours to choose.
+    (rule === 'none' ? (['formula'] as const) : CLEAR_HOURS).flatMap((clearHours) =>
+      (Object.keys(FORMULAS) as Formula[]).map((formula) => ({
+        rule,
+        clearHours,
+        formula,
+        errors: Object.fromEntries(
+          sites.map((site) => [site.name, nightErrors(nightMeans(site, rule, clearHours, formula))]),
+        ),
+      })),
+    ),
   )
 }
 
@@ -69,14 +79,28 @@ export function printSkyChoice(): void {
     'Nightly mean longwave, model − measured, W/m²; spread: standard deviation of nights over the measured',
   )
   for (const one of all) {
-    console.log(`\n${one.rule}, ${one.formula}: all places ${pooled_Wm2(one, places).toFixed(1)}`)
+    console.log(
+      `\n${one.rule}, clear hours ${one.clearHours}, ${one.formula}: all places ${pooled_Wm2(one, places).toFixed(1)}`,
+    )
     for (const place of places)
       console.log(`  ${place.padEnd(20)} ${one.errors[place]!.nights} nights: ${figures(one.errors[place]!)}`)
   }
-  console.log('\nLeaving out each place in turn, the best at the others:')
-  const left = leaveOneOut(all)
-  for (const { place, chosen, errors } of left)
-    console.log(`  ${place.padEnd(20)} ${chosen.rule}, ${chosen.formula}: ${figures(errors)}`)
-  const rmse = Math.sqrt(left.reduce((sum, { errors }) => sum + errors.rmse_Wm2 ** 2, 0) / left.length)
-  console.log(`  all places ${rmse.toFixed(1)} W/m²`)
+  const shipped = all.filter(({ formula }) => formula === SHIPPED_FORMULA)
+  for (const [title, from] of [
+    ['among all of them', all],
+    [`with the formula that is shipped, ${SHIPPED_FORMULA}`, shipped],
+  ] as const) {
+    console.log(`\nLeaving out each place in turn, the best at the others, ${title}:`)
+    const left = leaveOneOut(from)
+    for (const { place, chosen, errors } of left)
+      console.log(
+        `  ${place.padEnd(20)} ${chosen.rule}, ${chosen.clearHours}, ${chosen.formula}: ${figures(errors)}`,
+      )
+    console.log(`  all places ${overall_Wm2(left).toFixed(1)} W/m²`)
+  }
+}
+
+/** Root of the mean square over the places, each judged by what the others choose, W/m². */
+export function overall_Wm2(left: readonly LeftOut[]): number {
+  return Math.sqrt(left.reduce((sum, { errors }) => sum + errors.rmse_Wm2 ** 2, 0) / left.length)
 }

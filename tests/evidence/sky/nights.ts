@@ -3,7 +3,12 @@ import { matsunobuCoimbra2024 } from '#model/outdoors/sky'
 import { prata1996 } from '#inside/model/outdoors/sky/clear.ts'
 import { cloudyCrawfordDuchon } from '#inside/model/outdoors/sky/cloud.ts'
 import { clearSkyIndex_frac } from '#model/outdoors/sun'
-import { carryOverNight, CLOUD_SUN_DEG, type NightRule } from '#inside/model/outdoors/intake/derive/cloud.ts'
+import {
+  carryOverNight,
+  cloudFromIndex,
+  CLOUD_SUN_DEG,
+  type NightRule,
+} from '#inside/model/outdoors/intake/derive/cloud.ts'
 import { hiddenSun } from '#inside/model/outdoors/intake/derive/hidden-sun.ts'
 import type { SkySite } from './sites.ts'
 
@@ -18,6 +23,10 @@ const DAY_h = 16
 export const NIGHT_RULES = ['none', 'wholeDays', 'duskAndDawn', 'meanOfBoth'] as const
 export type StudyRule = (typeof NIGHT_RULES)[number]
 
+/** What a clear hour reads: the formula’s clear sky, or the record’s own hours, of which this share reads less. */
+export const CLEAR_HOURS = ['formula', 0.75, 0.85, 0.9, 0.95] as const
+export type ClearHours = (typeof CLEAR_HOURS)[number]
+
 export const FORMULAS = {
   matsunobuCoimbra2024,
   prata1996,
@@ -30,11 +39,20 @@ export type Formula = keyof typeof FORMULAS
 export interface NightMean {
   readonly measured_Wm2: number
   readonly modelled_Wm2: number
+  /** First hour of the night in the site’s series. */
+  readonly hour: number
+  /** What the night lacks to a black sky, as measured, W/m². */
+  readonly lack_Wm2: number
 }
 
 /** Nightly means of one place under a rule for the night's cloud and a clear-sky formula. */
-export function nightMeans(site: SkySite, rule: StudyRule, formula: Formula): NightMean[] {
-  const seen = seenCloud(site)
+export function nightMeans(
+  site: SkySite,
+  rule: StudyRule,
+  clearHours: ClearHours,
+  formula: Formula,
+): NightMean[] {
+  const seen = seenCloud(site, clearHours)
   const carried = (how: NightRule) => carryOverNight(seen, false, how) ?? new Float64Array(site.hours)
   const cloud = cloudBy(rule, carried, site.hours)
   const night = (h: number) => h < site.hours && site.sun.altitude_deg[h]! < NIGHT_DEG
@@ -48,6 +66,8 @@ export function nightMeans(site: SkySite, rule: StudyRule, formula: Formula): Ni
     const mean = (of: (hour: number) => number) =>
       hours.reduce((sum, hour) => sum + of(hour), 0) / hours.length
     found.push({
+      hour: begin,
+      lack_Wm2: mean((hour) => blackbody_Wm2(site.airTemp_C[hour]!) - site.longwave_Wm2[hour]!),
       measured_Wm2: mean((hour) => site.longwave_Wm2[hour]!),
       modelled_Wm2: mean((hour) => {
         const air_C = site.airTemp_C[hour]!
@@ -73,19 +93,20 @@ function cloudBy(rule: StudyRule, carried: (how: NightRule) => Float64Array, hou
 }
 
 /** Cloud of the hours that tell it, NaN elsewhere: as the reader of weather files has it. */
-function seenCloud(site: SkySite): Float64Array {
+function seenCloud(site: SkySite, clearHours: ClearHours): Float64Array {
   const hidden = hiddenSun(site.global_Wm2, site.sun, site.altitude_m, CLOUD_SUN_DEG)
-  return site.global_Wm2.map((global, h) => {
+  const index = site.global_Wm2.map((global, h) => {
     if (Number.isNaN(global) || hidden[h] === 1) return NaN
-    const index = clearSkyIndex_frac(
+    return clearSkyIndex_frac(
       global,
       site.sun.altitude_deg[h]!,
       site.sun.extraterrestrial_Wm2[h]!,
       site.altitude_m,
       CLOUD_SUN_DEG,
     )
-    return Number.isNaN(index) ? NaN : Math.min(1, Math.max(0, 1 - index))
   })
+  if (clearHours !== 'formula') return cloudFromIndex(index, site.sun, clearHours)
+  return index.map((value) => Math.min(1, Math.max(0, 1 - value)))
 }
 
 function measuredHours(site: SkySite, begin: number, end: number): number[] {

@@ -5,7 +5,7 @@ import { hiddenSun } from './hidden-sun.ts'
 export const CLOUD_SUN_DEG = 10
 
 export const CLOUD_NOTE =
-  'Worked out: 1 − global ÷ clear-sky global while the sun is above 10° and no hill or tree hides it, carried over the night by a straight line between the three hours of daylight before and after it ' +
+  'Worked out: 1 − global ÷ clear-sky global, held to the clear hours of the record itself, while the sun is above 10° and no hill or tree hides it, carried over the night by a straight line between the three hours of daylight before and after it ' +
   '(Crawford & Duchon 1999; clear sky Ineichen & Perez 2002).'
 
 /**
@@ -19,19 +19,35 @@ export function deriveCloud(
   altitude_m: number,
   cyclic: boolean,
 ): Float64Array | null {
-  const cloud = global.map((g, i) => {
-    const index = clearSkyIndex_frac(
-      g,
-      sun.altitude_deg[i]!,
-      sun.extraterrestrial_Wm2[i]!,
-      altitude_m,
-      CLOUD_SUN_DEG,
-    )
-    return index === index ? Math.min(1, Math.max(0, 1 - index)) : NaN
-  })
+  const index = global.map((g, i) =>
+    clearSkyIndex_frac(g, sun.altitude_deg[i]!, sun.extraterrestrial_Wm2[i]!, altitude_m, CLOUD_SUN_DEG),
+  )
   const hidden = hiddenSun(global, sun, altitude_m, CLOUD_SUN_DEG)
-  const seen = cloud.map((value, i) => (hidden[i] === 1 ? NaN : value))
-  return carryOverNight(seen, cyclic) ?? carryOverNight(cloud, cyclic)
+  const seen = index.map((value, i) => (hidden[i] === 1 ? NaN : value))
+  return (
+    carryOverNight(cloudFromIndex(seen, sun), cyclic) ?? carryOverNight(cloudFromIndex(index, sun), cyclic)
+  )
+}
+
+/** Hours with a sun this high tell what a clear hour reads, degrees (common practice, no source). */
+const CLEAR_SUN_DEG = 20
+/** So many of them must be there. */
+const ENOUGH_HOURS = 100
+/** Share of those hours with a lower clear-sky index than a clear hour. */
+export const CLEAR_SHARE = 0.9
+/** Haze, height and a pyranometer’s error move a clear hour no further than this (common practice, no source). */
+const MOST_OFF = 0.15
+
+/**
+ * Cloud fraction from clear-sky indices, NaN where there is none: 1 − index/c, 0…1. c is what a clear hour of this record
+ * reads, the index that 90 % of the hours with a high sun stay under: it takes up haze, and an instrument that reads high
+ * or low. Held within 15 % of 1, and 1 for a short record. Chosen with the rule of the night, by leaving sites out.
+ */
+export function cloudFromIndex(index: Float64Array, sun: SunHours, share = CLEAR_SHARE): Float64Array {
+  const high = index.filter((value, i) => value === value && sun.altitude_deg[i]! > CLEAR_SUN_DEG).sort()
+  const clear = high.length < ENOUGH_HOURS ? 1 : high[Math.floor(share * (high.length - 1))]!
+  const held = Math.min(1 + MOST_OFF, Math.max(1 - MOST_OFF, clear))
+  return index.map((value) => Math.min(1, Math.max(0, 1 - value / held)))
 }
 
 /** Daylight hours at each end of a night that tell its cloud. */
