@@ -22,7 +22,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'hot face up:': 'outdoors/air/convection.ts#freeFactors #joinedLaws',
     'upright:': 'outdoors/air/convection.ts#freeFactors #joinedLaws',
     'gap, plate hotter:': 'outdoors/air/convection.ts#hollandsNusselt',
-    'gap, plate colder:': 'panels/plate/balance.ts#gapHeat_Wm2 | conduction of still air',
+    'gap, plate colder:': 'outdoors/air/upright-gap.ts#coldBelowNusselt panels/plate/balance.ts#gapHeat_Wm2',
+    'upright gap:': 'outdoors/air/upright-gap.ts#uprightGap',
     'v/v_met =':
       'outdoors/air/wind.ts#windFactor_frac | ASHRAE Fundamentals, airflow around buildings (from memory)',
     suburb: 'outdoors/air/wind.ts#WIND_TERRAINS',
@@ -30,7 +31,7 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
   Weather: {
     'global =':
       'outdoors/sun/split.ts#splitGlobal outdoors/intake/derive/radiation.ts#deriveRadiation | definition',
-    'cloud = 1': 'outdoors/intake/derive/cloud.ts#deriveCloud | Crawford & Duchon 1999',
+    'cloud = 1': 'outdoors/intake/derive/cloud.ts#cloudFromIndex #deriveCloud | Crawford & Duchon 1999',
     'night:':
       'outdoors/intake/derive/cloud.ts#carryOverNight outdoors/sky/longwave.ts#skyEmissivity | own rule, chosen by places left out (tests/evidence/sky)',
   },
@@ -55,7 +56,7 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
   },
   Sky: {
     'L =': 'outdoors/sky/longwave.ts#skyHours | definition of the emissivity',
-    'default:': 'outdoors/sky/clear.ts#matsunobuCoimbra2024',
+    'Matsunobu & Coimbra:': 'outdoors/sky/clear.ts#matsunobuCoimbra2024',
     'optional:': 'outdoors/sky/clear.ts#altitudeTerm',
     'Berdahl & Martin:': 'outdoors/sky/clear.ts#berdahlMartin1984',
     'Brutsaert:': 'outdoors/sky/clear.ts#brutsaert1975',
@@ -77,6 +78,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
       'panels/plate/balance.ts#panelBalance #partBalance panels/plate/tangent.ts#bareTangent | own energy balance',
     'film:':
       'panels/plate/exchange.ts#bandExchange #filmExchange | radiosities of grey faces: Incropera & DeWitt',
+    'gap:': 'panels/plate/flutter.ts#flutter_Wm2K #outsideFactor_frac panels/plate/balance.ts#gapHeat_Wm2',
+    'edges:': 'panels/plate/edge-loss.ts#edgeLoss_Wm2K | conduction of a disc in foam, worked out apart',
     'vapour:': 'panels/plate/hour-inputs.ts#massTransfer panels/plate/face.ts#Face.evaporate',
     'wet face:': 'panels/plate/exchange.ts#WATER_EMITTANCE #filmBand',
     'water:': 'panels/plate/water.ts#waterAfter_kgm2 #waterLimit_kgm2',

@@ -4,7 +4,8 @@ import { valueAt } from '#model/basis/numbers'
 import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
 import { panelBalance, type PanelHour, panelSetting, type PanelSetting } from '#model/panels/plate'
 import { restingPlate_C } from '#inside/model/panels/readings/resting-plate.ts'
-import { matsunobuCoimbra2024, windowPart_Wm2 } from '#model/outdoors/sky'
+import { windowPart_Wm2 } from '#model/outdoors/sky'
+import { prata1996 } from '#inside/model/outdoors/sky/clear.ts'
 
 /** Stated weather of one moment. */
 export interface Moment {
@@ -23,7 +24,7 @@ export function momentHour(moment: Moment): PanelHour {
   const vapour_Pa = vapourPressure_Pa(dewPoint_C)
   const black = blackbody_Wm2(air_C)
   const blackWindow = valueAt(WINDOW_EMISSION, air_C)
-  const total = matsunobuCoimbra2024(vapour_Pa) * black
+  const total = prata1996(vapour_Pa, air_C) * black
   const window = windowPart_Wm2(total, black, blackWindow, vapour_Pa)
   const seen = (sky: number, around: number) => skyView_frac * sky + (1 - skyView_frac) * around
   return {
@@ -52,6 +53,7 @@ export const THIN_FILM: FilmOptics = {
   offWindowTransmittance_frac: 0.88,
   offWindowReflectance_frac: 0.08,
   gap_m: 0.02,
+  flutter_frac: 0.3,
 }
 
 /** A level panel or board. */
@@ -59,6 +61,7 @@ export function board(
   optics: CoatingOptics,
   film: FilmOptics | null = null,
   backLoss_Wm2K = 0.8,
+  freeConvectionLength_m = 0.25,
 ): PanelSetting {
   return panelSetting({
     coating: optics,
@@ -71,7 +74,7 @@ export function board(
     terrain: 'open',
     windModel: 'watmuff1977',
     windExposure_frac: 1,
-    freeConvectionLength_m: 0.25,
+    freeConvectionLength_m,
     backLoss_Wm2K,
     heatCapacity_Jm2K: 3000,
   })

@@ -37,11 +37,18 @@ const RULES: readonly Rule[] = [
     field: 'cover.windowTransmittance_frac',
     severity: 'error',
     broken: ({ cover: c }) =>
-      Math.max(c.windowTransmittance_frac, c.offWindowTransmittance_frac, c.solarTransmittance_frac) +
-        c.reflectance_frac >
-      1,
+      Math.max(c.windowTransmittance_frac, c.offWindowTransmittance_frac) + c.reflectance_frac > 1,
     message: () => words`What the film passes and what it reflects add up to more than 1.`,
     remedy: 'Lower the transmittance or the reflectance.',
+  },
+  {
+    code: 'film-sun-sum',
+    field: 'cover.solarTransmittance_frac',
+    severity: 'error',
+    broken: ({ cover: c }) => c.solarTransmittance_frac + c.reflectance_frac + c.scattered_frac > 1 + 1e-12,
+    message: ({ cover: c }) =>
+      words`The film would pass ${figure(c.solarTransmittance_frac, 'frac')} of the sunlight and send ${figure(c.reflectance_frac + c.scattered_frac, 'frac')} back: together more than 1.`,
+    remedy: 'Lower what it passes or what it sends back.',
   },
   {
     code: 'stop-above-start',

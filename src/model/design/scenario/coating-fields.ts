@@ -71,11 +71,25 @@ export const COVER_FIELDS = {
     'Film: reflectance',
     'Two-surface reflection, all bands (index 1.5: 0.077).',
   ),
+  scattered_frac: number(
+    'frac',
+    { min: 0, max: 0.98, default: 0, usual: [0, 0.9], step: 0.01 },
+    'Film: sunlight sent back besides',
+    'What a white cover that is clear to the infrared sends back of sunlight beside its surfaces: 0 for clear film, up to 0.9 for foams and pigmented films.',
+    'It shades the plate by day and does nothing at night.',
+  ),
   gap_m: number(
     'm',
     { min: 0.003, max: 0.1, default: 0.02, usual: [0.01, 0.05], step: 0.002 },
     'Film: air gap',
-    'Still air between film and plate.',
+    'Air between film and plate.',
+  ),
+  flutter_frac: number(
+    'frac',
+    { min: 0, max: 0.5, default: 0.3, usual: [0, 0.5], step: 0.05 },
+    'Film: flutter',
+    'Share of the outside wind exchange that a moving film carries into the gap: 0 for a taut double film or one backed by a mesh, 0.3 for a single film. No measurement of it was found.',
+    'A film that flutters lets the wind at the plate after all, so that a cold plate stays warmer.',
   ),
   life_months: number(
     'months',

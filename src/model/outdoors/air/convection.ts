@@ -134,21 +134,26 @@ export function exposedConvection_Wm2K(
 /** Tilt beyond which the gap correlation is not carried, degrees. */
 const HOLLANDS_MAX_TILT_DEG = 60
 
-/** The two constants of the gap correlation that depend only on tilt: cos β and (sin 1.8 β)^1.6. */
+/** What of a gap depends only on its tilt: cos β and (sin 1.8 β)^1.6 of the hotter plate, held at 60°, and sin β of the colder. */
 export interface GapTilt {
   readonly cosine: number
   readonly shear: number
+  readonly sine: number
 }
 
 export function gapTilt(tilt_deg: number): GapTilt {
   const tilt = Math.min(Math.abs(tilt_deg), HOLLANDS_MAX_TILT_DEG) * RADIANS
-  return { cosine: Math.cos(tilt), shear: Math.sin(1.8 * tilt) ** 1.6 }
+  return {
+    cosine: Math.cos(tilt),
+    shear: Math.sin(1.8 * tilt) ** 1.6,
+    sine: Math.sin(Math.min(Math.abs(tilt_deg), 90) * RADIANS),
+  }
 }
 
 /**
  * Nusselt number of an air gap heated from below, –.
  *   Nu = 1 + 1.44 [1 − 1708 (sin 1.8β)^1.6/(Ra cos β)] [1 − 1708/(Ra cos β)]⁺ + [(Ra cos β/5830)^⅓ − 1]⁺
- * Ra on the gap; tilt 0…60° (held at 60° beyond). Heated from above it is 1 (pure conduction).
+ * Ra on the gap; tilt 0…60° (held at 60° beyond). Heated from above: `coldBelowNusselt`.
  * Source: Hollands, Unny, Raithby & Konicek 1976, J. Heat Transfer 98, 189.
  */
 export function hollandsNusselt(rayleigh: number, tilt: GapTilt): number {

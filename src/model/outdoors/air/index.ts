@@ -42,4 +42,5 @@ export {
   vapourPressure_Pa,
 } from './moist-air.ts'
 export { LOWEST_C, SATURATION_PA, SEGMENTS, STEPS_PER_K } from './saturation-table.ts'
+export { type UprightGap, coldBelowNusselt, uprightGap } from './upright-gap.ts'
 export { WIND_TERRAINS, windFactor_frac } from './wind.ts'

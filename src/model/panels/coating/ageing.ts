@@ -29,8 +29,12 @@ export interface FilmFields {
   readonly solarTransmittance_frac: number
   readonly windowTransmittance_frac: number
   readonly offWindowTransmittance_frac: number
+  /** Of its surfaces, all bands. */
   readonly reflectance_frac: number
+  /** Sunlight that it sends back besides. */
+  readonly scattered_frac: number
   readonly gap_m: number
+  readonly flutter_frac: number
   readonly life_months: number
 }
 
@@ -46,13 +50,14 @@ const INFRARED_LOSS_AT_END = 0.05
  */
 export function agedFilm(film: FilmFields, age_y: number): FilmOptics {
   const worn = Math.min(1, (12 * age_y) / film.life_months)
-  const r = film.reflectance_frac
+  const infraredReflects = film.reflectance_frac
+  const solarReflects = infraredReflects + film.scattered_frac
   const bands = [
-    'solarTransmittance_frac',
-    'windowTransmittance_frac',
-    'offWindowTransmittance_frac',
+    ['solarTransmittance_frac', solarReflects],
+    ['windowTransmittance_frac', infraredReflects],
+    ['offWindowTransmittance_frac', infraredReflects],
   ] as const
-  for (const band of bands) {
+  for (const [band, r] of bands) {
     if (film[band] + r > 1 + 1e-12) {
       throw stop(
         'film-more-than-all',
@@ -65,11 +70,12 @@ export function agedFilm(film: FilmFields, age_y: number): FilmOptics {
   const infrared = 1 - INFRARED_LOSS_AT_END * worn
   return {
     solarTransmittance_frac: film.solarTransmittance_frac * (1 - SOLAR_LOSS_AT_END * worn),
-    solarReflectance_frac: r,
+    solarReflectance_frac: solarReflects,
     windowTransmittance_frac: film.windowTransmittance_frac * infrared,
-    windowReflectance_frac: r,
+    windowReflectance_frac: infraredReflects,
     offWindowTransmittance_frac: film.offWindowTransmittance_frac * infrared,
-    offWindowReflectance_frac: r,
+    offWindowReflectance_frac: infraredReflects,
     gap_m: film.gap_m,
+    flutter_frac: film.flutter_frac,
   }
 }

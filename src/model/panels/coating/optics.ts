@@ -16,6 +16,8 @@ export interface FilmOptics {
   readonly windowReflectance_frac: number
   readonly offWindowTransmittance_frac: number
   readonly offWindowReflectance_frac: number
-  /** Still-air gap between plate and film, m. */
+  /** Air gap between plate and film, m. */
   readonly gap_m: number
+  /** How far the film pumps the gap's air as it flutters: share of the outside forced convection that the gap has besides, 0 taut … 0.5. */
+  readonly flutter_frac: number
 }

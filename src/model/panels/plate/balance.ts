@@ -1,5 +1,6 @@
 import {
   airConductivity_WmK,
+  coldBelowNusselt,
   rayleighGroup,
   exposedConvection_Wm2K,
   hollandsNusselt,
@@ -7,6 +8,7 @@ import {
 } from '#model/outdoors/air'
 import { valueAt } from '#model/basis/numbers'
 import type { Exchange } from './exchange.ts'
+import { flutter_Wm2K, outsideFactor_frac } from './flutter.ts'
 import { massTransfer, type PanelHour } from './hour-inputs.ts'
 import type { PanelSetting } from './setting.ts'
 import { changeHeat_Jkg, evaporationLimit_kgm2s, wetness_frac } from './water.ts'
@@ -68,7 +70,8 @@ function partBalance(
   plate_C: number,
   limit_kgm2s: number,
 ): PlateState {
-  const { film, backLoss_Wm2K } = setting.spec
+  const { backLoss_Wm2K } = setting
+  const { film } = setting.spec
   const absorbed =
     exchange.plateWindow * hour.window_Wm2 +
     exchange.plateOff * hour.offWindow_Wm2 +
@@ -78,10 +81,13 @@ function partBalance(
     const face = faceLoss(setting, hour, plate_C, limit_kgm2s)
     return { q_Wm2: own + face.heat_Wm2, surface_C: plate_C, water_kgm2s: -face.evaporation_kgm2s }
   }
-  const film_C = filmTemperature_C(setting, exchange, hour, plate_C, limit_kgm2s)
-  const face = faceLoss(setting, hour, film_C, limit_kgm2s)
+  const outside = { ...hour, forced_Wm2K: hour.forced_Wm2K * outsideFactor_frac(film) }
+  const pumped_Wm2K = flutter_Wm2K(film, hour.forced_Wm2K)
+  const film_C = filmTemperature_C(setting, exchange, outside, pumped_Wm2K, plate_C, limit_kgm2s)
+  const face = faceLoss(setting, outside, film_C, limit_kgm2s)
+  const gapHeat = gapHeat_Wm2(setting, hour, pumped_Wm2K, plate_C, film_C)
   return {
-    q_Wm2: own - valueAt(exchange.filmToPlate, film_C) + gapHeat_Wm2(setting, hour, plate_C, film_C),
+    q_Wm2: own - valueAt(exchange.filmToPlate, film_C) + gapHeat,
     surface_C: film_C,
     water_kgm2s: -face.evaporation_kgm2s,
   }
@@ -98,16 +104,27 @@ function faceLoss(setting: PanelSetting, hour: PanelHour, face_C: number, limit_
   }
 }
 
-/** Heat from plate to film through the gap, W/m²: conduction, or Hollands 1976 when the plate is hotter. */
-export function gapHeat_Wm2(setting: PanelSetting, hour: PanelHour, plate_C: number, film_C: number): number {
+/**
+ * Heat from plate to film through the gap, W/m²: Hollands 1976 when the plate is hotter, ElSherbiny 1982 by tilt when it
+ * is colder, and what the film pumps as it flutters (`flutter_Wm2K`).
+ */
+export function gapHeat_Wm2(
+  setting: PanelSetting,
+  hour: Pick<PanelHour, 'pressure_Pa'>,
+  pumped_Wm2K: number,
+  plate_C: number,
+  film_C: number,
+): number {
   const gap_m = setting.spec.film?.gap_m ?? NaN
   const mean_C = 0.5 * (plate_C + film_C)
   const difference = plate_C - film_C
+  const rayleigh = rayleighGroup(mean_C, hour.pressure_Pa) * Math.abs(difference) * gap_m ** 3
   const nusselt =
     difference <= 0
-      ? 1
-      : hollandsNusselt(rayleighGroup(mean_C, hour.pressure_Pa) * difference * gap_m ** 3, setting.gapTilt)
-  return (airConductivity_WmK(mean_C) / gap_m) * nusselt * difference
+      ? coldBelowNusselt(rayleigh, setting.gapTilt.sine)
+      : hollandsNusselt(rayleigh, setting.gapTilt)
+  const still_Wm2K = (airConductivity_WmK(mean_C) / gap_m) * nusselt
+  return (still_Wm2K + pumped_Wm2K) * difference
 }
 
 /** Film temperature at which its own balance closes, °C: Illinois secant inside a bracket. */
@@ -115,6 +132,7 @@ function filmTemperature_C(
   setting: PanelSetting,
   exchange: Exchange,
   hour: PanelHour,
+  pumped_Wm2K: number,
   plate_C: number,
   limit_kgm2s: number,
 ): number {
@@ -127,7 +145,7 @@ function filmTemperature_C(
     valueAt(exchange.filmEmission, film_C) -
     gained +
     faceLoss(setting, hour, film_C, limit_kgm2s).heat_Wm2 -
-    gapHeat_Wm2(setting, hour, plate_C, film_C)
+    gapHeat_Wm2(setting, hour, pumped_Wm2K, plate_C, film_C)
   let low = Math.min(plate_C, hour.air_C) - 60
   let high = Math.max(plate_C, hour.air_C) + 60
   let atLow = imbalance(low)

@@ -1,4 +1,4 @@
-import { airConductivity_WmK } from '#model/outdoors/air'
+import { airConductivity_WmK, uprightGap, type UprightGap } from '#model/outdoors/air'
 import type { PanelHours } from './hours.ts'
 import { KELVIN_OFFSET } from '#model/basis/units'
 
@@ -25,19 +25,32 @@ function onset_K(panel: PanelHours, hour: number, mean_C: number): number {
   return panel.gap!.onset_K[hour]! * square * square * (1 + 0.62 * x)
 }
 
-/** Heat from plate to film, W/m²: `hollandsNusselt` times conduction, written in differences instead of Rayleigh numbers. */
+const upright: UprightGap = { nusselt: 1, growth: 0 }
+
+/** Convection in a tilted gap that is colder below: `uprightGap`, from the difference at which Ra cos β is 1708. */
+function settleUpright(panel: PanelHours, hour: number, mean_C: number, difference: number): void {
+  const { cosine } = panel.gap!
+  uprightGap((-1708 * difference) / (onset_K(panel, hour, mean_C) * cosine), upright)
+}
+
+/** Heat from plate to film, W/m²: `gapHeat_Wm2` of the full balance, written in differences instead of Rayleigh numbers. */
 export function reducedGapHeat_Wm2(panel: PanelHours, hour: number, plate_C: number, film_C: number): number {
-  const { width_m, shear } = panel.gap!
+  const { width_m, shear, sine, flutter_Wm2K } = panel.gap!
   const mean_C = 0.5 * (plate_C + film_C)
   const difference = plate_C - film_C
   const still = conduction_Wm2K(width_m, mean_C)
-  if (difference <= 0) return still * difference
+  const pumped = flutter_Wm2K[hour]! * difference
+  if (difference <= 0) {
+    if (sine === 0) return still * difference + pumped
+    settleUpright(panel, hour, mean_C, difference)
+    return still * (1 + (upright.nusselt - 1) * sine) * difference + pumped
+  }
   const onset = onset_K(panel, hour, mean_C)
-  if (difference <= onset) return still * difference
+  if (difference <= onset) return still * difference + pumped
   let heat = difference + 1.44 * (1 - (shear * onset) / difference) * (difference - onset)
   const second = SECOND_ONSET * onset
   if (difference > second) heat += (Math.cbrt(difference / second) - 1) * difference
-  return still * heat
+  return still * heat + pumped
 }
 
 /** Its slope with the difference, W/m²K. */
@@ -47,16 +60,21 @@ export function reducedGapSlope_Wm2K(
   plate_C: number,
   film_C: number,
 ): number {
-  const { width_m, shear } = panel.gap!
+  const { width_m, shear, sine, flutter_Wm2K } = panel.gap!
   const mean_C = 0.5 * (plate_C + film_C)
   const difference = plate_C - film_C
   const still = conduction_Wm2K(width_m, mean_C)
-  if (difference <= 0) return still
+  const pumped = flutter_Wm2K[hour]!
+  if (difference <= 0) {
+    if (sine === 0) return still + pumped
+    settleUpright(panel, hour, mean_C, difference)
+    return still * (1 + (upright.nusselt - 1 + upright.growth) * sine) + pumped
+  }
   const onset = onset_K(panel, hour, mean_C)
-  if (difference <= onset) return still
+  if (difference <= onset) return still + pumped
   const ratio = onset / difference
   let slope = 1 + 1.44 * (1 - shear * ratio * ratio)
   const second = SECOND_ONSET * onset
   if (difference > second) slope += (4 / 3) * Math.cbrt(difference / second) - 1
-  return still * slope
+  return still * slope + pumped
 }

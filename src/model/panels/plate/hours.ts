@@ -63,9 +63,14 @@ export interface Gain {
   readonly film_Wm2: Float64Array
 }
 
-/** Still-air gap: conduction, and convection once the plate is hotter than the film by `onset_K`. */
+/** Air gap: conduction, convection once the plate is hotter than the film by `onset_K` or the gap is tilted, and flutter. */
 export interface GapHours {
   readonly width_m: number
+  /** sin β, and cos β held at 60°. */
+  readonly sine: number
+  readonly cosine: number
+  /** What the film pumps as it flutters, W/m²K. */
+  readonly flutter_Wm2K: Float64Array
   /** (sin 1.8β)^1.6 of the Hollands correlation. */
   readonly shear: number
   /** Plate-over-film difference at Ra cos β = 1708, K. */

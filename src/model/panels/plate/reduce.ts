@@ -2,6 +2,7 @@ import { convectionFit, emptyCurve, fitConvection, type ConvectionFit } from './
 import type { Exchange } from './exchange.ts'
 import { settleEquilibrium } from './equilibrium.ts'
 import { Face } from './face.ts'
+import { flutter_Wm2K, outsideFactor_frac } from './flutter.ts'
 import { emptyPanelHour, massTransfer, readPanelHour, type PanelHour } from './hour-inputs.ts'
 import type { Gain, PanelHours, PanelPoint } from './hours.ts'
 import { gapOnset_K, panelSetting, type PanelSetting } from './setting.ts'
@@ -54,11 +55,14 @@ function writeHour(
   writeGain(setting.dry, input, panel.dryGain, hour)
   writeGain(setting.wet, input, panel.wetGain, hour)
   panel.absorbedSun_Wm2[hour] = (setting.dry.plateSun + setting.dry.filmSun) * input.sun_Wm2
+  const { film } = setting.spec
+  if (film !== null && panel.gap !== null) {
+    panel.gap.flutter_Wm2K[hour] = flutter_Wm2K(film, input.forced_Wm2K)
+    panel.gap.onset_K[hour] = gapOnset_K(input.air_C, input.pressure_Pa, panel.gap.width_m, setting.gapTilt)
+    input.forced_Wm2K *= outsideFactor_frac(film)
+  }
   fitConvection(fit.cold, input, panel.cold, hour)
   fitConvection(fit.hot, input, panel.hot, hour)
-  if (panel.gap !== null) {
-    panel.gap.onset_K[hour] = gapOnset_K(input.air_C, input.pressure_Pa, panel.gap.width_m, setting.gapTilt)
-  }
 }
 
 function writeGain(exchange: Exchange, input: PanelHour, gain: Gain, hour: number): void {
@@ -94,8 +98,8 @@ function emptyPanelHours(setting: PanelSetting, hours: number): PanelHours {
     gap:
       spec.film === null
         ? null
-        : { width_m: spec.film.gap_m, shear: setting.gapTilt.shear, onset_K: column() },
-    backLoss_Wm2K: spec.backLoss_Wm2K,
+        : { width_m: spec.film.gap_m, ...setting.gapTilt, onset_K: column(), flutter_Wm2K: column() },
+    backLoss_Wm2K: setting.backLoss_Wm2K,
     heatCapacity_Jm2K: spec.heatCapacity_Jm2K,
     waterLimit_kgm2: setting.waterLimit_kgm2,
   }

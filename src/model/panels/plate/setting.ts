@@ -7,6 +7,7 @@ import {
   type GapTilt,
   windFactor_frac,
 } from '#model/outdoors/air'
+import { edgeLoss_Wm2K } from './edge-loss.ts'
 import { bareExchange, filmExchange, type Exchange } from './exchange.ts'
 import type { PanelSpec } from './spec.ts'
 import { waterLimit_kgm2 } from './water.ts'
@@ -22,6 +23,8 @@ export interface PanelSetting {
   /** Forced convection per m/s of the weather record's wind, W/m²K per m/s. */
   readonly windSlope: number
   readonly gapTilt: GapTilt
+  /** Through the back, and at the edges of a small plate, W/m²K. */
+  readonly backLoss_Wm2K: number
   readonly waterLimit_kgm2: number
 }
 
@@ -40,6 +43,7 @@ export function panelSetting(spec: PanelSpec): PanelSetting {
     windSlope:
       WIND_SLOPES[spec.windModel] * spec.windExposure_frac * windFactor_frac(spec.terrain, spec.height_m),
     gapTilt: gapTilt(spec.tilt_deg),
+    backLoss_Wm2K: spec.backLoss_Wm2K + edgeLoss_Wm2K(spec.freeConvectionLength_m),
     waterLimit_kgm2: waterLimit_kgm2(spec.tilt_deg),
   }
 }
@@ -64,6 +68,7 @@ function checkSpec(spec: PanelSpec): void {
   inside('heat capacity (J/m²K)', spec.heatCapacity_Jm2K, 0, 1e9)
   if (film === null) return
   inside('film gap (m)', film.gap_m, 0.0005, 1)
+  inside('film flutter', film.flutter_frac, 0, 1)
   inside('film solar sum', film.solarTransmittance_frac + film.solarReflectance_frac, 0, 1 + 1e-9)
   inside('film window sum', film.windowTransmittance_frac + film.windowReflectance_frac, 0, 1 + 1e-9)
   inside(

@@ -34,7 +34,7 @@ export interface PanelSpec {
   readonly windExposure_frac: number
   /** Area / perimeter of one module: the length of free convection, m. */
   readonly freeConvectionLength_m: number
-  /** Heat loss through the back of the panel to the air, W/m²K. */
+  /** Heat loss through the back of a panel a metre across to the air, W/m²K; a smaller one loses more at its edges (`edgeLoss_Wm2K`). */
   readonly backLoss_Wm2K: number
   /** Heat capacity of plate and its fluid per m², J/m²K. */
   readonly heatCapacity_Jm2K: number

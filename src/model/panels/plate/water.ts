@@ -42,8 +42,14 @@ export function waterLimit_kgm2(tilt_deg: number): number {
 }
 
 /**
+ * Frost that stays on a face, kg/m²: three of the best nights there can be (Beysens 2016: 0.8 each). A thicker rime breaks
+ * off or is swept off (common practice, no source); without an end a plate held below freezing would gather a metre of it.
+ */
+export const FROST_LIMIT_KGM2 = 2.4
+
+/**
  * Water on the surface after a step, kg/m². Dew and frost add, evaporation takes no more than is there, and what
- * is over the limit runs off, unless it is frozen: frost stays until it melts.
+ * is over the limit runs off; frost stays until it melts, up to a limit of its own.
  * @param rate_kgm2s  water gained, from `panelTangent`
  * @param step_s      no longer than `LONGEST_STEP_S`
  * @param plate_C     plate temperature: below 0 °C nothing runs
@@ -57,5 +63,6 @@ export function waterAfter_kgm2(
 ): number {
   const next = water_kgm2 + rate_kgm2s * step_s
   if (next <= DRY_KGM2) return 0
-  return next > limit_kgm2 && plate_C >= 0 ? limit_kgm2 : next
+  if (plate_C >= 0) return next > limit_kgm2 ? limit_kgm2 : next
+  return next > FROST_LIMIT_KGM2 ? FROST_LIMIT_KGM2 : next
 }

@@ -45,6 +45,7 @@ export const DEMO_READINGS: BenchReadings = {
       offWindowTransmittance_frac: 0.8,
       offWindowReflectance_frac: 0.08,
       gap_m: 0.02,
+      flutter_frac: 0,
     },
   },
   samples: [

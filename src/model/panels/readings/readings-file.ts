@@ -25,6 +25,8 @@ const FILM = v.strictObject({
   offWindowTransmittance_frac: share,
   offWindowReflectance_frac: share,
   gap_m: v.pipe(finite, v.minValue(0.0005), v.maxValue(0.5)),
+  /** Files written before films fluttered have a taut one. */
+  flutter_frac: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(1)), 0),
 })
 
 const BOARD = v.strictObject({

@@ -65,6 +65,7 @@ function agreeing(s: Scenario): Scenario {
     ...s,
     cover: {
       ...s.cover,
+      scattered_frac: Math.min(s.cover.scattered_frac, Math.max(0, most - s.cover.solarTransmittance_frac)),
       windowTransmittance_frac: Math.min(s.cover.windowTransmittance_frac, most),
       offWindowTransmittance_frac: Math.min(s.cover.offWindowTransmittance_frac, most),
       solarTransmittance_frac: Math.min(s.cover.solarTransmittance_frac, most),

@@ -8,8 +8,10 @@ const FILM = {
   solarTransmittance_frac: 0.9,
   windowTransmittance_frac: 0.86,
   offWindowTransmittance_frac: 0.8,
+  scattered_frac: 0,
   reflectance_frac: 0.08,
   gap_m: 0.02,
+  flutter_frac: 0.3,
   life_months: 18,
 }
 

@@ -67,9 +67,10 @@ describe('limits', () => {
     expect(equilibriumTemperature_C(setting, { ...NIGHT, forced_Wm2K: 1e5 })).toBeCloseTo(AIR_C, 2)
   })
 
-  test('a film that passes everything is a still-air lid: no wind gets to the plate', () => {
+  test('a taut film that passes everything is a still-air lid: no wind gets to the plate', () => {
     const clear = {
       ...FILM,
+      flutter_frac: 0,
       solarTransmittance_frac: 1,
       solarReflectance_frac: 0,
       windowTransmittance_frac: 1,

@@ -22,6 +22,7 @@ export const FILM: FilmOptics = {
   offWindowTransmittance_frac: 0.8,
   offWindowReflectance_frac: 0.08,
   gap_m: 0.02,
+  flutter_frac: 0.3,
 }
 /** Bare, nearly level, on a suburban roof. */
 export const BARE: PanelSpec = {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { panelAtTemperature, reducePanelHours, panelTangent } from '#model/panels/plate'
+import { FROST_LIMIT_KGM2 } from '#inside/model/panels/plate/water.ts'
 import { skyHours } from '#model/outdoors/sky'
 import { planeIrradiance } from '#model/outdoors/sun'
 import { inventedWeather } from '../../invented-weather.ts'
@@ -74,6 +75,14 @@ describe('a panel held at one temperature', () => {
     const panel = humidHours()
     const held = panelAtTemperature(panel, -5)
     expect(held.water_kgm2[panel.hours - 1]).toBeGreaterThan(1.5 * panel.waterLimit_kgm2)
+  })
+
+  // Beysens 2016: 0.8 kg/m² is the most a night can give; 240 kg/m² were printed for a plate held below freezing.
+  test('a winter below freezing leaves no more frost than three of the best nights', () => {
+    const panel = humidHours(BARE, 1500)
+    const held = panelAtTemperature(panel, -20)
+    expect(held.formed_kgm2.reduce((sum, formed) => sum + formed, 0)).toBeGreaterThan(10)
+    expect(Math.max(...held.water_kgm2)).toBe(FROST_LIMIT_KGM2)
   })
 
   test('above the dew point it stays dry, and what it forms is never below nothing', () => {

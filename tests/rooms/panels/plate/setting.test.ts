@@ -101,12 +101,12 @@ describe('what of a panel does not change with the hour', () => {
     const hour = { ...emptyPanelHour(), pressure_Pa: 101325 }
     const still = (plate: number, film_C: number) =>
       (airConductivity_WmK((plate + film_C) / 2) / 0.02) * (plate - film_C)
-    expect(gapHeat_Wm2(setting, hour, 0, 20)).toBeCloseTo(still(0, 20), 12)
-    expect(gapHeat_Wm2(setting, hour, 10.5, 10)).toBeCloseTo(still(10.5, 10), 12)
+    expect(gapHeat_Wm2(setting, hour, 0, 0, 20)).toBeCloseTo(still(0, 20), 12)
+    expect(gapHeat_Wm2(setting, hour, 0, 10.5, 10)).toBeCloseTo(still(10.5, 10), 12)
     const nusselt = hollandsNusselt(rayleighGroup(20, 101325) * 20 * 0.02 ** 3, setting.gapTilt)
     expect(nusselt).toBeGreaterThan(1.3)
-    expect(gapHeat_Wm2(setting, hour, 30, 10)).toBeCloseTo(nusselt * still(30, 10), 9)
-    expect(gapHeat_Wm2(setting, hour, 20, 20)).toBe(0)
+    expect(gapHeat_Wm2(setting, hour, 0, 30, 10)).toBeCloseTo(nusselt * still(30, 10), 9)
+    expect(gapHeat_Wm2(setting, hour, 0, 20, 20)).toBe(0)
   })
 })
 

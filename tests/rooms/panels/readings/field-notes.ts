@@ -39,6 +39,7 @@ export const POLYETHYLENE: FilmOptics = {
   offWindowTransmittance_frac: 0.8,
   offWindowReflectance_frac: 0.08,
   gap_m: 0.02,
+  flutter_frac: 0.3,
 }
 
 /** Standard normal numbers from a uniform source (Box & Muller 1958). */
