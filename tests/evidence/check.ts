@@ -1,3 +1,4 @@
+import type { EvidenceKind } from '#ui/trust/evidence-row.ts'
 import type { SourceKey } from './sources.ts'
 
 export type Theme =
@@ -7,6 +8,7 @@ export type Theme =
   | 'Sky'
   | 'Panel'
   | 'Panels in the field'
+  | 'Film covers'
   | 'Room'
   | 'Store'
   | 'Loop and fluids'
@@ -24,6 +26,12 @@ export type Theme =
  */
 export type Kind =
   'published' | 'measured' | 'exact' | 'conservation' | 'independent calculation' | 'common practice'
+
+/** The three kinds of evidence, never mixed. */
+export function evidenceKind({ kind }: Pick<Check, 'kind'>): EvidenceKind {
+  if (kind === 'published' || kind === 'measured') return 'outside'
+  return kind === 'independent calculation' || kind === 'exact' ? 'second' : 'regression'
+}
 
 /** One comparison of the project's own result with something outside it. */
 export interface Check {
@@ -47,6 +55,8 @@ export interface Check {
   readonly because: string
   /** File of ../shared/data that the check reads; where absent, the last measured value is kept and said to be old. */
   readonly needs?: string
+  /** A choice that was made on this data, and how it was kept from judging itself; absent: none was made. */
+  readonly choice?: string
   /** The check is known to miss: what we think is the cause. */
   readonly miss?: string
 }

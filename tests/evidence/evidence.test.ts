@@ -1,17 +1,18 @@
 import { describe, expect, test } from 'vitest'
 import { overshoot, span, type Check } from './check.ts'
-import { CHECKS } from './checks/all.ts'
+import { ALL_CHECKS, CHECKS } from './checks/all.ts'
 import { dataPresent, runCheck } from './run.ts'
 import { SOURCES } from './sources.ts'
-import { totals } from '#ui/trust/evidence-row.ts'
+import { untabled, UNTABLED_PATTERNS } from './untabled.ts'
+import { kindCounts, totals } from '#ui/trust/evidence-row.ts'
 import { closingLine, readableTable, readReadableTable, readTable, tableOf } from './table.ts'
 
 const table = readTable()
 const committed = new Map(table.rows.map((row) => [row.quantity, row]))
 
-for (const theme of new Set(CHECKS.map((check) => check.theme))) {
+for (const theme of new Set(ALL_CHECKS.map((check) => check.theme))) {
   describe(`evidence: ${theme}`, () => {
-    for (const check of CHECKS.filter((each) => each.theme === theme)) outsideTest(check)
+    for (const check of ALL_CHECKS.filter((each) => each.theme === theme)) outsideTest(check)
   })
 }
 
@@ -32,6 +33,7 @@ function outsideTest(check: Check): void {
   }
   if (check.miss === undefined) test(name, body)
   else test.fails(`${name}: misses, because ${check.miss}`, body)
+  if (untabled(check) !== null) return
   test(`the committed table still holds: ${check.quantity}`, () => {
     const old = committed.get(check.quantity)
     const row = runCheck(check, old, old?.measuredOn ?? '')
@@ -56,6 +58,17 @@ describe('evidence: the table', () => {
     expect(checks).toBeGreaterThanOrEqual(80)
     expect(sources).toBeGreaterThanOrEqual(25)
     expect(closingLine(table.rows)).toBe(`${checks} checks, ${sources} sources, ${misses} misses`)
+  })
+  test('holds at least 60 rows from outside and 60 second implementations', () => {
+    const count = new Map(kindCounts(table.rows).map(({ kind, rows }) => [kind, rows]))
+    expect(count.get('outside')).toBeGreaterThanOrEqual(60)
+    expect(count.get('second')).toBeGreaterThanOrEqual(60)
+    expect(table.rows.filter(({ kind }) => kind === 'measured').length).toBeGreaterThanOrEqual(60)
+  })
+  test('leaves out what is retyped or called by nothing; every pattern for that meets a check', () => {
+    expect(
+      UNTABLED_PATTERNS.filter((pattern) => !ALL_CHECKS.some(({ quantity }) => pattern.test(quantity))),
+    ).toEqual([])
   })
   test('names a tolerance reason for every check and a cause for every known miss', () => {
     for (const check of CHECKS) {

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { overshoot, type Check } from './check.ts'
+import { evidenceKind, overshoot, type Check } from './check.ts'
 import type { EvidenceRow } from '#ui/trust/evidence-row.ts'
 
 const DATA = new URL('../../../shared/data/', import.meta.url)
@@ -51,6 +51,7 @@ function describe(check: Check): Omit<EvidenceRow, 'ours' | 'status' | 'measured
     quantity: check.quantity,
     unit: check.unit,
     kind: check.kind,
+    evidence: evidenceKind(check),
     theirs: check.want,
     within: check.within,
     because: check.because,
@@ -59,6 +60,7 @@ function describe(check: Check): Omit<EvidenceRow, 'ours' | 'status' | 'measured
     fromMemory: check.fromMemory ?? false,
     cause: check.miss ?? '',
     data: check.needs ?? '',
+    choice: check.choice ?? '',
   }
 }
 

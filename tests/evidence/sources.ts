@@ -22,6 +22,10 @@ export const SOURCES = {
   incropera: 'F. P. Incropera and D. P. DeWitt, Fundamentals of Heat and Mass Transfer',
   hollands:
     'K. G. T. Hollands, T. E. Unny, G. D. Raithby and L. Konicek, Free convective heat transfer across inclined air layers, J. Heat Transfer 98, 1976',
+  elSherbiny:
+    'S. M. ElSherbiny, G. D. Raithby and K. G. T. Hollands, Heat transfer by natural convection across vertical and inclined air layers, J. Heat Transfer 104, 1982',
+  discInFoam:
+    'axisymmetric conduction of a disc in foam by finite volumes, worked out apart from this program',
   mcAdams: 'W. H. McAdams, Heat Transmission, 3rd ed., 1954',
   watmuff:
     'J. H. Watmuff, W. W. S. Charters and D. Proctor, Solar and wind induced external coefficients for solar collectors, COMPLES 2, 1977',
@@ -43,6 +47,12 @@ export const SOURCES = {
     'C. G. Granqvist and A. Hjortsberg, Radiative cooling to low temperatures, J. Applied Physics 52, 1981',
   surfrad: 'NOAA SURFRAD station data, San Luis Valley, 2016-01-01, measured longwave',
   ship: 'research-ship series, tropical Atlantic, January and February, measured longwave',
+  coareShip:
+    'NOAA-PSL/COARE-algorithm 5b144cf, research ship in the trade-wind Atlantic, measured longwave (MIT)',
+  fallingCreek:
+    'Carey, Breef-Pilz and Delany 2024, Falling Creek Reservoir, EDI edi.389, measured longwave (CC BY 4.0)',
+  puechabon: 'FLUXNET2015 FR-Pue, Pastorello et al. 2020, measured longwave (CC BY 4.0)',
+  tharandt: 'FLUXNET2015 DE-Tha, measured longwave (CC BY 4.0)',
   alpine: 'M. Stähli and D. Gustafsson, 2006: alpine station 47 N 9 E, measured longwave',
   astmE1980: 'ASTM E1980, Standard practice for calculating solar reflectance index',
   raman:
@@ -50,6 +60,17 @@ export const SOURCES = {
   zhai: 'Y. Zhai et al., Scalable-manufactured randomized glass-polymer hybrid metamaterial, Science 355, 2017',
   liCaco3:
     'X. Li et al., Full daytime sub-ambient radiative cooling in commercial-like paints, Cell Reports Physical Science, 2020',
+  liBaso4:
+    'X. Li, J. Peoples, P. Yao and X. Ruan, Ultrawhite BaSO₄ paints and films, ACS Applied Materials and Interfaces 13, 2021',
+  joseph2023: 'Joseph et al., BaSO₄ coating in Malaysia, 2023',
+  kou2017:
+    'J. Kou et al., Daytime radiative cooling using near-black infrared emitters, ACS Photonics 4, 2017',
+  leroy2019:
+    'A. Leroy et al., High-performance subambient radiative cooling enabled by polyethylene aerogel, Science Advances 5, 2019',
+  mandal2018: 'J. Mandal et al., Hierarchically porous polymer coatings, Science 362, 2018',
+  wang2021:
+    'T. Wang et al., A structural polymer for highly efficient all-day passive radiative cooling, Nature Communications 12, 2021',
+  liWood2019: 'T. Li et al., A radiative cooling structural material, Science 364, 2019',
   tio2Silicone: 'TiO₂ in silicone paint in humid air, arXiv:2401.11765, 2024',
   goldstein:
     'E. A. Goldstein, A. P. Raman and S. Fan, Sub-ambient non-evaporative fluid cooling with the sky, Nature Energy 2, 2017',
@@ -88,6 +109,7 @@ export const SOURCES = {
   roofPonds:
     'Lawrence Berkeley Laboratory, roof ponds in San Antonio, 1981, Accuracy of a simple method for estimating roof-pond temperatures',
   faiman: 'D. Faiman et al., standby losses of a 100 L tank, 2001',
+  modelPage: 'the page src/model/README.md, written again from it alone',
   balance: 'energy balance over all boundaries',
   commonPractice: 'common practice, no source',
 } as const

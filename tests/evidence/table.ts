@@ -1,9 +1,12 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import {
+  areaErrors,
   citation,
   expected,
   figure,
+  KIND_WORDS,
+  kindCounts,
   themes,
   totals,
   type EvidenceRow,
@@ -44,6 +47,19 @@ export function closingLine(rows: readonly EvidenceRow[]): string {
   return `${checks} checks, ${sources} sources, ${misses} misses`
 }
 
+/** Kinds with their counts, then the bias of every part that was measured. */
+export function summaryLines(rows: readonly EvidenceRow[]): string[] {
+  return [
+    ...kindCounts(rows).map(
+      ({ kind, rows: count, misses }) => `${KIND_WORDS[kind]}: ${count} rows, ${misses} misses`,
+    ),
+    ...areaErrors(rows).map(
+      ({ theme, unit, bias, rmse, n }) =>
+        `${theme}: bias ${figure(bias, 3)} ${unit}, RMSE ${figure(rmse, 3)} ${unit}, n = ${n}`,
+    ),
+  ]
+}
+
 export function readableTable(table: EvidenceTable): string {
   const head = [
     '# Checks against the outside',
@@ -51,6 +67,8 @@ export function readableTable(table: EvidenceTable): string {
     'Written by `npm run -s evidence`; do not edit. Every value under “ours” was computed by the project’s code.',
     '',
     closingLine(table.rows),
+    '',
+    ...summaryLines(table.rows).map((line) => `- ${line}`),
   ]
   return `${[...head, ...themes(table.rows).flatMap((theme) => themeLines(theme, table))].join('\n')}\n`
 }
@@ -64,15 +82,19 @@ function themeLines(theme: string, { rows, sources }: EvidenceTable): string[] {
         row.ours === null ? 'not run' : figure(row.ours),
         `${expected(row)} ${row.unit}`,
         verdict(row),
-        row.kind,
+        kindWords(row),
         citation(row, sources),
-        row.because,
+        [row.because, row.choice].filter((text) => text !== '').join('; choice: '),
       ]
         .map((cell) => cell.replaceAll('|', '\\|'))
         .join(' | '),
     )
   const title = ['', `## ${theme}`, '', '| quantity | ours | theirs | | kind | source | why that close |']
   return [...title, '| --- | --- | --- | --- | --- | --- | --- |', ...lines.map((line) => `| ${line} |`)]
+}
+
+function kindWords({ evidence, kind }: EvidenceRow): string {
+  return `${evidence}: ${kind}`
 }
 
 function verdict(row: EvidenceRow): string {

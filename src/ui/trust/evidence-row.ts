@@ -1,9 +1,19 @@
+/** A measurement or published result from outside; a second, independent implementation; an own value, balance or rule that is kept. */
+export type EvidenceKind = 'outside' | 'second' | 'regression'
+
+export const KIND_WORDS: Readonly<Record<EvidenceKind, string>> = {
+  outside: 'Outside measurement or published worked result',
+  second: 'Second, independent implementation',
+  regression: 'Regression: own value, balance or rule of the trade, kept',
+}
+
 /** The table of outside checks that `npm run -s evidence` writes and the trust page shows. */
 export interface EvidenceRow {
   readonly theme: string
   readonly quantity: string
   readonly unit: string
   readonly kind: string
+  readonly evidence: string
   readonly ours: number | null
   /** The outside value, or the band it must fall in. */
   readonly theirs: number | readonly number[]
@@ -20,6 +30,8 @@ export interface EvidenceRow {
   /** Open-data file it was measured against, and the day that was last done. */
   readonly data: string
   readonly measuredOn: string | null
+  /** A choice that was made on this data; empty: none. */
+  readonly choice: string
 }
 
 export interface EvidenceTable {
@@ -39,6 +51,47 @@ export interface EvidenceTotals {
 export function totals(rows: readonly EvidenceRow[]): EvidenceTotals {
   const sources = rows.map((row) => row.source).filter((source) => source !== COMMON_PRACTICE)
   return { checks: rows.length, sources: new Set(sources).size, misses: missing(rows).length }
+}
+
+/** How many rows there are of each kind, and how many of them miss. */
+export function kindCounts(
+  rows: readonly EvidenceRow[],
+): readonly { readonly kind: EvidenceKind; readonly rows: number; readonly misses: number }[] {
+  return (Object.keys(KIND_WORDS) as EvidenceKind[]).map((kind) => {
+    const own = rows.filter((row) => row.evidence === kind)
+    return { kind, rows: own.length, misses: missing(own).length }
+  })
+}
+
+/** Errors of the outside measurements of one part, in one unit. */
+export interface AreaError {
+  readonly theme: string
+  readonly unit: string
+  readonly bias: number
+  readonly rmse: number
+  readonly n: number
+}
+
+/** Bias of the measurements by part and unit: ours less theirs, 0 inside a band; rows that are themselves an RMSE left out. */
+export function areaErrors(rows: readonly EvidenceRow[]): AreaError[] {
+  const own = rows.filter(
+    (row) => row.kind === 'measured' && row.ours !== null && !row.quantity.includes('RMSE'),
+  )
+  const areas = [...new Set(own.map((row) => `${row.theme}|${row.unit}`))]
+  return areas.map((area) => {
+    const [theme, unit] = area.split('|') as [string, string]
+    const errors = own.filter((row) => row.theme === theme && row.unit === unit).map(errorOf)
+    const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length
+    const rmse = Math.sqrt(mean(errors.map((error) => error ** 2)))
+    return { theme, unit, bias: mean(errors), rmse, n: errors.length }
+  })
+}
+
+function errorOf({ ours, theirs, quantity }: EvidenceRow): number {
+  // A band around nothing is a difference already.
+  if (typeof theirs !== 'number' && quantity.includes('model less measured')) return ours!
+  const [low, high] = typeof theirs === 'number' ? [theirs, theirs] : [theirs[0]!, theirs[1]!]
+  return ours! < low ? ours! - low : ours! > high ? ours! - high : 0
 }
 
 export function missing(rows: readonly EvidenceRow[]): EvidenceRow[] {

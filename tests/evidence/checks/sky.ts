@@ -96,16 +96,13 @@ function againstMeasured(
   ])
 }
 
-const INVERSION =
-  'a winter inversion in a high basin: the air at the instrument is colder than the air above, which radiates; no formula of screen values sees it'
+const FROZEN =
+  'one winter day over snow at 2300 m: the formula’s spread over places is as large, and a single day cannot say more'
 const VALLEY =
   'a station among slopes and forest: they raise the measured longwave, and cloud is only carried across the night'
 
 const CARRIED =
   'cloud is seen by day only: one in twelve of the night hours that count as clear by the days beside them was clouded'
-const BLACKER =
-  'in a fifth of all hours the measured longwave lies above that of a black sky at air temperature (slopes, forest, warmer air above): no cloud law reaches it'
-
 export const skyChecks: readonly Check[] = [
   ...BAND_TABLE.flatMap(([vapour, window, rest]) => [
     sky({
@@ -210,18 +207,13 @@ export const skyChecks: readonly Check[] = [
     }),
   ),
   ...againstMeasured('high basin in January (1 day)', SURFRAD, 'surfrad', surfrad, {
-    'clear nights, bias': INVERSION,
-    'clear nights, RMSE': INVERSION,
-    'nights clear by the measured longwave, formula without cloud, bias': INVERSION,
-    'nights clear by the measured longwave, formula without cloud, RMSE': INVERSION,
-    'all nights, bias': INVERSION,
+    'clear days, bias': FROZEN,
+    'all days, bias': FROZEN,
   }),
   ...againstMeasured('tropical Atlantic (18 days)', SHIP, 'ship', ship),
   ...againstMeasured('alpine valley, October to May', ALPINE, 'alpine', alpine, {
     'clear nights, RMSE': CARRIED,
     'all nights, RMSE': VALLEY,
-    'clear days, bias': VALLEY,
-    'all days, bias': BLACKER,
     'all days, RMSE': VALLEY,
   }),
 ]

@@ -98,7 +98,7 @@ export const wholeChecks: readonly Check[] = [
   whole({
     quantity: 'humid subtropical July, bare panel at air temperature, ten night hours',
     unit: 'Wh/m²',
-    kind: 'published',
+    kind: 'measured',
     source: 'fsec',
     where: 'theory 250–450 Wh/m² a night in Florida, about half in practice',
     got: () => nightAtAir_Whm2(humid().p),
@@ -109,7 +109,7 @@ export const wholeChecks: readonly Check[] = [
   whole({
     quantity: 'hot desert July, 12 m² and 1 m³, night only: heat while the pump runs',
     unit: 'W/m²',
-    kind: 'published',
+    kind: 'measured',
     source: 'erellEtzion',
     where: 'nightly mean more than 90 W/m² with a warm store',
     got: () => julyHeat(desert()).running_Wm2,
@@ -148,7 +148,7 @@ export const wholeChecks: readonly Check[] = [
     whole({
       quantity: `${name} July: mean daily minimum of the tank over that of the outdoor air`,
       unit: 'K',
-      kind: 'published' as const,
+      kind: 'measured' as const,
       source: 'roofPonds' as const,
       where: 'minimum pond temperature within 1.1 K of the minimum air temperature in all climates studied',
       got: () => tankOverAirMinimum(run()),
@@ -162,7 +162,7 @@ export const wholeChecks: readonly Check[] = [
     quantity:
       'hot desert July, heavy shaded room with windows open at night: highest under the outdoor highest',
     unit: 'K',
-    kind: 'published',
+    kind: 'measured',
     source: 'givoni',
     where: 'outdoor 38 °C, indoor 24.5 °C at the most; the rule of thumb is 7–8 K',
     got: () => heavy().under_K,
@@ -173,7 +173,7 @@ export const wholeChecks: readonly Check[] = [
   whole({
     quantity: 'hot desert July, light room: what windows open at night take off the daily highest',
     unit: 'K',
-    kind: 'published',
+    kind: 'measured',
     source: 'givoni',
     where: 'almost no effect on the low-mass building',
     got: () => light().drop_K,
@@ -184,7 +184,7 @@ export const wholeChecks: readonly Check[] = [
   whole({
     quantity: 'the same, heavy room over light room',
     unit: 'K',
-    kind: 'published',
+    kind: 'measured',
     source: 'givoni',
     where: 'the heavy building gains from night air, the light one hardly',
     got: () => heavy().drop_K - light().drop_K,

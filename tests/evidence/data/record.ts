@@ -1,5 +1,6 @@
 /** A weather record from measured hours: dew point and cloud are worked out by the project's own derivations. */
 import { sunHours } from '#model/outdoors/sun'
+import { FIELDS } from '#model/design/scenario'
 import { blackbody_Wm2 } from '#model/outdoors/air'
 import { clearByLongwave } from '#inside/model/outdoors/sky/clear-by-longwave.ts'
 import { type SkyOptions, skyHours } from '#model/outdoors/sky'
@@ -26,7 +27,7 @@ export interface SkyJudgement {
 const CLEAR_frac = 0.1
 
 const OPTIONS: SkyOptions = {
-  model: 'matsunobuCoimbra2024',
+  model: FIELDS.sky.model.default,
   altitudeTerm: false,
   useMeasured: false,
   deficitFactor_frac: 1,
