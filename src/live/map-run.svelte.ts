@@ -29,14 +29,18 @@ export class MapRun {
   isFor(kind: MapKind, answer: LiveAnswer, weather: WeatherRecord | null): boolean {
     const question = this.run.resultFor
     if (!question || this.#weather !== weather || question.kind !== kind) return false
-    const { around } = question
     const [now, then] =
       kind === 'store'
-        ? [answer.sizing.flow_kgsm2, around.flow_kgsm2]
-        : [answer.storeVolume_m3, around.storeVolume_m3]
+        ? [ownFlow(answer.scenario), ownFlow(question.scenario)]
+        : [answer.storeVolume_m3, question.around.storeVolume_m3]
     const same = Math.abs(now - then) <= SAME_SHARE * then
     return same && sameBesidesDesign(question.scenario, answer.scenario)
   }
+}
+
+/** The flow the user holds at every area, kg/s m²; 0 where each area has its own. */
+function ownFlow({ loop }: Scenario): number {
+  return loop.autoFlow ? 0 : loop.flow_kgsm2
 }
 
 function questionOf(kind: MapKind, answer: LiveAnswer): Input<'map'> {

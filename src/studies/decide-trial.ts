@@ -155,7 +155,7 @@ export class Trials {
     // Where the largest area was not enough, the next one begins with it: one run then settles most.
     this.guess_m2 = panelArea_m2 > 0 ? panelArea_m2 : null
     const storeVolume_m3 = task.storeVolume_m3 ?? STORE_m3m2 * panelArea_m2
-    const candidate = { area_m2: panelArea_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2 }
+    const candidate = { area_m2: panelArea_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(panelArea_m2) }
     const { room_C, ledger } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
     return { room_C, electric_J: ledger.pumpHeat_J, water_kg: 0, mostHumid_frac: 0, panelArea_m2 }
   }

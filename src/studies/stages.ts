@@ -106,7 +106,7 @@ export class Stages {
       simulateYear({ room, plant: null, nightVentStop_C }, { keepStates: true }),
     )
     const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
-    const flow = memory.recall('flow', [loopSpecOf(scenario)], () => designFlow(scenario))
+    const flow_kgsm2 = memory.recall('flow', [loopSpecOf(scenario)], () => designFlow(scenario))
     return {
       scenario,
       weather,
@@ -118,7 +118,7 @@ export class Stages {
       yardstick,
       nightVentStop_C,
       doNothing,
-      ...flow,
+      flow_kgsm2,
     }
   }
 

@@ -51,7 +51,7 @@ export function uncertainty({ stages, scenario, record }: Made): Row {
 /** Some places of the map, scaled to 40 × 40 in one worker. */
 export function designMap({ prepared }: Made): Row {
   const places = 16
-  const task = mapTaskOf(prepared, { flow_kgsm2: 0.01, storeVolume_m3: 1 })
+  const task = mapTaskOf(prepared, { storeVolume_m3: 1 })
   const values = Array.from({ length: RUNS }, (_, run) => {
     const start = cpu_s()
     for (let i = 0; i < places; i++) {

@@ -1,6 +1,6 @@
 import type { Scenario } from '#model/design/scenario'
 import { designCost } from '#model/design/cost'
-import { candidateAt, type DesignMap } from '#model/design/sizing'
+import { placeAt, type DesignMap } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { Input } from '#live/messages.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
@@ -39,12 +39,7 @@ function costs(map: DesignMap, { around }: Input<'map'>, { prices, loop }: Scena
   const { area_m2, other } = map.axes
   return map.measure.map((measure, i) => {
     if (Number.isNaN(measure)) return NaN
-    const at = candidateAt(
-      around,
-      map.axes,
-      area_m2[i % area_m2.length]!,
-      other[Math.floor(i / area_m2.length)]!,
-    )
+    const at = placeAt(around, map.axes, area_m2[i % area_m2.length]!, other[Math.floor(i / area_m2.length)]!)
     const electric_J = map.electric_J[i]!
     return designCost(prices, { ...at, electric_J, pipeLength_m: loop.pipeLength_m }).total
   })

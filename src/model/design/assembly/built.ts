@@ -1,4 +1,4 @@
-import { builtCandidate, designOf, type Design } from './design.ts'
+import { builtCandidate, designOf, taskOf, type Design } from './design.ts'
 import type { Prepared } from './prepared.ts'
 import { exceedance } from '#model/design/target'
 import type { SizingResult } from '#model/design/sizing'
@@ -21,7 +21,10 @@ export function builtOf(prepared: Prepared, sized: SizingResult): Built {
 }
 
 function builtWith(prepared: Prepared, sized: SizingResult): Built {
-  const design = designOf(prepared, builtCandidate(prepared.scenario, sized), 'built')
+  const design = designOf(prepared, builtCandidate(prepared, sized), 'built')
   const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
-  return { sizing: { ...sized, withPanels: exceedance(year.room_C, prepared.yardstick) }, design, year }
+  const { area_m2, flow_kgsm2 } = design.candidate
+  const flowKnee = area_m2 > 0 ? taskOf(prepared).flowRows(area_m2) : []
+  const withPanels = exceedance(year.room_C, prepared.yardstick)
+  return { sizing: { ...sized, flow_kgsm2, flowKnee, withPanels }, design, year }
 }

@@ -2,7 +2,13 @@ import { builtDuty, loopDuty, type LoopDuty } from '#model/panels/loop'
 import type { Prepared } from './prepared.ts'
 import type { Scenario } from '#model/design/scenario'
 import { loopSpecOf, planSpecOf, storeSpecOf } from './to-specs.ts'
-import { type Candidate, type SizingTask, type SizingResult, seasonAtRisk } from '#model/design/sizing'
+import {
+  type Candidate,
+  flowRows,
+  type SizingTask,
+  type SizingResult,
+  seasonAtRisk,
+} from '#model/design/sizing'
 import { storeModel, type StoreModel, isTank } from '#model/building/store'
 import { USUAL_YEAR, type YearInputs, simulateYear } from '#model/building/year'
 
@@ -57,7 +63,7 @@ export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.ste
     storeVolume_m3: hasTank && store.autoVolume ? null : store.volume_m3,
     hasTank,
     flow_kgsm2: prepared.flow_kgsm2,
-    flowRows: prepared.flowRows,
+    flowRows: (area_m2) => flowRows(loopSpecOf(scenario), area_m2),
     moduleArea_m2: moduleArea_m2(scenario),
   }
 }
@@ -67,9 +73,8 @@ export function moduleArea_m2({ panel }: Scenario): number {
 }
 
 /** What is built: whole modules where the area was sized, the tank in proportion; the user's own area as it is. */
-export function builtCandidate(scenario: Scenario, sizing: SizingResult): Candidate {
-  const { flow_kgsm2 } = sizing
+export function builtCandidate({ scenario, flow_kgsm2 }: Prepared, sizing: SizingResult): Candidate {
   const area_m2 = sizing.kind === 'met' ? sizing.modules * moduleArea_m2(scenario) : sizing.area_m2
   const grown = scenario.store.autoVolume && sizing.area_m2 > 0 ? area_m2 / sizing.area_m2 : 1
-  return { area_m2, flow_kgsm2, storeVolume_m3: sizing.storeVolume_m3 * grown }
+  return { area_m2, flow_kgsm2: flow_kgsm2(area_m2), storeVolume_m3: sizing.storeVolume_m3 * grown }
 }

@@ -76,6 +76,7 @@ export function fitOf(prepared: Prepared, { candidate }: Design): Fit {
   const smaller = {
     ...candidate,
     area_m2,
+    flow_kgsm2: prepared.flow_kgsm2(area_m2),
     storeVolume_m3: candidate.storeVolume_m3 * (scenario.store.autoVolume ? share : 1),
   }
   const { inputs } = designOf(prepared, smaller, 'built')

@@ -1,8 +1,8 @@
 import type { PanelHours } from '#model/panels/plate'
 import type { RoomNetwork } from '#model/building/room'
+import type { DesignFlow } from './design-flow.ts'
 import type { Scenario } from '#model/design/scenario'
 import type { Yardstick } from '#model/design/target'
-import type { SizingResult } from '#model/design/sizing'
 import type { SkyHours } from '#model/outdoors/sky'
 import type { SunHours } from '#model/outdoors/sun'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -21,6 +21,5 @@ export interface Prepared {
   readonly yardstick: Yardstick
   readonly nightVentStop_C: number
   readonly doNothing: YearResult
-  readonly flow_kgsm2: number
-  readonly flowRows: SizingResult['flowKnee']
+  readonly flow_kgsm2: DesignFlow
 }

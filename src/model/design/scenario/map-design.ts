@@ -2,8 +2,8 @@ import type { Scenario } from './fields.ts'
 import { free, hold, type Chosen } from './hold.ts'
 import type { MapTask, MapKind, Candidate } from '#model/design/sizing'
 
-/** What is held while the map varies the rest: flow and tank of the design it is drawn around. */
-export type HeldDesign = Pick<MapTask, 'flow_kgsm2' | 'storeVolume_m3'>
+/** What is held while the map varies area and flow: the tank of the design it is drawn around. */
+export type HeldDesign = Pick<MapTask, 'storeVolume_m3'>
 
 /** The scenario with a point of the map as the user's own design. */
 export function withCandidate(scenario: Scenario, kind: MapKind, candidate: Candidate): Scenario {

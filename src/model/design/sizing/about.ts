@@ -56,5 +56,5 @@ function fewSteps(task: SizingTask, { ratio_m3m2, guess_m2 }: AreaAlone, slope: 
 
 function measureAt(task: SizingTask, area_m2: number, ratio_m3m2: number): number {
   const storeVolume_m3 = task.storeVolume_m3 ?? ratio_m3m2 * area_m2
-  return judged(task, { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2 }).measure
+  return judged(task, { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }).measure
 }

@@ -6,8 +6,8 @@ import type { Candidate } from './size.ts'
 export interface MapTask {
   /** A simulated year of a candidate. */
   readonly yearOf: (candidate: Candidate) => MapYear
-  /** Held while store volume varies, kg/s m². */
-  readonly flow_kgsm2: number
+  /** Flow an area is run with while the store varies, kg/s m². */
+  readonly flow_kgsm2: (area_m2: number) => number
   /** Held while flow varies, m³; of no account where there is no tank. */
   readonly storeVolume_m3: number
 }
@@ -79,6 +79,11 @@ export function candidateAt(
   other: number,
 ): Candidate {
   return kind === 'store'
-    ? { area_m2, storeVolume_m3: other, flow_kgsm2: held.flow_kgsm2 }
+    ? { area_m2, storeVolume_m3: other, flow_kgsm2: held.flow_kgsm2(area_m2) }
     : { area_m2, storeVolume_m3: held.storeVolume_m3, flow_kgsm2: other }
+}
+
+/** A place of the map as it is adopted or priced: a map of stores leaves its flow to be chosen at the place's own area. */
+export function placeAt(around: Candidate, axes: MapAxes, area_m2: number, other: number): Candidate {
+  return candidateAt({ ...around, flow_kgsm2: () => around.flow_kgsm2 }, axes, area_m2, other)
 }

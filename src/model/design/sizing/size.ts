@@ -25,8 +25,9 @@ export interface SizingTask {
   readonly storeVolume_m3: number | null
   /** False for slab and building: there is no tank to choose. */
   readonly hasTank: boolean
-  readonly flow_kgsm2: number
-  readonly flowRows: SizingResult['flowKnee']
+  /** Flow per panel area that an area is run with, kg/s m²; and what other flows come to there. */
+  readonly flow_kgsm2: (area_m2: number) => number
+  readonly flowRows: (area_m2: number) => SizingResult['flowKnee']
   readonly moduleArea_m2: number
 }
 
@@ -122,7 +123,7 @@ export class Runs {
     const known = this.done.get(key)
     if (known !== undefined) return known.result
     const storeVolume_m3 = this.volume_m3(area_m2, ratio_m3m2)
-    const found = judged(this.task, { area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2 })
+    const found = judged(this.task, { area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2(area_m2) })
     this.done.set(key, { area_m2, ratio_m3m2, result: found })
     return found
   }
@@ -194,7 +195,7 @@ function result(
     kind,
     area_m2,
     modules: Math.ceil(area_m2 / task.moduleArea_m2 - 1e-9),
-    flow_kgsm2: task.flow_kgsm2,
+    flow_kgsm2: task.flow_kgsm2(area_m2),
     storeVolume_m3: task.hasTank ? runs.volume_m3(area_m2, ratio_m3m2) : 0,
     withPanels,
     doNothing,
@@ -206,7 +207,7 @@ function result(
       hours_h: [doNothing.hours_h, ...onCurve.map((run) => run.result.hours_h)],
     },
     storeKnee: storeRows,
-    flowKnee: task.flowRows,
+    flowKnee: area_m2 > 0 ? task.flowRows(area_m2) : [],
     missedAgainFrom_m2: null,
     slope: slopeNearZero(onCurve.map((run) => ({ area_m2: run.area_m2, measure: run.result.measure }))),
     yearRuns: runs.done.size,

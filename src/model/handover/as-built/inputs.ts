@@ -32,7 +32,7 @@ export function asBuiltInputs(
     sky: skyHours(weather, skyOptionsOf(scenario)),
     plane: planeIrradiance(sun, weather, tilt_deg, azimuth_deg, groundAlbedo_frac, horizon_deg),
     panel,
-    loop: { ...loopSpecOf(scenario), flow_kgsm2: designFlow(scenario).flow_kgsm2 },
+    loop: { ...loopSpecOf(scenario), flow_kgsm2: designFlow(scenario)(area_m2) },
     area_m2,
     fieldFactor_frac: scenario.panel.fieldFactor_frac,
     log,

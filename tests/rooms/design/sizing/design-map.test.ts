@@ -15,7 +15,7 @@ import { valueOn } from '#inside/model/design/sizing/map-axes.ts'
 /** A made plant: the peak falls with area and with tank, the measure is how far it is above 26 °C. */
 function madeTask(seen: Candidate[]): MapTask {
   return {
-    flow_kgsm2: 0.01,
+    flow_kgsm2: () => 0.01,
     storeVolume_m3: 0.9,
     yearOf: (candidate) => {
       seen.push(candidate)
@@ -117,8 +117,8 @@ describe('design map', () => {
       expect(Math.abs(peak_C - 26)).toBeLessThan(0.02)
     }
   })
-  it('varies the flow at a held tank, or the tank at a held flow', () => {
-    const held = { flow_kgsm2: 0.01, storeVolume_m3: 0.9 }
+  it('varies the flow at a held tank, or the tank at each area’s own flow', () => {
+    const held = { flow_kgsm2: (area_m2: number) => 0.08 / area_m2, storeVolume_m3: 0.9 }
     expect(candidateAt(held, mapAxes('flow', 10, 0.01, room(60)), 8, 0.02)).toEqual({
       area_m2: 8,
       storeVolume_m3: 0.9,

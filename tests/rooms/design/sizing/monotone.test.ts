@@ -43,7 +43,7 @@ describe.each(climates)('%s', (climate) => {
       const candidate = {
         area_m2,
         storeVolume_m3: START.ratio_m3m2 * area_m2,
-        flow_kgsm2: prepared.flow_kgsm2,
+        flow_kgsm2: prepared.flow_kgsm2(area_m2),
       }
       const { room_C } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
       return exceedance(room_C, prepared.yardstick).measure
