@@ -245,7 +245,7 @@ function answerOf(
     warnings: [
       ...crossFieldProblems(scenario),
       ...unusualValues(scenario),
-      ...designRemarks(design.loop, year, sizing.missedAgainFrom_m2),
+      ...designRemarks(design.loop, sizing.missedAgainFrom_m2),
     ],
   }
 }

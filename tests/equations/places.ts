@@ -152,6 +152,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
       'building/year/wet-coil.ts#WetCoil #WetCoil.prepare | fan coil, contact factor: bypass-factor method, ASHRAE Handbook, HVAC Systems and Equipment, air-cooling coils (from memory)',
     'mixing:':
       'building/year/mixed-supply.ts#MixedSupply.top_C building/year/plate-course.ts#PlateCourse.prepareMixed | own energy balance',
+    'pump:':
+      'building/year/pump-duty.ts#PumpDuty.slack_K #shareUsed | own rule: the limits of the controller held by the mean of its bursts',
     'plate:': 'building/year/plate-step.ts#PlateStep.prepare | exact solution of one capacity',
     'step:': 'building/year/hub-system.ts#HubSystem.factor #HubSystem.solve | own algebra',
     'ledger:': 'building/year/books.ts#Books.ledger | conservation of energy',

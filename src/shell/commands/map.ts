@@ -2,6 +2,7 @@ import { J_PER_KWH } from '#model/basis/hours'
 import { stop } from '#model/basis/words'
 import { isTank } from '#model/building/store'
 import { FIELDS } from '#model/design/scenario'
+import { designFlow } from '#model/design/assembly'
 import { candidateAt, MAP_KINDS, type MapAxes, type MapKind } from '#model/design/sizing'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
@@ -60,6 +61,7 @@ export const map: Command = {
     const weather = yearOf(options)
     const { sizing, area_m2, storeVolume_m3 } = answered(studies.size({ scenario, weather }))
     const around = { area_m2, storeVolume_m3, flow_kgsm2: sizing.flow_kgsm2 }
+    const held = { storeVolume_m3, flow_kgsm2: designFlow(scenario) }
     let tenths = 0
     const { axes, hours_h, peak_C, electric_J, measure } = answered(
       studies.map({ scenario, weather, kind, around, ...axesOf(kind, options) }),
@@ -68,7 +70,7 @@ export const map: Command = {
       },
     )
     const crossings = axes.other.flatMap((other) =>
-      axes.area_m2.map((each_m2) => candidateAt(around, axes, each_m2, other)),
+      axes.area_m2.map((each_m2) => candidateAt(held, axes, each_m2, other)),
     )
     const table = {
       area_m2: crossings.map((each) => each.area_m2),

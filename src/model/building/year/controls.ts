@@ -1,6 +1,5 @@
 import type { Nodes } from './nodes.ts'
 import type { Plant, YearInputs } from './inputs.ts'
-import { panelEffectiveness } from './panel-exchange.ts'
 import type { PlateCourse } from './plate-course.ts'
 
 /** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
@@ -13,7 +12,10 @@ const FREEZING_C = 0
 
 /** What a controller with the sensors of the sheet would decide at the beginning of a step. */
 export class Controls {
-  pumping = false
+  /** Plan, season and frost let the pump run; for how much of the step is `PumpDuty`. */
+  mayPump = false
+  /** Share of the step that the pump runs, 0…1. */
+  pumpShare = 0
   delivering = false
   venting = false
   /** Freeze protection acted, or was needed, in this step. */
@@ -41,34 +43,14 @@ export class Controls {
       plant.store.drained ? -Infinity : lowest_C,
     )
     this.delivering = nodes.tank && air_C - coldest_C > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
-    this.freezing = freezing(plant, plate.temp_C, plant.allowed[hour] === 1)
-    this.pumping = this.mayPump(plant, nodes, temp_C, plate, hour, lowest_C)
+    const allowed = plant.allowed[hour] === 1
+    this.freezing = freezing(plant, plate.temp_C, allowed)
+    this.mayPump =
+      allowed && plant.loop.capacityRate_WK > 0 && (!this.freezing || plant.plan.freeze === 'glycol')
   }
 
-  /**
-   * Beside plan, freezing and dew: a pump that warms the fluid by more than the panel cools it is not run. At the start the
-   * resting plate tells only what could be had; of that the fluid gets the panel's effectiveness.
-   */
-  private mayPump(
-    plant: Plant,
-    nodes: Nodes,
-    temp_C: Float64Array,
-    plate: PlateCourse,
-    hour: number,
-    lowestSurface_C: number,
-  ): boolean {
-    if (plant.allowed[hour] === 0 || plant.loop.capacityRate_WK <= 0) return false
-    if (this.freezing && plant.plan.freeze !== 'glycol') return false
-    const from_C = temp_C[nodes.sink]!
-    if (from_C <= plant.plan.lowestStore_C) return false
-    if (!nodes.tank && (temp_C[nodes.air]! <= plant.plan.setpoint_C || from_C <= lowestSurface_C))
-      return false
-    const pumpRise_K = plant.loop.pumpPower_W / plant.loop.capacityRate_WK
-    if (this.pumping) return plate.lastDrop_K >= Math.max(plant.plan.stopDifference_K, pumpRise_K)
-    const colder_K = from_C - plate.temp_C
-    if (colder_K < plant.plan.startDifference_K) return false
-    const got = plant.fieldFactor_frac * panelEffectiveness(plant.loop, plant.panel.conductance_Wm2K[hour]!)
-    return got * colder_K >= pumpRise_K
+  get pumping(): boolean {
+    return this.pumpShare > 0
   }
 }
 

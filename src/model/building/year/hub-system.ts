@@ -93,6 +93,11 @@ export class HubSystem {
     tank.solve(tank_C, tank_C)
   }
 
+  /** A layer's temperature at the end of the step solved, °C, from those at its beginning. */
+  endOf_C(layer: number, begun_C: Float64Array): number {
+    return begun_C[layer]! + this.end[layer]! * (this.tank_C[layer]! - begun_C[layer]!)
+  }
+
   /** Writes the tank's temperatures at the step's end over those at its beginning. */
   finish(temp_C: Float64Array): void {
     for (let i = 0; i < this.tank_C.length; i++) temp_C[i]! += this.end[i]! * (this.tank_C[i]! - temp_C[i]!)

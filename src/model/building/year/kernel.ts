@@ -7,6 +7,7 @@ import type { YearInputs } from './inputs.ts'
 import { nodesOf, type Nodes } from './nodes.ts'
 import { PlateCourse } from './plate-course.ts'
 import { enterRoom } from './room-flows.ts'
+import { PumpDuty, shareUsed } from './pump-duty.ts'
 import { RoomStep } from './room-step.ts'
 import { addLayers, turnOver } from './tank-layers.ts'
 
@@ -32,6 +33,9 @@ export class YearKernel {
   private readonly keepsBooks: boolean
   readonly room: RoomStep
   private readonly system: HubSystem
+  private readonly duty = new PumpDuty()
+  private readonly seen = { sinkEnd_C: 0, air_C: 0, colder_K: 0, drop_K: 0, mixed_K: 0 }
+  private hourNow = 0
   private readonly loss_WK: Float64Array
   private readonly step_s: number
   private readonly tankOutside: boolean
@@ -68,7 +72,6 @@ export class YearKernel {
     return this.plate === null ? 0 : this.plate.water_kgm2
   }
 
-  /** Energy in all nodes above 0 °C, J. */
   stored_J(): number {
     const { nodes, temp_C } = this
     let sum = nodes.plateCapacity_JK * this.plate_C + this.room.stored_J()
@@ -94,15 +97,53 @@ export class YearKernel {
 
   /** One step inside hour `hour`, with the controls held through it. */
   step(hour: number): void {
-    const { controls, nodes, temp_C, plate, delivery, system } = this
-    const rested = !controls.pumping
+    const { controls, nodes, temp_C, plate, duty } = this
     controls.decide(this.inputs, nodes, temp_C, plate, hour)
-    if (plate !== null) {
-      if (controls.pumping) controls.pumping = plate.prepareRun(hour, temp_C, rested)
-      delivery?.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering, temp_C[nodes.top]!)
-      if (delivery !== null) this.beginCoil(hour, delivery)
+    this.hourNow = hour
+    if (plate === null) this.solveStep(hour, null)
+    else if (controls.mayPump) {
+      duty.begin(this.inputs.plant!, nodes, hour)
+      duty.share = shareUsed(this.slackAt, duty.before)
+    } else {
+      duty.share = 0
+      plate.prepareRest(hour, false)
+      this.solveStep(hour, null)
     }
-    const running = controls.pumping ? plate : null
+    controls.pumpShare = duty.share
+    duty.end(this.step_s)
+    this.finish(hour, controls.pumping ? plate : null)
+  }
+
+  /** Solves the step for a share of the pump: what is left over the controller's limits, K. */
+  private readonly slackAt = (share: number): number => {
+    const { nodes, temp_C, duty, system, seen, hourNow } = this
+    const plate = this.plate!
+    if (share > 0) plate.prepareRun(hourNow, temp_C, share, duty.before)
+    else plate.prepareRest(hourNow, true)
+    this.solveStep(hourNow, share > 0 ? plate : null)
+    const sink_C = this.sinkMean_C()
+    seen.air_C = system.air_C
+    seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
+    seen.colder_K = sink_C - plate.relaxation.mean_C(sink_C)
+    seen.drop_K = plate.drop_K(sink_C)
+    seen.mixed_K = plate.mixed_K(sink_C)
+    return duty.slack_K(seen, share)
+  }
+
+  /** Mean of what the loop charges over the step solved last, °C. */
+  private sinkMean_C(): number {
+    const { nodes, system, room } = this
+    if (nodes.tank) return system.tank_C[nodes.sink]!
+    return nodes.sink === nodes.slab ? room.pipeAt_C(system.air_C) : system.air_C
+  }
+
+  /** Room, delivery and tank of one step, solved for their means. */
+  private solveStep(hour: number, running: PlateCourse | null): void {
+    const { nodes, delivery, system, controls, temp_C } = this
+    if (delivery !== null) {
+      delivery.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering, temp_C[nodes.top]!)
+      this.beginCoil(hour, delivery)
+    }
     this.prepareRoom(hour, running)
     for (let attempt = 0; ; attempt++) {
       this.assemble(hour, running)
@@ -114,7 +155,6 @@ export class YearKernel {
       this.assemble(hour, running)
       system.solve()
     }
-    this.finish(hour, running)
   }
 
   private beginCoil(hour: number, delivery: Delivery): void {
@@ -134,7 +174,6 @@ export class YearKernel {
     room.prepare(hour, vent_WK, slab?.charging_WK ?? 0, slab?.charging_W ?? 0)
   }
 
-  /** Fills and factors the system of air and tank. */
   private assemble(hour: number, running: PlateCourse | null): void {
     const { system, room, nodes, delivery } = this
     system.air_WK = room.air_WK
@@ -147,10 +186,10 @@ export class YearKernel {
     system.factor(this.step_s, this.temp_C)
   }
 
-  /** Enters what the step did, and goes to its end. */
   private finish(hour: number, running: PlateCourse | null): void {
     const { nodes, temp_C, plate, delivery, system, room, books, keepsBooks, step_s } = this
     const begun_C = temp_C[nodes.sink]!
+    const sink_C = this.sinkMean_C()
     room.finish(system.air_C)
     system.finish(temp_C)
     this.noteRoom()
@@ -159,14 +198,10 @@ export class YearKernel {
     if (delivery !== null) delivery.enter(system)
     if (keepsBooks) this.enterFlows(hour)
     if (plate !== null) {
-      plate.sinkMean_C = nodes.tank
-        ? system.tank_C[nodes.sink]!
-        : nodes.sink === nodes.slab
-          ? room.pipeMean_C
-          : system.air_C
+      plate.sinkMean_C = sink_C
       plate.sinkDrift_Ks = (temp_C[nodes.sink]! - begun_C) / step_s
       if (running !== null) plate.finishRun(keepsBooks ? books : null)
-      else plate.rest(hour, keepsBooks ? books : null)
+      else plate.finishRest(hour, keepsBooks ? books : null)
     }
     if (nodes.layers > 1) turnOver(nodes, temp_C)
   }
@@ -176,7 +211,6 @@ export class YearKernel {
     if (this.nodes.sink === this.nodes.slab) this.temp_C[this.nodes.slab] = this.room.slab_C()
   }
 
-  /** Loss, charging and delivery of the tank. */
   private setTank(hour: number, delivery: Delivery, running: PlateCourse | null): void {
     const { nodes, system, loss_WK } = this
     const { layers, sink } = nodes

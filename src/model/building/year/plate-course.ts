@@ -1,15 +1,13 @@
-import { Face, type PanelPoint, tangentAt, FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panels/plate'
+import { Face, tangentAt, FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panels/plate'
 import type { Books } from './books.ts'
 import type { Plant, YearInputs } from './inputs.ts'
 import { LoopFlow } from './loop-flow.ts'
 import { MixedSupply } from './mixed-supply.ts'
 import type { Nodes } from './nodes.ts'
+import { copyPoint, newPoint } from './plate-point.ts'
 import { PlateStep } from './plate-step.ts'
 
-/**
- * Parts of a step that a plate drying off at rest is stepped in: when it will bare more than this share of itself in
- * the step, down to what counts as little water, kg/m².
- */
+/** Parts of a step that a plate drying off is stepped in: when it bares more than this share in it, under so little water, kg/m². */
 const DRYING_PARTS = 4
 const BARED_SHARE = 0.05
 const LITTLE_WATER_KGM2 = 2 * FULL_COVER_KGM2
@@ -23,9 +21,9 @@ export class PlateCourse {
   /** Mean of the charged node over the step, °C, and its change in the last step, K/s. */
   sinkMean_C = 0
   sinkDrift_Ks = 0
-  /** Fluid into less out of the panel in the last running step, K: what the stop difference is read from. */
-  lastDrop_K = 0
-  /** Heat of the running loop into a mixed tank, slab or room air: charging_W − charging_WK · T_sink. */
+  /** Share of the step that the loop runs, 0…1. */
+  share = 0
+  /** Heat of the running loop into a mixed tank, slab or room air: charging_W − charging_WK · T_sink, times the share. */
   charging_W = 0
   charging_WK = 0
   readonly flow: LoopFlow
@@ -35,7 +33,10 @@ export class PlateCourse {
   private lowest_C = -Infinity
   private readonly mixed: MixedSupply
   private readonly face = new Face()
-  private readonly point: PanelPoint = { plate_C: 0, water_kgm2: 0, q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
+  private readonly point = newPoint()
+  /** At the step's beginning: the same for every share that is tried. */
+  private readonly begun = newPoint()
+  private hasBegun = false
   private readonly inputs: YearInputs
   private readonly plant: Plant
   private readonly nodes: Nodes
@@ -55,30 +56,34 @@ export class PlateCourse {
 
   /**
    * The running plate: the loop's relations, and the tangent about its mean temperature and water in this step.
-   * @param temp_C   temperatures at the step's beginning
-   * @param started  the pump rested in the step before
-   * @returns whether the loop may run; false when the mass that pipes lie in is itself as cold as they may be
+   * @param temp_C  temperatures at the step's beginning
+   * @param share   of the step that the pump runs, > 0
+   * @param before  the same of the step before
    */
-  prepareRun(hour: number, temp_C: Float64Array, started: boolean): boolean {
+  prepareRun(hour: number, temp_C: Float64Array, share: number, before: number): void {
     const { flow, nodes, relaxation } = this
     const sink_C = temp_C[nodes.sink]!
     this.restHour = -1
+    this.share = share
     relaxation.step_s = this.step_s
     this.beginAtPlate(hour)
-    flow.set(this.point.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
-    relaxation.setLoop(flow)
+    this.setFlow(hour)
+    relaxation.setLoop(flow, share)
     relaxation.prepare()
     const plate_C = relaxation.mean_C(sink_C)
-    const lowest_C = nodes.tank ? -Infinity : this.lowestSupply_C(hour)
-    this.lowest_C = lowest_C
-    this.mixing = this.supply_C(sink_C, plate_C) < lowest_C
-    if (this.mixing) return this.prepareMixed(sink_C, lowest_C)
-    if (started && nodes.tank) this.sinkDrift_Ks += this.chargingDrift_Ks(sink_C, plate_C)
-    relaxation.drift_Ks = this.sinkDrift_Ks
-    this.refine(sink_C + 0.5 * this.step_s * this.sinkDrift_Ks)
-    if (this.mustMix(sink_C)) return true
-    this.setCharging()
-    return true
+    this.mixing = this.supply_C(sink_C, plate_C) < this.lowest_C
+    if (this.mixing) return this.prepareMixed(sink_C, this.lowest_C)
+    const begun_Ks = nodes.tank && share !== before ? this.chargingDrift_Ks(sink_C, plate_C) : 0
+    relaxation.drift_Ks = this.sinkDrift_Ks + (share - before) * begun_Ks
+    this.refine(sink_C + 0.5 * this.step_s * relaxation.drift_Ks)
+    if (!this.mustMix(sink_C)) this.setCharging()
+  }
+
+  private setFlow(hour: number): void {
+    this.flow.set(this.point.slope_Wm2K * this.plant.fieldFactor_frac, this.inputs.room.outdoor_C[hour]!)
+    this.lowest_C = this.nodes.tank
+      ? -Infinity
+      : this.inputs.room.indoorDewPoint_C[hour]! + this.plant.store.dewMargin_K
   }
 
   /**
@@ -88,112 +93,127 @@ export class PlateCourse {
   mustMix(sinkMean_C: number): boolean {
     const supply_C = this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
     if (this.mixing || supply_C >= this.lowest_C) return false
-    this.mixing = this.prepareMixed(sinkMean_C, this.lowest_C)
-    return this.mixing
+    this.mixing = true
+    this.prepareMixed(sinkMean_C, this.lowest_C)
+    return true
   }
 
   /** Return water is blended in: the pipes are supplied at the lowest they may, and the panel takes what that leaves. */
-  private prepareMixed(sink_C: number, lowest_C: number): boolean {
-    const { mixed, relaxation } = this
-    if (sink_C <= lowest_C) return false
+  private prepareMixed(sink_C: number, lowest_C: number): void {
+    const { mixed, relaxation, share } = this
     mixed.supply_C = lowest_C
-    relaxation.setHeat(mixed.toPanel_WK, mixed.toPanel_W)
+    relaxation.setHeat(share * mixed.toPanel_WK, share * mixed.toPanel_W)
     relaxation.drift_Ks = this.sinkDrift_Ks
     relaxation.prepare()
     this.refine(sink_C)
-    this.charging_W = mixed.charging_W
-    this.charging_WK = mixed.charging_WK
-    return true
+    this.charging_W = share * mixed.charging_W
+    this.charging_WK = share * mixed.charging_WK
   }
 
   /** ṁc (T_back − T_top), with the plate's mean put in. */
   private setCharging(): void {
-    const { flow, relaxation } = this
-    const fromTop = flow.rate_WK * (flow.backTop - 1)
-    const fromPlate = fromTop * flow.topPlate + flow.rate_WK * flow.backPlate
-    const constant_W = fromTop * flow.topConst_C + flow.rate_WK * flow.backConst_C
+    const { flow, relaxation, share } = this
+    const fromTop = share * flow.rate_WK * (flow.backTop - 1)
+    const fromPlate = fromTop * flow.topPlate + share * flow.rate_WK * flow.backPlate
+    const constant_W = fromTop * flow.topConst_C + share * flow.rate_WK * flow.backConst_C
     this.charging_W = constant_W + fromPlate * relaxation.meanOffset_C
     this.charging_WK = -(fromTop * flow.topSink + fromPlate * relaxation.meanSlope)
   }
 
-  /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */
-  finishRun(books: Books | null): void {
-    const { relaxation, flow, step_s, sinkMean_C } = this
-    const plate_C = relaxation.mean_C(sinkMean_C)
-    if (this.mixing) return this.finishMixed(plate_C, books)
-    const top_C = flow.top_C(sinkMean_C, plate_C)
-    const into_C = flow.into_C(top_C)
-    const return_C = flow.return_C(into_C, plate_C)
-    this.lastDrop_K = into_C - return_C
-    if (books !== null) {
-      books.shed_J += step_s * (relaxation.shed_WK * plate_C - relaxation.rest_W)
-      books.taken_J += step_s * flow.exchange_WK * (into_C - plate_C)
-      books.pipes_J += step_s * flow.pipes_W(top_C, return_C)
-      books.pump_J += step_s * flow.pump_W
-      books.return_Cs += step_s * return_C
-      books.run_s += step_s
-    }
-    this.water_kgm2 = this.waterAfter(step_s)
-    this.temp_C = relaxation.end_C(sinkMean_C)
+  /** Fluid into less out of the panel while the pump runs, K, for a mean of the charged node. */
+  drop_K(sinkMean_C: number): number {
+    const { flow, mixed, mixing } = this
+    const plate_C = this.relaxation.mean_C(sinkMean_C)
+    const into_C = flow.into_C(mixing ? mixed.top_C(sinkMean_C) : flow.top_C(sinkMean_C, plate_C))
+    return into_C - flow.return_C(into_C, plate_C)
   }
 
-  private finishMixed(plate_C: number, books: Books | null): void {
+  /** What a mass gives to fluid that comes at the coldest it may, K; no end to it for a tank. */
+  mixed_K(sinkMean_C: number): number {
+    return this.flow.sinkShare * (sinkMean_C - this.lowest_C)
+  }
+
+  /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */
+  finishRun(books: Books | null): void {
     const { relaxation, flow, mixed, step_s, sinkMean_C } = this
-    const top_C = mixed.top_C(sinkMean_C)
-    this.lastDrop_K = top_C - mixed.supply_C
+    const plate_C = relaxation.mean_C(sinkMean_C)
+    const run_s = step_s * this.share
     if (books !== null) {
-      const toPanel_W = mixed.toPanel_WK * sinkMean_C + mixed.toPanel_W
+      const top_C = this.mixing ? mixed.top_C(sinkMean_C) : flow.top_C(sinkMean_C, plate_C)
+      const into_C = flow.into_C(top_C)
+      const return_C = this.mixing ? mixed.supply_C : flow.return_C(into_C, plate_C)
+      const taken_W = this.mixing
+        ? mixed.toPanel_WK * sinkMean_C + mixed.toPanel_W
+        : flow.exchange_WK * (into_C - plate_C)
       books.shed_J += step_s * (relaxation.shed_WK * plate_C - relaxation.rest_W)
-      books.taken_J += step_s * toPanel_W
-      books.pipes_J += step_s * flow.pipes_W(top_C, mixed.supply_C)
-      books.pump_J += step_s * flow.pump_W
-      books.return_Cs += step_s * mixed.supply_C
-      books.run_s += step_s
+      books.taken_J += run_s * taken_W
+      books.pipes_J += run_s * flow.pipes_W(top_C, return_C)
+      books.pump_J += run_s * flow.pump_W
+      books.return_Cs += run_s * return_C
+      books.run_s += run_s
     }
     this.water_kgm2 = this.waterAfter(step_s)
     this.temp_C = relaxation.end_C(sinkMean_C)
+    this.hasBegun = false
   }
 
   /**
-   * The resting plate is alone with sky and air, so it is stepped by itself; while it dries off in finer steps, since
-   * that takes minutes. A dry plate that rested in the same hour goes on with the tangent it has.
+   * The plate at rest through the whole step. A dry plate that rested in the same hour goes on with the tangent it has.
+   * @param asked  what the loop would meet if the pump ran will be asked
    */
-  rest(hour: number, books: Books | null): void {
+  prepareRest(hour: number, asked: boolean): void {
     const { relaxation } = this
     this.mixing = false
-    relaxation.setLoop(null)
+    this.share = 0
+    relaxation.step_s = this.step_s
+    relaxation.setLoop(null, 0)
     if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
     else this.beginAtPlate(hour)
+    relaxation.prepare()
+    this.refine(0)
+    this.restHour = hour
+    if (asked) this.setFlow(hour)
+  }
+
+  /** The prepared rest is taken: alone with sky and air, while it dries off in finer steps, since that takes minutes. */
+  finishRest(hour: number, books: Books | null): void {
+    const { relaxation } = this
     const parts = this.isDryingFast() ? DRYING_PARTS : 1
     const part_s = this.step_s / parts
     relaxation.step_s = part_s
     for (let k = 0; k < parts; k++) {
-      if (k > 0) this.beginAtPlate(hour)
-      relaxation.prepare()
-      this.refine(0)
-      if (books !== null) {
-        books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
+      if (parts > 1) {
+        this.hasBegun = false
+        this.beginAtPlate(hour)
+        relaxation.prepare()
+        this.refine(0)
       }
+      if (books !== null)
+        books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
       this.water_kgm2 = this.waterAfter(part_s)
       this.temp_C = relaxation.end_C(0)
     }
-    this.restHour = hour
+    this.hasBegun = false
   }
 
-  /** At the tangent just taken. */
   private isDryingFast(): boolean {
-    const dried_kgm2 = -this.point.water_kgm2s * this.step_s
-    return this.water_kgm2 < LITTLE_WATER_KGM2 && dried_kgm2 > BARED_SHARE * FULL_COVER_KGM2
+    if (this.water_kgm2 === 0 || this.water_kgm2 >= LITTLE_WATER_KGM2) return false
+    const dried_kgm2 = -this.begun.water_kgm2s * this.step_s
+    return dried_kgm2 > BARED_SHARE * FULL_COVER_KGM2
   }
 
-  /** The tangent at the plate's temperature and water as they are. */
   private beginAtPlate(hour: number): void {
-    const { point, relaxation } = this
-    relaxation.start_C = point.plate_C = this.temp_C
+    const { point, begun, relaxation } = this
+    relaxation.start_C = this.temp_C
     relaxation.drift_Ks = this.sinkDrift_Ks
-    point.water_kgm2 = this.water_kgm2
-    if (this.face.hour !== hour) this.face.set(this.plant.panel, hour)
-    tangentAt(this.face, point)
+    if (!this.hasBegun) {
+      begun.plate_C = this.temp_C
+      begun.water_kgm2 = this.water_kgm2
+      if (this.face.hour !== hour) this.face.set(this.plant.panel, hour)
+      tangentAt(this.face, begun)
+      this.hasBegun = true
+    }
+    copyPoint(begun, point)
     relaxation.setTangent(point)
   }
 
@@ -217,12 +237,9 @@ export class PlateCourse {
     return renewed_1s * (flow.back_C(sink_C, plate_C) - sink_C)
   }
 
-  /** What pipes in slab or ceiling would carry, and the coldest they may: indoor dew point + margin, °C. */
+  /** What pipes in slab or ceiling would carry, °C. */
   private supply_C(sink_C: number, plate_C: number): number {
     return this.flow.back_C(this.flow.top_C(sink_C, plate_C), plate_C)
-  }
-  private lowestSupply_C(hour: number): number {
-    return this.inputs.room.indoorDewPoint_C[hour]! + this.plant.store.dewMargin_K
   }
 
   /** Water after some seconds at the tangent's rate, kg/m². */

@@ -43,16 +43,17 @@ export class PlateStep {
     this.shed_m2 = shed_m2
   }
 
-  /** Sets the loop's part: running with `flow`, or at rest with null. */
-  setLoop(flow: LoopFlow | null): void {
+  /** Sets the loop's part: running with `flow` for a share of the step, or at rest with null. */
+  setLoop(flow: LoopFlow | null, share = 1): void {
     if (flow === null) {
       this.fromSink_WK = this.fromConst_W = this.fromPlate_WK = 0
       return
     }
-    const toInlet = flow.exchange_WK * (1 - flow.pipeShare)
+    const exchange_WK = share * flow.exchange_WK
+    const toInlet = exchange_WK * (1 - flow.pipeShare)
     this.fromSink_WK = toInlet * flow.topSink
-    this.fromConst_W = toInlet * flow.topConst_C + flow.exchange_WK * flow.pipeShare * flow.outdoor_C
-    this.fromPlate_WK = flow.exchange_WK - toInlet * flow.topPlate
+    this.fromConst_W = toInlet * flow.topConst_C + exchange_WK * flow.pipeShare * flow.outdoor_C
+    this.fromPlate_WK = exchange_WK - toInlet * flow.topPlate
   }
 
   /** Sets a loop that brings the plate a heat of its own: sink_WK T_sink + constant_W, whatever the plate’s temperature. */

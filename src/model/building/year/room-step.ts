@@ -34,7 +34,6 @@ export class RoomStep {
   airDrive_W = 0
   /** Means over the step finished last, °C. */
   radiantMean_C = 0
-  pipeMean_C = 0
   /** Heat in at the outer face of each group, W/m², and at its pipes. */
   readonly outer_Wm2: Float64Array
   pipe_Wm2 = 0
@@ -153,7 +152,7 @@ export class RoomStep {
   }
 
   /** The pipes’ mean temperature over the prepared step for a mean of the air, °C; NaN without pipes. */
-  private pipeAt_C(airMean_C: number): number {
+  pipeAt_C(airMean_C: number): number {
     const { stride, rows, pipeMean, groups } = this.rows
     const i = this.piped
     const group = groups[i]!
@@ -171,7 +170,6 @@ export class RoomStep {
   finish(airMean_C: number): void {
     const { rows, stride, groups, decay, innerGain, outerGain, pipeGain } = this.rows
     const { masses, fixed, follows, outer_Wm2 } = this
-    if (this.piped >= 0) this.pipeMean_C = this.pipeAt_C(airMean_C)
     const radiant_C = this.radiantAt_C(airMean_C)
     this.radiantMean_C = radiant_C
     const at = this.hour * stride

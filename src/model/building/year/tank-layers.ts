@@ -18,7 +18,7 @@ export function addLayers(
   running: PlateCourse | null,
   down_WK: number,
 ): void {
-  const up_WK = running === null ? 0 : running.flow.rate_WK
+  const up_WK = running === null ? 0 : running.share * running.flow.rate_WK
   const fromBelow_WK = Math.max(up_WK - down_WK, 0) + store.betweenLayers_WK
   const fromAbove_WK = Math.max(down_WK - up_WK, 0) + store.betweenLayers_WK
   // Σ of a layer's inflows equals Σ of its outflows: its diagonal takes all that leaves it.

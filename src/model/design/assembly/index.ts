@@ -1,6 +1,6 @@
 export { builtOf } from './built.ts'
 export type { DesignAnswer } from './design-answer.ts'
-export { type DesignFlow, designFlow } from './design-flow.ts'
+export { designFlow } from './design-flow.ts'
 export { designRemarks } from './design-remarks.ts'
 export { type Fit, fitOf } from './fit.ts'
 export { type Design, designOf, taskOf } from './design.ts'

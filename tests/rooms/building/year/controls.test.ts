@@ -3,7 +3,16 @@ import { planHours, type PlanSpec } from '#model/building/year'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { sunHours } from '#model/outdoors/sun'
 import type { LoopDuty } from '#model/panels/loop'
-import { ALWAYS, bareLoop, bareTank, handMadeRoom, linearPanel, plantOf, steadyNight } from './hand-made.ts'
+import {
+  ALWAYS,
+  bareLoop,
+  bareTank,
+  handMadeRoom,
+  linearPanel,
+  plantOf,
+  startAt,
+  steadyNight,
+} from './hand-made.ts'
 
 /* Label: exact. What the controller of the sheet must decide, one step at a time; thresholds are the plan's own. */
 const STEP_S = 900
@@ -36,7 +45,7 @@ function kernelFor(setting: Setting = {}): YearKernel {
   const plant = { ...plantOf(panel, loop, tank, { ...PLAN, ...setting.plan }) }
   plant.allowed.fill(allowed)
   const kernel = new YearKernel({ room, plant, nightVentStop_C: 0 }, STEP_S)
-  kernel.temp_C.fill(30)
+  startAt(kernel, room, 30)
   return kernel
 }
 
@@ -51,21 +60,27 @@ function pumps(kernel: YearKernel, sink_C: number, plate_C: number): boolean {
 describe('start and stop', () => {
   test.each([
     [20, 17.01, false],
-    [20, 17, true],
+    [20, 16.99, true],
     [20, 12, true],
     [20, 24, false],
   ])('at rest, store %f °C, plate %f °C: pumps %s (start difference 3 K)', (sink_C, plate_C, want) => {
-    expect(pumps(kernelFor(), sink_C, plate_C)).toBe(want)
+    expect(pumps(kernelFor({ equilibrium_C: plate_C }), sink_C, plate_C)).toBe(want)
   })
 
-  test('running, it goes on between stop and start difference, and stops under the first', () => {
+  test('running, it goes on between stop and start difference, in bursts under the first, and not where nothing is to be had', () => {
     const kernel = kernelFor({ equilibrium_C: 16 })
-    expect(pumps(kernel, 20, 12)).toBe(true)
-    // The fluid came back more than 0.3 K colder, so a plate only 0.15 K colder than the store does not stop it now.
-    expect(pumps(kernel, 17, 16.85)).toBe(true)
-    // That step's drop was the steady (17 − 16) K × (1 − e^(−F′UA/ṁc)) = 0.2 K, so the next one rests.
-    expect(pumps(kernel, 17, 16.85)).toBe(false)
-    // And once it rests it takes the whole start difference again.
+    for (let k = 0; k < 8; k++) expect(pumps(kernel, 20, 16)).toBe(true)
+    // Steady drop (18 − 16) K × (1 − e^(−F′UA/ṁc)) = 0.41 K, over the 0.3 K of the stop difference.
+    expect(pumps(kernel, 18, 16)).toBe(true)
+    expect(kernel.controls.pumpShare).toBe(1)
+    // At 16.6 °C it would be 0.12 K: the pump runs a part of the time, in which the fluid comes back 0.3 K colder.
+    pumps(kernel, 16.6, 16)
+    expect(kernel.controls.pumpShare).toBeGreaterThan(0.2)
+    expect(kernel.controls.pumpShare).toBeLessThan(0.9)
+    expect(kernel.plate!.drop_K(kernel.plate!.sinkMean_C)).toBeCloseTo(0.3, 3)
+    expect(pumps(kernel, 16.2, 16)).toBe(false)
+    // And once it has rested for hours it takes the whole start difference again.
+    for (let k = 0; k < 16; k++) pumps(kernel, 10, 16)
     expect(pumps(kernel, 18, 16)).toBe(false)
     expect(pumps(kernel, 20, 16)).toBe(true)
   })
@@ -73,8 +88,8 @@ describe('start and stop', () => {
   test('a pump that would warm the fluid by more than the panel cools it is not started', () => {
     // 2 K at 250 W/K. By hand: F′ = 1/(1 + 10/200), E = 1 − exp(−F′ × 10 × 6/250) = 0.2043: 2 K take a plate 9.79 K colder.
     const hungry = { pumpPower_W: 500 }
-    expect(pumps(kernelFor({ loop: hungry }), 20, 10.3)).toBe(false)
-    expect(pumps(kernelFor({ loop: hungry }), 20, 10.1)).toBe(true)
+    expect(pumps(kernelFor({ loop: hungry, equilibrium_C: 10.3 }), 20, 10.3)).toBe(false)
+    expect(pumps(kernelFor({ loop: hungry, equilibrium_C: 10.1 }), 20, 10.1)).toBe(true)
   })
 
   test('no flow, no pumping', () => {

@@ -21,7 +21,7 @@ const MASSES = 3
 /**
  * The equations of room, mixed tank and plate as a right-hand side for an adaptive general-purpose solver (odex,
  * Bulirsch–Stoer after Hairer & Wanner): nothing linearised, the panel's heat at its own temperature, the delivery
- * as its min/max law. What the controller holds for a quarter hour (pump, windows, delivery on or off) is taken over
+ * as its min/max law. What the controller holds for a quarter hour (share of the pump, windows, delivery on or off) is taken over
  * from the kernel, since a decision that hangs on a thousandth of a kelvin would part the two for reasons that are
  * not the integrator's; the exchange of the running panel is held for the step likewise.
  */
@@ -65,9 +65,10 @@ export class CoupledSystem {
     this.water_kgm2 = waterAfter_kgm2(y.at(-2)!, 0, step_s, state[PLATE]!, limit_kgm2)
   }
 
-  /** Heat from fluid to plate, into the store, and the drop across the panel, with the pump running. */
+  /** Heat from fluid to plate and into the store, with the pump running its share of the step. */
   private loop(hour: number, x: ArrayLike<number>): { toPlate_W: number; toStore_W: number } {
     const { loop } = this.inputs.plant!
+    const share = this.controls.pumpShare
     const out_C = this.inputs.room.outdoor_C[hour]!
     const halfPipe = 1 - Math.exp((-0.5 * loop.pipeGain_WK) / loop.capacityRate_WK)
     const top_C = x[TANK]!
@@ -75,7 +76,7 @@ export class CoupledSystem {
     const toPlate_W = this.exchange_WK * (in_C - x[PLATE]!)
     const return_C = in_C - toPlate_W / loop.capacityRate_WK
     const back_C = return_C + halfPipe * (out_C - return_C) + loop.pumpPower_W / loop.capacityRate_WK
-    return { toPlate_W, toStore_W: loop.capacityRate_WK * (back_C - top_C) }
+    return { toPlate_W: share * toPlate_W, toStore_W: share * loop.capacityRate_WK * (back_C - top_C) }
   }
 
   /**

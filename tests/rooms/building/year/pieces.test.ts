@@ -173,6 +173,7 @@ describe('layers of a tank', () => {
     plant: plantOf(linearPanel(1, 8, 5, 1000), bareLoop(6, 3, 120), store),
   })
   const running = {
+    share: 1,
     flow: { rate_WK: 3, backTop: 0.4, backPlate: 0.5, backConst_C: 1.5 },
     relaxation: { meanSlope: 0.2, meanOffset_C: 7 },
   } as unknown as PlateCourse

@@ -43,36 +43,35 @@ function peak_C(scenario: Scenario, stepsPerHour: number): number {
   return exceedance(simulateYear(inputs, { stepsPerHour }).room_C, prepared.yardstick).peak_C
 }
 
-const codes = (scenario: Scenario): string[] =>
-  new Stages().answer(scenario, weather).warnings.map((warning) => warning.code)
-
-describe('a panel too large for what it cools', () => {
-  it('is told where the quarter hours of the year are too coarse for its pump, and there they are', () => {
-    expect(codes(oversized())).toContain('pump-bursts')
-    expect(Math.abs(peak_C(oversized(), 4) - peak_C(oversized(), 32))).toBeGreaterThan(0.25)
+/*
+ * Label: independent calculation (the same equations in an eighth of the step). The pump's share is solved within the step, so
+ * that quarter hours are fine enough whatever it cools; 0.05 K is a tenth of what a good room thermometer shows.
+ * Before, a pump that was on or off for a whole quarter hour made the first two 0.5 K off.
+ */
+describe('the peak in quarter hours and in less than two minutes', () => {
+  const { roofMass_kgm2, wallMass_kgm2, contents_Jm2K } = defaultScenario().room
+  const far = oversized()
+  const heavier: Scenario = {
+    ...far,
+    room: { ...far.room, roofMass_kgm2, wallMass_kgm2, contents_Jm2K },
+    plan: { ...far.plan, setpoint_C: 20, startDifference_K: 5, stopDifference_K: 3 },
+  }
+  const usual = defaultScenario()
+  const with15 = (kind: Scenario['store']['kind']): Scenario => ({
+    ...usual,
+    store: { ...usual.store, kind },
+    target: { ...usual.target, autoArea: false, area_m2: 15 },
   })
-
-  // A miss that stays visible: the peak is 0.5 K off, and as the pump runs for longer than a step nothing is said.
-  it.fails('is told where the pump runs for longer than a step and the peak is off all the same', () => {
-    const scenario = oversized()
-    const { roofMass_kgm2, wallMass_kgm2, contents_Jm2K } = defaultScenario().room
-    const warmer: Scenario = {
-      ...scenario,
-      room: { ...scenario.room, roofMass_kgm2, wallMass_kgm2, contents_Jm2K },
-      plan: { ...scenario.plan, setpoint_C: 20, startDifference_K: 5, stopDifference_K: 3 },
-    }
-    const off_K = Math.abs(peak_C(warmer, 4) - peak_C(warmer, 32))
-    expect(off_K < 0.25 || codes(warmer).includes('pump-bursts')).toBe(true)
-  })
-
   it.each([
-    ['the tank of the default workshop', {}],
-    ['its slab', { kind: 'slab' }],
-    ['its building', { kind: 'building' }],
-  ] as const)('is not told of %s, where they are fine enough', (_name, store) => {
-    const scenario = { ...defaultScenario(), store: { ...defaultScenario().store, ...store } }
-    expect(codes(scenario)).not.toContain('pump-bursts')
-    const own = { ...scenario, target: { ...scenario.target, autoArea: false, area_m2: 15 } }
-    expect(Math.abs(peak_C(own, 4) - peak_C(own, 32))).toBeLessThan(0.05)
+    ['far too much panel in a room of thin sheets', far],
+    ['the same in a heavier room, the pump running for longer', heavier],
+    ['a mixed tank', with15('mixed')],
+    ['a layered tank', with15('layered')],
+    ['a slab', with15('slab')],
+    ['a building', with15('building')],
+  ])('%s', (_name, scenario) => {
+    const [coarse_C, fine_C] = [peak_C(scenario, 4), peak_C(scenario, 32)]
+    console.log(`peak ${coarse_C.toFixed(3)} and ${fine_C.toFixed(3)} °C`)
+    expect(Math.abs(coarse_C - fine_C)).toBeLessThan(0.05)
   })
 })
