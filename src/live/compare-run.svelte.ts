@@ -19,6 +19,8 @@ export type QuickSet = 'plans' | 'covers' | 'baselines'
 export class CompareRun {
   readonly run = new LongRun('compare')
   ticked: Ticked = $state.raw({ climates: [], plans: [], coatings: ['own'], covers: [], cuts: [] })
+  /** Towns added to the climates, by id. */
+  towns: readonly string[] = $state.raw([])
   /** False until something was ticked for the first time. */
   opened = false
   /** What kept the climates from being read. */
@@ -45,6 +47,13 @@ export class CompareRun {
       covers: set === 'covers' ? ['bare', 'film'] : [scenario.cover.kind],
       cuts: set === 'baselines' ? LOAD_CUTS.map(({ name }) => name) : [],
     }
+  }
+
+  /** Adds a town to the climates, ticked. */
+  addTown(id: string): void {
+    const withTown = (ids: readonly string[]) => (ids.includes(id) ? ids : [...ids, id])
+    this.towns = withTown(this.towns)
+    this.ticked = { ...this.ticked, climates: withTown(this.ticked.climates) }
   }
 
   /** Reads the climates and begins; the last start wins. */

@@ -30,7 +30,8 @@ export function heldTowns(): Promise<TownIndex> {
   return towns
 }
 
-function heldPlaces(): Promise<ClimatePlaces> {
+/** The places whose climate is held, fetched once. */
+export function heldPlaces(): Promise<ClimatePlaces> {
   places ??= bytesOf('climate-places.bin').then(readClimatePlaces, (reason: unknown) => {
     places = null
     throw reason
@@ -53,7 +54,7 @@ async function bytesOf(file: string): Promise<Uint8Array> {
 export async function placeOf(id: string): Promise<FoundPlace> {
   const asked = readPlaceId(id)
   const [index, climate] = await Promise.all([heldTowns(), heldPlaces()])
-  return findPlace(climate, index.towns, { ...asked, name: null })
+  return findPlace(climate, index.towns, asked)
 }
 
 /** Its hourly year. */

@@ -33,6 +33,10 @@ export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
   warming: { type: 'string', help: 'of a place: kelvin added to the means of 1961–1990' },
   hottest: { type: 'string', help: 'of a place: hottest hour of an ordinary year, °C, where you know it' },
   'hot-summer': { type: 'boolean', help: 'of a place: a summer as it comes once in ten years' },
+  months: {
+    type: 'string',
+    help: 'of a place: table of months in place of the held ones, as “place NAME --out months.csv” writes it',
+  },
   'another-year': { type: 'string', help: 'of a place: 1, 2, … for other years of the same months' },
   mapping: {
     type: 'string',

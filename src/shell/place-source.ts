@@ -11,7 +11,9 @@ import {
   trustLine,
   USUAL_PLACE,
   type FoundPlace,
+  monthChangeText,
   type PlaceAsked,
+  readMonthsTable,
   type PlaceChoices,
   type Town,
 } from '#model/outdoors/place'
@@ -38,19 +40,34 @@ export function foundPlace(options: Options): FoundPlace {
     throw stop('two-places', 'Both --town and --at are given.', 'Give one of them.')
   const towns = townsHeld()
   const warming_K = numberOf(values['warming'], 'warming')
-  const asked: PlaceAsked =
-    values['at'] === undefined
-      ? { ...askedTown(towns, String(values['town'])), warming_K }
-      : { ...askedSpot(String(values['at'])), warming_K }
-  return findPlace(placesHeld(), towns, asked)
+  const { months } = values
+  const own = months === undefined ? [] : readMonthsTable(textFrom(String(months)), String(months))
+  const where =
+    values['at'] === undefined ? askedTown(towns, String(values['town'])) : askedSpot(String(values['at']))
+  return findPlace(placesHeld(), towns, { ...where, warming_K, own })
+}
+
+/** @throws ProblemError for a file that cannot be read */
+function textFrom(file: string): string {
+  try {
+    return readFileSync(file, 'utf8')
+  } catch {
+    throw stop('no-months', 'The table of months cannot be read.', 'Name a file that is there.', { file })
+  }
+}
+
+/** What was taken for granted, what to beware of, what was changed, and how far to trust it, on standard error. */
+export function notePlace(found: FoundPlace): void {
+  for (const assumed of found.assumed) note(`assumed: ${wordingText(assumed, 'si')}`)
+  for (const warning of found.warnings) note(`warning: ${problemSentence(warning)}`)
+  for (const change of found.changed) note(`changed: ${monthChangeText(change)}`)
+  note(wordingText(trustLine(found), 'si'))
 }
 
 /** The year of that place, with all that was taken for granted said on standard error. */
 export function weatherOfPlace(options: Options): WeatherRecord {
   const found = foundPlace(options)
-  for (const assumed of found.assumed) note(`assumed: ${wordingText(assumed, 'si')}`)
-  for (const warning of found.warnings) note(`warning: ${problemSentence(warning)}`)
-  note(wordingText(trustLine(found), 'si'))
+  notePlace(found)
   return placeWeather(found, choicesOf(options))
 }
 
@@ -62,7 +79,7 @@ export function choicesOf({ values }: Options): PlaceChoices {
   }
 }
 
-function askedTown(towns: readonly Town[], asked: string): Omit<PlaceAsked, 'warming_K'> {
+function askedTown(towns: readonly Town[], asked: string): Omit<PlaceAsked, 'warming_K' | 'own'> {
   const index = indexTowns(towns)
   const [town, ...others] = townsNamed(index, asked, 6)
   if (town === undefined) {
@@ -82,8 +99,8 @@ function askedTown(towns: readonly Town[], asked: string): Omit<PlaceAsked, 'war
   const alike = others.filter(({ name }) => name === town.name)
   if (alike.length > 0)
     note(`Other towns of that name: ${alike.map(written).join('; ')}. “Name, CC” chooses by country.`)
-  const { name, latitude_deg, longitude_deg, altitude_m } = town
-  return { name, latitude_deg, longitude_deg, altitude_m }
+  const { name, nativeName, latitude_deg, longitude_deg, altitude_m } = town
+  return { name: nativeName ?? name, latitude_deg, longitude_deg, altitude_m }
 }
 
 const written = ({ name, nativeName, country }: Town): string => `${nativeName ?? name}, ${country}`

@@ -1,8 +1,9 @@
-/** `npm run -s evidence`: runs every check, writes the committed table and prints it; `-- sky` shows how the night’s sky was chosen, `-- film` plates under film in the field, `-- --format json` the table as data, `-- place` years made from months against files. */
+/** `npm run -s evidence`: runs every check, writes the committed table and prints it; `-- sky` shows how the night’s sky was chosen, `-- film` plates under film in the field, `-- --format json` the table as data, `-- place` years made from months against files, `-- every-place` that the year of every town is sound. */
 import { CHECKS } from './checks/all.ts'
 import { dataPresent, runChecks } from './run.ts'
 import { areaErrors, citation, expected, figure, kindCounts } from '#ui/trust/evidence-row.ts'
 import { printFilmChoice } from './film/choice.ts'
+import { printEveryPlace } from './place/every-place.ts'
 import { printPlaceValidation } from './place/validation.ts'
 import { printSkyChoice } from './sky/choice.ts'
 import { closingLine, readTable, summaryLines, tableOf, writeTable } from './table.ts'
@@ -10,6 +11,7 @@ import { closingLine, readTable, summaryLines, tableOf, writeTable } from './tab
 if (process.argv[2] === 'sky') printSkyChoice()
 else if (process.argv[2] === 'film') printFilmChoice()
 else if (process.argv[2] === 'place') printPlaceValidation()
+else if (process.argv[2] === 'every-place') printEveryPlace(Number(process.argv[3] ?? 1))
 else printAll()
 
 function printAll(): void {

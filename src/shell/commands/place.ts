@@ -1,7 +1,7 @@
-import { wordingText, stop } from '#model/basis/words'
-import { trustLine } from '#model/outdoors/place'
+import { stop } from '#model/basis/words'
+import { PLACE_CREDITS } from '#model/outdoors/place'
 import { note } from '../output.ts'
-import { asksForPlace, foundPlace } from '../place-source.ts'
+import { asksForPlace, foundPlace, notePlace } from '../place-source.ts'
 import type { Command } from './command.ts'
 
 const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')
@@ -24,10 +24,8 @@ export const place: Command = {
       note(
         `  ${(100 * weight).toFixed(0).padStart(3)} %  ${Math.round(apart_km)} km  ${Math.round(higher_m)} m  at ${latitude_deg.toFixed(2)}, ${longitude_deg.toFixed(2)}`,
       )
-    for (const assumed of found.assumed) note(`assumed: ${wordingText(assumed, 'si')}`)
-    for (const { message, remedy } of found.warnings) note(`warning: ${message} ${remedy}`)
-    note(wordingText(trustLine(found), 'si'))
-    note('Monthly climate 1961–1990: CRU CL 2.0 (New et al. 2002). Towns: GeoNames, CC BY 4.0, shortened.')
+    notePlace(found)
+    note(PLACE_CREDITS.join(' '))
     const table = {
       month: MONTHS,
       airTemp_C: months.airTemp_C,

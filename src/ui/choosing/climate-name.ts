@@ -3,10 +3,10 @@ import { isOwnId, OWN_CLIMATE } from '#live/own-id.ts'
 import { isPlaceId, readPlaceId } from '#live/place-id.ts'
 import { SAMPLE_CLIMATES } from '#live/sample-climates.ts'
 
-/** A place where its town is not at hand: by its coordinates. */
+/** A place by the name it was chosen by, or by its coordinates. */
 function placeName(id: string): string {
-  const { latitude_deg, longitude_deg } = readPlaceId(id)
-  return `Place at ${latitude_deg}, ${longitude_deg}`
+  const { latitude_deg, longitude_deg, name, hotSummer, own } = readPlaceId(id)
+  return `${name ?? `Place at ${latitude_deg}, ${longitude_deg}`}${hotSummer ? ', a hot summer' : ''}${own.length > 0 ? ', own months' : ''}`
 }
 
 /** Name of a climate in lists and tables. */

@@ -30,10 +30,14 @@ export interface ChoiceList {
 const listed = (ids: readonly string[], label: (id: string) => string): Choice[] =>
   ids.map((id) => ({ id, label: label(id) }))
 
-/** Everything that can be set side by side; `climate` is that of the design. */
-export function choiceLists(own: OwnClimate | null, climate: string): readonly ChoiceList[] {
+/** Everything that can be set side by side; `climate` is that of the design, `towns` those added beside it. */
+export function choiceLists(
+  own: OwnClimate | null,
+  climate: string,
+  towns: readonly string[],
+): readonly ChoiceList[] {
   const climates = [
-    ...(isPlaceId(climate) ? [climate] : []),
+    ...new Set([...(isPlaceId(climate) ? [climate] : []), ...towns]),
     ...(own === null ? [] : [own.id]),
     ...SAMPLE_CLIMATES.map(({ id }) => id),
   ]

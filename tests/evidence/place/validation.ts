@@ -8,22 +8,46 @@ import { openWeather } from '#model/outdoors/intake'
 import { findPlace, placeWeather, trustLine } from '#model/outdoors/place'
 import { wordingText } from '#model/basis/words'
 import { defaultScenario, type Scenario } from '#model/design/scenario'
-import type { WeatherRecord } from '#model/outdoors/weather'
+import type { Site, WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish } from '#studies/index.ts'
 import { ROOT } from '../../house-rules/source-files.ts'
+import { sizingStatistics, type SizingStatistics } from './statistics.ts'
 import { PLACES, TOWNS } from '../../rooms/outdoors/place/held-data.ts'
 
 const FOLDER = `${ROOT}../shared/data/`
 export const TABLE = `${ROOT}src/ui/trust/place-validation.json`
 
-const FILES = [
+interface YearFile {
+  readonly file: string
+  readonly kind: string
+  /** Where the file does not say it. */
+  readonly site?: Site
+  /** True where the file's longwave was measured: then it judges the night. */
+  readonly measuredSky?: boolean
+  /** Warming over 1961–1990 of the file's own years, K; null: as usual today. */
+  readonly ownWarming_K: number | null
+}
+
+const FILES: readonly YearFile[] = [
   {
     file: 'typical-year-36N-80W.csv',
-    kind: 'typical year, United States; of the kind the regressions were made on',
+    kind: 'typical year of 1980–2003, United States; of the kind the regressions were made on',
+    ownWarming_K: 0.3,
   },
-  { file: 'typical-year-45N-8E.csv', kind: 'typical year, Europe' },
-  { file: 'half-hourly-41N-109W-2017.csv', kind: 'satellite year 2017, mountains' },
-] as const
+  { file: 'typical-year-45N-8E.csv', kind: 'typical year of 2006–2020, Europe', ownWarming_K: null },
+  {
+    file: 'half-hourly-41N-109W-2017.csv',
+    kind: 'satellite year 2017, mountains; its July is 4.5 K warmer than the climate of its height',
+    ownWarming_K: null,
+  },
+  {
+    file: 'sky/sky-43.74-3.60-mediterranean.csv',
+    kind: 'measured year 2014 over a forest, south of France; no station in the open',
+    measuredSky: true,
+    site: { name: 'Forest', latitude_deg: 43.74, longitude_deg: 3.6, altitude_m: 270, utcOffset_h: 1 },
+    ownWarming_K: null,
+  },
+]
 
 /** Area the file's year is to need: where a limit says something. */
 const WANTED_M2 = [8, 25] as const
@@ -41,16 +65,18 @@ export interface ValidationRow {
   readonly low_m2: number | null
   readonly high_m2: number | null
   readonly contained: boolean
+  /** The same at the warming of the file's own years, where that is another. */
+  readonly ownYearsRatio: number | null
   readonly peakAlone_K: number
-  readonly hottestHour_K: number
-  readonly warmNight_K: number
-  readonly dampNight_K: number
+  /** Made less file. */
+  readonly off: SizingStatistics
 }
 
 export const held = (): boolean => FILES.every(({ file }) => existsSync(FOLDER + file))
 
-function readYear(file: string): WeatherRecord {
-  const { record, problems } = openWeather(readFileSync(FOLDER + file, 'utf8'), { file })
+function readYear({ file, site }: YearFile): WeatherRecord {
+  const said = site === undefined ? {} : { site }
+  const { record, problems } = openWeather(readFileSync(FOLDER + file, 'utf8'), { file, ...said })
   if (record === null) throw new Error(problems.map(({ message }) => message).join(' '))
   return record
 }
@@ -73,23 +99,20 @@ function limitFor(weather: WeatherRecord) {
   throw new Error('no limit asks for such an area')
 }
 
-/** Value below which a share of the hours lie. */
-const quantile = (values: ArrayLike<number>, share: number): number => {
-  const sorted = Array.from(values).toSorted((a, b) => a - b)
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!
-}
-
-const nightly = (record: WeatherRecord, values: Float64Array): number[] =>
-  Array.from(values).filter((_, h) => record.globalHorizontal_Wm2[h]! === 0)
-
-export function validate({ file, kind }: (typeof FILES)[number]): ValidationRow {
-  const real = readYear(file)
+export function validate(one: YearFile): ValidationRow {
+  const { kind, measuredSky, ownWarming_K } = one
+  const real = readYear(one)
   const { latitude_deg, longitude_deg, altitude_m } = real.site
-  const asked = { latitude_deg, longitude_deg, altitude_m, name: null, warming_K: null }
-  const made = placeWeather(findPlace(PLACES, TOWNS, asked))
+  const madeFor = (warming_K: number | null): WeatherRecord =>
+    placeWeather(findPlace(PLACES, TOWNS, { latitude_deg, longitude_deg, altitude_m, name: null, warming_K }))
+  const made = madeFor(null)
   const { limit_C, sizing } = limitFor(real)
   const scenario = withLimit(limit_C)
   const answer = sized(scenario, made)
+  const ratioOf = (weather: WeatherRecord): number | null => {
+    const { kind: reached, area_m2 } = sized(scenario, weather)
+    return reached === 'floor' ? null : area_m2 / sizing.area_m2
+  }
   const range = finish(
     createStudies().range({ scenario, weather: made, sizing: answer, draws: DRAWS }),
   ).result
@@ -105,14 +128,16 @@ export function validate({ file, kind }: (typeof FILES)[number]): ValidationRow 
     low_m2,
     high_m2: range.high_m2,
     contained: low_m2 !== null && low_m2 <= sizing.area_m2 && sizing.area_m2 <= (range.high_m2 ?? Infinity),
+    ownYearsRatio: ownWarming_K === null ? null : ratioOf(madeFor(ownWarming_K)),
     peakAlone_K: answer.doNothing.peak_C - sizing.doNothing.peak_C,
-    hottestHour_K: quantile(made.airTemp_C, 0.998) - quantile(real.airTemp_C, 0.998),
-    warmNight_K:
-      quantile(nightly(made, made.airTemp_C), 0.99) - quantile(nightly(real, real.airTemp_C), 0.99),
-    dampNight_K:
-      quantile(nightly(made, made.dewPoint_C), 0.99) - quantile(nightly(real, real.dewPoint_C), 0.99),
+    off: difference(sizingStatistics(made), sizingStatistics(real, measuredSky === true)),
   }
 }
+
+const difference = (a: SizingStatistics, b: SizingStatistics): SizingStatistics =>
+  Object.fromEntries(
+    Object.entries(a).map(([name, value]) => [name, value - b[name as keyof SizingStatistics]]),
+  ) as unknown as SizingStatistics
 
 const area = (value: number | null): string => (value === null ? 'none is enough' : value.toFixed(1))
 
@@ -131,8 +156,14 @@ export function printPlaceValidation(): void {
     console.log(
       `    area ${area(row.madeArea_m2)} m² against ${area(row.fileArea_m2)} m² from the file, ratio ${row.ratio?.toFixed(2) ?? '–'}; range ${area(row.low_m2)} to ${area(row.high_m2)} m² ${row.contained ? 'holds' : 'MISSES'} it`,
     )
+    if (row.ownYearsRatio !== null)
+      console.log(`    at the warming of the file's own years: ratio ${row.ownYearsRatio.toFixed(2)}`)
+    const { off } = row
     console.log(
-      `    peak without panels ${row.peakAlone_K.toFixed(1)} K, hottest hours ${row.hottestHour_K.toFixed(1)} K, warm nights ${row.warmNight_K.toFixed(1)} K, damp nights ${row.dampNight_K.toFixed(1)} K off`,
+      `    made less file: peak without panels ${row.peakAlone_K.toFixed(1)} K, hot spell ${off.hotSpell_C.toFixed(1)} K, hottest hours ${off.hottestHour_C.toFixed(1)} K, warm nights ${off.warmNight_C.toFixed(1)} K, damp nights ${off.dampNight_C.toFixed(1)} K, damp-hot days ${off.dampHot_C.toFixed(1)} K,`,
+    )
+    console.log(
+      `      clear calm nights ${(100 * off.clearCalm_frac).toFixed(0)} %, night deficit ${off.deficit_Wm2.toFixed(1)} W/m², night depression of the plate ${off.depression_K.toFixed(1)} K`,
     )
   }
   const within = rows.filter(({ ratio }) => ratio !== null && ratio >= 0.5 && ratio <= 2).length

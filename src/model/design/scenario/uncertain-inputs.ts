@@ -1,13 +1,10 @@
-import { AGEING_RANGES, type AgeingRange } from '#model/panels/coating'
+import { AGEING_RANGES } from '#model/panels/coating'
 import type { Scenario } from './fields.ts'
+import type { Spread } from './spread.ts'
+import { madeSpreads } from './made-spreads.ts'
 import { fieldAt } from './schema.ts'
 import type { UncertainInput } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
-
-/** How far each named input may be off, and why; `between`: whatever the scenario says. Ageing gives its own. */
-interface Spread extends AgeingRange {
-  readonly between?: readonly [number, number]
-}
 
 /** Draws of a range when nobody says otherwise: page and command line give the same numbers. */
 export const USUAL_DRAWS = 64
@@ -86,31 +83,6 @@ export const SPREADS: readonly Spread[] = [
   },
 ]
 
-/**
- * What is off besides, or by more, where the hours were made from monthly climate: the place method's errors against station
- * years, as ends of even draws of the same standard deviation (× √3).
- */
-const MADE_SPREADS: readonly Spread[] = [
-  {
-    field: 'site.wholeYear_K',
-    label: 'Month means of the place',
-    plus: [-2.4, 2.4],
-    reason: 'Warmest month of the gridded climate against 190 station years: standard deviation 1.4 K.',
-  },
-  {
-    field: 'site.hotSpell_K',
-    label: 'Hot spells of the place',
-    plus: [-2.1, 2.1],
-    reason: 'Hottest hours of made years against their stations: standard deviation 1.2 K.',
-  },
-  {
-    field: 'sky.deficitFactor_frac',
-    label: 'Sky radiation and cloud of the place',
-    times: [0.76, 1.24],
-    reason: 'Night deficit of made years against their stations: standard deviation 9.4 of about 67 W/m².',
-  },
-]
-
 /** What is off besides under a film. */
 const FILM_SPREAD: Spread = {
   field: 'cover.flutter_frac',
@@ -121,15 +93,19 @@ const FILM_SPREAD: Spread = {
 }
 
 /** The spreads for hours that were measured, or made from months. */
-function spreadsFor(weather: MadeOrMeasured, cover: Scenario['cover']['kind']): readonly Spread[] {
+function spreadsFor(
+  { madeFrom, madeErrors }: MadeOrMeasured,
+  cover: Scenario['cover']['kind'],
+): readonly Spread[] {
   const film = cover === 'film' ? [FILM_SPREAD] : []
-  if (weather.madeFrom === undefined) return [...SPREADS, ...film]
-  const fields = MADE_SPREADS.map(({ field }) => field)
-  return [...SPREADS.filter(({ field }) => !fields.includes(field)), ...MADE_SPREADS, ...film]
+  if (madeFrom === undefined) return [...SPREADS, ...film]
+  const made = madeSpreads(SPREADS, madeErrors)
+  const fields = made.map(({ field }) => field)
+  return [...SPREADS.filter(({ field }) => !fields.includes(field)), ...made, ...film]
 }
 
 /** What of the weather decides how far it may be off. */
-export type MadeOrMeasured = Pick<WeatherRecord, 'madeFrom'>
+export type MadeOrMeasured = Pick<WeatherRecord, 'madeFrom' | 'madeErrors'>
 
 /** The inputs with the ends they are drawn between for one scenario, cut to the fields' own ranges. */
 export function uncertainInputs(scenario: Scenario, weather: MadeOrMeasured): UncertainInput[] {

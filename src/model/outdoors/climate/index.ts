@@ -1,4 +1,4 @@
-export { dayCourse } from './day-shape.ts'
+export { dayCourse, solarHour_h } from './day-shape.ts'
 export { inventClimate } from './generator.ts'
 export { holdMonths } from './hold-months.ts'
 export { PLACES } from './places.ts'

@@ -3,20 +3,31 @@ import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 import { holdMonths } from '#model/outdoors/climate'
 import { ineichenPerez, splitGlobal, sunHours } from '#model/outdoors/sun'
 import type { Site, WeatherRecord } from '#model/outdoors/weather'
-import { within, type MonthTargets } from './months.ts'
+import { cloudCourse } from './cloud-course.ts'
+import type { MonthTargets } from './months.ts'
+import { within } from './within.ts'
 
 /** Hour of the cloud's own course, and how far logits spread. */
 const CLOUD = { persistence: 0.85, spread: 2.2, dayShare: 0.7, dayScale: 1.08 }
+/** Mean of n (1 − n) over states that spread so about one half: how far the mean follows its logit. */
+const MEAN_SLOPE = 0.25 / Math.sqrt(1 + (Math.PI / 8) * CLOUD.spread ** 2)
 const HOLD = { gain: 5, passes: 40 }
 
 /** Opaque cloud of each hour, 0…1: logistic of day and hour states, held to the month means. */
-export function placeCloud(months: MonthTargets, dayState: Float64Array, random: RandomSource): Float64Array {
+export function placeCloud(
+  site: Site,
+  months: MonthTargets,
+  dayState: Float64Array,
+  random: RandomSource,
+): Float64Array {
   const byDay = hourlyFromDays(dayState)
   const byHour = persistentSeries(random, YEAR_HOURS, CLOUD.persistence)
+  const ofHour = cloudCourse(site, months, MEAN_SLOPE)
   const state = byDay.map(
     (day, h) =>
+      ofHour[h]! +
       CLOUD.spread *
-      (Math.sqrt(CLOUD.dayShare) * CLOUD.dayScale * day + Math.sqrt(1 - CLOUD.dayShare) * byHour[h]!),
+        (Math.sqrt(CLOUD.dayShare) * CLOUD.dayScale * day + Math.sqrt(1 - CLOUD.dayShare) * byHour[h]!),
   )
   const build = (shift: Float64Array): Float64Array => state.map((z, h) => 1 / (1 + Math.exp(-z - shift[h]!)))
   return holdMonths(months.cloud_frac, build, HOLD.gain, HOLD.passes)

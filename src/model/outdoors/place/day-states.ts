@@ -1,6 +1,7 @@
 import { dayMeans, seasonal, YEAR_DAYS } from '#model/basis/hours'
 import { persistentSeries, type RandomSource } from '#model/basis/numbers'
-import { within, type MonthTargets } from './months.ts'
+import type { MonthTargets } from './months.ts'
+import { within } from './within.ts'
 import type { DaySpreads } from './spreads.ts'
 
 /** What makes one day unlike the next; 365 values each. */
@@ -21,27 +22,32 @@ const ABOVE_CEILING = 0.65
 /** Share of the regression's spread that the days of one month show about their own mean. */
 const WITHIN_MONTH = 0.95
 
+/** How the days of a year are spread and hang together; 365 values each. */
+export type DayShape = Readonly<
+  Record<'airCloud' | 'dewCloud' | 'airDew' | 'airSpread' | 'dewSpread' | 'skewness', Float64Array>
+>
+
+export function dayShape(months: MonthTargets, spreads: DaySpreads): DayShape {
+  const byDay = (values: readonly number[]): Float64Array => dayMeans(seasonal(values))
+  return {
+    airCloud: byDay(spreads.airCloud),
+    dewCloud: byDay(spreads.dewCloud),
+    airDew: byDay(spreads.airDew),
+    airSpread: byDay(spreads.air_K),
+    dewSpread: byDay(spreads.dew_K),
+    skewness: byDay(months.dewPoint_C.map((dew_C) => within(-0.08 - 0.018 * (dew_C - 8), -0.26, -0.08))),
+  }
+}
+
 /** Days of a year, drawn in a fixed order so that a seed gives the same year everywhere. */
-export function placeDays(
-  months: MonthTargets,
-  spreads: DaySpreads,
-  random: RandomSource,
-  airSpread_frac = 1,
-): PlaceDays {
+export function placeDays(shape: DayShape, random: RandomSource, airSpread_frac = 1): PlaceDays {
   const own = {
     air: persistentSeries(random, YEAR_DAYS, PERSISTENCE.air),
     dew: persistentSeries(random, YEAR_DAYS, PERSISTENCE.dew),
     cloud: persistentSeries(random, YEAR_DAYS, PERSISTENCE.cloud),
     wind: persistentSeries(random, YEAR_DAYS, PERSISTENCE.wind),
   }
-  const byDay = (values: readonly number[]): Float64Array => dayMeans(seasonal(values))
-  const [airCloud, dewCloud, airDew] = [
-    byDay(spreads.airCloud),
-    byDay(spreads.dewCloud),
-    byDay(spreads.airDew),
-  ]
-  const [airSpread, dewSpread] = [byDay(spreads.air_K), byDay(spreads.dew_K)]
-  const skewness = byDay(months.dewPoint_C.map((dew_C) => within(-0.08 - 0.018 * (dew_C - 8), -0.26, -0.08)))
+  const { airCloud, dewCloud, airDew, airSpread, dewSpread, skewness } = shape
   const cloud = new Float64Array(YEAR_DAYS)
   const air_K = new Float64Array(YEAR_DAYS)
   const dew_K = new Float64Array(YEAR_DAYS)

@@ -1,6 +1,7 @@
 import { figure, said, stop, words, type Problem, type Wording } from '#model/basis/words'
 import type { Site } from '#model/outdoors/weather'
 import { placeMonths, usualWarming_K, type PlaceMonths } from './months.ts'
+import { withOwnMonths, type ChangedMonth, type OwnMonth } from './own-months.ts'
 import { nearbyClimate, usualAltitude_m, type NearbyClimate } from './nearest.ts'
 import type { ClimatePlaces } from './pack.ts'
 import { apart_km } from './spot.ts'
@@ -15,13 +16,19 @@ export interface PlaceAsked {
   readonly name: string | null
   /** Added to the means of 1961–1990; null: as usual for the latitude. */
   readonly warming_K: number | null
+  /** Values of the user's own in place of those held; they are taken as they are, not warmed. */
+  readonly own?: readonly OwnMonth[]
 }
 
 /** A place with its twelve monthly values, what was taken for granted, and what to beware of. */
 export interface FoundPlace {
   readonly site: Site
   readonly nearby: NearbyClimate
+  /** The months the year is made from, and those that are held for the place. */
   readonly months: PlaceMonths
+  readonly heldMonths: PlaceMonths
+  /** Where the first differ from the second. */
+  readonly changed: readonly ChangedMonth[]
   readonly warming_K: number
   readonly assumed: readonly Wording[]
   readonly warnings: readonly Problem[]
@@ -65,10 +72,12 @@ export function findPlace(places: ClimatePlaces, towns: readonly Town[], asked: 
       : `${Math.abs(latitude_deg).toFixed(2)}° ${latitude_deg < 0 ? 'S' : 'N'}, ${Math.abs(longitude_deg).toFixed(2)}° ${longitude_deg < 0 ? 'W' : 'E'}`)
   const site: Site = { name, latitude_deg, longitude_deg, altitude_m, utcOffset_h }
   const nearby = nearbyClimate(places, { latitude_deg, longitude_deg, altitude_m })
+  const heldMonths = placeMonths(nearby, warming_K)
   return {
     site,
     nearby,
-    months: placeMonths(nearby, warming_K),
+    heldMonths,
+    ...withOwnMonths(heldMonths, asked.own ?? []),
     warming_K,
     assumed,
     warnings: warningsOf(nearby),

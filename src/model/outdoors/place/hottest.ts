@@ -4,7 +4,7 @@ import type { PlaceMonths } from './months.ts'
 import { hottestHour_C } from './year.ts'
 
 /** Years whose median is held to the hottest hour that was given. */
-const YEARS = [0, 1, 2, 3, 4]
+const YEARS = [1, 2, 3, 4, 5]
 const LEAST = 0.3
 const MOST = 2.5
 const STEPS = 3
@@ -14,9 +14,16 @@ const STEPS = 3
  * that mends what monthly means cannot tell.
  * @throws ProblemError when no factor from 0.3 to 2.5 gives it, naming what they give
  */
-export function airSpreadFor(site: Site, months: PlaceMonths, hottest_C: number): number {
+export function airSpreadFor(
+  site: Site,
+  months: PlaceMonths,
+  airGradient_Kkm: readonly number[] | null,
+  hottest_C: number,
+): number {
   const median_C = (factor: number): number =>
-    YEARS.map((another) => hottestHour_C(site, months, another, factor)).toSorted((a, b) => a - b)[2]!
+    YEARS.map((another) =>
+      hottestHour_C(site, months, { another, airSpread_frac: factor, airGradient_Kkm }),
+    ).toSorted((a, b) => a - b)[2]!
   let [low, high] = [LEAST, MOST]
   const [coolest_C, hottestPossible_C] = [median_C(low), median_C(high)]
   if (!(hottest_C >= coolest_C && hottest_C <= hottestPossible_C))

@@ -10,7 +10,8 @@ import {
 import { persistentSeries, type RandomSource } from '#model/basis/numbers'
 import { dayCourse, slowedNearDew } from '#model/outdoors/climate'
 import type { Site } from '#model/outdoors/weather'
-import { within, type MonthTargets } from './months.ts'
+import type { MonthTargets } from './months.ts'
+import { within } from './within.ts'
 import type { PlaceDays } from './day-states.ts'
 import type { DaySpreads } from './spreads.ts'
 
@@ -24,7 +25,7 @@ const RANGE = { perCloud: 0.6, perKelvin: 0.015, least: 0.3, most: 1.7 }
 /** Where the day's mean lies in its course, and the hours' unrest, K. */
 const MEAN_OF_COURSE = 0.45
 const UNREST = { air_K: 0.35, airPersistence: 0.6, dewShare: 0.25, dewPersistence: 0.9 }
-const PASSES = 13
+const PASSES = 17
 const RANGE_GAIN = 0.9
 
 /** Air and dew point of each hour, °C: month means of both, and of the daily range, are held. */

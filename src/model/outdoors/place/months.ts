@@ -1,5 +1,6 @@
 import { dewPoint_C, saturationPressure_Pa } from '#model/outdoors/air'
 import type { NearbyClimate } from './nearest.ts'
+import { within } from './within.ts'
 
 /** What a year is made from: twelve values each, January first. */
 export interface PlaceMonths {
@@ -71,5 +72,13 @@ export function monthTargets(months: PlaceMonths): MonthTargets {
   }
 }
 
-export const within = (value: number, least: number, most: number): number =>
-  Math.min(most, Math.max(least, value))
+/** Months of a summer. */
+export const SUMMER_MONTHS = 3
+
+/** Numbers of the warmest months, 0 for January. */
+export const warmestMonths = (airTemp_C: readonly number[]): number[] =>
+  airTemp_C
+    .map((air_C, k) => ({ air_C, k }))
+    .toSorted((a, b) => b.air_C - a.air_C)
+    .slice(0, SUMMER_MONTHS)
+    .map(({ k }) => k)

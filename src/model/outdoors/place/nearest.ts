@@ -1,15 +1,14 @@
 import { stop } from '#model/basis/words'
 import type { ClimatePlaces, PackedQuantity } from './pack.ts'
+import { airGradients_Kkm, lapseRate_Km } from './slopes.ts'
 import { apart_km, type Spot } from './spot.ts'
 
 /** Places that are asked, and how height counts: 100 m as 10 km. Weight 1/(d + 3 km)². */
 const ASKED = 6
 const KM_PER_M = 0.1
 const NEAR_KM = 3
-/** Fall of the mean temperature with height, K/m (the standard atmosphere has 6.5; near the ground 5.5: common practice, no source). */
-const LAPSE_KM = 0.0055
 /** Further away in latitude than this nothing is looked at, degrees. */
-const BAND_DEG = 8
+const BAND_DEG = 11
 
 /** A place whose monthly climate is held. */
 export interface Neighbour extends Spot {
@@ -24,12 +23,15 @@ export interface Neighbour extends Spot {
 export interface NearbyClimate {
   readonly neighbours: readonly Neighbour[]
   readonly months: Readonly<Record<PackedQuantity, readonly number[]>>
+  /** Change of the sea-level mean temperature along the ground, K/km, twelve months; null where too few places show it. */
+  readonly airGradient_Kkm: readonly number[] | null
 }
 
 /**
- * Weighted mean of the six nearest places, moved to the spot's height.
+ * Weighted mean of the six nearest places, its temperature moved to the spot's height by the lapse rate that the places around show in
+ * that month.
  * @param leaveOut_km  places nearer than this are left out: for checks of the method by itself
- * @throws ProblemError where there is no place within 8° of latitude
+ * @throws ProblemError where there is no place within 11° of latitude
  */
 export function nearbyClimate(places: ClimatePlaces, spot: Spot, leaveOut_km = 0): NearbyClimate {
   const near: { i: number; far_km: number; km: number }[] = []
@@ -59,16 +61,20 @@ export function nearbyClimate(places: ClimatePlaces, spot: Spot, leaveOut_km = 0
   const mixed = (values: Float32Array): number =>
     chosen.reduce((sum, { i }, k) => sum + neighbours[k]!.weight * values[i]!, 0)
   const lift_m = -neighbours.reduce((sum, { weight, higher_m }) => sum + weight * higher_m, 0)
+  const byDistance = near.toSorted((a, b) => a.km - b.km)
   const yearOf = (name: PackedQuantity): number[] => places.months[name].map(mixed)
   return {
     neighbours,
     months: {
-      airTemp_C: yearOf('airTemp_C').map((air_C) => air_C - LAPSE_KM * lift_m),
+      airTemp_C: yearOf('airTemp_C').map(
+        (air_C, month) => air_C - lapseRate_Km(places, spot, byDistance, month) * lift_m,
+      ),
       dailyRange_K: yearOf('dailyRange_K'),
       humidity_pct: yearOf('humidity_pct'),
       sunshine_pct: yearOf('sunshine_pct'),
       wind_ms: yearOf('wind_ms'),
     },
+    airGradient_Kkm: airGradients_Kkm(places, spot, byDistance),
   }
 }
 

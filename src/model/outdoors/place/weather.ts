@@ -1,5 +1,6 @@
 import { figure, stop, words, type Wording } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
+import { madeErrors } from './errors.ts'
 import type { FoundPlace } from './found.ts'
 import { airSpreadFor } from './hottest.ts'
 import { placeYear } from './year.ts'
@@ -18,7 +19,7 @@ export const USUAL_PLACE: PlaceChoices = { hottest_C: null, hotSummer: false, an
 
 /** What the year of a place is, and what it is not: for every answer that rests on it. */
 export function trustLine({ warming_K }: FoundPlace): Wording {
-  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. Held against three year files, one area came within a factor of two, one was too large, and one, in the mountains, was a fifth of the right one. Size with a measured hourly file before you build.`
+  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. Held against four year files, two areas came within a factor of two, one was too large, and one, of a hot year in the mountains, a fifth of the right one; three lay inside the stated range. It leans to the safe side: today’s warmth, where most files are of cooler years. Size with a measured hourly file before you build.`
 }
 
 /**
@@ -26,17 +27,24 @@ export function trustLine({ warming_K }: FoundPlace): Wording {
  * @throws ProblemError for a hottest hour that no spread of days gives
  */
 export function placeWeather(found: FoundPlace, choices: PlaceChoices = USUAL_PLACE): WeatherRecord {
-  const { site, months, warming_K } = found
+  const { site, months, changed, warming_K } = found
+  const { airGradient_Kkm } = found.nearby
   if (!(Number.isInteger(choices.another) && choices.another >= 0 && choices.another < 1000))
     throw stop('bad-another-year', `Another year is asked for as ${choices.another}.`, 'Give 0, 1, 2 … 999.')
-  const airSpread_frac = choices.hottest_C === null ? 1 : airSpreadFor(site, months, choices.hottest_C)
+  const airSpread_frac =
+    choices.hottest_C === null ? 1 : airSpreadFor(site, months, airGradient_Kkm, choices.hottest_C)
   const basis = [
     `Made from monthly climate of 1961–1990 (${warming_K < 0 ? '−' : '+'} ${Math.abs(warming_K)} K) at ${site.name}, not measured`,
     choices.hottest_C === null ? '' : `; hottest hour of an ordinary year ${choices.hottest_C} °C`,
+    changed.length === 0 ? '' : `; ${changed.length} of its 60 monthly values changed by the user`,
     choices.hotSummer ? '; a summer of one year in ten' : '',
     choices.another === 0 ? '' : `; year ${choices.another}`,
     '. Monthly climate: CRU CL 2.0 (New et al. 2002).',
   ].join('')
   const { hotSummer, another } = choices
-  return { ...placeYear(site, months, { another, airSpread_frac, hotSummer, basis }), madeFrom: 'months' }
+  return {
+    ...placeYear(site, months, { another, airSpread_frac, airGradient_Kkm, hotSummer, basis }),
+    madeFrom: 'months',
+    madeErrors: madeErrors(found, choices.hottest_C !== null),
+  }
 }

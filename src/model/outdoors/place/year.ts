@@ -1,22 +1,25 @@
 import { seasonal, YEAR_HOURS } from '#model/basis/hours'
-import { seededRandom } from '#model/basis/numbers'
 import { standardPressure_Pa } from '#model/outdoors/air'
 import { sampleStart_utcMs, windHours } from '#model/outdoors/climate'
 import { type Site, WEATHER_COLUMNS, type WeatherRecord } from '#model/outdoors/weather'
 import { placeCloud, placeSun } from './cloud-and-sun.ts'
-import { placeDays } from './day-states.ts'
+import { dayShape } from './day-states.ts'
+import { SUMMER_frac } from './errors.ts'
 import { placeMoistHours } from './moist-hours.ts'
-import { monthTargets, type PlaceMonths } from './months.ts'
+import { monthTargets, warmestMonths, type PlaceMonths } from './months.ts'
 import { daySpreads } from './spreads.ts'
+import { plainDays, typicalDays } from './typical.ts'
 
 /** How a year is drawn; what is left out is usual. */
 export interface PlaceYearChoices {
-  /** 0 for the place's own year; 1, 2, … for other years of the same months. */
+  /** 0 for the place's own year, an ordinary one; 1, 2, … for other years of the same months, as chance has them. */
   readonly another: number
   /** Multiplies the day-to-day spread of the temperature; 1 as the months say. */
   readonly airSpread_frac: number
   /** Added to the three warmest months: 0, or the standard deviations of a hot summer times 1.28 for one in ten. */
   readonly hotSummer: boolean
+  /** Change of the mean temperature along the ground about the place, K/km, twelve months; null: not known. */
+  readonly airGradient_Kkm: readonly number[] | null
   /** Sentence on where the months come from, for every output. */
   readonly basis: string
 }
@@ -26,13 +29,8 @@ const WIND = { dayVariance_frac: 0.45, night_frac: 0.7, clearNightLull_frac: 0.3
 
 /** One summer in ten is warmer than this many standard deviations of summer means. */
 const ONE_IN_TEN = 1.28
-/**
- * Standard deviation of a summer's mean over that of its days (0.23 by the days' persistence alone; the rest from memory of
- * records of summer means), and the dew point's share.
- */
-const SUMMER_frac = 0.35
+/** The dew point's share of a hot summer. */
 const DEW_SHARE = 0.7
-const SUMMER_MONTHS = 3
 
 /** Seed of a place's own year: the same for all who ask, to 0.01°. */
 export function placeSeed({
@@ -51,7 +49,7 @@ export function placeSeed({
  * @returns 8760 h from local midnight on 1 January; radiation at the middle of each hour
  */
 export function placeYear(site: Site, given: PlaceMonths, choices: PlaceYearChoices): WeatherRecord {
-  const drawn = drawnYear(site, given, choices.another, choices.airSpread_frac)
+  const drawn = drawnYear(site, given, choices)
   const { months, spreads, days, cloud_frac, moist, random } = drawn
   const start_utcMs = sampleStart_utcMs(site.utcOffset_h)
   const summer_K = choices.hotSummer ? seasonal(hotSummer_K(months.airTemp_C, spreads.air_K)) : null
@@ -79,34 +77,32 @@ export function placeYear(site: Site, given: PlaceMonths, choices: PlaceYearChoi
   }
 }
 
+/** What the air and the cloud of a year depend on. */
+export type Drawn = Pick<PlaceYearChoices, 'another' | 'airSpread_frac' | 'airGradient_Kkm'>
+
 /** Air and cloud of a year, and what is drawn after them. */
-function drawnYear(site: Site, given: PlaceMonths, another: number, airSpread_frac: number) {
+function drawnYear(site: Site, given: PlaceMonths, { another, airSpread_frac, airGradient_Kkm }: Drawn) {
   const months = monthTargets(given)
-  const spreads = daySpreads(months, site.latitude_deg)
-  const random = seededRandom(placeSeed(site) + another)
-  const days = placeDays(months, spreads, random, airSpread_frac)
-  const cloud_frac = placeCloud(months, days.cloud, random)
+  const spreads = daySpreads(months, site, airGradient_Kkm)
+  const seed = placeSeed(site)
+  const shape = dayShape(months, spreads)
+  const { days, random } =
+    another === 0
+      ? typicalDays(months, shape, seed, airSpread_frac)
+      : plainDays(shape, seed + another, airSpread_frac)
+  const cloud_frac = placeCloud(site, months, days.cloud, random)
   const moist = placeMoistHours(site, months, spreads, days, cloud_frac, random)
   return { months, spreads, days, cloud_frac, moist, random }
 }
 
 /** The hottest hour of one year of a place, °C. */
-export function hottestHour_C(
-  site: Site,
-  given: PlaceMonths,
-  another: number,
-  airSpread_frac: number,
-): number {
-  const { airTemp_C } = drawnYear(site, given, another, airSpread_frac).moist
+export function hottestHour_C(site: Site, given: PlaceMonths, choices: Drawn): number {
+  const { airTemp_C } = drawnYear(site, given, choices).moist
   return airTemp_C.reduce((hottest, air_C) => Math.max(hottest, air_C), -Infinity)
 }
 
 /** What a hot summer adds to each month, K: the three warmest, the others nothing. */
 function hotSummer_K(airTemp_C: readonly number[], spread_K: readonly number[]): number[] {
-  const warmest = airTemp_C
-    .map((air_C, k) => ({ air_C, k }))
-    .toSorted((a, b) => b.air_C - a.air_C)
-    .slice(0, SUMMER_MONTHS)
-    .map(({ k }) => k)
+  const warmest = warmestMonths(airTemp_C)
   return airTemp_C.map((_, k) => (warmest.includes(k) ? ONE_IN_TEN * SUMMER_frac * spread_K[k]! : 0))
 }

@@ -74,6 +74,8 @@ export interface WeatherRecord {
   readonly basis: string
   /** Present where no hour was measured, but the year was made from a place's monthly climate. */
   readonly madeFrom?: 'months'
+  /** Standard errors of such a year, K: of its month means in any one year, and of its hottest spells over them. */
+  readonly madeErrors?: { readonly months_K: number; readonly hotSpell_K: number }
 }
 
 /** True when the record is a whole year (8760 h, or 8784 h for a leap year) and so can be simulated as one. */

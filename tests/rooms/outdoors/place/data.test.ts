@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { readClimatePlaces, readTowns, townsLike, townsNamed } from '#model/outdoors/place'
+import { PLACE_CREDITS, readClimatePlaces, readTowns, townsLike, townsNamed } from '#model/outdoors/place'
 import { standardOffset_h } from '#inside/model/outdoors/place/zone.ts'
 import { ROOT } from '../../../house-rules/source-files.ts'
 import { climateBytes, decoded, INDEX, PLACES, townBytes, TOWNS } from './held-data.ts'
@@ -12,8 +12,7 @@ test('both files are those of the licence notice, which lies beside them', () =>
   const notice = readFileSync(`${ROOT}static/places/DATA-LICENCE.md`, 'utf8')
   expect(notice).toContain(sha256(climateBytes).slice(0, 8))
   expect(notice).toContain(sha256(townBytes).slice(0, 8))
-  expect(notice).toMatch(/CRU CL 2\.0/)
-  expect(notice).toMatch(/GeoNames, CC BY 4\.0/)
+  for (const credit of PLACE_CREDITS) expect(notice).toContain(`Text to show in the app: "${credit}"`)
 })
 
 test('17 819 places and 26 416 towns, every value where it can be', () => {
