@@ -1,18 +1,11 @@
 import type { Problem } from '#model/basis/words'
 import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import type { Decision, KeptFor } from '#studies/decide.ts'
+import type { Decision } from '#studies/decide.ts'
 import { SharedRun } from '#live/shared-run.svelte.ts'
 
 /** More workers than this wait for each other's memory. */
 const MOST_WORKERS = 4
-
-/** What is asked, beside the description. */
-export interface DecideChoices {
-  readonly keptFor: KeptFor
-  /** Null: no limit. */
-  readonly budget: number | null
-}
 
 /** The search over combinations, shared out over the machine's cores. */
 export class DecideRun {
@@ -40,15 +33,15 @@ export class DecideRun {
     return this.#for === scenario
   }
 
-  async start(scenario: Scenario, weather: WeatherRecord, choices: DecideChoices): Promise<void> {
+  async start(scenario: Scenario, weather: WeatherRecord): Promise<void> {
     const { joinDecisions } = await import('#studies/decide.ts')
     this.#for = scenario
     this.decision = null
     const of = this.#run.workers
-    const parts = Array.from({ length: of }, (_, index) => ({ scenario, ...choices, part: { index, of } }))
+    const parts = Array.from({ length: of }, (_, index) => ({ scenario, part: { index, of } }))
     // A share that was stopped or failed has only what it had so far: that is no decision.
     const shares = await this.#run.all(parts, weather)
-    if (shares !== null) this.decision = joinDecisions({ scenario, budget: choices.budget }, shares)
+    if (shares !== null) this.decision = joinDecisions({ scenario }, shares)
   }
 
   stop(): void {

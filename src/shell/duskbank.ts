@@ -9,7 +9,7 @@ import { emit, note, renderResult } from './output.ts'
 const BAD_INPUT = 2
 const FAULT = 70
 
-function main(words: readonly string[]): number {
+async function main(words: readonly string[]): Promise<number> {
   const [name = 'help', ...rest] = words
   if (name === 'help' || name === '--help' || name === '-h') {
     process.stdout.write(helpText(COMMANDS))
@@ -28,7 +28,7 @@ function main(words: readonly string[]): number {
     return 0
   }
   const options = readOptions(withWord(rest, command), command.options)
-  const result = command.run(options)
+  const result = await command.run(options)
   emit(renderResult(result, options.format), options.out)
   if (result.invented.length > 0) note(`Invented data, nothing measured: ${result.invented.join('; ')}.`)
   return 0
@@ -49,7 +49,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 })
 
 try {
-  process.exitCode = main(process.argv.slice(2))
+  process.exitCode = await main(process.argv.slice(2))
 } catch (error) {
   if (error instanceof ProblemError) {
     for (const problem of error.problems) process.stderr.write(`${problemSentence(problem)}\n`)

@@ -1,7 +1,7 @@
 /** Machines beside panels, as they are sized for a building. */
 import type { AirConditionerSpec, EvaporativeSpec, Supply } from '#model/building/equipment'
 import { evaporativeSupply } from '#model/building/equipment'
-import type { WayPrices } from '#model/design/cost'
+import { wayPrices } from '#model/design/cost'
 import { floor_m2, volume_m3 } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -54,10 +54,27 @@ export function supplyHours(weather: WeatherRecord, spec: EvaporativeSpec): read
 }
 
 /** First price of a machine; panels are priced by their area elsewhere. */
-export function machinePrice(prices: WayPrices, scenario: Scenario, kind: PlantKind): number {
-  if (kind === 'direct') return prices.directCooler * coolerOf(scenario, kind).flow_m3h
-  if (kind === 'indirect') return prices.indirectCooler * coolerOf(scenario, kind).flow_m3h
-  if (kind === 'airConditioner')
-    return prices.airConditioner_each + prices.airConditioner * airConditionerOf(scenario).rated_W
-  return 0
+export function machinePrice(scenario: Scenario, kind: PlantKind): number {
+  const { prices } = scenario
+  switch (kind) {
+    case 'direct':
+      return prices.coolerFittings_each + prices.directCooler_perm3h * coolerOf(scenario, kind).flow_m3h
+    case 'indirect':
+      return prices.coolerFittings_each + prices.indirectCooler_perm3h * coolerOf(scenario, kind).flow_m3h
+    case 'airConditioner':
+      return (
+        prices.airConditioner_each + prices.airConditioner_perkW * (airConditionerOf(scenario).rated_W / 1000)
+      )
+    default:
+      return 0
+  }
+}
+
+/** Price of panels with tank, pipe and pump: all that the design page prices too, but electricity. */
+export function panelPrice(scenario: Scenario, area_m2: number, storeVolume_m3: number): number {
+  if (area_m2 === 0) return 0
+  const { panel_perm2, store_perm3, pipe_perm, pump_each } = wayPrices(scenario.prices)
+  return (
+    area_m2 * panel_perm2 + storeVolume_m3 * store_perm3 + scenario.loop.pipeLength_m * pipe_perm + pump_each
+  )
 }

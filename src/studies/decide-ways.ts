@@ -1,4 +1,5 @@
 /** The few combinations worth naming, and why the others lost. */
+import { J_PER_KWH } from '#model/basis/hours'
 import type { Combination } from './decide-trial.ts'
 
 export const WAY_KINDS = [
@@ -17,18 +18,21 @@ export type MissUnit = 'K' | 'K·h'
 /** A combination with the reason it is named. */
 export interface Way {
   readonly kind: WayKind
+  /** Further respects in which the same combination is best. */
+  readonly also: readonly WayKind[]
   readonly combination: Combination
   /** One sentence on how the nearest other combination compares, or what would have to change. */
   readonly why: string
 }
 
 /** Hours and peaks beyond the target only: a combination that meets it needs no more. */
-const missed = (one: Combination): number => Math.max(0, one.miss)
+export const missed = (one: Combination): number => Math.max(0, one.miss)
+/** What is printed judges: whole units of money and kWh, a tenth of a kelvin and of a cubic metre. */
 const merits = (one: Combination): readonly number[] => [
-  one.totalCost,
-  missed(one),
-  one.electric_J,
-  one.water_m3,
+  Math.round(one.totalCost),
+  Math.ceil(10 * missed(one)),
+  Math.round(one.electric_J / J_PER_KWH),
+  Math.round(10 * one.water_m3),
 ]
 
 /** Those that no other beats in cost, distance from the target, electricity and water together. */
@@ -39,7 +43,7 @@ export function front(all: readonly Combination[]): Combination[] {
 const beats = (a: readonly number[], b: readonly number[]): boolean =>
   a.every((value, i) => value <= b[i]!) && a.some((value, i) => value < b[i]!)
 
-const least = (
+export const least = (
   all: readonly Combination[],
   by: (one: Combination) => readonly number[],
 ): Combination | undefined =>
@@ -73,20 +77,19 @@ export function waysOf(all: readonly Combination[], budget: number | null, unit:
     found.push(['withinBudget', least(affordable, (one) => [missed(one), one.totalCost])])
   }
   if (meeting.length === 0) found.unshift(['nearest', least(all, (one) => [one.miss, one.totalCost])])
-  return found.flatMap(([kind, combination]) =>
-    combination === undefined ? [] : [{ kind, combination, why: whyOf(kind, combination, all, unit) }],
-  )
+  return found.flatMap(([kind, combination], i) => {
+    if (combination === undefined || found.slice(0, i).some(([, before]) => before === combination)) return []
+    const also = found.slice(i + 1).flatMap(([other, same]) => (same === combination ? [other] : []))
+    return [{ kind, also, combination, why: whyOf(kind, combination, all, unit) }]
+  })
 }
 
 function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[], unit: MissUnit): string {
   if (!chosen.meets) {
     const over = `${chosen.miss.toFixed(1)} ${unit} over the target`
-    if (kind !== 'nearest') return `Does not meet the target: ${over}.`
-    const change =
-      unit === 'K'
-        ? `Raise the limit by about ${Math.ceil(chosen.miss * 2) / 2} K, or allow ${Math.ceil(chosen.hoursOver_h)} hours`
-        : `Allow ${Math.ceil(chosen.miss)} K·h more`
-    return `Nothing looked at meets the target; this comes nearest, ${over}. ${change}.`
+    return kind === 'nearest'
+      ? `Nothing looked at meets the target; this comes nearest, ${over}.`
+      : `Does not meet the target: ${over}.`
   }
   const next = least(
     all.filter((one) => one !== chosen && one.meets && one.plant !== chosen.plant),
@@ -94,7 +97,8 @@ function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[], 
   )
   if (next === undefined) return 'No other kind of plant meets the target.'
   const dearer = Math.round(next.totalCost - chosen.totalCost)
+  const names = next.names.join(' + ') || 'Nothing at all'
   return dearer >= 0
-    ? `Next kind: ${next.names.join(' + ')} costs ${dearer} more over the years counted.`
-    : `${next.names.join(' + ')} costs ${-dearer} less over the years counted.`
+    ? `Next kind: ${names} costs ${dearer} more over the years counted.`
+    : `${names} costs ${-dearer} less over the years counted.`
 }

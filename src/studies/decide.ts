@@ -1,15 +1,17 @@
 /** Should there be panels at all, and what beside them? Every sensible combination, simulated and set in order. */
+import { STARTING_PRICES } from '#model/design/cost'
 import { AIR_MEASURES, BUILDING_MEASURES, type Measure } from '#model/design/measures'
+import { FIELDS } from '#model/design/scenario'
 import { said, type Problem, words } from '#model/basis/words'
 import { PLANTS, type PlantKind } from './decide-machines.ts'
+import { nearestChanges, type Change } from './decide-nearest.ts'
+import { Search, type Group } from './decide-search.ts'
 import { Trials, type Combination } from './decide-trial.ts'
 import { front, waysOf, type Way } from './decide-ways.ts'
+import { othersOf, type Other } from './decide-others.ts'
+import { Winter, type WinterLine } from './decide-winter.ts'
 import type { Stages } from './stages.ts'
 import type { Asked, Study } from './study.ts'
-
-/** Whom or what the room is kept cool for: a ceiling fan helps only people. */
-export const KEPT_FOR = ['awake', 'asleep', 'goods', 'plants', 'animals', 'battery'] as const
-export type KeptFor = (typeof KEPT_FOR)[number]
 
 /** What can be tried: changes of the building, moving air, machines. */
 export type Tried = Measure['id'] | PlantKind
@@ -18,26 +20,34 @@ export const TRIED: readonly Tried[] = [
   ...PLANTS.filter((plant) => plant !== 'none'),
 ]
 
-/** The question of `decide`. */
+/** The question of `decide`; for whom, the limit, prices and budget are in the description. */
 export interface Deciding extends Asked {
-  readonly keptFor?: KeptFor
-  /** Most that may be spent at first, in the user's currency; null: no limit. */
-  readonly budget?: number | null
   /** Only these measures and plants are looked at, where given. */
   readonly only?: readonly Tried[]
-  /** Only every `of`-th set of measures, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
+  /** Only every `of`-th group of combinations, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
   readonly part?: { readonly index: number; readonly of: number }
-  /** False: combinations that cannot be better are simulated all the same. */
+  /** False: combinations that cannot be better are simulated all the same, and all panels sized as built. */
   readonly skips?: boolean
+  /** False: nothing is asked about winter. */
+  readonly winters?: boolean
 }
 
 /** All that was tried, what is best in some respect, and the few ways worth naming. */
 export interface Decision {
+  /** As they would be built. */
   readonly combinations: readonly Combination[]
+  /** How many were looked at, with those that were seen to lose before they were sized to the end. */
+  readonly looked: number
   readonly front: readonly Combination[]
   readonly ways: readonly Way[]
-  /** Heat that keeps the room at 18 °C through a year, over that of the building as it is, J: one for each way. Empty until the end. */
-  readonly heatingChange_J: readonly number[]
+  /** The best of each other kind of plant, and by what it loses to the first way. */
+  readonly others: readonly Other[]
+  /** For each way: heating and mould beside those of the building as it is. Empty until the end. */
+  readonly winter: readonly WinterLine[]
+  /** For each measure that fits, alone. Empty until the end. */
+  readonly measureWinter: readonly (WinterLine & { readonly id: Measure['id'] })[]
+  /** Where nothing meets the target: the one thing that would have to change for the nearest way, each by itself. */
+  readonly changes: readonly Change[]
   /** Measures that fit this building. */
   readonly pool: readonly Measure['id'][]
   readonly years_y: number
@@ -48,90 +58,133 @@ const MOST_ALONE = 3
 const MOST_BESIDE_PLANT = 2
 
 export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decision> {
-  const { scenario, weather, skips = true, part = { index: 0, of: 1 } } = asked
+  const { scenario, weather, skips = true, winters = true, part = { index: 0, of: 1 } } = asked
   const trials = new Trials(stages, scenario, weather)
   const pool = poolOf(asked)
-  const plants = PLANTS.filter((plant) => plant === 'none' || allowed(asked, plant))
-  const sets = subsets(pool).filter((_, i) => i % part.of === part.index)
-  const done: Combination[] = []
-  /** Sets that meet the target by themselves and use no electricity: more of them only costs more. */
-  const enough: (readonly Measure[])[] = []
+  const plants = PLANTS.filter((plant) => plant !== 'none' && allowed(asked, plant))
+  const search = new Search(trials, plants, MOST_BESIDE_PLANT, skips)
+  const groups = groupsOf(pool, (set) => trials.leastFirstCost(set, 'none'))
+  const mine = groups.filter((_, i) => i % part.of === part.index)
   const decision = (): Decision => ({
-    ...decided(done, asked),
-    heatingChange_J: [],
+    ...decided(search.done, asked),
+    looked: search.looked,
+    winter: [],
+    measureWinter: [],
+    changes: [],
     pool: pool.map(({ id }) => id),
     years_y: trials.prices.years_y,
   })
-  for (const [at, set] of sets.entries()) {
-    if (skips && enough.some((known) => known.every((measure) => set.includes(measure)))) continue
-    const prepared = trials.with(set)
-    const alone = trials.run(prepared, set, 'none')
-    done.push(alone)
-    if (alone.meets && alone.electric_J === 0) enough.push(set)
-    if (!(skips && alone.meets && alone.electric_J === 0) && set.length <= MOST_BESIDE_PLANT)
-      for (const plant of plants) if (plant !== 'none') done.push(trials.run(prepared, set, plant))
-    yield { share: (at + 1) / sets.length, ...(at % 16 === 0 ? { soFar: decision() } : {}) }
+  for (const [at, group] of mine.entries()) {
+    search.group(group)
+    yield { share: (0.8 * (at + 1)) / mine.length, ...(at % 16 === 0 ? { soFar: decision() } : {}) }
   }
+  const wanted = (tried: readonly Combination[]): Combination[] => {
+    const { ways, front: best, others } = decided(tried, asked)
+    return [...best, ...ways.map((way) => way.combination), ...others.map((other) => other.combination)]
+  }
+  for (const left of search.refine(wanted)) yield { share: 0.8 + 0.15 / (1 + left) }
   const result = decision()
-  const asItIs_J = trials.heating_J([])
-  const heatingChange_J = result.ways.map(
-    ({ combination }) => trials.heating_J(combination.measures) - asItIs_J,
-  )
-  return { result: { ...result, heatingChange_J }, remarks: [INVENTED_PRICES] }
+  const winter = new Winter(trials, weather)
+  if (!winters) return { result, remarks: priceRemarks(asked) }
+  const changes = result.ways[0]?.kind === 'nearest' ? nearestChanges(trials, result.ways[0].combination) : []
+  return {
+    result: {
+      ...result,
+      changes,
+      winter: result.ways.map(({ combination }) => winter.of(combination.measures)),
+      measureWinter: pool
+        .filter((_, i) => i % part.of === part.index)
+        .map(({ id }) => ({ id, ...winter.of([id]) })),
+    },
+    remarks: priceRemarks(asked),
+  }
 }
 
-type Judged = Pick<Deciding, 'budget'> & { readonly scenario: Pick<Deciding['scenario'], 'target'> }
+type Judged = { readonly scenario: Pick<Deciding['scenario'], 'target' | 'prices'> }
 
 /** What is best among the combinations tried. */
-function decided(combinations: readonly Combination[], { budget = null, scenario }: Judged) {
+function decided(combinations: readonly Combination[], { scenario }: Judged) {
   const unit = scenario.target.kind === 'degreeHours' ? 'K·h' : 'K'
-  return { combinations, front: front(combinations), ways: waysOf(combinations, budget, unit) }
+  const { budget_each: budget } = scenario.prices
+  const ways = waysOf(combinations, budget > 0 ? budget : null, unit)
+  return { combinations, front: front(combinations), ways, others: othersOf(combinations, ways[0], unit) }
 }
 
 /**
- * The shares of several workers as one decision. What is best of all is best in its own share too, so its winter line is
- * there; it is not a number while a share is still under way.
+ * The shares of several workers as one decision. What is best of all is best in its own share too, so its winter line
+ * and its changes are there; a line is not there while its share is still under way.
  */
 export function joinDecisions(asked: Judged, shares: readonly Decision[]): Decision {
   const whole = decided(
     shares.flatMap(({ combinations }) => combinations),
     asked,
   )
-  const winter = (way: Way): number => {
-    for (const { ways, heatingChange_J } of shares) {
-      const at = ways.findIndex(({ combination }) => combination === way.combination)
-      if (at >= 0) return heatingChange_J[at] ?? NaN
+  const winter = whole.ways.flatMap((way): WinterLine[] => {
+    for (const share of shares) {
+      const at = share.ways.findIndex(({ combination }) => combination === way.combination)
+      if (at >= 0 && share.winter[at] !== undefined) return [share.winter[at]]
     }
-    return NaN
+    return []
+  })
+  const nearest = whole.ways[0]?.kind === 'nearest' ? whole.ways[0].combination : null
+  const its = shares.find(({ ways }) => ways[0]?.combination === nearest)
+  const pool = shares[0]!.pool
+  return {
+    ...shares[0]!,
+    ...whole,
+    looked: shares.reduce((sum, { looked }) => sum + looked, 0),
+    winter,
+    measureWinter: shares
+      .flatMap(({ measureWinter }) => measureWinter)
+      .toSorted((a, b) => pool.indexOf(a.id) - pool.indexOf(b.id)),
+    changes: nearest === null ? [] : (its?.changes ?? []),
   }
-  return { ...shares[0]!, ...whole, heatingChange_J: whole.ways.map(winter) }
 }
+
+const MEASURES: readonly Measure[] = [...BUILDING_MEASURES, ...AIR_MEASURES]
 
 function poolOf(asked: Deciding): readonly Measure[] {
-  const people = asked.keptFor === undefined || asked.keptFor === 'awake' || asked.keptFor === 'asleep'
-  return [...BUILDING_MEASURES, ...AIR_MEASURES].filter(
-    (measure) =>
-      measure.fits(asked.scenario) && (people || measure.id !== 'ceilingFan') && allowed(asked, measure.id),
-  )
+  return MEASURES.filter((measure) => measure.fits(asked.scenario) && allowed(asked, measure.id))
 }
 
-const allowed = ({ only }: Deciding, id: Measure['id'] | PlantKind): boolean =>
-  only === undefined || only.includes(id)
+const allowed = ({ only }: Deciding, id: Tried): boolean => only === undefined || only.includes(id)
 
-/** All sets of at most three measures, small ones first; a night fan and night opening exclude each other. */
-function subsets(pool: readonly Measure[]): (readonly Measure[])[] {
+/**
+ * All sets of at most three measures, those that differ in the ceiling fan alone together (their rooms are the same),
+ * cheap ones first; a night fan and night opening exclude each other.
+ */
+function groupsOf(pool: readonly Measure[], price: (set: readonly Measure[]) => number): readonly Group[] {
+  const fan = pool.find(({ id }) => id === 'ceilingFan')
+  const still = pool.filter((measure) => measure !== fan)
   let sized: (readonly Measure[])[] = [[]]
   const all = [...sized]
   for (let size = 1; size <= MOST_ALONE; size++) {
     sized = sized.flatMap((set) =>
-      pool
-        .filter((_, i) => set.length === 0 || i > pool.indexOf(set.at(-1)!))
+      still
+        .filter((_, i) => set.length === 0 || i > still.indexOf(set.at(-1)!))
         .map((measure) => [...set, measure]),
     )
     all.push(...sized)
   }
-  return all.filter((set) => set.filter(({ id }) => id === 'nightOpening' || id === 'nightFan').length < 2)
+  return all
+    .filter((set) => set.filter(({ id }) => id === 'nightOpening' || id === 'nightFan').length < 2)
+    .map((set) => ({ set, price: price(set) }))
+    .toSorted((a, b) => a.price - b.price)
+    .map(({ set }) => (fan === undefined || set.length === MOST_ALONE ? [set] : [set, [...set, fan]]))
 }
+
+/** Which prices are starting values still: those of the panels left at 0, and others never changed. */
+function priceRemarks({ scenario }: Deciding): Problem[] {
+  const { prices } = scenario
+  const left = Object.keys(STARTING_PRICES).some((name) => prices[name as keyof typeof STARTING_PRICES] === 0)
+  const given: Readonly<Record<string, number>> = prices
+  const same = Object.entries(FIELDS.prices).some(
+    ([name, field]) => !NO_PRICES.has(name) && field.default > 0 && given[name] === field.default,
+  )
+  return left || same ? [INVENTED_PRICES] : []
+}
+
+const NO_PRICES: ReadonlySet<string> = new Set(['years_y', 'budget_each'])
 
 const INVENTED_PRICES: Problem = {
   code: 'decide-invented-prices',

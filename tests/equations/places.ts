@@ -166,6 +166,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
   },
   Measures: {
     'opening:': 'design/measures/night-flow.ts#openingFlow_m3h',
-    'fan felt:': 'design/measures/felt.ts#fanOffset_K | ASHRAE 55; EN 16798-1 (from memory)',
+    'fan felt:': 'design/target/moving-air.ts#fanOffset_K | ASHRAE 55; EN 16798-1 (from memory)',
+    'corner:':
+      'design/measures/mould.ts#surfaceFactor_frac #winterDamp | EN ISO 13788, monthly method (from memory)',
   },
 }

@@ -9,7 +9,7 @@ import { DEMO_READINGS, writeReadings } from '#model/panels/readings'
 import { createStudies, finish, VERB_NAMES, type Study, type Verb } from '#studies/index.ts'
 import { COMMANDS } from '../../src/shell/commands/all.ts'
 import { readOptions } from '../../src/shell/options.ts'
-import { renderResult } from '../../src/shell/output.ts'
+import { renderResult, type Result } from '../../src/shell/output.ts'
 import { sampleWeather } from '../../src/shell/samples.ts'
 import { scratchFolder } from '../shell/run-shell.ts'
 import { SHELL_VERBS } from './shell-verbs.ts'
@@ -51,7 +51,9 @@ vi.mock('../../src/shell/answered.ts', () => {
 function printed(words: readonly string[]): string {
   const [name, ...rest] = words
   const command = COMMANDS[name!]!
-  return renderResult(command.run(readOptions([...rest, '--format', 'json'], command.options)), 'json')
+  // `decide` of everything is shared over the cores; what is asked here is not
+  const result = command.run(readOptions([...rest, '--format', 'json'], command.options)) as Result
+  return renderResult(result, 'json')
 }
 
 const heard = new Map<number, (reply: Reply) => void>()

@@ -7,5 +7,5 @@ export interface Command {
   /** The option that a plain first word fills: `place Kraków`. */
   readonly word?: string
   readonly options: Readonly<Record<string, OptionSpec>>
-  readonly run: (options: Options) => Result
+  readonly run: (options: Options) => Result | Promise<Result>
 }

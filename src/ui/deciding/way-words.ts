@@ -1,8 +1,9 @@
 import { J_PER_KWH } from '#model/basis/hours'
+import { count, figure, words, type Wording } from '#model/basis/words'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import type { TargetSpec } from '#model/design/target'
 import type { Combination } from '#studies/decide-trial.ts'
 import type { WayKind } from '#studies/decide-ways.ts'
-import type { KeptFor } from '#studies/decide.ts'
 
 export const WAY_TITLES: Readonly<Record<WayKind, string>> = {
   cheapest: 'Cheapest that meets the target',
@@ -13,16 +14,33 @@ export const WAY_TITLES: Readonly<Record<WayKind, string>> = {
   nearest: 'Nearest to the target',
 }
 
-export const KEPT_FOR_LABELS: Readonly<Record<KeptFor, string>> = {
-  awake: 'people awake',
-  asleep: 'people asleep',
-  goods: 'goods',
-  plants: 'plants',
-  animals: 'animals',
-  battery: 'a battery or a server',
+const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
+
+export const MEASURE_NAMES = Object.fromEntries(MEASURES.map(({ id, name }) => [id, name])) as Readonly<
+  Record<(typeof MEASURES)[number]['id'], string>
+>
+
+/** "At most 32 h a year above 26 °C, counted from 22 to 7 h." */
+export function targetLine(target: TargetSpec): Wording {
+  const { occupiedFrom_h: from_h, occupiedUntil_h: until_h, airSpeed_ms } = target
+  const counted = from_h === until_h ? 'all day' : words`from ${count(from_h)} to ${count(until_h)} h`
+  const air = airSpeed_ms >= 0.3 ? words`, in air of ${figure(airSpeed_ms, 'ms', 2)}` : ''
+  return words`${limitWords(target)}${air}, counted ${counted}.`
 }
 
-const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
+function limitWords(target: TargetSpec): Wording {
+  const limit = figure(target.limit_C, 'C')
+  switch (target.kind) {
+    case 'peak':
+      return words`Never above ${limit}`
+    case 'hours':
+      return words`At most ${count(target.allowedHours_h)} h a year above ${limit}`
+    case 'degreeHours':
+      return words`At most ${figure(target.allowedDegreeHours_Kh, 'Kh')} a year above ${limit}`
+    case 'adaptive':
+      return words`At most ${count(target.allowedHours_h)} h a year above the adaptive limit`
+  }
+}
 
 /** What each measure of a combination brings with it, in a sentence. */
 export function sideEffects({ measures, plant }: Combination): { name: string; effect: string }[] {
@@ -68,3 +86,6 @@ export const kilowattHours = (joules: number): string => {
   const value = joules / J_PER_KWH
   return `${Math.abs(value) < 10 ? value.toFixed(1) : Math.round(value)} kWh`
 }
+
+/** Sign of a change, for a number without its own. */
+export const signed = (change: number): string => (change > 0 ? '+' : change < 0 ? '−' : '')

@@ -1,5 +1,5 @@
 import { evaporativeSupply, wetBulb_C } from '#model/building/equipment'
-import { fanOffset_K } from '#model/design/measures'
+import { fanOffset_K } from '#model/design/target'
 import { openingFlow_m3h } from '#inside/model/design/measures/night-flow.ts'
 import { dewPointFromHumidity_C, SEA_LEVEL_PRESSURE_PA } from '#model/outdoors/air'
 import type { Check } from '../check.ts'

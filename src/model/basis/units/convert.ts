@@ -63,6 +63,7 @@ const CUSTOMARY: Partial<Record<Unit, DisplayUnit>> = {
   perm: times('per ft', FOOT_M),
   perm2: times('per ft²', FOOT2_M2),
   perm3: times('per gal', GALLON_M3),
+  perm3h: times('per cfm', FOOT_M ** 3 * 60),
 }
 
 /** Lengths that never exceed this are shown in mm or inches. */

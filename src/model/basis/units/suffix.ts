@@ -49,6 +49,8 @@ export const UNIT_SYMBOLS = {
   perm2: 'per m²',
   perm3: 'per m³',
   perkWh: 'per kWh',
+  perkW: 'per kW',
+  perm3h: 'per m³/h',
 } as const
 
 /** A unit suffix. */

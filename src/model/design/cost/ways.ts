@@ -1,39 +1,36 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import type { Prices } from './cost.ts'
 
-/** Prices in the user's currency; what the user left at 0 is an invented starting value, to be replaced. */
-export interface WayPrices extends Omit<Prices, 'years_y'> {
+/** Prices in the user's currency that ways are compared by; what has no price in a description is in `Prices`. */
+export interface WayPrices extends Prices {
   readonly water_perm3: number
-  /** For each m³/h of supply air. */
-  readonly directCooler: number
-  readonly indirectCooler: number
-  /** For each watt of sensible cooling, and what it costs to have one at all. */
-  readonly airConditioner: number
-  readonly airConditioner_each: number
   /** Share of the price of anything that runs, spent on its upkeep each year. */
   readonly upkeep_frac: number
-  readonly years_y: number
 }
 
-/** Invented. */
-const STARTING = {
+/** Invented: what stands in for a price of the panels that is left at 0. */
+export const STARTING_PRICES = {
   panel_perm2: 120,
   store_perm3: 800,
   pipe_perm: 12,
   pump_each: 300,
   energy_perkWh: 0.25,
-  water_perm3: 3,
-  directCooler: 0.4,
-  indirectCooler: 1.2,
-  airConditioner: 0.25,
-  airConditioner_each: 700,
-  upkeep_frac: 0.03,
 } as const
 
 /** The user's prices where they are given, invented ones elsewhere. */
-export function wayPrices(prices: Prices): WayPrices {
-  const own = Object.fromEntries(Object.entries(prices).filter(([, value]) => value > 0))
-  return { ...STARTING, ...own, years_y: prices.years_y }
+export function wayPrices(prices: WayPrices): WayPrices {
+  const own = (name: keyof typeof STARTING_PRICES) =>
+    prices[name] > 0 ? prices[name] : STARTING_PRICES[name]
+  return {
+    panel_perm2: own('panel_perm2'),
+    store_perm3: own('store_perm3'),
+    pipe_perm: own('pipe_perm'),
+    pump_each: own('pump_each'),
+    energy_perkWh: own('energy_perkWh'),
+    water_perm3: prices.water_perm3,
+    upkeep_frac: prices.upkeep_frac,
+    years_y: prices.years_y,
+  }
 }
 
 /** Electricity, water and upkeep of a year. */

@@ -1,4 +1,5 @@
 import { FIELDS, type Scenario } from '#model/design/scenario'
+import { feelsAir } from '#model/design/target'
 import type { Measure } from './measure.ts'
 import { meanOpeningFlow_m3h } from './night-flow.ts'
 import { floor_m2, volume_m3, windows_m2 } from './geometry.ts'
@@ -10,9 +11,13 @@ const MESH_frac = 0.6
 /** Air changes of a night fan, and its power for each m³/h, W (500 W per m³/s; common practice, no source). */
 const FAN_CHANGES_1H = 8
 const FAN_Wm3h = 500 / 3600
+/** What one night fan moves, m³/h (common practice, no source). */
+const ONE_FAN_m3h = 500
 /** One ceiling fan for so much floor, m², and its power, W. */
 const CEILING_FAN_m2 = 20
 const CEILING_FAN_W = 30
+/** Speed of its air at people, m/s (common practice, no source). */
+const CEILING_FAN_MS = 0.6
 
 function opened(scenario: Scenario, changes_1h: number): Scenario {
   const { nightVent, nightAirChange_1h } = scenario.room
@@ -36,7 +41,11 @@ export const AIR_MEASURES: readonly Measure[] = [
       const flow_m3h = MESH_frac * meanOpeningFlow_m3h(area_m2, OPENING_HEIGHT_m, weather)
       return opened(s, flow_m3h / volume_m3(s))
     },
-    price: (s) => (windows_m2(s) > OPENING_m2m2 * floor_m2(s) ? 60 : 60 + 200 * OPENING_m2m2 * floor_m2(s)),
+    price: (s) => {
+      const needed_m2 = OPENING_m2m2 * floor_m2(s)
+      const vents_m2 = windows_m2(s) > needed_m2 ? 0 : needed_m2
+      return s.prices.openingFittings_each + s.prices.opening_perm2 * vents_m2
+    },
     power_W: () => 0,
     sideEffect: 'Counts only nights on which they stay open: think of rain, burglars and insects.',
   },
@@ -46,7 +55,7 @@ export const AIR_MEASURES: readonly Measure[] = [
     onRoof: false,
     fits: () => true,
     apply: (s, amount) => (amount === 0 ? s : opened(s, amount * FAN_CHANGES_1H)),
-    price: (s) => 150 + 2 * floor_m2(s),
+    price: (s) => s.prices.nightFan_each * Math.ceil((FAN_CHANGES_1H * volume_m3(s)) / ONE_FAN_m3h),
     power_W: (s) => FAN_CHANGES_1H * volume_m3(s) * FAN_Wm3h,
     sideEffect: 'Noise at night, and humid air on humid nights.',
   },
@@ -54,9 +63,13 @@ export const AIR_MEASURES: readonly Measure[] = [
     id: 'ceilingFan',
     name: 'Ceiling fan',
     onRoof: false,
-    fits: () => true,
-    apply: (s) => s,
-    price: (s) => 150 * ceilingFans(s),
+    fits: ({ target }) => feelsAir(target.keptFor) && target.airSpeed_ms < CEILING_FAN_MS,
+    apply: (s, amount) => {
+      const before_ms = s.target.airSpeed_ms
+      const airSpeed_ms = before_ms + amount * Math.max(0, CEILING_FAN_MS - before_ms)
+      return amount === 0 ? s : { ...s, target: { ...s.target, airSpeed_ms } }
+    },
+    price: (s) => s.prices.ceilingFan_each * ceilingFans(s),
     power_W: (s) => CEILING_FAN_W * ceilingFans(s),
     sideEffect: 'Moves the limit of comfort and cools nothing: switch it off when nobody is there.',
   },

@@ -47,7 +47,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
         roofEmittance_frac: toward(s.room.roofEmittance_frac, coating.windowEmittance_frac, amount),
       })
     },
-    price: (s) => 6 * floor_m2(s),
+    price: (s) => s.prices.roofPaint_perm2 * floor_m2(s),
     power_W: none,
     sideEffect: 'The roof takes up less sun in winter too, so heating rises. It gets dirty: wash it.',
   }),
@@ -60,7 +60,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
       const room = describedRoom(s.room)
       return withRoom(s, { ...room, roofU_Wm2K: insulated_Wm2K(room.roofU_Wm2K, amount) })
     },
-    price: (s) => 20 * floor_m2(s),
+    price: (s) => s.prices.roofInsulation_perm2 * floor_m2(s),
     power_W: none,
     sideEffect: 'Saves heating. Inside insulation needs a vapour barrier on its warm side.',
   }),
@@ -73,7 +73,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
       const room = describedRoom(s.room)
       return withRoom(s, { ...room, wallU_Wm2K: insulated_Wm2K(room.wallU_Wm2K, amount) })
     },
-    price: (s) => 25 * walls_m2(s),
+    price: (s) => s.prices.wallInsulation_perm2 * walls_m2(s),
     power_W: none,
     sideEffect: 'Saves heating. Without night opening it also keeps inner gains in.',
   }),
@@ -83,7 +83,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     onRoof: false,
     fits: (s) => windows_m2(s) > 0 && s.room.shading_frac > 0,
     apply: (s, amount) => withRoom(s, { shading_frac: s.room.shading_frac * toward(1, BLIND_frac, amount) }),
-    price: (s) => 100 * windows_m2(s),
+    price: (s) => s.prices.shade_perm2 * windows_m2(s),
     power_W: none,
     sideEffect: 'Takes winter sun unless it is drawn up; less daylight.',
   }),
@@ -97,7 +97,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
         windowGain_frac: s.room.windowGain_frac * toward(1, FILM_frac, amount),
         windowU_Wm2K: 1 / (1 / s.room.windowU_Wm2K + amount * SECOND_PANE_m2KW),
       }),
-    price: (s) => 120 * windows_m2(s),
+    price: (s) => s.prices.glazing_perm2 * windows_m2(s),
     power_W: none,
     sideEffect: 'Less winter sun; film on the inside of double panes can crack them: ask the maker.',
   }),
@@ -107,7 +107,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     onRoof: false,
     fits: (s) => s.room.contents_Jm2K + JARS_Jm2K <= FIELDS.room.contents_Jm2K.max,
     apply: (s, amount) => withRoom(s, { contents_Jm2K: s.room.contents_Jm2K + amount * JARS_Jm2K }),
-    price: (s) => 15 * floor_m2(s),
+    price: (s) => s.prices.mass_perm2 * floor_m2(s),
     power_W: none,
     sideEffect: 'About 50 kg for each m² of floor: ask whether the floor carries it.',
   }),
@@ -118,7 +118,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     fits: (s) => s.room.gains_W.some((gain) => gain > 0),
     apply: (s, amount) =>
       withRoom(s, { gains_W: s.room.gains_W.map((gain) => gain * toward(1, 1 - GAINS_AWAY_frac, amount)) }),
-    price: () => 100,
+    price: (s) => s.prices.lessHeat_each,
     power_W: none,
     sideEffect: 'Lights, machines or hot work moved or changed; a little more heating in winter.',
   }),
@@ -134,7 +134,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
         airChangeWind_1hms: s.room.airChangeWind_1hms * left,
       })
     },
-    price: (s) => 3 * walls_m2(s),
+    price: (s) => s.prices.sealing_perm2 * walls_m2(s),
     power_W: none,
     sideEffect:
       'Saves heating; damper air inside: watch for mould, and never seal a room with an open flame.',

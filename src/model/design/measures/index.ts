@@ -1,6 +1,6 @@
 export { AIR_MEASURES } from './air-measures.ts'
 export { BUILDING_MEASURES } from './building-measures.ts'
-export { fanOffset_K, felt_C } from './felt.ts'
 export { floor_m2, volume_m3 } from './geometry.ts'
 export { LOAD_CUTS } from './load-cuts.ts'
 export type { Measure } from './measure.ts'
+export { winterDamp } from './mould.ts'

@@ -22,3 +22,4 @@ export {
   drawnScenario,
   uncertainInputs,
 } from './uncertain-inputs.ts'
+export { withUsualTarget } from './usual-target.ts'

@@ -1,7 +1,21 @@
 import { choice, number, onOff } from './field.ts'
+import { WAY_PRICE_FIELDS } from './way-price-fields.ts'
 
 /** Target and prices. Ranges, words and defaults: see `fields.ts`. */
 export const TARGET_FIELDS = {
+  keptFor: choice(
+    {
+      awake: 'People awake',
+      asleep: 'People asleep',
+      goods: 'Goods',
+      plants: 'Plants',
+      animals: 'Animals',
+      battery: 'A battery or a server',
+    },
+    'awake',
+    'Kept cool for',
+    'Only people are helped by moving air; each kind has its usual limit, hours and humidity.',
+  ),
   kind: choice(
     {
       peak: 'Never above',
@@ -44,6 +58,24 @@ export const TARGET_FIELDS = {
     'Hour of the day; same as “until”: all day.',
   ),
   occupiedUntil_h: number('h', { min: 0, max: 24, default: 0, step: 1 }, 'Until', 'Hour of the day.'),
+  airSpeed_ms: number(
+    'ms',
+    { min: 0, max: 1.2, default: 0.1, step: 0.1 },
+    'Air speed at people',
+    'Of a ceiling fan, 0.6 m/s makes 27.2 °C feel like 26 °C (EN 16798-1, from memory). From 0.3 m/s on, and only for people.',
+  ),
+  mostHumid_frac: number(
+    'frac',
+    { min: 0.3, max: 1, default: 0.7, usual: [0.5, 0.85], step: 0.05 },
+    'Most humid inside',
+    'An evaporative cooler stops at this relative humidity.',
+  ),
+  heatedTo_C: number(
+    'C',
+    { min: 5, max: 25, default: 18, usual: [8, 22], step: 0.5 },
+    'Heated to, in winter',
+    'What a measure costs or saves in heating is counted at it.',
+  ),
   maxArea_m2: number(
     'm2',
     { min: 0.5, max: 1000, default: 60, usual: [5, 120], step: 1 },
@@ -88,7 +120,7 @@ export const PRICES_FIELDS = {
     'perkWh',
     { min: 0, max: 100, default: 0, usual: [0, 1], step: 0.01 },
     'Electricity, per kWh',
-    'For the pump.',
+    'For pump, fans and machines.',
   ),
   years_y: number(
     'y',
@@ -96,4 +128,5 @@ export const PRICES_FIELDS = {
     'Years counted',
     'Over which energy is added to the price.',
   ),
+  ...WAY_PRICE_FIELDS,
 } as const

@@ -43,8 +43,11 @@ const SECANT = 1.1
 /** The same as a share of the best gain, where the trials do not tell what panel is worth (common practice, no source). */
 const KNEE_SHARE = 0.97
 
-/** Finds area, and the tank at its knee, for a target. Every year simulated is remembered, so nothing is run twice. */
-export function sizePanels(task: SizingTask): SizingResult {
+/**
+ * Finds area, and the tank at its knee, for a target. Every year simulated is remembered, so nothing is run twice.
+ * @param alsoLarger  false: whether more panel misses again is not asked
+ */
+export function sizePanels(task: SizingTask, alsoLarger = true): SizingResult {
   const doNothing = exceedance(task.doNothing_C, task.yardstick)
   const runs = new Runs(task)
   if (doNothing.measure <= 0) return result(task, runs, 'notNeeded', 0, FIRST_STORE_m3m2, doNothing, [])
@@ -56,7 +59,7 @@ export function sizePanels(task: SizingTask): SizingResult {
   const { area_m2 } = searchArea(runs, knee.ratio_m3m2, { ...start, guess_m2: reference_m2, slope })
   if (area_m2 === null)
     return result(task, runs, 'floor', task.maxArea_m2, knee.ratio_m3m2, doNothing, knee.rows)
-  const missedAgainFrom_m2 = missedAgain_m2(task, runs, area_m2, knee.ratio_m3m2)
+  const missedAgainFrom_m2 = alsoLarger ? missedAgain_m2(task, runs, area_m2, knee.ratio_m3m2) : null
   return {
     ...result(task, runs, 'met', area_m2, knee.ratio_m3m2, doNothing, knee.rows),
     missedAgainFrom_m2,
@@ -91,13 +94,15 @@ export interface AreaAlone {
   readonly ratio_m3m2: number
   readonly guess_m2: number
   readonly slope: number | null
+  /** The share of itself that the area is found to. */
+  readonly tolerance?: number
 }
 
 /** The area alone, for a tank in a known proportion (or fixed): what the uncertainty run repeats. */
-export function areaOnly(task: SizingTask, { ratio_m3m2, guess_m2, slope }: AreaAlone): number | null {
+export function areaOnly(task: SizingTask, { ratio_m3m2, ...start }: AreaAlone): number | null {
   const doNothing = exceedance(task.doNothing_C, task.yardstick)
   if (doNothing.measure <= 0) return 0
-  return searchArea(new Runs(task), ratio_m3m2, { guess_m2, max_m2: task.maxArea_m2, slope }).area_m2
+  return searchArea(new Runs(task), ratio_m3m2, { ...start, max_m2: task.maxArea_m2 }).area_m2
 }
 
 /** Searches the area, with the tank in proportion to it (or fixed). */

@@ -1,3 +1,5 @@
+import type { KeptFor } from './kept-for.ts'
+
 export const TARGET_KINDS = ['peak', 'hours', 'degreeHours', 'adaptive'] as const
 export type TargetKind = (typeof TARGET_KINDS)[number]
 
@@ -7,6 +9,9 @@ export type AdaptiveStandard = (typeof ADAPTIVE_STANDARDS)[number]
 /** What the room must do. */
 export interface TargetSpec {
   readonly kind: TargetKind
+  readonly keptFor: KeptFor
+  /** Speed of the air at people, m/s: it moves their limit. */
+  readonly airSpeed_ms: number
   /** Limit of the operative temperature, °C (not for adaptive). */
   readonly limit_C: number
   /** Hours a year allowed above the limit (kind `hours`, `adaptive`). */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { AIR_MEASURES, BUILDING_MEASURES, fanOffset_K, felt_C } from '#model/design/measures'
+import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import { fanOffset_K, felt_C, limitInMovingAir_C, yardstickOf } from '#model/design/target'
 import { defaultScenario, PRESETS, withPreset, type Scenario } from '#model/design/scenario'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
 
@@ -19,7 +20,7 @@ const OWN: Readonly<Record<string, (s: Scenario) => number>> = {
   airtight: (s) => s.room.airChange_1h,
   nightOpening: (s) => -s.room.nightAirChange_1h * Number(s.room.nightVent),
   nightFan: (s) => -s.room.nightAirChange_1h * Number(s.room.nightVent),
-  ceilingFan: () => 0,
+  ceilingFan: (s) => -s.target.airSpeed_ms,
 }
 
 describe.each(MEASURES)('$name', ({ id, apply, fits, price, power_W }) => {
@@ -31,7 +32,7 @@ describe.each(MEASURES)('$name', ({ id, apply, fits, price, power_W }) => {
     for (const building of BUILDINGS.filter(fits)) {
       const quantities = [0, 0.25, 0.5, 0.75, 1].map((amount) => OWN[id]!(apply(building, amount, weather)))
       expect(quantities).toEqual(quantities.toSorted((a, b) => b - a))
-      if (id !== 'ceilingFan') expect(quantities.at(-1)).toBeLessThan(quantities[0]!)
+      expect(quantities.at(-1)).toBeLessThan(quantities[0]!)
     }
   })
 
@@ -54,5 +55,25 @@ describe('moving air', () => {
     const felt = [...felt_C(temps_C, 2.2)]
     expect(felt_C(Float64Array.of(28), 1.2)[0]).toBeCloseTo(26.8, 12)
     expect(felt).toEqual(felt.toSorted((a, b) => a - b))
+  })
+
+  test('the limit that feels like another is the inverse of what is felt', () => {
+    for (const offset_K of [1.2, 1.8, 2.2])
+      for (const limit_C of [25, 26, 28, 30, 31, 32.5, 34])
+        expect(felt_C(Float64Array.of(limitInMovingAir_C(limit_C, offset_K)), offset_K)[0]).toBeCloseTo(
+          limit_C,
+          9,
+        )
+    expect(limitInMovingAir_C(24, 2.2)).toBe(24)
+    expect(limitInMovingAir_C(36, 2.2)).toBe(36)
+  })
+
+  test('moves the limit of people, and of nothing else', () => {
+    const { target } = defaultScenario()
+    const limit_C = (keptFor: 'awake' | 'goods', airSpeed_ms: number) =>
+      yardstickOf({ ...target, keptFor, airSpeed_ms }, weather).limit_C[0]
+    expect(limit_C('awake', 0.1)).toBe(26)
+    expect(limit_C('awake', 0.6)).toBeCloseTo(27.2, 12)
+    expect(limit_C('goods', 0.6)).toBe(26)
   })
 })

@@ -8,6 +8,8 @@ const { hours } = weather
 
 const TARGET: TargetSpec = {
   kind: 'degreeHours',
+  keptFor: 'awake',
+  airSpeed_ms: 0.1,
   limit_C: 28,
   allowedHours_h: 0,
   allowedDegreeHours_Kh: 0,

@@ -33,3 +33,16 @@ export function felt_C(room_C: Float64Array, offset_K: number): Float64Array {
     return Math.max(FROM_C, temp_C - offset_K * share)
   })
 }
+
+/**
+ * Operative temperature that in moving air feels like a limit, °C: the inverse of `felt_C`. A limit under 25 °C stays as
+ * it is, because a fan is not credited there.
+ */
+export function limitInMovingAir_C(limit_C: number, offset_K: number): number {
+  if (offset_K === 0 || !(limit_C >= FROM_C) || limit_C >= GONE_C) return limit_C
+  const plain_C = limit_C + offset_K
+  if (plain_C <= FADES_C) return plain_C
+  // t − o (35 − t) / (35 − 32) = limit, solved for t
+  const perKelvin = offset_K / (GONE_C - FADES_C)
+  return (limit_C + perKelvin * GONE_C) / (1 + perKelvin)
+}
