@@ -13,7 +13,7 @@ export interface OwnClimate {
   readonly name: string
 }
 
-/** The weather of the climate the design stands in: a sample, fetched when chosen, or the user's own record. */
+/** The weather of the climate the design uses: a sample, fetched when chosen, or the user's own record. */
 export class ClimateChoice {
   /** What `record` is, or will be once it is loaded. */
   id = $state('')
@@ -84,7 +84,7 @@ async function ownRecord(id: string): Promise<WeatherRecord> {
   if (id === OWN_CLIMATE || id === ownId(record)) return record
   throw stop(
     'own-weather-other',
-    `The design stands in a weather file that is not here; the one kept in this browser, “${record.site.name}”, is another or was read in another way.`,
+    `The design uses a weather file that is not here; the one kept in this browser, “${record.site.name}”, is another or was read in another way.`,
     'Open that file on the climate page, or pick another climate: the answer may change.',
   )
 }

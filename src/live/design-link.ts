@@ -9,7 +9,7 @@ import {
 } from '#model/design/scenario'
 import { stop } from '#model/basis/words'
 
-/** A design and where it stands: what a link, a file and the autosave carry. */
+/** A design and where it is: what a link, a file and the autosave carry. */
 export interface PlacedDesign {
   readonly scenario: Scenario
   /** Id of the climate, as in `ClimateChoice`. */
@@ -19,7 +19,7 @@ export interface PlacedDesign {
 /**
  * The part of a link after `#`: the climate and every field that is not at its default, in plain words, e.g.
  * `climate=hot-desert&room.roofU_Wm2K=0.2`. It never leaves the browser: servers do not see this part. Commas and
- * colons stand as they are, so that a printed link can be read and typed.
+ * colons are kept as they are, so that a printed link can be read and typed.
  */
 export function linkHash({ scenario, climate }: PlacedDesign): string {
   const words = new URLSearchParams({ climate, version: String(SCENARIO_VERSION) })

@@ -19,7 +19,7 @@ export class DesignState {
   get scenario(): Scenario {
     return this.#now.scenario
   }
-  /** Id of the climate the design stands in, as in `ClimateChoice`. */
+  /** Id of the climate the design uses, as in `ClimateChoice`. */
   get climate(): string {
     return this.#now.climate
   }

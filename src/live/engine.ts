@@ -51,7 +51,7 @@ export class Engine {
     })
   }
 
-  /** Ends the worker at once, whatever it is doing. Everyone waiting is told with `Stopped`. */
+  /** Ends the worker at once, whatever it is doing. Everyone waiting gets `Stopped`. */
   stop(): void {
     this.#worker?.terminate()
     this.#worker = null

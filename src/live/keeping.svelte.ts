@@ -1,6 +1,6 @@
 import { asideTexts, forgetAside, keptKey, setAside, type AsideText } from '#live/kept-text.ts'
 
-/** What stands between the open work and the next visit: another tab at the same work, a kept text nobody can read. */
+/** What is between the open work and the next visit: another tab at the same work, a kept text nobody can read. */
 export class Keeping {
   /** True once another tab has kept something since this one did. */
   elsewhere = $state(false)

@@ -142,7 +142,7 @@ export class LiveRun {
   async #tryFollowing({ input, weather }: Question<'size'>, near: NearDesign): Promise<void> {
     for (const scenario of nearby(input.scenario)) {
       if (this.#asked?.input !== input) return
-      // A fault will be told when somebody asks.
+      // A fault will be shown when somebody asks.
       await this.#second.run('follow', { scenario, near }, weather).catch(() => {})
     }
   }

@@ -1,6 +1,6 @@
 import { WEATHER_COLUMNS, type WeatherRecord } from '#model/outdoors/weather'
 
-/** Id of the user's own weather as designs kept before files were told apart carry it. */
+/** Id of the user's own weather as designs kept before files were distinguished carry it. */
 export const OWN_CLIMATE = 'own'
 
 /** True for the id of weather a user brought, whoever it was. */
@@ -10,7 +10,7 @@ export function isOwnId(id: string): boolean {
 
 /**
  * Id of a record the user brought, e.g. `own:9f3c01ab`, by what a year of it computes with: its hours, its place and its
- * clock. A link or a kept design that stands in another file is then told apart from this one. Its end is the 32-bit
+ * clock. A link or a kept design that uses another file is then distinguished from this one. Its end is the 32-bit
  * FNV-1a hash: two files share one by chance once in 4 × 10⁹.
  */
 export function ownId(record: WeatherRecord): string {
@@ -30,7 +30,7 @@ export function ownId(record: WeatherRecord): string {
   return `${OWN_CLIMATE}:${(hash >>> 0).toString(16).padStart(8, '0')}`
 }
 
-/** A link written before files were told apart names no file: on another machine it must not open on the one kept there. */
+/** A link written before files were distinguished names no file: on another machine it must not open on the one kept there. */
 export function ownIdInLink(climate: string): string {
   return climate === OWN_CLIMATE ? `${OWN_CLIMATE}:unnamed` : climate
 }

@@ -10,7 +10,7 @@ export async function ownWeather(): Promise<WeatherRecord> {
   if (isRecord(record)) return record
   throw stop(
     'own-weather-missing',
-    'The design stands in a weather file that is not kept in this browser.',
+    'The design uses a weather file that is not kept in this browser.',
     'Open the file on the climate page, or pick another climate: the answer may change.',
   )
 }

@@ -3,7 +3,7 @@ const STRETCH_MS = 40
 
 /**
  * Runs a generator to its end and lets the worker listen between stretches of work: a browser ends a worker that does not
- * listen only seconds after it was told to, and till then it takes the processor from whatever came in its place.
+ * listen only seconds after it was asked to, and till then it takes the processor from whatever came in its place.
  */
 export async function paced<S, R>(steps: Generator<S, R>, onStep: (step: S) => void): Promise<R> {
   let since_ms = performance.now()

@@ -13,7 +13,7 @@ const START = `import('tsx/esm/api').then(({ register }) => {
   return import(${JSON.stringify(new URL('./decide-worker.ts', import.meta.url).href)})
 })`
 
-type Told = { readonly share: number } | { readonly reply: Reply<Decision> }
+type Text = { readonly share: number } | { readonly reply: Reply<Decision> }
 
 /** Decides on several cores; tells how far it is, 0…1. Rejects with what went wrong in a share. */
 export async function decideShared(
@@ -40,7 +40,7 @@ export async function decideShared(
 function oneShare(question: Deciding, onShare: (share: number) => void): Promise<Reply<Decision>> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(START, { eval: true, workerData: question })
-    worker.on('message', (told: Told) => {
+    worker.on('message', (told: Text) => {
       if ('share' in told) onShare(told.share)
       else resolve(told.reply)
     })

@@ -34,7 +34,7 @@ async function main(words: readonly string[]): Promise<number> {
   return 0
 }
 
-/** A plain first word as the option it stands for. */
+/** A plain first word as the option it means. */
 function withWord(words: readonly string[], { word }: Command): readonly string[] {
   const [first, ...rest] = words
   return word === undefined || first === undefined || /^-./.test(first)

@@ -10,7 +10,7 @@ export const LICENCES_FILE = `${ROOT}static/licences.txt`
 
 /** Rooms whose code a browser gets. */
 const SHIPPED_ROOMS = ['src/model', 'src/live', 'src/ui', 'src/routes']
-/** Imported by no line of ours, yet the frame the pages stand in. */
+/** Imported by no line of ours, yet the frame the pages are in. */
 const FRAME = ['@sveltejs/kit', 'svelte']
 /** What the framework's browser part itself is made of; its other dependencies are the compiler's. */
 const SHIPPED_BY: Readonly<Record<string, readonly string[]>> = {

@@ -20,7 +20,7 @@ import { sampleNames, sampleWeather } from './samples.ts'
 /** Refused before reading: no hourly or one-minute year is as large, bytes. */
 const LARGEST_FILE_B = 150_000_000
 
-/** Standard input, by the name that stands for it. */
+/** Standard input, by its name. */
 const STANDARD_INPUT = '-'
 
 /** The bytes of a weather file, or of standard input. @throws ProblemError where there are none to read */

@@ -16,7 +16,7 @@ import type { Study } from './study.ts'
 interface Board {
   readonly scenario: Scenario
   readonly hour: BoardHour
-  /** Coatings estimated from field readings, to stand beside the design's. */
+  /** Coatings estimated from field readings, to be beside the design's. */
   readonly estimated?: readonly SampleEstimate[]
 }
 

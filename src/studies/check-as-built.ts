@@ -21,7 +21,7 @@ export interface BuiltPanel extends Asked {
   readonly area_m2: number
   readonly file: string
   readonly text: string
-  /** Period a row stands for; the moment of its stamp when left out. */
+  /** Period a row covers; the moment of its stamp when left out. */
   readonly stamp?: Stamp
 }
 

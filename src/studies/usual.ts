@@ -1,4 +1,4 @@
-/** Draws of the area's range unless told otherwise. */
+/** Draws of the area's range unless given. */
 export { USUAL_DRAWS } from '#model/design/scenario'
 
 /** Draws behind the ranges of the sheet's months: enough for 10 and 90 %, few enough to wait for. */

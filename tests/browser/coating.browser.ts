@@ -49,7 +49,7 @@ describe('the coating bench', () => {
     })
   }
 
-  test('night readings alone are said to tell nothing about sunlight, and one step back brings the notes back', async () => {
+  test('night readings alone are said to show nothing about sunlight, and one step back brings the notes back', async () => {
     const { page, context, complaints } = await stage.open('coating/')
     await page.waitForSelector(estimate, { timeout: 90_000 })
     const lights = page.locator('select').and(page.getByLabel(/^Light, row/))

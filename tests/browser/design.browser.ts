@@ -151,7 +151,7 @@ describe('the design page', () => {
     await second.context.close()
   })
 
-  test('a damaged link is told in a sentence and the page works on', async () => {
+  test('a damaged link is said in a sentence and the page works on', async () => {
     const { page, context } = await stage.open('design/#climate=continental&room.length_m=minus')
     await settled(page)
     expect(await page.locator('[role=alert]').first().innerText()).toContain('room.length_m')
@@ -179,7 +179,7 @@ describe('the design page', () => {
   test('loads less than 256 kB of compressed script, the worker included: the first page of the path has the 250 kB', async () => {
     const { page, context } = await stage.open('design/', { serviceWorkers: 'block' })
     await settled(page)
-    // The chart library comes last; until a chart stands on the page, the first load is not over.
+    // The chart library comes last; until a chart is on the page, the first load is not over.
     await page.waitForSelector('canvas[style*="display: block"]', { timeout: 30_000 })
     await page.waitForTimeout(500)
     // The same worker script serves several workers; it is one script, counted once.

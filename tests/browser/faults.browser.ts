@@ -80,7 +80,7 @@ describe('a worker that ends mid-run', () => {
     ['outOfMemory', 'Out of memory'],
     ['garble', 'its answer was damaged'],
   ] as const)
-    test(`(${fault}) is told in a sentence, the last answer stays, and the next change is answered`, async () => {
+    test(`(${fault}) is said in a sentence, the last answer stays, and the next change is answered`, async () => {
       const { page, context } = await openWithWorkers()
       await page.click('details[data-part=room] > summary')
       const before = await page.locator('section[aria-label="Answer"] .big').innerText()
@@ -167,7 +167,7 @@ test('a tab asleep for a day wakes with its answer, raises no alarm and answers 
 })
 
 describe('a part of the page that throws', () => {
-  test('(a chart without a canvas) says so in its place; the answer and the tables stand', async () => {
+  test('(a chart without a canvas) says so in its place; the answer and the tables stay', async () => {
     const { page, context } = await openWithWorkers(async (fresh) => {
       await fresh.addInitScript(() => {
         const real = HTMLCanvasElement.prototype.getContext

@@ -123,7 +123,7 @@ describe('what the browser kept', () => {
   })
 })
 
-/** Changes the design and tells its room as the page words it. */
+/** Changes the design and gives its room as the page words it. */
 async function change(page: Page, preset: string): Promise<string> {
   await page.click(`button:has-text("${preset}")`)
   await settled(page)
@@ -199,7 +199,7 @@ describe('a browser that keeps nothing', () => {
 })
 
 describe('two tabs at once', () => {
-  test('each is told when the other keeps something, and either design can be had', async () => {
+  test('each is informed when the other keeps something, and either design can be had', async () => {
     const { page: first, context } = await stage.open('design/')
     await settled(first)
     await first.waitForTimeout(500)

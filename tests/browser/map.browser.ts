@@ -33,7 +33,7 @@ describe('the design map', () => {
     expect(second).not.toBe(first)
     await page.keyboard.press('Enter')
     await settled(page)
-    // The answer now has exactly the area, hours and hottest hour the map told of (same engine, same design).
+    // The answer now has exactly the area, hours and hottest hour the map showed (same engine, same design).
     const area = second.split(' with ')[0]!
     expect(await page.locator(big).innerText()).toBe(area)
     const answer = await page.locator('section[aria-label="Answer"]').innerText()

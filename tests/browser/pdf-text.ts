@@ -30,14 +30,14 @@ export async function printedText(
   }
 }
 
-/** Every number of a text without its sign, and how often it stands there. */
+/** Every number of a text without its sign, and how often it is there. */
 export function numbersOf(text: string): Map<string, number> {
   const counts = new Map<string, number>()
   for (const [number] of text.matchAll(/\d+(?:\.\d+)?/g)) counts.set(number, (counts.get(number) ?? 0) + 1)
   return counts
 }
 
-/** Numbers that stand in `these` more often than in `those`, each with by how many. */
+/** Numbers that are in `these` more often than in `those`, each with by how many. */
 export function moreOften(these: Map<string, number>, those: Map<string, number>): [string, number][] {
   return [...these]
     .map(([number, times]): [string, number] => [number, times - (those.get(number) ?? 0)])

@@ -82,7 +82,7 @@ export async function settled(page: Page): Promise<void> {
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
-/** Accessibility violations of the page as it stands, one line each: rule, what is wrong, where. */
+/** Accessibility violations of the page as it is, one line each: rule, what is wrong, where. */
 export async function axeViolations(page: Page): Promise<string[]> {
   await page.evaluate(AXE)
   return page.evaluate(async () => {

@@ -4,7 +4,7 @@ import { FURTHER, PATH } from '#ui/shell/pages.ts'
 /** All pages that exist, in the order of the work. */
 export const PAGES = [...PATH, ...FURTHER] as const
 
-/** What tells that a page has worked something out, where more than its heading is to be waited for. */
+/** What shows that a page has worked something out, where more than its heading is to be waited for. */
 const ANSWER = 'section[aria-label="Answer"][aria-busy="false"] .big'
 const COMPUTED: Readonly<Record<string, string>> = {
   '': ANSWER,

@@ -133,7 +133,7 @@ describe('the weather page', () => {
     await pick(page, picked('neu.csv', resavedSample()))
     expect(await page.locator('[role=alert]').first().innerText()).toContain('does not say where')
     await place(page, sample.site.latitude_deg, sample.site.longitude_deg, sample.site.altitude_m)
-    // The rows begin their hour; an hour's end is the usual reading of such stamps, so the sun must tell.
+    // The rows begin their hour; an hour's end is the usual reading of such stamps, so the sun must decide.
     const clock = page.locator('[data-clock]')
     if ((await clock.getAttribute('data-clock')) !== 'agrees') {
       await page.click('button:has-text("Read each stamp as the beginning")')
@@ -153,7 +153,7 @@ describe('the weather page', () => {
     await page.reload()
     await settled(page)
     expect(await page.inputValue('#climate'), 'kept for the next visit').toBe(own)
-    // A link that stands in another person's file, of today or of before files were told apart.
+    // A link that uses another person's file, of today or of before files were distinguished.
     for (const others of ['own:00000000', 'own']) {
       await page.goto(`${stage.url}design/#climate=${others}&room.roofU_Wm2K=0.2`)
       await page.click('[data-offered] button >> nth=0')
@@ -239,7 +239,7 @@ describe('the weather page', () => {
     await context.close()
   })
 
-  test('an hour’s error of the clock is told, with a button that mends it', async () => {
+  test('an hour’s error of the clock is shown, with a button that mends it', async () => {
     const { page, context } = await stage.open('weather/')
     const late = resavedSample().replace(/ (\d\d):00;/g, (_, hour: string) => ` ${hour}:59;`)
     await pick(page, picked('late.csv', late))
@@ -343,12 +343,12 @@ describe('the weather page', () => {
     await context.close()
   })
 
-  test('stress is a field of the design and its effect stands beside it; a sample is put under the design', async () => {
+  test('stress is a field of the design and its effect is beside it; a sample is put under the design', async () => {
     const { page, context } = await stage.open('weather/')
     await page.click('button:has-text("hot desert") >> nth=0')
     await page.waitForSelector('h2:has-text("Tarrazine Wells")')
     await page.click('button:has-text("Put the design in this climate")')
-    await page.waitForSelector('text=The design stands in this climate')
+    await page.waitForSelector('text=The design uses this climate')
     const hottest = page.locator('tr:has-text("Hottest hour") td')
     expect(await hottest.nth(0).innerText()).toBe(await hottest.nth(1).innerText())
     await page.locator('[data-field="site.hotSpell_K"] input[inputmode=decimal]').fill('4')

@@ -61,7 +61,7 @@ const BOOK =
   /(?:Duffie & Beckman|Incropera & DeWitt|Siegel & Howell|Raithby & Hollands|White, Viscous Fluid Flow|CODATA 2018)(?:,? (?:eqs?\.|ch\.|table|§+) ?[\d.–-]*\d)?/g
 
 /**
- * The source that comments name: what follows "Source:", else the books, papers and standards in them, else that it is
+ * The source that comments name: what follows "Source:", else the handbooks, papers and standards in them, else that it is
  * common practice. Empty when they name none.
  */
 export function sourceIn(comments: readonly string[]): string {

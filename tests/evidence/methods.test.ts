@@ -54,7 +54,7 @@ const digits = (literal: string) =>
 describe('the equations on paper', () => {
   test.each(
     parts.filter((part) => part.includes('```')).map((part) => [part.split('\n')[0]!, part] as const),
-  )('%s: every coefficient stands in the code of its part', (_title, part) => {
+  )('%s: every coefficient is in the code of its part', (_title, part) => {
     const own = [...part.matchAll(/`([\w/.-]+\.ts)`/g)].map((match) => read(match[1]!))
     const code = own
       .join('\n')

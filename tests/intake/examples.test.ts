@@ -59,7 +59,7 @@ describe.runIf(HELD)('worked layouts of public data', () => {
     expect(asked.out).toBe('')
     expect(asked.err).toMatch(/--yes-to windSpeed=mph/)
     const kept = join(folder, 'mapping.json')
-    const told = await duskbank(
+    const answered = await duskbank(
       'sky',
       '--weather',
       home,
@@ -69,10 +69,10 @@ describe.runIf(HELD)('worked layouts of public data', () => {
       '--save-mapping',
       kept,
     )
-    expect(told.code, told.err).toBe(0)
+    expect(answered.code, answered.err).toBe(0)
     const again = await duskbank('sky', '--weather', home, ...place, '--mapping', kept)
     expect(again.code, again.err).toBe(0)
-    expect(again.out).toBe(told.out)
+    expect(again.out).toBe(answered.out)
     const utc = await duskbank('sky', '--weather', unpacked('logger-clock-on-utc.csv'), ...place)
     expect(utc.code).toBe(2)
     expect(utc.err).toMatch(/looks like UTC.*--clock-offset 0/)

@@ -45,7 +45,7 @@ describe('a design in a link and in the autosave', () => {
     expect(() => readLinkHash(`#climate=x&room.length_m=${above}`)).toThrow(/room\.length_m/)
   })
 
-  test('a damaged autosave is told in a sentence', () => {
+  test('a damaged autosave is said in a sentence', () => {
     expect(() => readPlacedText('{"climate":')).toThrow(/cannot be read/)
     expect(() => readPlacedText('null')).not.toThrow(TypeError)
   })

@@ -4,25 +4,25 @@ import type { Input, Reply, Request } from '#live/messages.ts'
 import { defaultScenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 
-/** A worker that notes what it is told and answers only when the test says so. */
+/** A worker that notes what it is sent and answers only when the test says so. */
 class FakeWorker extends EventTarget {
   static started: FakeWorker[] = []
   onmessage: ((event: { data: Reply }) => void) | null = null
   onerror: ((event: { message: string; preventDefault: () => void }) => void) | null = null
-  readonly told: Request[] = []
+  readonly sent: Request[] = []
   ended = false
   constructor() {
     super()
     FakeWorker.started.push(this)
   }
   postMessage(request: Request): void {
-    this.told.push(request)
+    this.sent.push(request)
   }
   terminate(): void {
     this.ended = true
   }
   get tasks() {
-    return this.told.filter((request) => request.kind === 'ask')
+    return this.sent.filter((request) => request.kind === 'ask')
   }
 }
 
@@ -82,7 +82,7 @@ describe('questions that follow a slider', () => {
     run.ask({ input: named('b'), weather: summer })
     await reply(worker, 1)
     run.ask({ input: named('c'), weather: winter })
-    expect(worker.told.map(({ kind }) => kind)).toEqual(['weather', 'ask', 'ask', 'weather', 'ask'])
+    expect(worker.sent.map(({ kind }) => kind)).toEqual(['weather', 'ask', 'ask', 'weather', 'ask'])
   })
 
   test('an answer in weather that has changed since is dropped as stale', async () => {
@@ -112,7 +112,7 @@ describe('questions that follow a slider', () => {
     expect(FakeWorker.started[0]!.ended).toBe(true)
     run.ask({ input: named('works'), weather: summer })
     const second = FakeWorker.started[1]!
-    expect(second.told[0]!.kind).toBe('weather')
+    expect(second.sent[0]!.kind).toBe('weather')
     await reply(second, 0)
     expect(taken).toEqual(['works'])
   })

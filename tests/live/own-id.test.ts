@@ -22,7 +22,7 @@ describe('the id of weather that a user brought', () => {
     expect(ownId({ ...record, site: { ...record.site, name: 'my yard' } })).toBe(ownId(record))
   })
 
-  test('a link of before files were told apart names none that could be here', () => {
+  test('a link of before files were distinguished names none that could be here', () => {
     expect(isOwnId(ownIdInLink('own'))).toBe(true)
     expect(ownIdInLink('own')).not.toBe('own')
     expect(ownIdInLink('at:50,20')).toBe('at:50,20')

@@ -10,10 +10,10 @@ function* working(steps: number, step_ms: number): Generator<number, string> {
   return 'done'
 }
 
-it('tells every step and gives what the generator returns', async () => {
-  const told: number[] = []
-  expect(await paced(working(4, 0), (step) => told.push(step))).toBe('done')
-  expect(told).toEqual([1, 2, 3, 4])
+it('reports every step and gives what the generator returns', async () => {
+  const shares: number[] = []
+  expect(await paced(working(4, 0), (step) => shares.push(step))).toBe('done')
+  expect(shares).toEqual([1, 2, 3, 4])
 })
 
 it('lets others in between stretches of work, so that whoever wants to end it is heard', async () => {

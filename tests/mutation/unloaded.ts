@@ -1,7 +1,7 @@
 import type { Reporter, TestModule, Vitest } from 'vitest/node'
 
 /**
- * Tells the mutation runner of a test file that fails before its first test (a mutant that throws while tests are
+ * Informs the mutation runner of a test file that fails before its first test (a mutant that throws while tests are
  * collected): on its own it looks at tests only and would call such a mutant a survivor.
  */
 export class Unloaded implements Reporter {

@@ -10,7 +10,7 @@ if (!present) console.warn('shell tests: ../shared/data is not there, so the com
 describe.runIf(present).each(['typical-year-36N-80W.csv', 'typical-year-45N-8E.csv'])('%s', (file) => {
   const weather = ['--weather', `${FOLDER}${file}`]
 
-  test('size gives an area with a range, or an honest floor', async () => {
+  test('size gives an area with a range, or the floor that is reached', async () => {
     const { code, out, err } = await duskbank('size', ...weather, '--draws', '10', '--format', 'json')
     expect(code, err).toBe(0)
     const found = JSON.parse(out) as Record<string, number | string | null>
@@ -43,7 +43,7 @@ describe.runIf(present).each(['typical-year-36N-80W.csv', 'typical-year-45N-8E.c
   })
 })
 
-test.runIf(present)('sky --ignore-measured tells model − measured on standard error', async () => {
+test.runIf(present)('sky --ignore-measured prints model − measured on standard error', async () => {
   const { code, err } = await duskbank(
     'sky',
     '--weather',

@@ -24,7 +24,7 @@ function expectNumbers(column: readonly string[], name: string): void {
   ).toBe(true)
 }
 
-test('help tells of every subcommand, every option and every field with unit, range and default', async () => {
+test('help names every subcommand, every option and every field with unit, range and default', async () => {
   const { code, out, err } = await duskbank('help')
   expect(code).toBe(0)
   expect(err).toBe('')
@@ -139,7 +139,7 @@ describe('year', () => {
 })
 
 describe('size', () => {
-  test('an area with its range, low ≤ middle ≤ high, the same each time; csv and json tell the same', async () => {
+  test('an area with its range, low ≤ middle ≤ high, the same each time; csv and json say the same', async () => {
     const words = ['size', ...CLIMATE, '--draws', '12']
     const [csv, json] = await Promise.all([duskbank(...words), duskbank(...words, '--format', 'json')])
     expect([csv.code, json.code]).toEqual([0, 0])
@@ -160,7 +160,7 @@ describe('size', () => {
     expect(Number(named['hoursOver_h'])).toBeLessThan(Number(named['doNothingHoursOver_h']))
   })
 
-  test('out of reach: an honest floor with what sets it and what would help', async () => {
+  test('out of reach: a floor with what sets it and what would help', async () => {
     const { code, out } = await duskbank(
       'size',
       '--weather',

@@ -46,7 +46,7 @@ export async function inBrowser(): Promise<Row[]> {
     of.map(({ waits_ms }) => waits_ms.toSorted((a, b) => a - b)[Math.floor(0.95 * MOVES)]!)
   const long_ms = [...drags, ...slowDrags].map(({ longTasks_ms }) => Math.max(0, ...longTasks_ms))
   const within = (ms: number): boolean => ms <= FRAME_MS
-  const told = { reach: '', met: null }
+  const printed = { reach: '', met: null }
   return [
     {
       name: 'slider to area, 95th percentile',
@@ -57,11 +57,11 @@ export async function inBrowser(): Promise<Row[]> {
       found:
         'a change of the room, its year without panels and one to three seasons take one or two frames; the first move of a drag may wait for a draw of the range to end.',
     },
-    { name: 'slider to whole answer, 95th percentile', unit: 'ms', values: late_ms(slowDrags), ...told },
+    { name: 'slider to whole answer, 95th percentile', unit: 'ms', values: late_ms(slowDrags), ...printed },
     { name: 'longest task on the page’s thread', reach: '≤ 50', unit: 'ms', values: long_ms, met: within },
-    { name: 'first paint', unit: 'ms', values: starts.map((start) => start.paint_ms), ...told },
-    { name: 'first answer', unit: 'ms', values: starts.map((start) => start.answer_ms), ...told },
-    { name: 'bytes to start', unit: 'kB', values: starts.map((start) => start.bytes / 1e3), ...told },
+    { name: 'first paint', unit: 'ms', values: starts.map((start) => start.paint_ms), ...printed },
+    { name: 'first answer', unit: 'ms', values: starts.map((start) => start.answer_ms), ...printed },
+    { name: 'bytes to start', unit: 'kB', values: starts.map((start) => start.bytes / 1e3), ...printed },
   ]
 }
 
@@ -74,7 +74,7 @@ function startOfPage(): { paint_ms: number; answer_ms: number; bytes: number } {
   }
 }
 
-/** Moves the roof's slider by so many of its steps, up and down, each as soon as what it awaits of the one before stands. */
+/** Moves the roof's slider by so many of its steps, up and down, each as soon as what it awaits of the one before is there. */
 async function dragRoof({ moves, awaited }: { moves: number; awaited: Awaited }): Promise<Drag> {
   const longTasks_ms: number[] = []
   new PerformanceObserver((list) => {
@@ -83,13 +83,13 @@ async function dragRoof({ moves, awaited }: { moves: number; awaited: Awaited })
   const slider = document.querySelector<HTMLInputElement>('[data-field="room.roofU_Wm2K"] input[type=range]')!
   const answer = document.querySelector<HTMLElement>('section[aria-label="Answer"]')!
   const frame = (): Promise<unknown> => new Promise((resolve) => requestAnimationFrame(resolve))
-  // What stands from the move before does not count: a mark must have been set since.
+  // What is left from the move before does not count: a mark must have been set since.
   let marked = false
   const marks = ['aria-busy', 'data-following']
   new MutationObserver(() => {
-    const stands = answer.getAttribute('aria-busy') === 'false'
+    const rested = answer.getAttribute('aria-busy') === 'false'
     const follows = awaited === 'area' && answer.dataset['following'] === 'newest'
-    if (stands || follows) marked = true
+    if (rested || follows) marked = true
   }).observe(answer, { attributeFilter: marks })
   const waits_ms: number[] = []
   for (let i = 0; i < moves; i++) {

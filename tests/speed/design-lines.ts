@@ -154,7 +154,7 @@ export function memory({ prepared, record }: Made): Row[] {
   return [
     { name: 'weather of a year', reach: '≤ 2', unit: 'MB', values: [bytes / 1e6], met: (x) => x <= 2 },
     {
-      name: `heap growth over ${answers} searches (years stood in for)`,
+      name: `heap growth over ${answers} searches (years replaced)`,
       reach: '≤ 1',
       unit: 'MB',
       values: [used_MB() - before_MB],

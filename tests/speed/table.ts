@@ -4,7 +4,7 @@ export interface Row {
   readonly reach: string
   readonly values: readonly number[]
   readonly unit: string
-  /** Null: told, not judged. */
+  /** Null: printed, not judged. */
   readonly met: ((value: number) => boolean) | null
   /** Printed under the table where the reach is missed. */
   readonly found?: string

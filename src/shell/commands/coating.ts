@@ -68,7 +68,7 @@ function resultOf(options: Options): Result {
   }
   throw stop(
     'coating-nothing-asked',
-    'The coating subcommand was not told what to do.',
+    'The coating subcommand was not given anything to do.',
     'Give --readings FILE, --box-sample with --box-reference, --board, or --example.',
   )
 }

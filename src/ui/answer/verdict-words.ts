@@ -10,7 +10,7 @@ export interface Verdict {
   readonly why: readonly string[]
 }
 
-/** The verdict on the design as it stands; the numbers are those of the answer itself. */
+/** The verdict on the design as it is; the numbers are those of the answer itself. */
 export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
   const { sizing, scenario } = answer
   const { withPanels, doNothing } = sizing

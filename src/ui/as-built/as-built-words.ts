@@ -31,7 +31,7 @@ export function beliefWords(belief: number): string {
 /** The verdict as a sentence. */
 export function verdict(fault: Fault, belief: Readonly<Record<Fault, number>>, shortfall: HeatShare): string {
   if (fault !== 'none') return `${FAULT_WORDS[fault]}.`
-  if (shortfall.verdict === 'short') return 'It gives less than was promised, and the log does not tell why.'
+  if (shortfall.verdict === 'short') return 'It gives less than was promised, and the log does not show why.'
   if (shortfall.verdict === 'unclear') return 'It may give less than was promised; the log cannot settle it.'
   return belief.none >= 0.6
     ? 'The panel does what was predicted.'

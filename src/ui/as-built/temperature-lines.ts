@@ -37,7 +37,7 @@ function inWindow({ result }: AsBuiltReport, start_h: number): number[] {
   })
 }
 
-/** Hourly lines of one week; the line breaks where the pump stood. */
+/** Hourly lines of one week; the line breaks where the pump was off. */
 export function temperatureConfig(
   report: AsBuiltReport,
   start_h: number,

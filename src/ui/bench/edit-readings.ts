@@ -29,7 +29,7 @@ export function withoutMoment(readings: BenchReadings, index: number): BenchRead
   return { ...readings, moments: readings.moments.filter((_, i) => i !== index) }
 }
 
-/** Surface readings of one sample in a moment, with where they stand in its list. */
+/** Surface readings of one sample in a moment, with where they are in its list. */
 export function surfacesOf(moment: BenchMoment, sample: number): { surface: SurfaceReading; at: number }[] {
   return moment.surfaces.flatMap((surface, at) => (surface.sample === sample ? [{ surface, at }] : []))
 }

@@ -152,7 +152,7 @@ export function valueAt(scenario: Scenario, at: FieldRef): unknown {
   return (scenario[group] as Readonly<Record<string, unknown>>)[name]
 }
 
-/** Title of the part in which a field (or a whole group) stands; of another name, the name itself. */
+/** Title of the part in which a field (or a whole group) is; of another name, the name itself. */
 export function partTitle(field: string): string {
   const group = field.split('.')[0]!
   return PARTS.find(({ groups }) => (groups as readonly string[]).includes(group))?.title ?? field

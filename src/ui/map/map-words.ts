@@ -38,7 +38,7 @@ export function markWords(
   return `${place}: ${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}.`
 }
 
-/** `No more than 40 h above 26 °C`: what the thick line stands for. */
+/** `No more than 40 h above 26 °C`: what the thick line is. */
 export function targetWords({ target }: Scenario, system: UnitSystem): string {
   const limit = shownQuantity('C', system).text(target.limit_C)
   switch (target.kind) {

@@ -16,7 +16,7 @@ export interface Span {
   readonly text: string
 }
 
-/** Cuts the text at blank lines (fences keep theirs) and tells what each block is. */
+/** Cuts the text at blank lines (fences keep theirs) and says what each block is. */
 export function blocksOf(markdown: string): Block[] {
   const parts = markdown.split(/(```text\n[\s\S]*?```)/)
   return parts.flatMap((part) =>

@@ -1,6 +1,6 @@
 import {
   QUANTITIES,
-  tellsTime,
+  givesTime,
   type Quantity,
   type Unit,
   type ColumnGuess,
@@ -76,7 +76,7 @@ export function insideUnit(quantity: Quantity): string {
 
 /** The first values as they are read, in words; empty for columns of time and unused ones. */
 export function readWords({ column, inside }: PreviewColumn): string {
-  if (inside === null) return tellsTime(column.quantity) ? 'tells the time' : ''
+  if (inside === null) return givesTime(column.quantity) ? 'gives the time' : ''
   const values = inside.map((value) =>
     Number.isNaN(value) ? 'missing' : String(Number(value.toPrecision(5))),
   )

@@ -13,7 +13,7 @@ const DRAWN: Partial<Record<OpenQuestion['about'], readonly [WeatherColumn, stri
   units: ['wind_ms', 'ms'],
 }
 
-/** What is drawn to tell one answer from another, and the suffix of its unit. */
+/** What is drawn to show one answer beside another, and the suffix of its unit. */
 export const drawnFor = (about: OpenQuestion['about']): readonly [WeatherColumn, string] =>
   DRAWN[about] ?? ['globalHorizontal_Wm2', 'Wm2']
 

@@ -3,7 +3,7 @@ export interface FileSource {
   readonly name: string
   /** What its hourly tables hold that a design here needs. */
   readonly holds: string
-  /** What to ask for, and what to tell the reading. */
+  /** What to ask for, and what to say to the reading. */
   readonly pick: string
 }
 
@@ -31,7 +31,7 @@ export const FILE_REGIONS: readonly FileRegion[] = [
       {
         name: 'Research sites: Baseline Surface Radiation Network, FLUXNET and its regional networks',
         holds: 'measured longwave beside all the rest, at a few hundred sites',
-        pick: 'If one lies near you: nothing else tells so much of the night sky.',
+        pick: 'If one lies near you: nothing else says so much of the night sky.',
       },
     ],
   },

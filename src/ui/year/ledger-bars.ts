@@ -72,7 +72,7 @@ export function ledgerTable(ledger: Ledger, energy: ShownQuantity): TableOf {
       ['Left in building and store at the end', energy.fixed(ledger.stored_J, 1)],
       ['Taken from the room into the store', energy.fixed(ledger.delivered_J, 1)],
       [
-        'What the books do not close by',
+        'What the balance does not close by',
         (ledger.residual_J / ledger.throughput_J).toExponential(1) + ' of the throughput',
       ],
     ],

@@ -11,7 +11,7 @@ export interface MonthBars {
   /** One value a month, J. */
   readonly values_J: readonly number[]
   readonly colour: (ink: Ink) => string
-  /** Bars that are outlined only: tells two sets apart without colour. */
+  /** Bars that are outlined only: keeps two sets apart without colour. */
   readonly hollow?: boolean
 }
 

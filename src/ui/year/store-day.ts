@@ -6,7 +6,7 @@ import type { Ink } from '#ui/chart/ink.ts'
 import { clockLabel, wallClock } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
 
-/** Noon first, so that the night stands whole in the middle. */
+/** Noon first, so that the night is whole in the middle. */
 const FIRST_CLOCK_HOUR = 12
 
 export interface StoreDay {
@@ -25,7 +25,7 @@ export function hottestMonth(answer: LiveAnswer): number {
   return means.indexOf(Math.max(...means))
 }
 
-/** How the store stands at each hour of the day over one month: lowest tenth, middle, highest tenth. */
+/** Where the store is at each hour of the day over one month: lowest tenth, middle, highest tenth. */
 export function storeDay(answer: LiveAnswer, month: number): StoreDay {
   const stores: number[][] = Array.from({ length: 24 }, () => [])
   const pump = new Float64Array(24)

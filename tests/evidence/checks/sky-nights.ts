@@ -5,7 +5,7 @@ import { nightMeans } from '../sky/nights.ts'
 import { skySites } from '../sky/sites.ts'
 import type { SourceKey } from '../sources.ts'
 
-/** Months with at least five nights of measured longwave and a day that tells cloud on either side. */
+/** Months with at least five nights of measured longwave and a day that gives cloud on either side. */
 const MONTHS: readonly (readonly [
   place: string,
   file: string,

@@ -33,7 +33,7 @@ export const tradeChecks: readonly Check[] = [
     want: 0,
     within: 1,
     because:
-      'by night solar reflectance counts for nothing: the two cannot be told apart by hand, about a kelvin',
+      'by night solar reflectance counts for nothing: the two cannot be distinguished by hand, about a kelvin',
   }),
   ...(
     [

@@ -14,7 +14,7 @@ import type { SkySite } from './sites.ts'
 
 /** Sun at least this far down is night, degrees: sunset to the eye. */
 const NIGHT_DEG = -0.833
-/** A night needs so many measured hours, and its two days so many hours that tell cloud. */
+/** A night needs so many measured hours, and its two days so many hours that give cloud. */
 const LEAST_HOURS = 4
 const LEAST_DAY_HOURS = 3
 /** Hours before and after a night that are its days. */
@@ -92,7 +92,7 @@ function cloudBy(rule: StudyRule, carried: (how: NightRule) => Float64Array, hou
   }
 }
 
-/** Cloud of the hours that tell it, NaN elsewhere: as the reader of weather files has it. */
+/** Cloud of the hours that give it, NaN elsewhere: as the reader of weather files has it. */
 function seenCloud(site: SkySite, clearHours: ClearHours): Float64Array {
   const hidden = hiddenSun(site.global_Wm2, site.sun, site.altitude_m, CLOUD_SUN_DEG)
   const index = site.global_Wm2.map((global, h) => {
@@ -116,9 +116,9 @@ function measuredHours(site: SkySite, begin: number, end: number): number[] {
 }
 
 function hasDays(seen: Float64Array, begin: number, end: number): boolean {
-  const tells = (from: number, until: number) =>
+  const gives = (from: number, until: number) =>
     seen.slice(Math.max(0, from), until).filter((value) => !Number.isNaN(value)).length >= LEAST_DAY_HOURS
-  return tells(begin - DAY_h, begin) && tells(end, end + DAY_h)
+  return gives(begin - DAY_h, begin) && gives(end, end + DAY_h)
 }
 
 /** Errors of nightly means, W/m²; `spread` is the standard deviation of the modelled over that of the measured. */

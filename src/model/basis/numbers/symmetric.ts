@@ -17,7 +17,7 @@ export function eigenSymmetric(matrix: Float64Array): { values: Float64Array; ve
   return { values: Float64Array.from({ length: n }, (_, i) => a[i * n + i]!), vectors: v }
 }
 
-/** Every entry beside the diagonal is nothing beside the two it stands between: small values are then as exact as large ones. */
+/** Every entry beside the diagonal is nothing beside the two it is between: small values are then as exact as large ones. */
 function isDiagonal(a: Float64Array, n: number): boolean {
   for (let i = 0; i < n; i++)
     for (let j = i + 1; j < n; j++)

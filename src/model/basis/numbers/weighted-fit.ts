@@ -19,7 +19,7 @@ export interface FitProblem {
   /** Predicted readings for these parameter values. */
   predict(values: readonly number[]): Float64Array
   /**
-   * Error blocks: rows that share errors stand in one block; rows of different blocks are independent. Each is the
+   * Error blocks: rows that share errors are in one block; rows of different blocks are independent. Each is the
    * covariance of its rows, in the unit of the reading squared, at these parameter values.
    */
   errorBlocks(values: readonly number[]): readonly ErrorBlock[]

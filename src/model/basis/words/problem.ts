@@ -6,7 +6,7 @@
  */
 import type { UnitSystem } from '#model/basis/units'
 import { wordingText } from './wording-text.ts'
-import type { Told, Wording } from './wording.ts'
+import type { Text, Wording } from './wording.ts'
 
 /** Where a problem sits: whichever of file, line (1-based), column and field is known. */
 export interface Place {
@@ -24,7 +24,7 @@ export interface Problem {
   readonly severity: 'error' | 'warning'
   /** What was wrong, in one sentence, with the offending value; in SI. */
   readonly message: string
-  /** The message with its numbers kept as numbers, where it can be told in other units too. */
+  /** The message with its numbers kept as numbers, where it can be given in other units too. */
   readonly wording?: Wording
   /** What the user can do, in one sentence. */
   readonly remedy: string
@@ -35,24 +35,24 @@ export interface Problem {
 export class ProblemError extends Error {
   readonly problems: readonly Problem[]
   constructor(problems: readonly Problem[]) {
-    const told = fewAndShort(problems)
-    super(told.map(problemSentence).join(' '))
+    const shown = fewAndShort(problems)
+    super(shown.map(problemSentence).join(' '))
     this.name = 'ProblemError'
-    this.problems = told
+    this.problems = shown
   }
 }
 
-const MOST_TOLD = 40
+const MOST_SHOWN = 40
 const LONGEST_TEXT = 400
 
 /** Problems fit to be shown whatever a file held: the first few, their texts cut to a readable length. */
 export function fewAndShort(problems: readonly Problem[]): readonly Problem[] {
-  const told = problems.slice(0, MOST_TOLD).map(shortened)
-  const rest = problems.slice(MOST_TOLD)
-  if (rest.length === 0) return told
+  const shown = problems.slice(0, MOST_SHOWN).map(shortened)
+  const rest = problems.slice(MOST_SHOWN)
+  if (rest.length === 0) return shown
   const severity = rest.some((problem) => problem.severity === 'error') ? 'error' : 'warning'
   const message = '… and more like these.'
-  return [...told, { code: 'more-problems', severity, message, remedy: '', place: {} }]
+  return [...shown, { code: 'more-problems', severity, message, remedy: '', place: {} }]
 }
 
 function shortened(problem: Problem): Problem {
@@ -70,7 +70,7 @@ function cut(text: string, most: number): string {
 }
 
 /** A message as a problem holds it: its SI text, and where it has numbers, the wording too. */
-export function said(wording: Told): Pick<Problem, 'message' | 'wording'> {
+export function said(wording: Text): Pick<Problem, 'message' | 'wording'> {
   if (typeof wording === 'string') return { message: wording }
   return { message: wordingText(wording, 'si').replaceAll('\u00a0', ' '), wording }
 }
@@ -95,6 +95,6 @@ export function problemSentence(problem: Problem): string {
 }
 
 /** Shorthand for an error that stops the work. */
-export function stop(code: string, message: Told, remedy: string, place: Place = {}): ProblemError {
+export function stop(code: string, message: Text, remedy: string, place: Place = {}): ProblemError {
   return new ProblemError([{ code, severity: 'error', ...said(message), remedy, place }])
 }

@@ -1,7 +1,7 @@
 import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
-import type { Figure, Told } from './wording.ts'
+import type { Figure, Text } from './wording.ts'
 
-/** Metre of water at 4 °C, what heads are told in, Pa: NIST SP 811, appendix B.8. */
+/** Metre of water at 4 °C, what heads are given in, Pa: NIST SP 811, appendix B.8. */
 const METRE_WATER_Pa = 9806.65
 /** Pound-force on a square foot, Pa: NIST SP 811, appendix B.8. */
 const POUND_FOOT2_Pa = 47.88026
@@ -45,7 +45,7 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
   }
 }
 
-/** Less than this is not told as a column of water, Pa. */
+/** Less than this is not given as a column of water, Pa. */
 const NO_COLUMN_Pa = 100
 
 /** `1870 Pa (0.19 m)`: the pressure, and the column of water that pump curves are drawn in. */
@@ -57,7 +57,7 @@ function headText(pressure_Pa: number, digits: number, system: UnitSystem): stri
 }
 
 /** A wording as text in the reader's units. */
-export function wordingText(wording: Told, system: UnitSystem): string {
+export function wordingText(wording: Text, system: UnitSystem): string {
   if (typeof wording === 'string') return wording
   return wording.map((part) => (typeof part === 'string' ? part : figureText(part, system))).join('')
 }

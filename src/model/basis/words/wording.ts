@@ -1,7 +1,7 @@
 import type { Unit } from '#model/basis/units'
 
 /**
- * Units beyond the suffixes of `units/suffix.ts`, for what is bought or told by a unit of its own: volume flow (value
+ * Units beyond the suffixes of `units/suffix.ts`, for what is bought or given by a unit of its own: volume flow (value
  * in m³/s) of a liquid or of air, the head of a pump or fan (value in Pa), what small vessels and pipes hold (value in
  * m³), the load of wind on an area (value in Pa), and speed in a tube or duct (value in m/s).
  */
@@ -30,7 +30,7 @@ export interface Figure {
 export type Wording = readonly (string | Figure)[]
 
 /** A text with or without numbers in it. */
-export type Told = Wording | string
+export type Text = Wording | string
 
 /** `figure(0.96, 'm3')`. Short lengths: `short(0.02)`. */
 export function figure(value: number, unit: Figure['unit'], digits = 3): Figure {

@@ -24,7 +24,7 @@ const SHEET_m2KW = 0.002
 const LEAST_MASS_KGM2 = 1
 
 /**
- * Layers that stand for a U-value, a mass and the place of the mass. A U-value and an areal heat capacity alone do not
+ * Layers that have a U-value, a mass and the place of the mass. A U-value and an areal heat capacity alone do not
  * fix a wall: the place decides. Against layers of eight rooms: within 0.12 K in the year's peak; adobe under an
  * earth-on-timber roof 0.54 K (measured by a fine finite-volume building).
  * @throws RangeError for numbers that are not above 0
@@ -63,7 +63,7 @@ function throughout(resistance_m2KW: number, mass_kgm2: number): Layer {
 /** Share of the mass on one side of the insulation at which the other is forgotten. */
 const MOST_OF_IT = 0.8
 
-/** A U-value, a mass and its place that stand for layers (`constructionOf` goes back). Films as in a U-value. */
+/** A U-value, a mass and its place in place of layers (`constructionOf` goes back). Films as in a U-value. */
 export function describedAs(layers: Construction): Described {
   const resistance = (part: Construction[number]) =>
     isResistance(part) ? part.resistance_m2KW : part.thickness_m / part.conductivity_WmK

@@ -53,7 +53,7 @@ function indoorDewPoint_C(outdoorDew_C: number, pressure_Pa: number, added: numb
   return Math.min(WETTEST_C, dewPoint_C(vapour_Pa))
 }
 
-/** Conductance added while the windows stand open at night, W/K: air at 20 °C and the record's mean pressure. */
+/** Conductance added while the windows are open at night, W/K: air at 20 °C and the record's mean pressure. */
 export function nightVent_WK(spec: RoomSpec, volume_m3: number, weather: WeatherRecord): number {
   if (!spec.nightVent) return 0
   const mean_Pa = weather.pressure_Pa.reduce((sum, value) => sum + value, 0) / weather.hours

@@ -26,7 +26,7 @@ export interface RoomGeometry {
 
 /**
  * Areas of the room. Right and left as seen from outside, facing the front. Throws a Problem when a window is larger
- * than the wall it sits in, or sits in a wall that does not stand outdoors.
+ * than the wall it sits in, or sits in a wall that is not outdoors.
  */
 export function roomGeometry(spec: RoomSpec): RoomGeometry {
   const facades = [
@@ -69,8 +69,8 @@ function facade(
   if (window_m2 > 0 && behind !== 'outdoors')
     throw stop(
       'window-in-adjoining-wall',
-      words`The ${name} wall does not stand outdoors, but has a window of ${figure(window_m2, 'm2', 4)}.`,
-      'Set that window to 0, or say that the wall stands outdoors.',
+      words`The ${name} wall is not outdoors, but has a window of ${figure(window_m2, 'm2', 4)}.`,
+      'Set that window to 0, or say that the wall is outdoors.',
       { field: `room.window${capital(name)}_m2` },
     )
   if (window_m2 > wall_m2)

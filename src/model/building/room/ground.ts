@@ -60,7 +60,7 @@ const OMEGA_1h = (2 * Math.PI) / YEAR_HOURS
 
 /**
  * Mean and first harmonic of the outdoor temperature over the record's whole years, so that either hemisphere comes out
- * right. A record shorter than a year has only its mean: the ground is taken to stand there.
+ * right. A record shorter than a year has only its mean: the ground is taken to be there.
  */
 export function annualSwing(weather: WeatherRecord): AnnualSwing {
   const years = Math.floor(weather.hours / YEAR_HOURS)

@@ -18,7 +18,7 @@ export interface Part {
 /** Furniture and goods as faces; null when there are none to speak of. */
 type Furniture = { readonly area_m2: number; readonly layers: Construction } | null
 
-/** Walls, roof, floor and what stands inside, each with its layers and what lies outside; those of no area are left out. */
+/** Walls, roof, floor and what is inside, each with its layers and what lies outside; those of no area are left out. */
 export function partsOf(
   spec: RoomSpec,
   geometry: RoomGeometry,

@@ -1,7 +1,7 @@
 import { STEFAN_BOLTZMANN } from '#model/outdoors/air'
 import { KELVIN_OFFSET } from '#model/basis/units'
 
-/** An outside surface seen from within: the temperature and conductance that stand for sun, sky, ground and wind. */
+/** An outside surface seen from within: the temperature and conductance that take the place of sun, sky, ground and wind. */
 export interface SolAir {
   /** Temperature of the surface when no heat crosses it, °C. */
   readonly temp_C: number

@@ -27,7 +27,7 @@ export interface RoomSpec {
   readonly windowGain_frac: number
   /** Share of the sunlight that shading lets through, 0…1. */
   readonly shading_frac: number
-  /** An overhang over every window: how far it stands out, and its height above the window's head, m. */
+  /** An overhang over every window: how far it reaches out, and its height above the window's head, m. */
   readonly overhang_m: number
   readonly overhangAbove_m: number
   /** How deep the panes sit behind the wall's face, and how tall they are, m. */

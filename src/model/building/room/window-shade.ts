@@ -1,6 +1,6 @@
-/** What stands before the panes of one facade: lengths in m. */
+/** What is before the panes of one facade: lengths in m. */
 export interface WindowShade {
-  /** How far an overhang stands out from the wall's face; 0: none. */
+  /** How far an overhang reaches out from the wall's face; 0: none. */
   readonly overhang_m: number
   /** Its height above the head of the window. */
   readonly overhangAbove_m: number
@@ -38,7 +38,7 @@ export interface DiffuseShares {
 }
 
 /**
- * Crossed strings (Hottel & Sarofim 1967) on the section: a pane of height h below an edge that stands D out and a above
+ * Crossed strings (Hottel & Sarofim 1967) on the section: a pane of height h below an edge that is D out and a above
  * the head sees (√((a + h)² + D²) − √(a² + D²))/h of what an open pane sees of the sky. Of overhang and head of the reveal the one
  * that hides more counts, point by point in their means; sides and sill of the reveal likewise across and from below. The
  * faces of the shade are black: light they throw back is left out.

@@ -1,5 +1,5 @@
 import { GRAVITY_MS2 } from '#model/outdoors/air'
-import { said, type Problem, figure, words, type Told } from '#model/basis/words'
+import { said, type Problem, figure, words, type Text } from '#model/basis/words'
 import { storeModel } from './model.ts'
 import type { StoreSpec } from './spec.ts'
 import { tankShape } from './tank.ts'
@@ -62,6 +62,6 @@ function loadWarnings(load: Omit<FloorLoad, 'warnings'>): Problem[] {
   return warnings
 }
 
-function warning(code: string, message: Told, remedy: string): Problem {
+function warning(code: string, message: Text, remedy: string): Problem {
   return { code, severity: 'warning', ...said(message), remedy, place: { field: 'store.volume_m3' } }
 }

@@ -172,7 +172,7 @@ export class Delivery {
     system.tankDrive_W[0]! += condensing_WK * coil.dew_C - demand_WK * toWater * setpoint_C
   }
 
-  /** Share of the air flow in this step, that of full output in the one before; the fan never quite stands. */
+  /** Share of the air flow in this step, that of full output in the one before; the fan never quite stops. */
   private airShare(): number {
     return Math.max(this.share, LEAST_FLOW)
   }

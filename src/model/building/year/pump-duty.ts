@@ -47,7 +47,7 @@ export class PumpDuty {
     const { plan, loop, panel, fieldFactor_frac } = plant
     const rise_K = loop.pumpPower_W / loop.capacityRate_WK
     const resting = Math.max(0, 1 - this.lately / RUNNING_frac)
-    // The resting plate tells only what could be had; of that the fluid gets the panel's effectiveness.
+    // The resting plate shows only what could be had; of that the fluid gets the panel's effectiveness.
     const got =
       resting > 0 && rise_K > 0
         ? fieldFactor_frac * panelEffectiveness(loop, panel.conductance_Wm2K[hour]!)

@@ -21,7 +21,7 @@ export function restingRoom(room: RoomNetwork, hours: readonly number[]): RoomSt
   return { air_C: step.air_C, masses: step.masses }
 }
 
-/** One hour that stands for many: means, temperatures outside weighted by their films. */
+/** One hour in place of many: means, temperatures outside weighted by their films. */
 function meanHour(room: RoomNetwork, hours: readonly number[]): RoomParts {
   const mean = (values: ArrayLike<number>): number =>
     hours.reduce((sum, h) => sum + values[h]!, 0) / hours.length

@@ -1,5 +1,5 @@
 import { isTank, tankShape } from '#model/building/store'
-import { figure, said, words, type Problem, type Told } from '#model/basis/words'
+import { figure, said, words, type Problem, type Text } from '#model/basis/words'
 import { simulateYear } from '#model/building/year'
 import type { Scenario } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
@@ -24,7 +24,7 @@ function freeArea_m2({ panel, room }: Scenario): number {
   return panel.freeArea_m2 > 0 ? panel.freeArea_m2 : room.length_m * room.width_m
 }
 
-/** What of a design has no room where it is to stand. */
+/** What of a design has no room where it is to be. */
 export function misfitsOf(scenario: Scenario, area_m2: number, storeVolume_m3: number): Problem[] {
   const free_m2 = freeArea_m2(scenario)
   const panels =
@@ -60,7 +60,7 @@ function tankMisfits({ store, room }: Scenario, volume_m3: number): Problem[] {
   ]
 }
 
-function misfit(code: string, field: string, message: Told, remedy: string): Problem {
+function misfit(code: string, field: string, message: Text, remedy: string): Problem {
   return { code, severity: 'warning', ...said(message), remedy, place: { field } }
 }
 

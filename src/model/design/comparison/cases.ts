@@ -5,7 +5,7 @@ import { LOAD_CUTS } from '#model/design/measures'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { PLAN_KINDS, type PlanKind } from '#model/building/year'
 
-/** One thing to compare: a scenario in a climate, with the words that tell it from the others. */
+/** One thing to compare: a scenario in a climate, with the words that set it apart from the others. */
 export interface ComparisonCase {
   readonly climate: string
   readonly plan: string

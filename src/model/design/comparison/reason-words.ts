@@ -19,13 +19,13 @@ export function reasonSentences(reasons: CoverReasons, system: UnitSystem): read
       : difference_Jm2 > 0
         ? 'bare takes more heat than film here'
         : 'film takes more heat than bare here'
-  const told = parts
+  const named = parts
     .filter((part) => Math.abs(part.bareAhead_Jm2) > WORTH_SAYING * scale)
     .toSorted((a, b) => Math.abs(b.bareAhead_Jm2) - Math.abs(a.bareAhead_Jm2))
     .map((part) => sentence(part, reasons, system))
   return [
-    `At the same plate temperatures ${sides} (${heats})${told.length > 0 ? ', because:' : '.'}`,
-    ...told,
+    `At the same plate temperatures ${sides} (${heats})${named.length > 0 ? ', because:' : '.'}`,
+    ...named,
   ]
 }
 

@@ -18,7 +18,7 @@ export interface Comparison {
 
 /**
  * Answers case after case, so that a caller can show progress, keep what is there, or stop.
- * @param cases     as `comparisonCases` orders them: bare and film of one design stand together
+ * @param cases     as `comparisonCases` orders them: bare and film of one design are together
  * @param answerOf  the answer to a case
  */
 export function* comparisonRun(
@@ -52,7 +52,7 @@ interface Answered {
   readonly answer: DesignAnswer
 }
 
-/** The second of the pair stands at `place`, the first just before it. */
+/** The second of the pair is at `place`, the first just before it. */
 function pairOf(first: Answered, second: Answered, place: number): CoverPair {
   const [bare, film] = first.one.cover === 'bare' ? [first, second] : [second, first]
   return {

@@ -30,7 +30,7 @@ export interface Cost {
   readonly total: number
 }
 
-/** True once a price that can tell one design from another is given. */
+/** True once a price that can set one design apart from another is given. */
 export function hasPrices(prices: Prices): boolean {
   return prices.panel_perm2 > 0 || prices.store_perm3 > 0 || prices.energy_perkWh > 0
 }

@@ -133,8 +133,8 @@ export function unusualValues(scenario: Scenario, file?: string): Problem[] {
       const [low, high] = field.usual
       if (value >= low && value <= high) continue
       const place = { field: `${group}.${name}`, ...(file === undefined ? {} : { file }) }
-      const told = (of: number): Figure => ({ value: of, unit: field.unit, digits: 3, largest: field.max })
-      const wording = words`${field.label} is ${told(value)}, outside the usual ${told(low)} to ${told(high)}.`
+      const shown = (of: number): Figure => ({ value: of, unit: field.unit, digits: 3, largest: field.max })
+      const wording = words`${field.label} is ${shown(value)}, outside the usual ${shown(low)} to ${shown(high)}.`
       problems.push({
         code: 'unusual-value',
         severity: 'warning',

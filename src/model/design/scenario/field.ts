@@ -1,13 +1,13 @@
 import type { Unit } from '#model/basis/units'
-import type { Told } from '#model/basis/words'
+import type { Text } from '#model/basis/words'
 
 /** Kinds of scenario field. Labels, ranges and explanations live with the field, and nowhere else. */
 interface Common {
   readonly label: string
   /** One line: what it is. */
-  readonly help: Told
+  readonly help: Text
   /** Why it matters to the area; empty when it does not. */
-  readonly why: Told
+  readonly why: Text
 }
 
 export interface NumberField extends Common {
@@ -63,8 +63,8 @@ export function number(
   unit: Unit,
   range: { min: number; max: number; default: number; usual?: readonly [number, number]; step?: number },
   label: string,
-  help: Told,
-  why: Told = '',
+  help: Text,
+  why: Text = '',
 ): NumberField {
   const usual = range.usual ?? [range.min, range.max]
   const step = range.step ?? Number(((usual[1] - usual[0]) / 100).toPrecision(1))
@@ -86,8 +86,8 @@ export function choice<const T extends string>(
   optionLabels: Readonly<Record<T, string>>,
   initial: NoInfer<T>,
   label: string,
-  help: Told,
-  why: Told = '',
+  help: Text,
+  why: Text = '',
 ): ChoiceField<T> {
   return {
     type: 'choice',
@@ -104,7 +104,7 @@ export function onOff(initial: boolean, label: string, help: string, why = ''): 
   return { type: 'switch', default: initial, label, help, why }
 }
 
-export function text(initial: string, maxLength: number, label: string, help: Told): TextField {
+export function text(initial: string, maxLength: number, label: string, help: Text): TextField {
   return { type: 'text', default: initial, maxLength, label, help, why: '' }
 }
 
@@ -112,8 +112,8 @@ export function dayProfile(
   unit: Unit,
   range: { min: number; max: number; default: readonly number[] },
   label: string,
-  help: Told,
-  why: Told = '',
+  help: Text,
+  why: Text = '',
 ): DayProfileField {
   return { type: 'dayProfile', unit, ...range, label, help, why }
 }

@@ -1,7 +1,7 @@
 import { choice, number } from './field.ts'
 import { figure, short, words } from '#model/basis/words'
 
-/** The panel as it is built and stands. Ranges, words and defaults: see `fields.ts`. */
+/** The panel as it is built and placed. Ranges, words and defaults: see `fields.ts`. */
 export const PANEL_FIELDS = {
   tilt_deg: number(
     'deg',

@@ -15,7 +15,7 @@ const behind = (side: string) =>
     'Outdoors, a garage or store without heating or cooling, or a room kept as this one is.',
   )
 
-/** What stands before the windows, behind the walls, under the floor and inside the room. */
+/** What is before the windows, behind the walls, under the floor and inside the room. */
 export const ROOM_SHAPE_FIELDS = {
   windowHeight_m: number(
     'm',

@@ -14,7 +14,7 @@ const FILMS_m2KW = 0.17
 
 /**
  * Names what keeps the room from being cooler in its worst hours (and so, at the largest area, from its target): looks at the hours around the worst one and asks,
- * in this order, whether the dew point held the delivery, the store stood at its lowest, the delivery was at full
+ * in this order, whether the dew point held the delivery, the store was at its lowest, the delivery was at full
  * stretch with a cold store, the room's mass is too small, sun or air change make most of the load; else the sky.
  */
 export function limitOf(year: YearResult, inputs: YearInputs, stick: Yardstick): Limit {
@@ -32,7 +32,7 @@ export function limitOf(year: YearResult, inputs: YearInputs, stick: Yardstick):
   if (year.storeTop_C[worst]! <= plant.plan.lowestStore_C + 0.5) {
     return {
       cause: 'lowestStore',
-      sentence: words`The store already stands at its lowest allowed ${figure(plant.plan.lowestStore_C, 'C')}: allow it colder, or make it larger.`,
+      sentence: words`The store is already at its lowest allowed ${figure(plant.plan.lowestStore_C, 'C')}: allow it colder, or make it larger.`,
     }
   }
   if (room_C - mean(year.storeBottom_C) > SPENT_K * 2) {

@@ -55,7 +55,7 @@ function niceStep(least: number): number {
 
 const tidy = (value: number): number => Number(value.toPrecision(3))
 
-/** Where a value stands on an axis, in steps (between two marks: in proportion, on ratios if `ratios`); NaN outside. */
+/** Where a value is on an axis, in steps (between two marks: in proportion, on ratios if `ratios`); NaN outside. */
 export function placeOn(axis: readonly number[], value: number, ratios: boolean): number {
   const scale = ratios ? Math.log : (x: number): number => x
   for (let i = 0; i + 1 < axis.length; i++) {

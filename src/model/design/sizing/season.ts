@@ -15,7 +15,7 @@ export type Spell = readonly [number, number]
 
 /**
  * The part of the year in which the target can be missed. Panels only cool: where the room left alone is well under
- * its limit, it is so with panels too, and its temperatures may stand for theirs.
+ * its limit, it is so with panels too, and its temperatures may be taken for theirs.
  */
 export interface Season {
   readonly spells: readonly Spell[]

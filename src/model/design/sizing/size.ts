@@ -40,7 +40,7 @@ const REFERENCE_TOLERANCE = 0.01
 const MORE_PANEL = 0.03
 /** What more panel is worth is found over so much more of it. */
 const SECANT = 1.1
-/** The same as a share of the best gain, where the trials do not tell what panel is worth (common practice, no source). */
+/** The same as a share of the best gain, where the trials do not show what panel is worth (common practice, no source). */
 const KNEE_SHARE = 0.97
 
 /**

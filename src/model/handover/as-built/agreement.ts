@@ -1,4 +1,4 @@
-/** How a predicted series stands to a measured one; hours where either is missing do not count. */
+/** How a predicted series compares with a measured one; hours where either is missing do not count. */
 export interface Agreement {
   readonly hours: number
   /** Mean of predicted − measured. */

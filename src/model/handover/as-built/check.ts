@@ -85,7 +85,7 @@ function named(
   belief: Readonly<Record<Fault, number>>,
 ): Explanation {
   const best = explanations.reduce((a, b) => (belief[b.fault] > belief[a.fault] ? b : a))
-  // Without sun, dirt cannot be told from a dead module or a poor bond: all only take heat away.
+  // Without sun, dirt cannot be separated from a dead module or a poor bond: all only take heat away.
   const seen = best.fault !== 'dirty' || sawSun(inputs, runningHours(inputs.log))
   const sure = seen && belief[best.fault] >= NAMED_BELIEF && isLarge(best)
   return sure ? best : explanations[0]!

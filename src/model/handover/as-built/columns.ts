@@ -1,6 +1,6 @@
 import { plainWords } from '#model/outdoors/intake'
 
-/** What a logger file can tell of a built panel. */
+/** What a logger file can say of a built panel. */
 export const LOG_QUANTITIES = ['panelIn', 'panelOut', 'flow', 'pumpRun', 'air', 'store', 'room'] as const
 export type LogQuantity = (typeof LOG_QUANTITIES)[number]
 

@@ -68,7 +68,7 @@ export function inspections(
 
 const percentOf = ({ share_frac }: HeatShare) => `${Math.round(100 * (share_frac ?? NaN))} %`
 
-/** Less heat than promised and no cause that the log can name: what would tell them apart tomorrow night. */
+/** Less heat than promised and no cause that the log can name: what would separate them tomorrow night. */
 function withoutCause(shortfall: HeatShare): Inspection {
   const { share_frac, low_frac, high_frac, verdict } = shortfall
   if (share_frac === null) {
@@ -89,7 +89,7 @@ function withoutCause(shortfall: HeatShare): Inspection {
   return {
     code: 'short',
     what: 'Tomorrow night: measure the flow with a bucket and a watch; exchange the two sensors and see whether the difference follows them; feel for a module that stays warm; stop the pump for an hour and read the plate (too warm at rest: coat, film, shade or insulation; cold at rest: flow, air or bond).',
-    why: `The panel gives ${between}: less than promised, and the log does not tell why.`,
+    why: `The panel gives ${between}: less than promised, and the log does not show why.`,
   }
 }
 

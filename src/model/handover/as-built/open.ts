@@ -29,7 +29,7 @@ const HEAD_LINES = 400
 
 export interface LogOptions {
   readonly file: string
-  /** Period a row stands for, as seen from its stamp; loggers mostly stamp the moment. */
+  /** Period a row covers, as seen from its stamp; loggers mostly stamp the moment. */
   readonly stamp?: Stamp
   /** The logger's clock minus UTC, h; default: local standard time of the weather's site. */
   readonly clockOffset_h?: number
@@ -138,7 +138,7 @@ function takenColumns(found: FoundTable, options: LogOptions): Map<LogQuantity, 
   return taken
 }
 
-/** The columns that tell the time, as the weather reader wants them. */
+/** The columns that give the time, as the weather reader wants them. */
 function timeMapping(
   found: FoundTable,
   raw: RawTable,

@@ -153,7 +153,7 @@ export function departedHours(inputs: AsBuiltInputs, departure: Departure): Pane
   return reducePanelHours(weather, plane, sky, departedPanel(inputs.panel, departure))
 }
 
-/** The logger's own air temperature where it has one: it stands beside the panel. */
+/** The logger's own air temperature where it has one: it is beside the panel. */
 function withLoggedAir({ weather, log }: AsBuiltInputs): WeatherRecord {
   const logged = log.air_C
   if (logged === null) return weather

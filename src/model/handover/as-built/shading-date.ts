@@ -5,7 +5,7 @@ import { loggedFall_K, type Explanation } from './hypotheses.ts'
 import { runningHours } from './log.ts'
 import { departedHours, predictedFall_K, type AsBuiltInputs, type Departure } from './plant.ts'
 
-/** Days needed before and after a date for it to be told. */
+/** Days needed before and after a date for it to be found. */
 const FEWEST_DAYS = 2
 
 /** The date from which shading would explain the log best, and how many dates were tried. */

@@ -31,7 +31,7 @@ export function commonSpan(weather: WeatherRecord, plan: HourPlan, problems: Pro
   problems.warn(
     'as-built-other-year',
     'The weather is of another year than the logger file and was laid over it by the day of the year.',
-    'Give the weather of the logged days: against typical weather only large faults can be told.',
+    'Give the weather of the logged days: against typical weather only large faults can be found.',
   )
   return turned
 }

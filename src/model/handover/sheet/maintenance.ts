@@ -28,7 +28,7 @@ export function maintenanceLines(plant: Plant): Wording[] {
     lines.push(words`Before the first frost: drain panel and outdoor pipes; leave the drain open.`)
   lines.push(words`Every year and after each storm: anchors, brackets, roof seals, pipe insulation, leaks.`)
   if (tank !== null)
-    lines.push(words`Every year: look into the tank for slime and rust; drain it if it stands idle.`)
+    lines.push(words`Every year: look into the tank for slime and rust; drain it if it is idle.`)
   lines.push(
     words`Drip tray and condensate drain each spring; residual-current device by its test button twice a year; sensors in ice water every second year.`,
   )

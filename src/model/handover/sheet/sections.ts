@@ -38,7 +38,7 @@ function targetWords(target: Plant['answer']['scenario']['target']): Wording {
   }
 }
 
-/** Where it stands and which weather the numbers are for. */
+/** Where it is and which weather the numbers are for. */
 export function siteLines({ answer }: Plant): SheetLine[] {
   const { site, basis } = answer.weather
   const stress = answer.scenario.site

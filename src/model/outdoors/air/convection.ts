@@ -5,7 +5,7 @@ const RADIANS = Math.PI / 180
 
 /**
  * Rise of the convection coefficient with wind over a flat plate, W/m²K per m/s, by author. Only the slopes are
- * used: the intercept of each published line (beside it) stands for the still air of a *warm* plate, and a plate
+ * used: the intercept of each published line (beside it) is the still air of a *warm* plate, and a plate
  * colder than the air has far less. Still air is worked out on its own (`freeConvection_Wm2K`).
  * Sources as in Kumar & Mullick 2010, table 1: McAdams 1954 5.7 + 3.8 v; Watmuff 1977 2.8 + 3.0 v;
  * Test 1981 8.55 + 2.56 v; Sharples & Charlesworth 1998 6.5 + 3.3 v; Kumar & Mullick 2010 6.9 + 3.87 v.

@@ -4,7 +4,7 @@ import { WEATHER_COLUMNS, type Site, type WeatherColumn, type WeatherRecord } fr
 
 /**
  * The layout of Duskbank's own sample climates: `#` lines that say the place is invented and where it would
- * lie, one header row, then 8760 rows. Each row stands for the hour that *begins* at its month, day and hour,
+ * lie, one header row, then 8760 rows. Each row covers the hour that *begins* at its month, day and hour,
  * local standard time; radiation is the value at the middle of that hour.
  *
  * There is no longwave column on purpose: an invented one would win over the sky model as a measurement does.

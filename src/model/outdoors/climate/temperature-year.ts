@@ -109,7 +109,7 @@ function correct(nodes: Float64Array, target: readonly number[], got: Float64Arr
   for (let month = 0; month < 12; month += 1) nodes[month]! += target[month]! - got[month]!
 }
 
-/** Joins unlimited air temperature and dew point so that the dew point never stands above the air. */
+/** Joins unlimited air temperature and dew point so that the dew point is never above the air. */
 function joined(air_C: Float64Array, dew_C: Float64Array): MoistHours {
   const airTemp_C = air_C.map((air, hour) => slowedNearDew(air, dew_C[hour]!))
   return { airTemp_C, dewPoint_C: dew_C.map((dew, hour) => Math.min(dew, airTemp_C[hour]!)) }

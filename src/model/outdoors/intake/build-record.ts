@@ -121,7 +121,7 @@ function cloud(parts: RecordParts, global: Float64Array, origins: Origins): Floa
     const origin = readOrigin(parts, 'totalCloud')
     origins.cloud_frac = {
       ...origin,
-      note: `${origin.note} Total cloud stands for opaque cloud, which is less or equal.`,
+      note: `${origin.note} Total cloud is taken for opaque cloud, which is less or equal.`,
     }
     return totalCloud
   }

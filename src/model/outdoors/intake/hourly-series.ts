@@ -1,5 +1,5 @@
 import { columnConversion } from './column/column-conversion.ts'
-import { tellsTime, type Quantity } from './column/quantity.ts'
+import { givesTime, type Quantity } from './column/quantity.ts'
 import type { TableMapping } from './mapping.ts'
 import type { ProblemList } from './problems.ts'
 import type { HourlySeries } from './quality/series.ts'
@@ -18,7 +18,7 @@ export function hourlySeries(
   for (const mapped of mapping.columns) {
     const { index, quantity, instant = false } = mapped
     const column = raw.columns[index]
-    if (quantity === 'ignore' || tellsTime(quantity) || column === undefined || series[quantity]) continue
+    if (quantity === 'ignore' || givesTime(quantity) || column === undefined || series[quantity]) continue
     sayWords(column, quantity, problems)
     const printed = withoutFill(column.values, mapping.missing)
     const values = instant && step_h === 1 ? meanOfEnds(printed) : printed
@@ -45,7 +45,7 @@ function sayWords(column: RawColumn, quantity: Quantity, problems: ProblemList):
   if (column.firstText === null) return
   problems.warn(
     'weather-words-in-numbers',
-    `"${column.firstText.text}" stands where a number is due (${column.textCells} such cells); they count as missing.`,
+    `"${column.firstText.text}" is where a number is due (${column.textCells} such cells); they count as missing.`,
     'Put a number there, or leave the cell empty.',
     { line: column.firstText.line, column: column.header || `column ${column.index + 1} (${quantity})` },
   )

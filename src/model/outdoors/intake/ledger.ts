@@ -1,4 +1,4 @@
-import { QUANTITIES, tellsTime } from './column/quantity.ts'
+import { QUANTITIES, givesTime } from './column/quantity.ts'
 import type { ColumnMapping, TableMapping } from './mapping.ts'
 import type { OpenedWeather } from './options.ts'
 
@@ -82,7 +82,7 @@ function columnLine({
   const factor = scale === undefined ? '' : `${scale} `
   return {
     what: header,
-    taken: tellsTime(quantity)
+    taken: givesTime(quantity)
       ? label
       : `${label}, ${factor}${unit}${offset === undefined ? '' : ` + ${offset}`}${instant === true ? ', read at the stamp' : ''}`,
     why: WHY[basis],

@@ -1,10 +1,10 @@
 import type { Quantity, Unit } from './column/quantity.ts'
 import type { Site } from '#model/outdoors/weather'
 
-/** What stands between two fields: one character, or any run of blanks. */
+/** What is between two fields: one character, or any run of blanks. */
 export type Separator = ',' | ';' | '\t' | '|' | 'blanks'
 
-/** The period a row's values stand for, as seen from its stamp. */
+/** The period a row's values cover, as seen from its stamp. */
 export const STAMPS = ['ending', 'beginning', 'centred', 'instant'] as const
 export type Stamp = (typeof STAMPS)[number]
 
@@ -22,7 +22,7 @@ export interface ColumnGuess {
 export interface ColumnMapping extends ColumnGuess {
   /** 0-based position in the file. */
   readonly index: number
-  /** The header as it stands in the file, or `column N`. */
+  /** The header as it is in the file, or `column N`. */
   readonly header: string
   readonly basis: Basis
   readonly alternatives: readonly ColumnGuess[]
@@ -48,7 +48,7 @@ export interface TimeMapping {
   /** The file's clock minus UTC, h: 0 is UTC; null when neither the file nor the user says. */
   readonly clockOffset_h: number | null
   readonly stamp: Stamp
-  /** From the stamp to the middle of the period the irradiance stands for, where the data set says so; h. */
+  /** From the stamp to the middle of the period the irradiance covers, where the data set says so; h. */
   readonly radiationOffset_h: number | null
   /** Added to every stamp, h: a correction for a clock that is wrong. */
   readonly shift_h: number

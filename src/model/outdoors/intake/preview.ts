@@ -1,5 +1,5 @@
 import { columnConversion } from './column/column-conversion.ts'
-import { tellsTime } from './column/quantity.ts'
+import { givesTime } from './column/quantity.ts'
 import type { ColumnMapping, TableMapping } from './mapping.ts'
 import { cellNumber } from './table/cell.ts'
 import { isComment, plainLines, splitLine } from './table/split.ts'
@@ -15,7 +15,7 @@ export interface PreviewColumn {
 /**
  * The first rows of a file under a mapping, for a screen on which every column and unit can be corrected.
  * @param head the beginning of the file, at least its first data rows
- * @param step_h length of the period a row stands for, h
+ * @param step_h length of the period a row covers, h
  */
 export function previewRows(head: string, mapping: TableMapping, rows = 8, step_h = 1): PreviewColumn[] {
   const { separator, decimal, firstDataLine } = mapping.table
@@ -27,7 +27,7 @@ export function previewRows(head: string, mapping: TableMapping, rows = 8, step_
     .map((line) => splitLine(line, separator))
   return mapping.columns.map((column) => {
     const printed = cells.map((row) => row[column.index] ?? '')
-    if (column.quantity === 'ignore' || tellsTime(column.quantity)) return { column, printed, inside: null }
+    if (column.quantity === 'ignore' || givesTime(column.quantity)) return { column, printed, inside: null }
     const convert = columnConversion(column, step_h)
     const inside = printed.map((cell) => {
       const value = cellNumber(cell, decimal)

@@ -40,7 +40,7 @@ const SAME_ZONE_KM = 400
 /** Beyond this the nearest place says little, km; and beyond this difference in height, m. */
 const FAR_KM = 75
 const FAR_M = 300
-/** Neighbours that differ more from each other stand on steep ground, m. */
+/** Neighbours that differ more from each other are on steep ground, m. */
 const STEEP_M = 600
 
 /** @throws ProblemError for coordinates that are none, or where no climate is held */

@@ -11,7 +11,7 @@ const STEPS = 3
 
 /**
  * Factor on the day-to-day spread with which the median year's hottest hour is the one given, by false position: the one number
- * that mends what monthly means cannot tell.
+ * that mends what monthly means cannot show.
  * @throws ProblemError when no factor from 0.3 to 2.5 gives it, naming what they give
  */
 export function airSpreadFor(

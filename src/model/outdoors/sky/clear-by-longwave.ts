@@ -5,7 +5,7 @@ const LEFT_frac = 0.5
 
 /**
  * Hours in which the measured longwave itself says that the sky was clear, 1 or 0: it holds steady from hour to hour
- * and the sky is much colder than the air. Sunlight tells only of the days on either side of a night. Steady
+ * and the sky is much colder than the air. Sunlight speaks only of the days on either side of a night. Steady
  * and cold as signs of a clear sky: Dürr & Philipona 2004, J. Geophys. Res. 109, D05305; Long & Turner 2008,
  * J. Geophys. Res. 113, D18206 (both from memory; for minutes, so the two limits for hours are ours).
  *

@@ -54,7 +54,7 @@ export function ineichenPerez(
 
 /**
  * Clear-sky index: measured over clear-sky global, 0…1.2 (Ineichen & Perez, usual turbidity). NaN where the sun
- * is under `lowest_deg`: too low to tell cloud from haze.
+ * is under `lowest_deg`: too low to separate cloud from haze.
  */
 export function clearSkyIndex_frac(
   global_Wm2: number,

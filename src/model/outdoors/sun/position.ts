@@ -50,7 +50,7 @@ export function extraterrestrial_Wm2(utc_ms: number): number {
 }
 
 /**
- * The sun in every hour of a record, at the middle of the period its irradiance stands for.
+ * The sun in every hour of a record, at the middle of the period its irradiance covers.
  * @param start_utcMs        beginning of hour 0, epoch ms UTC
  * @param radiationMiddle_h  from the beginning of an hour to where the sun is taken
  * @param longitude_deg      east positive

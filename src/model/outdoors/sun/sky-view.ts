@@ -22,7 +22,7 @@ function ringFlux(zenith: number, tilt: number): number {
 }
 
 /**
- * Rings of the visible sky as a tilted plane sees them, above a horizon that stands equally high all round.
+ * Rings of the visible sky as a tilted plane sees them, above a horizon that is equally high all round.
  * @param tilt_deg 0 (facing up)…180   @param horizon_deg 0…90
  */
 export function skyRings(tilt_deg: number, horizon_deg: number): SkyRings {

@@ -1,4 +1,4 @@
-/** Half the window of the running mean that tells a spell from an afternoon, h: three days in all. */
+/** Half the window of the running mean that separates a spell from an afternoon, h: three days in all. */
 const HALF_WINDOW_H = 36
 /** Shares of the year below which nothing is a hot spell, and above which all of it is. */
 const BEGINS_FRAC = 0.8

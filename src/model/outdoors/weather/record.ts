@@ -50,7 +50,7 @@ export interface WeatherRecord {
   readonly start_utcMs: number
   readonly hours: number
   /**
-   * Hours from the beginning of index i to the middle of the period its irradiance stands for: 0.5 for
+   * Hours from the beginning of index i to the middle of the period its irradiance covers: 0.5 for
    * hour means (ending or beginning stamps both become this), 0 for instantaneous at the stamp, or as the
    * data set says. The sun is evaluated there.
    */

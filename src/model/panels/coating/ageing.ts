@@ -45,7 +45,7 @@ const INFRARED_LOSS_AT_END = 0.05
 /**
  * A cover film at an age: transmittance falls in a straight line to 90 % (sunlight) and 95 % (infrared) of the new
  * value at the end of its life, when it is replaced; what is lost is absorbed. Reflectance stays.
- * @param age_y  age the sizing is made for; beyond the life it stands for a film about to be replaced
+ * @param age_y  age the sizing is made for; beyond the life it is a film about to be replaced
  * @throws ProblemError when transmittance and reflectance add to more than 1
  */
 export function agedFilm(film: FilmFields, age_y: number): FilmOptics {

@@ -34,7 +34,7 @@ export function modulePassages(spec: LoopSpec): ModulePassages {
   }
 }
 
-/** How the modules stand: rows in parallel, each a pair of headers through its modules. */
+/** How the modules are arranged: rows in parallel, each a pair of headers through its modules. */
 export interface FieldLayout {
   readonly modules: number
   readonly rows: number

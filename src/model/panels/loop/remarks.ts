@@ -46,7 +46,7 @@ export function loopRemarks(spec: LoopSpec, duty: LoopDuty, fluid: FluidProperti
 function waterRemarks(spec: LoopSpec, duty: LoopDuty): Wording[] {
   const remarks: Wording[] = []
   const velocity = duty.pipeVelocity_ms
-  // A bore chosen here is the next one sold; the vents it needs stand in every parts list and start-up.
+  // A bore chosen here is the next one sold; the vents it needs are in every parts list and start-up.
   if (spec.pipeInnerDiameter_m !== null && velocity < CARRIES_AIR_ms)
     remarks.push(
       words`Water in the pipes runs at ${speed(velocity)}, too slow to carry air down (${speed(CARRIES_AIR_ms)}): put a vent at every high point and slope the pipes to it.`,
@@ -67,7 +67,7 @@ function waterRemarks(spec: LoopSpec, duty: LoopDuty): Wording[] {
   return remarks
 }
 
-/** Surface conductance at which the heat lost to uneven flow is told, W/m²K: a bare panel in a light wind (common practice, no source). */
+/** Surface conductance at which the heat lost to uneven flow is given, W/m²K: a bare panel in a light wind (common practice, no source). */
 const SURFACE_Wm2K = 10
 /** The first-order spread says no more than that it is large beyond this. */
 const LARGE_SPREAD_frac = 0.5

@@ -15,7 +15,7 @@ const USUAL_FILM_SLOPE = 0.3
 
 /**
  * Finds and writes one hour's equilibrium: plate temperature, slope, face temperature and its slope. The hour's
- * other columns must stand, but for its vapour pressure, which must still be zero: at equilibrium no dew counts. `face` and `scratch` (dry) are worked with.
+ * other columns must be set, but for its vapour pressure, which must still be zero: at equilibrium no dew counts. `face` and `scratch` (dry) are worked with.
  * Starts from the hour before, moved along with the air. Heat leaving rises with temperature, so Newton's rule
  * with its step held is safe.
  */

@@ -11,7 +11,7 @@ const FILM_REACH_K = 80
 
 /**
  * Adds the dry or wet share of a plate under a film, weighted. The film's own balance is solved by Newton's rule from
- * where it stands at equilibrium, one or two steps as a rule, halving the bracket where a step leaves it. One function
+ * where it is at equilibrium, one or two steps as a rule, halving the bracket where a step leaves it. One function
  * for solving and reading, since it is called in every step of the year and each value would be worked out twice.
  * @param limit_kgm2s  fastest evaporation (0 on the dry share)
  * @returns the film's temperature, °C

@@ -17,7 +17,7 @@ export interface BenchRow {
   readonly surface: SurfaceReading
 }
 
-/** A bench's least-squares problem and what its rows and columns stand for. */
+/** A bench's least-squares problem and what its rows and columns mean. */
 export interface BenchFit extends FitProblem {
   readonly unknowns: readonly BenchUnknown[]
   readonly rows: readonly BenchRow[]

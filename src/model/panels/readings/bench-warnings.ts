@@ -61,7 +61,7 @@ function sameCondition(readings: BenchReadings, fit: BenchFit): Problem[] {
     warning(
       'bench-one-condition',
       'All readings were taken in one condition, so errors of sky, wind and meter go straight into the result.',
-      'Add a reading in another light: sun and night together tell most.',
+      'Add a reading in another light: sun and night together show most.',
     ),
   ]
 }
@@ -107,7 +107,7 @@ function tiedToWind(readings: BenchReadings, fit: BenchFit, result: FitResult): 
     found.push(
       warning(
         'bench-wind-tied',
-        `The readings cannot tell ${inWords(names)} apart from ${unknownName(wind, readings.samples)}.${bareReason(readings, fit, wind.wind)}`,
+        `The readings cannot separate ${inWords(names)} from ${unknownName(wind, readings.samples)}.${bareReason(readings, fit, wind.wind)}`,
         'Add a reference paint of known optics, a reading under film, or one in another wind.',
       ),
     )
@@ -133,7 +133,7 @@ function windUnseen(readings: BenchReadings, fit: BenchFit, result: FitResult): 
   return found
 }
 
-/** Why bare samples alone do not show the wind; empty where something else stands beside them. */
+/** Why bare samples alone do not show the wind; empty where something else is beside them. */
 function bareReason(readings: BenchReadings, fit: BenchFit, wind: WindClass): string {
   const rows = fit.rows.filter((row) => readings.moments[row.moment]!.wind === wind)
   const bare = rows.every((row) => row.surface.cover === 'bare')
@@ -153,7 +153,7 @@ function tiedWithin(readings: BenchReadings, fit: BenchFit, result: FitResult): 
     found.push(
       warning(
         'bench-optics-tied',
-        `The readings cannot tell the solar reflectance of ${sample.name} apart from its emittance.`,
+        `The readings cannot separate the solar reflectance of ${sample.name} from its emittance.`,
         'Add a night reading: without sun only the emittance is left.',
       ),
     )

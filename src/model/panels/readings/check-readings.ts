@@ -1,5 +1,5 @@
 import type { BenchMoment, BenchReadings } from './reading.ts'
-import { ProblemError, said, type Problem, figure, words, type Told } from '#model/basis/words'
+import { ProblemError, said, type Problem, figure, words, type Text } from '#model/basis/words'
 
 /** What each number of a moment may be; outside it the field notes hold a slip of the pen. */
 const RANGES = {
@@ -119,7 +119,7 @@ function surfaceProblems(
   return found
 }
 
-function problem(what: Told, remedy: string, line: number, field: string): Problem {
+function problem(what: Text, remedy: string, line: number, field: string): Problem {
   return {
     code: 'bench-reading',
     severity: 'error',

@@ -43,7 +43,7 @@ export interface PairEstimate {
 
 export interface WindEstimate {
   readonly wind: WindClass
-  /** Coefficient at the wind the class stands for (metered: 1 m/s), W/m²K. */
+  /** Coefficient at the wind the class means (metered: 1 m/s), W/m²K. */
   readonly coefficient_Wm2K: Estimated
 }
 

@@ -6,7 +6,7 @@ import { figure, words, type Wording } from '#model/basis/words'
  * An infrared thermometer gathers radiation of about 8–14 µm and turns it into a temperature as if the surface had
  * the emissivity set on it and reflected surroundings at the instrument's own temperature. Outdoors a paint reflects
  * the sky, which is far colder: the reading comes out too low, most of all for poor emitters and clear nights.
- * The band 8–13 µm stands for the instrument's.
+ * The band 8–13 µm is taken for the instrument's.
  */
 export interface InfraredView {
   /** Emittance of the surface in the window, 0…1, > 0. */

@@ -1,4 +1,4 @@
-import { stop, figure, words, type Told } from '#model/basis/words'
+import { stop, figure, words, type Text } from '#model/basis/words'
 
 /**
  * A light box (a white-painted sphere or box with a port, a lamp and a light meter) compares a sample with a
@@ -32,14 +32,14 @@ export interface LightBoxResult {
   /** Reflectance in visible light, corrected for substitution. */
   readonly visible_frac: number
   readonly visibleHalfWidth_frac: number
-  /** Solar reflectance that such a visible reading stands for, with the range it may have. */
+  /** Solar reflectance that such a visible reading means, with the range it may have. */
   readonly solar_frac: number
   readonly solarLow_frac: number
   readonly solarHigh_frac: number
   /** The same range as heat at noon, W/m² (1000 W/m² of sun). */
   readonly noonSpread_Wm2: number
   readonly mayDecide: readonly string[]
-  readonly mayNotDecide: readonly Told[]
+  readonly mayNotDecide: readonly Text[]
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { FilmOptics } from '#model/panels/coating'
 import type { WindModel } from '#model/panels/plate'
 
-/** Where the board stood while it was read. */
+/** Where the board was while it was read. */
 export const LIGHTS = ['sun', 'shade', 'night'] as const
 export type Light = (typeof LIGHTS)[number]
 

@@ -127,7 +127,7 @@ function momentOf(
       throw stop(
         'bench-unknown-sample',
         `Moment ${at.line} reads “${sample}”, which is not among the samples (${names.join(', ')}).`,
-        'Write the name as it stands in the list of samples.',
+        'Write the name as it is in the list of samples.',
         { ...at, field: 'sample' },
       )
     }),

@@ -79,7 +79,7 @@ function viewOf(
   }
 }
 
-/** Forced-convection coefficient a wind class stands for, W/m²K (metered: at 1 m/s). */
+/** Forced-convection coefficient a wind class means, W/m²K (metered: at 1 m/s). */
 export function classCoefficient_Wm2K(board: BenchBoard, wind: WindClass, windLog: number): number {
   const wind_ms = wind === 'metered' ? 1 : WIND_CLASS_MEANS[wind].wind_ms
   return forcedConvection_Wm2K(board.windModel, wind_ms * Math.exp(windLog))

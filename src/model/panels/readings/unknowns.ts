@@ -12,7 +12,7 @@ const UNKNOWN_REFLECTANCE = { mean: 0.8, sd: 0.2 }
 const UNKNOWN_EMITTANCE = { mean: 0.88, sd: 0.12 }
 
 /**
- * Wind at the board that each class stands for, m/s, and how far off it may be (standard deviation of the natural
+ * Wind at the board that each class means, m/s, and how far off it may be (standard deviation of the natural
  * logarithm). Metered wind keeps only the doubt of the formula: published slopes span 2.6 to 3.9 W/m²K per m/s,
  * and a small board has a thinner boundary layer than a roof.
  */

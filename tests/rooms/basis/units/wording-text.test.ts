@@ -27,7 +27,7 @@ it.each([
   [figure(0.6096, 'flowSpeed', 2), '0.61 m/s', '2 ft/s'],
   [short(0.0202), '20.2 mm', '0.795 in'],
   [figure(3, 'K'), '3.0 K', '5.4 °F'],
-])('%o is told as %s and %s (NIST SP 811 factors)', (given, si, us) => {
+])('%o is given as %s and %s (NIST SP 811 factors)', (given, si, us) => {
   expect(plain(figureText(given, 'si'))).toBe(si)
   expect(plain(figureText(given, 'us'))).toBe(us)
 })
@@ -44,7 +44,7 @@ describe('a problem with numbers in it', () => {
   const slow = loopDuty(loop, 6).remarks.find((remark) => wordingText(remark, 'si').includes('too slow'))!
   const problem: Problem = { code: 'slow', severity: 'warning', remedy: '', place: {}, ...said(slow) }
 
-  it('is told in the reader’s units, and in SI where there is no reader (0.6 m/s is 1.97 ft/s)', () => {
+  it('is given in the reader’s units, and in SI where there is no reader (0.6 m/s is 1.97 ft/s)', () => {
     expect(problem.message).toMatch(/ runs at 0\.\d+ m\/s, .* \(0\.6 m\/s\)/)
     expect(plain(messageIn(problem, 'us'))).toMatch(/ runs at 0\.\d+ ft\/s, .* \(2 ft\/s\)/)
     expect(messageIn({ ...problem, wording: undefined as never }, 'us')).toBe(problem.message)
@@ -52,8 +52,8 @@ describe('a problem with numbers in it', () => {
 
   it('is short on the page too, however long a name in it is', () => {
     const named: Problem = { ...problem, ...said(words`${'x'.repeat(100_000)} at ${figure(20, 'C')}`) }
-    const [told] = fewAndShort([named])
-    expect(messageIn(told!, 'us').length).toBeLessThan(500)
+    const [shown] = fewAndShort([named])
+    expect(messageIn(shown!, 'us').length).toBeLessThan(500)
     expect(fewAndShort([problem])[0]!.wording).toEqual(slow)
   })
 

@@ -46,7 +46,7 @@ describe('what lies behind a wall', () => {
     expect(restingRoom(room, [5]).air_C).toBeCloseTo(20, 6)
   })
 
-  test('a window in a wall that does not stand outdoors is asked about, by its field', () => {
+  test('a window in a wall that is not outdoors is asked about, by its field', () => {
     expect(() => modelOf({ ...ROOM, behindFront: 'unheated' })).toThrow(
       expect.objectContaining({ problems: [expect.objectContaining({ code: 'window-in-adjoining-wall' })] }),
     )

@@ -5,7 +5,7 @@ import { type PlanSpec, type YearResult, simulateYear } from '#model/building/ye
 import { bareLoop, bareTank, handMadeRoom, linearPanel, plantOf } from './hand-made.ts'
 
 /*
- * Label: conservation and exact. The books of a few hand-made days with every kind of store: they close, and each line
+ * Label: conservation and exact. The energy balance of a few hand-made days with every kind of store: it closes, and each line
  * is the sum that a reader could make from the hourly columns.
  */
 const HOURS = 72
@@ -62,7 +62,7 @@ function days(store: StoreModel, plan: Partial<PlanSpec> = {}, of = room()): Yea
   return simulateYear({ room: of, plant: { ...plant, fieldFactor_frac: 0.85 }, nightVentStop_C: 18 })
 }
 
-describe.each(KINDS)('the books with %s', (_name, store) => {
+describe.each(KINDS)('the energy balance with %s', (_name, store) => {
   test('close to 1e-11 of what passed through them, and everything took part', () => {
     const { ledger } = days(store)
     expect(Math.abs(ledger.residual_J) / ledger.throughput_J).toBeLessThan(1e-11)

@@ -34,7 +34,7 @@ interface Setting {
   readonly delivery_WK?: number
 }
 
-/** A kernel whose room stands still at 30 °C beside a tank; the plate's equilibrium is what the case says. */
+/** A kernel whose room stays at 30 °C beside a tank; the plate's equilibrium is what the case says. */
 function kernelFor(setting: Setting = {}): YearKernel {
   const { kind = 'mixed', allowed = 1, equilibrium_C = 5, dewPoint_C = -30, delivery_WK = 0 } = setting
   const panel = linearPanel(4, 10, equilibrium_C, 8000)

@@ -210,7 +210,7 @@ export function bareLoop(area_m2: number, capacityRate_WK: number, fluidToPlate_
   }
 }
 
-/** A tank of equal layers that gives nothing to the room unless told to. */
+/** A tank of equal layers that gives nothing to the room unless asked to. */
 export function bareTank(
   layerCapacity_JK: readonly number[],
   layerLoss_WK: readonly number[],

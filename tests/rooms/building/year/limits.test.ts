@@ -103,7 +103,7 @@ describe.each(['mixed', 'layered'])('a %s store', (kind) => {
   test('of 100 000 m³ stays where it began, within 0.2 K in the year', () => {
     const { year } = run([['store.kind', kind]], { storeVolume_m3: 1e5 })
     expect(Math.max(...year.store_C) - Math.min(...year.store_C)).toBeLessThan(0.2)
-    // Its content (1e13 J) is rounded to 1e-3 J in each of 35 040 steps, so the books close against that.
+    // Its content (1e13 J) is rounded to 1e-3 J in each of 35 040 steps, so the balance closes against that.
     const content_J = 1e5 * 4.18e6 * 30
     expect(Math.abs(year.ledger.residual_J) / content_J).toBeLessThan(1e-9)
   })

@@ -79,7 +79,7 @@ test.each(
 })
 
 /*
- * Label: conservation. Regression (soak, scenario 745): the windows stood open at night, and the vapour of a tight, damp room was
+ * Label: conservation. Regression (soak, scenario 745): the windows were open at night, and the vapour of a tight, damp room was
  * taken at the rate of their air change; 3 kW of it warmed tank and room. No more condenses than comes in or is given off.
  */
 test('a tight, damp room with windows open at night: no more condenses than is brought in', () => {

@@ -172,7 +172,7 @@ describe('what is refused, with its field', () => {
     }
   })
 
-  test('all that is wrong is told at once', () => {
+  test('all that is wrong is said at once', () => {
     const { problems } = parseScenario(
       { panel: { tilt_deg: 95, azimut: 1 }, room: { length_m: 'long' }, pannel: {} },
       'f.json',

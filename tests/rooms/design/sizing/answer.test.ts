@@ -25,7 +25,7 @@ function spread(stages: Stages, climate: string): UncertaintyResult {
 describe('the range of the area', () => {
   const first = spread(new Stages(), 'high-dry-plateau')
 
-  test('low ≤ middle ≤ high, and every draw is told as it is done', () => {
+  test('low ≤ middle ≤ high, and every draw is reported as it is done', () => {
     expect(first.draws).toBe(DRAWS)
     expect(first.low_m2).not.toBeNull()
     expect(first.low_m2!).toBeLessThanOrEqual(first.middle_m2!)

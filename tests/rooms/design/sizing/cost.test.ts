@@ -23,7 +23,7 @@ describe('price of a design', () => {
     const cost = designCost(PRICES, { area_m2: 0, storeVolume_m3: 1, pipeLength_m: 16, electric_J: 0 })
     expect(cost.total).toBe(0)
   })
-  it('is asked for only once a price tells designs apart: pump and pipe alone do not', () => {
+  it('is asked for only once a price sets designs apart: pump and pipe alone do not', () => {
     expect(hasPrices(FREE)).toBe(false)
     expect(hasPrices({ ...FREE, pump_each: 100, pipe_perm: 3 })).toBe(false)
     expect(hasPrices({ ...FREE, store_perm3: 1 })).toBe(true)

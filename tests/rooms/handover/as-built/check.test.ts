@@ -78,7 +78,7 @@ describe('as-built check: planted faults', { timeout: 120_000 }, () => {
   })
 
   // Misses (6 of 10): on humid or cloudy nights the sky is hardly colder than the air, so that hiding 0.4 of it moves the
-  // outlet by less than the sky formula errs from night to night; seven nights before and after do not tell.
+  // outlet by less than the sky formula errs from night to night; seven nights before and after do not decide.
   it.fails('shading seen by night only, humid and cloudy climates among them: named in 8 of 10', () => {
     const results = judge(shade, { allDay: false })
     report('shading by night', results)

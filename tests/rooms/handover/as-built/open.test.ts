@@ -100,7 +100,7 @@ describe('opening a logger file', () => {
     expect(log.hours).toBeLessThanOrEqual(31)
   })
 
-  it('a typical year stands in for another year, with a warning; a stray season is refused', () => {
+  it('a typical year takes the place of another year, with a warning; a stray season is refused', () => {
     const begin = inputs.weather.start_utcMs + inputs.weather.site.utcOffset_h * 3_600_000
     const year = new Date(begin).getUTCFullYear()
     const later = written.replaceAll(`${year}-01`, `${year + 3}-01`)

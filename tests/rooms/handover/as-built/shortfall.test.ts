@@ -35,7 +35,7 @@ describe('heat against the promise', { timeout: 120_000 }, () => {
     expect(sound.filter((r) => r.shortfall.verdict === 'short')).toHaveLength(0)
   })
 
-  it('with half its modules dead it is never told that nothing needs mending', () => {
+  it('with half its modules dead it is never said that nothing needs mending', () => {
     const shares = halved.map(
       (r) => `${r.shortfall.share_frac?.toFixed(2)} ${r.shortfall.verdict} ${r.fault}`,
     )

@@ -51,7 +51,7 @@ describe.each(years)('%s', (_, place, record) => {
     expect(Math.max(...record.dewPoint_C)).toBeLessThan(35)
   })
 
-  test('a hot spell is there: three days on end stand 60 % of the planted kelvins over the warmest month', () => {
+  test('a hot spell is there: three days on end are 60 % of the planted kelvins over the warmest month', () => {
     const days = dayMeans(record.airTemp_C)
     const threeDays = days.subarray(0, -2).map((day, at) => Math.min(day, days[at + 1]!, days[at + 2]!))
     const over_K = Math.max(...threeDays) - Math.max(...place.airTemp_C)

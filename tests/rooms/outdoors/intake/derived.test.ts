@@ -81,7 +81,7 @@ describe('a hill before the sun', () => {
   /** Behind it only the sky's own light arrives. */
   const shaded = open.map((g, i) => (behind(i) ? Math.min(g, sample.diffuseHorizontal_Wm2[i]!) : g))
 
-  test('is found where it stands and nowhere else, and not in the open record', () => {
+  test('is found where it is and nowhere else, and not in the open record', () => {
     expect(hiddenSun(open, sun, altitude_m, 10).every((hidden) => hidden === 0)).toBe(true)
     const hidden = hiddenSun(shaded, sun, altitude_m, 10)
     const looked = (i: number): boolean => behind(i) && sun.altitude_deg[i]! >= 10
@@ -103,7 +103,7 @@ describe('a hill before the sun', () => {
     expect(rms(deriveCloud(shaded, sun, altitude_m, true)!, inTheOpen)).toBeLessThan(0.1)
   })
 
-  test('a sun that is always hidden leaves the record as it stands: dark days are cloud', () => {
+  test('a sun that is always hidden leaves the record as it is: dark days are cloud', () => {
     const dark = open.map((g) => 0.1 * g)
     const cloud = deriveCloud(dark, sun, altitude_m, true)!
     expect(Math.min(...cloud)).toBeGreaterThan(0.8)

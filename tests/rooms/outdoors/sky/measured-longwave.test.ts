@@ -9,7 +9,7 @@ import { alpineWinter, surfradDay, tropicalShip, type MeasuredFile } from './mea
  * What a careful analysis of such data gave (its table), model − measured, bias/RMSE, W/m²:
  * clear nights, the 2024 formula without altitude term: tropical sea −8/10 and −2/7, mountain +4/10, high dry basin
  * under a winter inversion −15/16; all nights on land, cloud carried from the sunlight: RMSE 42–58 → 21–26.
- * Nothing is tuned to these files. How the table chose its clear nights is not said. Here the formula stands alone,
+ * Nothing is tuned to these files. How the table chose its clear nights is not said. Here the formula is alone,
  * as in the table, over the nights that the measured longwave itself calls clear.
  */
 function judged(

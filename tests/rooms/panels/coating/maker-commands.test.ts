@@ -60,7 +60,7 @@ describe('shell: coating, batch, asbuilt', { timeout: 60_000 }, () => {
   })
 
   it.each([
-    ['nothing asked', ['coating'], 'not told what to do'],
+    ['nothing asked', ['coating'], 'not given anything to do'],
     ['no area', ['batch'], '--area'],
     ['word for a number', ['batch', '--area', 'big'], '--area big'],
     ['no log', ['asbuilt', '--weather', 'semi-arid-south', '--area', '12'], '--log'],

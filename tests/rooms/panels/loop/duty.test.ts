@@ -7,7 +7,7 @@ import { said } from '#model/basis/words'
 import { FLUIDS, LAYOUTS } from '#inside/model/panels/loop/spec.ts'
 
 /** The remarks as one text. */
-const told = ({ remarks }: LoopDuty): string => remarks.map((remark) => said(remark).message).join(' ')
+const remarkText = ({ remarks }: LoopDuty): string => remarks.map((remark) => said(remark).message).join(' ')
 
 const SPEC: LoopSpec = {
   fluid: 'water',
@@ -117,7 +117,7 @@ describe('12 m² of water risers', () => {
     const lifted = loopDuty({ ...SPEC, lift_m: 3 }, 12)
     expect(lifted.liftLoss_Pa).toBeCloseTo(3 * 9797.8, 0)
     expect(lifted.pressureDrop_Pa - duty.pressureDrop_Pa).toBeCloseTo(lifted.liftLoss_Pa, 6)
-    expect(told(lifted)).toMatch(/lift water 3 m/)
+    expect(remarkText(lifted)).toMatch(/lift water 3 m/)
   })
 })
 
@@ -142,30 +142,30 @@ describe('as it will be built', () => {
 
 describe('remarks', () => {
   it('slow water leaves air behind; 0.6 m/s and more carries it (common practice, no source)', () => {
-    expect(told(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.03 }, 6))).toMatch(/too slow to carry air/)
-    expect(told(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.0136 }, 12))).not.toMatch(/too slow/)
+    expect(remarkText(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.03 }, 6))).toMatch(/too slow to carry air/)
+    expect(remarkText(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.0136 }, 12))).not.toMatch(/too slow/)
   })
   it('water above 2.4 m/s wears copper (handbook limit for cold copper)', () => {
-    expect(told(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.007 }, 12))).toMatch(/wears copper/)
+    expect(remarkText(loopDuty({ ...SPEC, pipeInnerDiameter_m: 0.007 }, 12))).toMatch(/wears copper/)
   })
   it('uneven flow beyond ± 10 % is named with what it costs; the built loop has headers wide enough, or says so', () => {
     const knee = { ...SPEC, flow_kgsm2: 0.008 }
     const wide = { ...SPEC, layout: 'wetted' as const, tubeInnerDiameter_m: 0.0118 }
-    expect(told(loopDuty(SPEC, 12))).toMatch(/share the flow unevenly/)
-    expect(told(loopDuty({ ...SPEC, layout: 'serpentine' }, 12))).not.toMatch(/unevenly/)
-    expect(told(builtDuty(knee, 12))).not.toMatch(/unevenly/)
+    expect(remarkText(loopDuty(SPEC, 12))).toMatch(/share the flow unevenly/)
+    expect(remarkText(loopDuty({ ...SPEC, layout: 'serpentine' }, 12))).not.toMatch(/unevenly/)
+    expect(remarkText(builtDuty(knee, 12))).not.toMatch(/unevenly/)
     expect(builtDuty(knee, 12).flowSpread_frac).toBeLessThanOrEqual(0.1)
     expect(builtDuty(wide, 12).flowSpread_frac).toBeGreaterThan(0.1)
-    expect(told(builtDuty(wide, 12))).toMatch(/unevenly, by (more than )?± \d+ %; that costs/)
+    expect(remarkText(builtDuty(wide, 12))).toMatch(/unevenly, by (more than )?± \d+ %; that costs/)
   })
   it('transitional flow in the tubes is flagged with its Reynolds number', () => {
     const duty = loopDuty({ ...SPEC, layout: 'serpentine', flow_kgsm2: 0.0135 }, 12)
     expect(duty.riserReynolds).toBeGreaterThan(2300)
     expect(duty.riserReynolds).toBeLessThan(4000)
-    expect(told(duty)).toMatch(/between smooth and turbulent/)
+    expect(remarkText(duty)).toMatch(/between smooth and turbulent/)
   })
   it('air squeezed through water tubes is called out', () => {
-    expect(told(loopDuty({ ...SPEC, fluid: 'air' }, 12))).toMatch(/roars/)
+    expect(remarkText(loopDuty({ ...SPEC, fluid: 'air' }, 12))).toMatch(/roars/)
   })
 })
 

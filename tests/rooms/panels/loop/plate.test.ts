@@ -48,7 +48,7 @@ describe('plate with tubes, Duffie & Beckman, Solar Engineering of Thermal Proce
   })
 })
 
-it('one conductance G stands for F′ = 1/(1 + U/G) within 0.5 % for U from 3 to 20, the span of a bare panel from calm to windy', () => {
+it('one conductance G gives F′ = 1/(1 + U/G) within 0.5 % for U from 3 to 20, the span of a bare panel from calm to windy', () => {
   const G = tubedPlateConductance(BOOK_PLATE, 300)
   for (let U = 3; U <= 20; U++)
     expect(Math.abs(1 / (1 + U / G) / efficiencyFactor(BOOK_PLATE, U, 300) - 1)).toBeLessThan(0.005)

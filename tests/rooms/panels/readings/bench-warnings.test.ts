@@ -1,4 +1,4 @@
-/* Field notes that cannot tell: each gets its own warning, and full notes get none. Exact statements about information,
+/* Field notes that cannot decide: each gets its own warning, and full notes get none. Exact statements about information,
  * on noise-free readings of the full model. */
 import { describe, expect, it } from 'vitest'
 import { estimateCoatings, nextReading, type BenchReadings } from '#model/panels/readings'
@@ -27,7 +27,7 @@ const read = (plans: MomentPlan[], samples = [...TWO, REFERENCE]) =>
   fieldNotes(plans, samples, TRUTHS, () => 0)
 const codes = (readings: BenchReadings) => estimateCoatings(readings).warnings.map((w) => w.code)
 
-describe('what the notes cannot tell', () => {
+describe('what the notes cannot show', () => {
   it('night readings say nothing about solar reflectance', () => {
     const estimate = estimateCoatings(read([CALM_NIGHT, BREEZY_NIGHT]))
     const said = estimate.warnings.find((w) => w.code === 'bench-reflectance-unseen')!
@@ -103,13 +103,13 @@ describe('what the notes cannot tell', () => {
 
   it('a reference that is not what it was taken for is doubted', () => {
     const plans = [NOON, AFTERNOON, NOON, CALM_NIGHT]
-    const honest = fieldNotes(
+    const measured = fieldNotes(
       plans,
       [REFERENCE, REFERENCE, REFERENCE],
       [TRUTHS[2]!, TRUTHS[2]!, TRUTHS[2]!],
       () => 0,
     )
-    expect(estimateCoatings(honest).warnings.map((w) => w.code)).not.toContain('bench-reference')
+    expect(estimateCoatings(measured).warnings.map((w) => w.code)).not.toContain('bench-reference')
     const soiled = { ...TRUTHS[2]!, solarReflectance_frac: 0.6 }
     const notes = fieldNotes(
       plans,

@@ -13,7 +13,7 @@ interface Candidate extends Omit<ClockCorrection, 'left_min'> {
   readonly rank: number
 }
 
-/** The changes that would bring the radiation to solar noon, the likeliest first; a plain shift stands last. */
+/** The changes that would bring the radiation to solar noon, the likeliest first; a plain shift comes last. */
 export function clockCorrections(question: ClockQuestion, late_h: number): ClockCorrection[] {
   const found = [...zones(question), ...flips(question), ...stamps(question)]
     .map((candidate) => ({ ...candidate, left_h: wrapped(late_h - candidate.looksLate_h) }))

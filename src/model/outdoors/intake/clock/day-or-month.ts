@@ -1,7 +1,7 @@
 import type { ProblemList } from '../problems.ts'
 import type { RawColumn } from '../table/raw.ts'
 
-/** True when the month stands before the day in a column of stamps; judged by values above 12, else by order. */
+/** True when the month is before the day in a column of stamps; judged by values above 12, else by order. */
 export function isMonthFirst(column: RawColumn, problems: ProblemList): boolean {
   if (column.monthFirst) return true
   let backMonthFirst = 0

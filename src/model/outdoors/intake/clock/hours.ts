@@ -1,7 +1,7 @@
 import type { Stamp } from '../mapping.ts'
 import { isLeapYear, yearOf, HOUR_MS } from '#model/basis/hours'
 
-/** From a row's stamp to the middle of what it stands for, h. */
+/** From a row's stamp to the middle of what it covers, h. */
 export function stampToMiddle_h(stamp: Stamp, step_h: number): number {
   if (stamp === 'ending') return -step_h / 2
   return stamp === 'beginning' ? step_h / 2 : 0

@@ -16,7 +16,7 @@ export interface Moments {
 
 type Columns = Partial<Record<Quantity, RawColumn>>
 
-/** Works the rows' moments out of the columns that tell time; null (and a problem) when none do. */
+/** Works the rows' moments out of the columns that give time; null (and a problem) when none do. */
 export function rowMoments(
   raw: RawTable,
   mapping: TableMapping,
@@ -98,7 +98,7 @@ function epochReader(column: RawColumn, factor: number): MomentAt {
   return (row) => column.values[row]! * factor
 }
 
-/** YYYYMMDD, YYYYMMDDHH, YYYYMMDDHHMM or with seconds, told apart by the size of the number. */
+/** YYYYMMDD, YYYYMMDDHH, YYYYMMDDHHMM or with seconds, separated by the size of the number. */
 function packedReader(column: RawColumn, ofDay: MomentAt | null): MomentAt {
   return (row) => {
     let rest = column.values[row]!

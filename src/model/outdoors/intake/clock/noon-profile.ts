@@ -14,7 +14,7 @@ export interface NoonProfile {
 
 /**
  * Measured light and the sun's own height by hour of the day; hours without a reading are left out of both.
- * Mean solar noon stands for true noon: the equation of time (±16 min) evens out over a year.
+ * Mean solar noon is taken for true noon: the equation of time (±16 min) evens out over a year.
  */
 export function noonProfile(weather: WeatherRecord): NoonProfile {
   const { hours, start_utcMs, radiationMiddle_h, site, globalHorizontal_Wm2: global } = weather

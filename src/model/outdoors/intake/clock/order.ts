@@ -36,7 +36,7 @@ export function keepFirstOfDuplicates(ms: Float64Array, raw: RawTable, problems:
   if (firstBack >= 0 && back > 2) {
     problems.warn(
       'weather-rows-shuffled',
-      `${back} rows stand before an earlier one; every row is put where its stamp says.`,
+      `${back} rows come before an earlier one; every row is put where its stamp says.`,
       'Nothing to do if the stamps are right.',
       { line: raw.lines[firstBack]! },
     )

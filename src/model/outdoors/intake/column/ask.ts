@@ -4,7 +4,7 @@ import type { ProblemList } from '../problems.ts'
 import { AS_READ, asRead } from '../question.ts'
 import type { HeaderReading } from './header-guess.ts'
 import type { Profile } from './profile.ts'
-import { isUnitOf, QUANTITIES, tellsTime } from './quantity.ts'
+import { isUnitOf, QUANTITIES, givesTime } from './quantity.ts'
 import { isFixedName, questionSentence, type UnitQuestion, unitQuestion } from './unit-questions.ts'
 
 /** Asks once about every column where no unit is named and more than one fits. */
@@ -70,7 +70,7 @@ function strangeness(answer: readonly UnitAnswer[], imperial: boolean): number {
 /** Recognised by values with less certainty than this, a column is asked about. */
 const SURE = 0.9
 
-/** Asks about columns that only their values tell, where those leave a doubt. */
+/** Asks about columns that only their values show, where those leave a doubt. */
 export function askColumns(
   columns: readonly ColumnMapping[],
   answers: OpenOptions['answers'],
@@ -80,7 +80,7 @@ export function askColumns(
   if (answers?.['columns'] === AS_READ || !guessed.some(({ confidence }) => confidence < SURE)) return
   const list = guessed.map(
     ({ header, quantity, unit, confidence }) =>
-      `${header} is ${QUANTITIES[quantity].label.toLowerCase()} (${tellsTime(quantity) ? '' : `${unit}, `}${Math.round(confidence * 100)} %)`,
+      `${header} is ${QUANTITIES[quantity].label.toLowerCase()} (${givesTime(quantity) ? '' : `${unit}, `}${Math.round(confidence * 100)} %)`,
   )
   problems.ask({
     about: 'columns',

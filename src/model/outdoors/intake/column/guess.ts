@@ -4,7 +4,7 @@ import { findMissingValues } from './missing-values.ts'
 import { isPlausible, plausibleUnit } from './plausible.ts'
 import { guessByPhysics, type Guessed } from './physics-guess.ts'
 import { profileOf, type Profile } from './profile.ts'
-import { isUnitOf, tellsTime, type Quantity } from './quantity.ts'
+import { isUnitOf, givesTime, type Quantity } from './quantity.ts'
 import { askColumns, askUnits } from './ask.ts'
 import { fittingUnits } from './unit-questions.ts'
 import { sampleTable } from './sample.ts'
@@ -109,7 +109,7 @@ function bareMapping(
   }
 }
 
-/** Step, kind of stamp and the UTC middles of the rows; null middles where no column tells time. */
+/** Step, kind of stamp and the UTC middles of the rows; null middles where no column gives time. */
 function guessTime(raw: RawTable, bare: TableMapping, chosenClock_h: number | undefined) {
   const ms =
     bare.columns.length === 0 ? null : (rowMoments(raw, bare, undefined, new ProblemList(''))?.ms ?? null)
@@ -140,7 +140,7 @@ function guessColumns(
   const components = COMPONENTS.every((one) => headers.some(({ quantities }) => quantities.includes(one)))
   headers.forEach(({ quantities, unit: named, vetoed }, index) => {
     if (vetoed) taken.add(index)
-    const quantity = quantities.find((one) => !tellsTime(one) && (components || !COMPONENTS.includes(one)))
+    const quantity = quantities.find((one) => !givesTime(one) && (components || !COMPONENTS.includes(one)))
     const profile = profiles[index]
     if (quantity === undefined || taken.has(index) || !profile) return
     if (quantity === 'ignore') {

@@ -10,7 +10,7 @@ export interface HeaderReading {
   readonly vetoed: boolean
 }
 
-/** Endings of names such as `airTemp_C`: the last word, when it is a unit that stands on its own. */
+/** Endings of names such as `airTemp_C`: the last word, when it is a unit by itself. */
 const UNIT_ENDINGS = new Set([
   'C',
   'K',

@@ -13,7 +13,7 @@ const words = (list: string): RegExp =>
 /**
  * Header words of the trade, in English and the common abbreviations and words of German, French, Spanish, Italian,
  * Portuguese, Dutch, Korean, Japanese and Chinese, lower case, accents off, blanks between words. The first that fits counts, so the narrower
- * ones stand first.
+ * ones come first.
  */
 export const HEADER_WORDS: readonly HeaderWords[] = [
   { quantity: 'ignore', words: words('batt(ery)?|batt ?v.*|volts?|voltage|logger.*|p ?temp( .*)?|panel temp.*|record( .*)?|rn|id|stn id|stn|stations? ?id|indoor.*|inside.*|in (temp|hum)|gust.*|ustar|co2( .*)?|h2o( .*)?|albedo.*|visibility.*|vv|precip.*|rain.*|snow.*|eto|et0|uv.*|par|azimuth|heat index|humidex|hmdx|wind chill|feels.*|source|uncert|uncertainty|flag|qc|quality|illum|lum|etr|etrn|extraterrestrial|clear ?sky|gust|gusts|boe|spitze|rafale|racha|raffica|qn 3|qn') },

@@ -3,7 +3,7 @@ import type { RawTable } from '../table/raw.ts'
 /** Numbers that tables print for "no value". Positive ones that could be a pressure or a time are not among them. */
 const FILLS = [-99, -99.9, -999, -999.9, -6999, -7999, -8888, -9900, -9999, -9999.9, -99999, 9999]
 
-/** The fill values a table uses: those of the list that stand apart from the rest of their column. */
+/** The fill values a table uses: those of the list that are apart from the rest of their column. */
 export function findMissingValues(raw: RawTable): number[] {
   const used = new Set<number>()
   for (const column of raw.columns) {

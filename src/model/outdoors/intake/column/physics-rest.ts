@@ -107,7 +107,7 @@ export function guessDirection(profiles: Profiles, taken: ReadonlySet<number>): 
   )
 }
 
-/** Opaque and total cloud: tenths, oktas or percent that often stand at an end, darkening the day. */
+/** Opaque and total cloud: tenths, oktas or percent that are often at an end, darkening the day. */
 export function guessClouds(
   sample: Sample,
   profiles: Profiles,

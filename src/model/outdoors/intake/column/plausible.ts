@@ -44,7 +44,7 @@ export function isPlausible(quantity: Quantity, unit: Unit, profile: Profile): b
   )
 }
 
-/** A year or even a day of these reaches this much, in our units: what tells W/m² from MJ/m², % from a fraction. */
+/** A year or even a day of these reaches this much, in our units: what separates W/m² from MJ/m², % from a fraction. */
 const FULL_SCALE: ReadonlyMap<Quantity, number> = new Map([
   ['relativeHumidity', 12],
   ['vapourPressure', 80],

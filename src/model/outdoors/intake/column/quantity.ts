@@ -72,7 +72,7 @@ const TIME_QUANTITIES: ReadonlySet<Quantity> = new Set([
 ])
 
 /** True for the quantities that say when a row was. */
-export function tellsTime(quantity: Quantity): boolean {
+export function givesTime(quantity: Quantity): boolean {
   return TIME_QUANTITIES.has(quantity)
 }
 

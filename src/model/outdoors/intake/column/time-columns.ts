@@ -1,4 +1,4 @@
-import { tellsTime, type Quantity, type Unit } from './quantity.ts'
+import { givesTime, type Quantity, type Unit } from './quantity.ts'
 import type { HeaderReading } from './header-guess.ts'
 import type { TimeColumn } from './time-column.ts'
 import { regularity, timeRoles } from './time-roles.ts'
@@ -43,7 +43,7 @@ function clockColumns(raw: RawTable, headers: readonly HeaderReading[]): TimeCol
       (!dated && column.ofDay_ms!.some((ms) => ms === ms))
     const quantity = dated ? (timed ? 'dateTime' : 'date') : 'timeOfDay'
     if (found.some((other) => other.quantity === quantity)) continue
-    const named = headers[column.index]!.quantities.some(tellsTime)
+    const named = headers[column.index]!.quantities.some(givesTime)
     found.push({
       index: column.index,
       quantity,

@@ -80,7 +80,7 @@ const ROLES: Readonly<
   stampNumber: { quantity: 'stampNumber', fits: isPackedDate, counts: (v) => rises(v, false) },
 }
 
-/** For each way a column can tell time, the columns that could: those with the header for it, else those that count so. */
+/** For each way a column can give time, the columns that could: those with the header for it, else those that count so. */
 export function timeRoles(
   raw: RawTable,
   headers: readonly HeaderReading[],

@@ -12,7 +12,7 @@ const times = (factor: number): Conversion => ({ factor, offset: 0 })
 /**
  * From a file's unit to ours. Energies per row become the mean power over the row's step.
  * Exact by definition of the units; 1 mmHg = 133.322 Pa, 1 inHg = 3386.39 Pa, 1 langley = 41 840 J/m² (NIST SP 811, appendix B).
- * @param step_h length of the period a row stands for, h
+ * @param step_h length of the period a row covers, h
  */
 export function conversion(quantity: Quantity, unit: Unit, step_h = 1): Conversion {
   if (quantity === 'relativeHumidity') return unit === 'frac' ? times(100) : same

@@ -1,7 +1,7 @@
 import { clearSkyIndex_frac, type SunHours } from '#model/outdoors/sun'
 import { hiddenSun } from './hidden-sun.ts'
 
-/** The sun must stand this high for global radiation to tell cloud from haze, degrees (common practice, no source). */
+/** The sun must be this high before global radiation separates cloud from haze, degrees (common practice, no source). */
 export const CLOUD_SUN_DEG = 10
 
 export const CLOUD_NOTE =
@@ -11,7 +11,7 @@ export const CLOUD_NOTE =
 /**
  * Cloud fraction from the clear-sky index by day, carried across the hours with a low or hidden sun or none.
  * Source: Crawford & Duchon 1999, J. Appl. Meteorol. 38, 474: clf = 1 − s. The record in which the sun is always
- * hidden is read as it stands. `null` where the sun never rises high enough.
+ * hidden is read as it is. `null` where the sun never rises high enough.
  */
 export function deriveCloud(
   global: Float64Array,
@@ -50,7 +50,7 @@ export function cloudFromIndex(index: Float64Array, sun: SunHours, share = CLEAR
   return index.map((value) => Math.min(1, Math.max(0, 1 - value / held)))
 }
 
-/** Daylight hours at each end of a night that tell its cloud. */
+/** Daylight hours at each end of a night that give its cloud. */
 const END_HOURS = 3
 
 /** What a night's cloud is drawn from: the last and first hours of daylight beside it, or the means of the whole days. */

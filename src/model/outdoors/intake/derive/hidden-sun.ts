@@ -5,14 +5,14 @@ const FIELD_WIDTH_DEG = 15
 const FIELD_HEIGHT_DEG = 5
 const FIELDS_HIGH = 90 / FIELD_HEIGHT_DEG
 const FIELDS = (360 / FIELD_WIDTH_DEG) * FIELDS_HIGH
-/** A field is judged only when the sun stood in it for this many hours: fewer may all have been cloudy. */
+/** A field is judged only when the sun was in it for this many hours: fewer may all have been cloudy. */
 const ENOUGH_HOURS = 10
-/** Less than this share of a clear sky's beam, even in the best hour, and something stands in the way. */
+/** Less than this share of a clear sky's beam, even in the best hour, and something is in the way. */
 const HALF = 0.5
 
 /**
- * Hours in which a hill, a wood or a house hides the sun from the instrument: 1, else 0. Told by the record itself:
- * where the sun stands in a field of the sky in which its beam, (global − diffuse) ÷ (clear global − clear diffuse)
+ * Hours in which a hill, a wood or a house hides the sun from the instrument: 1, else 0. Found in the record itself:
+ * where the sun is in a field of the sky in which its beam, (global − diffuse) ÷ (clear global − clear diffuse)
  * of Ineichen & Perez 2002, never came half through in the whole record. Cloud comes and goes, a hill stays; a dark
  * hour there says nothing about cloud. Finding a horizon from a radiometer's own record is common practice, no source.
  * @param lowest_deg hours with a lower sun are not looked at and stay 0

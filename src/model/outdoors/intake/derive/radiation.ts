@@ -13,7 +13,7 @@ const CLOSURE = 'global = direct normal · sin(sun altitude) + diffuse'
 
 /**
  * Global, direct normal and diffuse from whatever the file has, by the closure of the three or, from global alone,
- * by the Erbs 1982 split. Null when there is too little. A note stands beside each one that was worked out.
+ * by the Erbs 1982 split. Null when there is too little. A note is beside each one that was worked out.
  */
 export function deriveRadiation(series: HourlySeries, sun: SunHours): Irradiances | null {
   const sine = sun.altitude_deg.map((altitude) => Math.max(0, Math.sin((altitude * Math.PI) / 180)))

@@ -34,7 +34,7 @@ export interface Layout {
   readonly recognise: (lines: readonly string[]) => LayoutMatch | null
 }
 
-/** A table whose header stands at a known line (0-based). */
+/** A table whose header is at a known line (0-based). */
 export function tableAt(lines: readonly string[], header: number, separator: ',' | 'blanks'): FoundTable {
   const headers = splitLine(lines[header] ?? '', separator)
   return {

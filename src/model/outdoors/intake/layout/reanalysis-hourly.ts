@@ -20,7 +20,7 @@ const COLUMNS = {
 
 /**
  * Hourly CSV of global reanalysis services: a preamble between BEGIN HEADER and END HEADER, −999 for missing,
- * rows that stand for the hour that begins at the stamp, in UTC or in local solar time as the preamble says.
+ * rows that cover the hour that begins at the stamp, in UTC or in local solar time as the preamble says.
  */
 export const reanalysisHourly: Layout = {
   id: 'reanalysis-hourly',

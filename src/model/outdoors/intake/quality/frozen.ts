@@ -14,7 +14,7 @@ const FROZEN_H: Partial<Record<Quantity, number>> = {
   skyLongwave: 12,
 }
 
-/** Stretches in which a value that always moves stands still; reported, not changed. Saturation does not count. */
+/** Stretches in which a value that always moves is still; reported, not changed. Saturation does not count. */
 export function findFrozen(series: HourlySeries, sun: SunHours, names: HourNames): Finding[] {
   const findings: Finding[] = []
   for (const [quantity, limit] of Object.entries(FROZEN_H) as [Quantity, number][]) {

@@ -30,7 +30,7 @@ export interface FillResult {
 /**
  * Fills gaps: up to 3 h by a straight line, up to 48 h by the mean of the nearest days at the same hour, longer
  * ones the same way only when the user accepts it; otherwise a problem with the dates. Columns without any value
- * are left out. Measured longwave is never filled: the model stands in for it.
+ * are left out. Measured longwave is never filled: the model takes its place.
  */
 export function fillGaps(
   series: HourlySeries,
@@ -65,7 +65,7 @@ export function fillGaps(
   return { series: filled, gaps: kept }
 }
 
-/** What stands in for a column that has gaps too long to fill: null when a formula always does. */
+/** What takes the place of a column that has gaps too long to fill: null when a formula always does. */
 const REPLACED_BY: Partial<Record<Quantity, Quantity | null>> = {
   opaqueCloud: null,
   totalCloud: null,

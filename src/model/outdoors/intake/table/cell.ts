@@ -47,7 +47,7 @@ function isPrefixed(text: string): boolean {
   return text.length > 2 && text.charCodeAt(1) > 57 && /^0[xob]/i.test(text)
 }
 
-/** A moment as written: date parts in file order (day and month not yet told apart) and milliseconds of day. */
+/** A moment as written: date parts in file order (day and month not yet separated) and milliseconds of day. */
 export interface ClockCell {
   /** y·10000 + p·100 + q for year y and the two other parts p, q in file order; NaN when there is no date. */
   readonly date: number

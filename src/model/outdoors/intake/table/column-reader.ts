@@ -4,7 +4,7 @@ import type { RawColumn } from './raw.ts'
 
 /** Reads one column cell by cell into numbers. */
 export interface ColumnReader {
-  /** Takes one trimmed cell; true when it held a value or stood empty. */
+  /** Takes one trimmed cell; true when it held a value or was empty. */
   take(cell: string, line: number): boolean
   done(): RawColumn
 }

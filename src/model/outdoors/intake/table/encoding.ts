@@ -5,7 +5,7 @@ export type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | (typeof LEGACY)[numbe
 /** Turns bytes into text by the platform's own tables; throws where bytes are none of the encoding, when `strict`. */
 export type Decoder = (bytes: Uint8Array, encoding: Encoding, strict: boolean) => string
 
-/** Words that stand in weather tables, and in no text decoded by the wrong table. */
+/** Words that occur in weather tables, and in no text decoded by the wrong table. */
 const WEATHER_WORDS =
   /기온|습도|풍속|일사|기압|일시|지점|気温|湿度|風速|日射|気圧|年月日|気象|气温|相对湿度|风速|气压|辐射|時間|氣溫|風速|氣壓|日射量|観測|站/g
 /** Bytes looked at. */

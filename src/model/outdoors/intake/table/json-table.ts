@@ -19,7 +19,7 @@ const DEPTH = 4
 export const isJson = (text: string): boolean => /^\ufeff?\s*[[{]/.test(text)
 
 /**
- * The largest table of a JSON text as lines of CSV, under the plain values that stand beside it (place, clock): columns of
+ * The largest table of a JSON text as lines of CSV, under the plain values that are beside it (place, clock): columns of
  * equal length by name, rows as objects, or rows as lists under a list of names.
  * @throws ProblemError where the text is no JSON or holds no table
  */

@@ -10,7 +10,7 @@ export interface RawColumn {
   readonly values: Float64Array
   /** Clock columns only: milliseconds after midnight. */
   readonly ofDay_ms?: Float64Array
-  /** Clock columns only: the month surely stands before the day; stamps carry their own zone. */
+  /** Clock columns only: the month surely is before the day; stamps carry their own zone. */
   readonly monthFirst?: boolean
   readonly zoned?: boolean
   /** Cells that held words where numbers were due, and the first of them. */
@@ -33,6 +33,6 @@ export interface RawTable {
   /** Lines inside the table with the wrong number of fields: the first few, and how many. */
   readonly odd: readonly OddLine[]
   readonly oddCount: number
-  /** Lines where the header stands again: two files glued together. */
+  /** Lines where the header comes again: two files glued together. */
   readonly headerAgain: readonly number[]
 }

@@ -101,7 +101,7 @@ export class TableReader {
     this.#lines.push(line)
   }
 
-  /** Lines that did not fit stand inside the table after all: they are odd, not a legend at its foot. */
+  /** Lines that did not fit are inside the table after all: they are odd, not a legend at its foot. */
   #keepTail(): void {
     this.#oddCount += this.#tail.length
     for (const line of this.#tail) if (this.#odd.length < ODD_KEPT) this.#odd.push(line)

@@ -23,7 +23,7 @@ interface Run {
 const SEPARATORS: readonly Separator[] = [';', '\t', '|', ',', 'blanks']
 const DECIMALS = ['.', ','] as const
 
-/** A number whose decimal comma stands between quotation marks. */
+/** A number whose decimal comma is between quotation marks. */
 const QUOTED_COMMA = /"[-+]?\d+,\d+"/
 
 /** Blanks cut a stamp of date and time in two: any mark that gives a table too is likelier. */
