@@ -1,4 +1,5 @@
 import type { DesignAnswer } from '#model/design/assembly'
+import { type Comparisons, comparedComplaints } from './compared.ts'
 import { type Scenario, hold } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish, type Studies } from '#studies/index.ts'
@@ -13,17 +14,9 @@ export interface Complaint {
 const CLOSURE = 1e-9
 /** Colder than anything in these climates, and than any sky makes a tank, °C. */
 const COLDEST_C = -90
-/** Every so many scenarios is repeated, and asked for more area and a better coating. */
+/** Every so many scenarios is repeated, and held against better ones. */
 const REPEATED_EVERY = 25
 const COMPARED_EVERY = 5
-/** The pump's start and stop fall on quarter hours, so the measure may rise by this much when the area grows, K of peak. */
-const SWITCHING_K = 0.15
-
-/** How many designs were held against a larger or a whiter one: every one that is due, none is let off. */
-export interface Comparisons {
-  made: number
-}
-
 /** What is wrong with one scenario in one climate; empty when nothing is. Counts what it compares. */
 export function complaints(
   studies: Studies,
@@ -81,30 +74,6 @@ const RISE_K = 12
 
 const hottest = (column: Float64Array): number =>
   column.reduce((top, value) => Math.max(top, value), -Infinity)
-
-/** More area, and a coating that reflects and emits more, must not make the hottest hour hotter. */
-function comparedComplaints(
-  studies: Studies,
-  scenario: Scenario,
-  answer: DesignAnswer,
-  weather: WeatherRecord,
-  comparisons: Comparisons,
-): string[] {
-  const peak_C = answer.sizing.withPanels.peak_C
-  const { coating } = scenario
-  const whiter = Math.min(1, coating.solarReflectance_frac + 0.03)
-  const others: readonly (readonly [string, Scenario])[] = [
-    ['half as much area again', hold(scenario, { area_m2: answer.area_m2 * 1.5 })],
-    ['a whiter coating', { ...scenario, coating: { ...coating, solarReflectance_frac: whiter } }],
-  ]
-  return others.flatMap(([name, changed]) => {
-    const other = finish(studies.size({ scenario: changed, weather })).result
-    comparisons.made++
-    const otherPeak_C = other.sizing.withPanels.peak_C
-    if (otherPeak_C <= peak_C + SWITCHING_K) return []
-    return [`${name}: peak ${peak_C.toFixed(2)} → ${otherPeak_C.toFixed(2)} °C`]
-  })
-}
 
 function repeatComplaints(scenario: Scenario, answer: DesignAnswer, weather: WeatherRecord): string[] {
   const again = finish(createStudies().size({ scenario, weather })).result

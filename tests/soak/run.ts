@@ -1,14 +1,15 @@
 /**
  * `npm run -s soak [-- N [seed]]`: seeded random scenarios in the sample climates. Each must simulate a year without
- * NaN or runaway and with closed books; some are sized, repeated with a fresh memory, or asked whether more area or a
- * better coating ever hurts. Closes with `N scenarios, K failures`.
+ * NaN or runaway and with closed books; some are sized, repeated with a fresh memory, or asked whether more area, a
+ * better coating, a better kept tank or a lower limit ever hurts. Closes with `N scenarios, K failures`.
  */
 import fc from 'fast-check'
 import type { Scenario } from '#model/design/scenario'
 import { createStudies } from '#studies/index.ts'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 import { randomScenario } from '../rooms/design/scenario/random-scenario.ts'
-import { complaints, type Comparisons, type Complaint } from './complaints.ts'
+import type { Comparisons } from './compared.ts'
+import { complaints, type Complaint } from './complaints.ts'
 
 const USUAL_SCENARIOS = 5000
 const USUAL_SEED = 20261125
@@ -42,6 +43,6 @@ scenarios.forEach((scenario, i) => {
 for (const { index, climate, what } of found.slice(0, SHOWN))
   console.log(`scenario ${index} in ${climate}: ${what}`)
 if (found.length > SHOWN) console.log(`… and ${found.length - SHOWN} more`)
-console.log(`${comparisons.made} compared with a larger or a whiter one`)
+console.log(`${comparisons.made} comparisons with one that should be no worse`)
 console.log(`${count} scenarios, ${failures} failures`)
 process.exitCode = failures > 0 ? 1 : 0
