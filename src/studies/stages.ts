@@ -29,6 +29,7 @@ import {
   type Design,
   designRemarks,
   hottestWeekStart_h,
+  limitOfDesign,
   monthSummaries,
   type Prepared,
   loopSpecOf,
@@ -44,7 +45,6 @@ import {
   aboutArea,
   type AboutArea,
   type NearDesign,
-  limitOf,
   type LoadCut,
   type SizingResult,
   type UncertaintyResult,
@@ -126,7 +126,7 @@ export class Stages {
   answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
     const prepared = this.prepare(scenario, record)
     const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
-    const limit = built.kind === 'notNeeded' ? null : limitOf(year, design.inputs, prepared.yardstick)
+    const limit = built.kind === 'notNeeded' ? null : limitOfDesign(prepared, design, year)
     const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []
     return answerOf(prepared, { ...built, limit, loadCuts }, design, year, fitOf(prepared, design))
   }

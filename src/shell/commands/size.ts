@@ -1,7 +1,7 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { problemSentence, said, stop } from '#model/basis/words'
 import type { DesignAnswer } from '#model/design/assembly'
-import type { UncertaintyResult } from '#model/design/sizing'
+import { LIMIT_NAMES, type UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
@@ -93,6 +93,9 @@ function summaryOf(
     dewHeld_h: year.dewHeld_h,
     ledgerResidual_frac: year.ledger.residual_J / year.ledger.throughput_J,
     limit: sizing.limit === null ? null : said(sizing.limit.sentence).message,
+    limitShares: (sizing.limit?.shares ?? []).map(
+      ({ cause, share_K }) => `${LIMIT_NAMES[cause]}: ${share_K.toFixed(2)} K`,
+    ),
     loadCuts: sizing.loadCuts.map(
       (cut) =>
         `${cut.name}: peak −${cut.peakDrop_K.toFixed(1)} K${cut.area_m2 === null ? '' : ', then enough'}`,

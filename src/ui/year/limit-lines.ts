@@ -1,4 +1,4 @@
-import type { UncertaintyResult } from '#model/design/sizing'
+import { LIMIT_NAMES, type UncertaintyResult } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { LiveAnswer } from '#live/messages.ts'
@@ -22,6 +22,7 @@ export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: Unit
     const names = drivers.slice(0, 3).map(({ label }) => label.toLowerCase())
     lines.push(`What moves the area most, of all that is uncertain: ${names.join(', then ')}.`)
   }
+  if (sizing.limit !== null) lines.push(sharesLine(sizing.limit.shares, kelvin.text))
   if (year.dewHeld_h > 0) {
     lines.push(`For ${year.dewHeld_h.toFixed(0)} hours delivery is held back by the dew point indoors.`)
   }
@@ -37,4 +38,16 @@ export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: Unit
   }
   if (lines.length === 0) lines.push('Nothing stands out: the area does what is asked.')
   return lines
+}
+
+/** What the hottest hour hangs on, largest share first, and the sum. */
+function sharesLine(
+  shares: readonly { readonly cause: keyof typeof LIMIT_NAMES; readonly share_K: number }[],
+  text: (kelvin: number) => string,
+): string {
+  const parts = shares
+    .toSorted((a, b) => b.share_K - a.share_K)
+    .map(({ cause, share_K }) => `${LIMIT_NAMES[cause]} ${text(share_K)}`)
+  const sum_K = shares.reduce((sum, { share_K }) => sum + share_K, 0)
+  return `What the hottest hour hangs on, each switched off in turn: ${parts.join(', ')}; together ${text(sum_K)}.`
 }

@@ -1,9 +1,33 @@
 import type { Exceedance } from '#model/design/target'
 import type { Wording } from '#model/basis/words'
 
+/** What the hottest hours hang on: heat that comes in, then limits of the plant. */
+export const LIMIT_CAUSES = [
+  'walls',
+  'roof',
+  'floor',
+  'sunGain',
+  'airChange',
+  'gains',
+  'dewPoint',
+  'store',
+  'delivery',
+  'sky',
+] as const
+export type LimitCause = (typeof LIMIT_CAUSES)[number]
+
+/** What one of them is answerable for, K of the hottest hour. */
+export interface LimitShare {
+  readonly cause: LimitCause
+  readonly share_K: number
+}
+
 /** What keeps the room from being cooler in its worst hours; where no area is enough, why. */
 export interface Limit {
-  readonly cause: 'dewPoint' | 'sunGain' | 'airChange' | 'littleMass' | 'delivery' | 'sky' | 'lowestStore'
+  /** The largest share. */
+  readonly cause: LimitCause
+  /** They add up to the fall of the peak with everything switched off. */
+  readonly shares: readonly LimitShare[]
   readonly sentence: Wording
 }
 
