@@ -3,7 +3,7 @@ import { COMMANDS } from './commands/all.ts'
 import type { Command } from './commands/command.ts'
 import { commandHelp, helpText } from './commands/help.ts'
 import { readOptions } from './options.ts'
-import { emit, note, renderResult } from './output.ts'
+import { emit, FORMATS, note, renderResult } from './output.ts'
 
 /** Exit codes: bad input is the user's to mend, a fault is ours. */
 const BAD_INPUT = 2
@@ -27,7 +27,11 @@ async function main(words: readonly string[]): Promise<number> {
     process.stdout.write(commandHelp(name, command))
     return 0
   }
-  const options = readOptions(withWord(rest, command), command.options)
+  const options = readOptions(
+    withWord(rest, command),
+    command.options,
+    command.html === true ? [...FORMATS, 'html'] : FORMATS,
+  )
   const result = await command.run(options)
   emit(renderResult(result, options.format), options.out)
   if (result.invented.length > 0) note(`Invented data, nothing measured: ${result.invented.join('; ')}.`)

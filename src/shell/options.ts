@@ -70,12 +70,16 @@ export const COMMON_OPTIONS: Readonly<Record<string, OptionSpec>> = {
 }
 
 /** Reads the words after the subcommand. @throws ProblemError in one clear sentence */
-export function readOptions(words: readonly string[], own: Readonly<Record<string, OptionSpec>>): Options {
+export function readOptions(
+  words: readonly string[],
+  own: Readonly<Record<string, OptionSpec>>,
+  formats: readonly Format[] = FORMATS,
+): Options {
   const specs = { ...COMMON_OPTIONS, ...own }
   const values = parsed(words, specs)
   const format = values['format'] ?? 'csv'
-  if (typeof format !== 'string' || !(FORMATS as readonly string[]).includes(format)) {
-    throw stop('bad-format', `--format ${String(format)} is not known.`, `Use ${FORMATS.join(' or ')}.`)
+  if (typeof format !== 'string' || !(formats as readonly string[]).includes(format)) {
+    throw stop('bad-format', `--format ${String(format)} is not known.`, `Use ${formats.join(' or ')}.`)
   }
   return {
     scenario: scenarioOf(values),

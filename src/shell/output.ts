@@ -6,7 +6,8 @@ export type Cell = number | string | boolean | null
 export type Table = Readonly<Record<string, ArrayLike<Cell>>>
 
 export const FORMATS = ['csv', 'json'] as const
-export type Format = (typeof FORMATS)[number]
+/** `html`: only where a subcommand makes a page to print. */
+export type Format = (typeof FORMATS)[number] | 'html'
 
 /** Six significant digits: more than any input deserves, few enough to read. */
 const DIGITS = 6

@@ -27,7 +27,7 @@ describe('the path of six steps', () => {
           const at = page.locator('nav[aria-label=Path] [aria-current=step]')
           expect(await at.innerText()).toBe(label)
           const header = await page
-            .locator('header')
+            .locator('.top header')
             .evaluate((element) => element.getBoundingClientRect().height)
           expect(header, 'height of the header').toBeLessThanOrEqual(56)
           if (i < PATH.length - 1) {

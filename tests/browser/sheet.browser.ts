@@ -29,6 +29,15 @@ const sheetText = (page: Page): Promise<string> =>
     return words.join(' ')
   })
 
+test('its four drawings are there, with what is marked in the loop', { timeout: WAIT_MS }, async () => {
+  const { page, context } = await stage.open('sheet/')
+  await page.waitForSelector('article.sheet', { timeout: WAIT_MS })
+  expect(await page.locator('[data-drawing] svg[role=img]').count()).toBe(4)
+  const loop = await page.locator('[data-drawing=schematic]').innerText()
+  for (const mark of ['V1', 'D1', 'FM', 'O1', 'M1']) expect(loop).toContain(mark)
+  await context.close()
+})
+
 const steps = (page: Page): Promise<number> => page.locator('article.sheet ol > li').count()
 
 /** What paper may carry beyond the screen: step numbers and "page i of n". */
@@ -41,8 +50,8 @@ function paperOnly(stepCount: number, pages: number): Map<string, number> {
 async function expectSameOnPaper(page: Page, format: 'A4' | 'Letter'): Promise<void> {
   const screen = numbersOf(await sheetText(page))
   const { pages, text } = await printedText(page, format)
-  expect(pages, `${format} pages`).toBeGreaterThanOrEqual(2)
-  expect(pages, `${format} pages`).toBeLessThanOrEqual(3)
+  expect(pages, `${format} pages`).toBeGreaterThanOrEqual(4)
+  expect(pages, `${format} pages`).toBeLessThanOrEqual(6)
   const paper = numbersOf(text)
   expect(screen.size).toBeGreaterThan(80)
   expect(moreOften(screen, paper), `on screen but not on ${format}`).toEqual([])
@@ -52,7 +61,7 @@ async function expectSameOnPaper(page: Page, format: 'A4' | 'Letter'): Promise<v
 
 describe('the builder’s sheet', () => {
   test(
-    'carries the numbers of the design page, and prints them on two or three pages of A4 and Letter',
+    'carries the numbers of the design page, and prints them on five or six pages of A4 and Letter',
     { timeout: 2 * WAIT_MS, skip: unreadable !== null },
     async () => {
       const { page, context, complaints } = await stage.open('design/')
@@ -79,7 +88,7 @@ describe('the builder’s sheet', () => {
   )
 
   test(
-    'of another plant (film, glycol, all day, out of reach) fits three pages as well',
+    'of another plant (film, glycol, all day, out of reach) fits eight pages as well',
     { timeout: 2 * WAIT_MS, skip: unreadable !== null },
     async () => {
       const design =
@@ -87,7 +96,7 @@ describe('the builder’s sheet', () => {
       const { page, context } = await stage.open(`sheet/#${design}`)
       await complete(page)
       for (const format of ['A4', 'Letter'] as const)
-        expect((await printedText(page, format)).pages, format).toBeLessThanOrEqual(3)
+        expect((await printedText(page, format)).pages, format).toBeLessThanOrEqual(8)
       const { text } = await printedText(page, 'A4')
       expect(text).toContain('No area reaches the target')
       expect(text.replaceAll(/\s/g, '')).toContain('loop.fluid=glycol')

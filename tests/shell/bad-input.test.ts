@@ -24,7 +24,7 @@ const CASES: readonly (readonly [what: string, words: readonly string[], names: 
   [
     'a subcommand that does not exist',
     ['sizes'],
-    /no subcommand sizes.*place, weather, sky, panel, year, decide, size, map, compare/s,
+    /no subcommand sizes.*place, weather, sky, panel, year, decide, size, map, sheet, compare/s,
   ],
   ['an object’s own words as a subcommand', ['constructor'], /no subcommand constructor/],
   ['no weather', ['size'], /No weather is given.*continental/s],

@@ -19,13 +19,14 @@ const ASKED: Readonly<Record<string, readonly string[]>> = {
   decide: CLIMATE,
   size: [...CLIMATE, ...FIXED, '--draws', '0'],
   map: [...CLIMATE, ...FIXED, '--over', 'flow', '--areas', '4,8', '--others', '0.006,0.012'],
+  sheet: [...CLIMATE, ...FIXED],
   compare: [...CLIMATE, ...FIXED, '--plans', 'nightOnly'],
   coating: ['--board', '--air', '24', '--dew', '9'],
   batch: ['--area', '6'],
   asbuilt: [...CLIMATE, '--area', '8'],
 }
 /** Results of one set of named values (two columns in CSV); the others are tables. */
-const RECORDS = ['size', 'asbuilt']
+const RECORDS = ['size', 'sheet', 'asbuilt']
 const MARK = /^Invented data, nothing measured: .+\.$/m
 
 /** Subcommands that hand on open data alone. */

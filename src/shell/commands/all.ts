@@ -8,6 +8,7 @@ import { map } from './map.ts'
 import { place } from './place.ts'
 import { panel } from './panel.ts'
 import { size } from './size.ts'
+import { sheet } from './sheet.ts'
 import { sky } from './sky.ts'
 import { weather } from './weather.ts'
 import { year } from './year.ts'
@@ -22,6 +23,7 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
   decide,
   size,
   map,
+  sheet,
   compare,
   coating,
   batch,

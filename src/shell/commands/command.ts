@@ -6,6 +6,8 @@ export interface Command {
   readonly summary: string
   /** The option that a plain first word fills: `place Kraków`. */
   readonly word?: string
+  /** True where `--format html` makes a page to print. */
+  readonly html?: true
   readonly options: Readonly<Record<string, OptionSpec>>
   readonly run: (options: Options) => Result | Promise<Result>
 }

@@ -1,4 +1,5 @@
 import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
+import { pipeSold } from './pipe-sizes.ts'
 import type { Figure, Text } from './wording.ts'
 
 /** Metre of water at 4 °C, what heads are given in, Pa: NIST SP 811, appendix B.8. */
@@ -8,12 +9,15 @@ const POUND_FOOT2_Pa = 47.88026
 const LITRES_m3 = 1000
 /** International foot, m. */
 const FOOT_m = 0.3048
+/** h·ft²·°F/Btu in a m²K/W: NIST SP 811, appendix B.8 (0.176 1102 the other way). */
+const US_R_m2KW = 1 / 0.1761102
 /** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
 const INCH_WATER_Pa = 249.082
 
 /** A number with its unit, held together by a no-break space. */
 export function figureText(figure: Figure, system: UnitSystem): string {
-  return bareText(figure, system).replaceAll(' ', '\u00a0')
+  const text = bareText(figure, system)
+  return figure.unit === 'pipeBore' ? text : text.replaceAll(' ', '\u00a0')
 }
 
 function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem): string {
@@ -40,9 +44,22 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
       return system === 'us'
         ? `${formatNumber(value / FOOT_m, digits)} ft/s`
         : `${formatNumber(value, digits)} m/s`
+    case 'pipeBore':
+      return boreText(value, system)
+    case 'rValue':
+      return system === 'us' ? `R-${formatNumber(value * US_R_m2KW, 2)}` : `R ${formatNumber(value, 2)} m²K/W`
     default:
       return formatQuantity(value, unit, system, { digits, largest })
   }
+}
+
+/** The size a pipe is sold in, with its bore and the least that will do. */
+function boreText(inner_m: number, system: UnitSystem): string {
+  const bore = (length_m: number) => formatQuantity(length_m, 'm', system, { digits: 3, largest: 0.5 })
+  const sold = pipeSold(inner_m, system)
+  if (sold === null) return `at least ${bore(inner_m)} inside`
+  const size = system === 'us' ? `${sold.name} nominal` : `${sold.name} mm`
+  return `${size} (${bore(sold.inner_m)} inside; at least ${bore(inner_m)} is asked for)`
 }
 
 /** Less than this is not given as a column of water, Pa. */

@@ -1,5 +1,6 @@
 import type { UncertaintyResult } from '#model/design/sizing'
 import {
+  type Figure,
   type Problem,
   saysInvented,
   count,
@@ -13,7 +14,10 @@ import { cautionsOf, type Caution } from './cautions.ts'
 import { commissioningSteps, type Step } from './commissioning.ts'
 import { controlLines, sensorLines } from './controls.ts'
 import { expectedMonths, nightTest, type ExpectedMonth, type NightTest } from './expected.ts'
-import { layoutDrawing, type LayoutDrawing } from './layout-drawing.ts'
+import type { Drawing } from '#model/handover/drawing'
+import { clearNights, type ClearNight } from './clear-nights.ts'
+import { controlStates, type ControlState } from './control-states.ts'
+import { drawingsOf, shapeMisfits } from './drawings.ts'
 import { maintenanceLines } from './maintenance.ts'
 import { flowFigure, partsList, type Part } from './parts.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
@@ -25,6 +29,8 @@ import { buildUpLines, jobLines, loopLines, panelLines, siteLines, storeLines } 
 export interface BuilderSheet {
   readonly title: string
   readonly note: string
+  /** Flow of all panels together, in the unit its pump or fan is bought by. */
+  readonly flow: Figure
   /** The design in one line. */
   readonly headline: Wording
   /** Said first when the sheet rests on data that nobody measured; else null. */
@@ -36,14 +42,19 @@ export interface BuilderSheet {
   readonly job: readonly SheetLine[]
   readonly site: readonly SheetLine[]
   readonly panels: readonly SheetLine[]
-  readonly drawing: LayoutDrawing
+  /** Roof plan, section, loop and panel, in the order of the work. */
+  readonly drawings: readonly Drawing[]
   readonly buildUp: readonly SheetLine[]
   readonly loop: readonly SheetLine[]
   readonly store: readonly SheetLine[]
+  /** The control as a table; where several states hold, the earlier one decides. */
+  readonly states: readonly ControlState[]
   readonly controls: readonly SheetLine[]
   readonly sensors: readonly SheetLine[]
   readonly months: readonly ExpectedMonth[]
   readonly night: NightTest
+  /** Readings of clear nights by outdoor temperature; empty where the year has too few. */
+  readonly clearNights: readonly ClearNight[]
   /** Null until the ranges are worked out. */
   readonly ranges: DesignRanges | null
   readonly quantities: Quantities
@@ -79,21 +90,24 @@ export function builderSheet(
   return {
     title: answer.scenario.job.name,
     note: answer.scenario.job.note,
+    flow: flowFigure(plant),
     headline: headlineOf(plant),
     invented: inventedPart(answer),
     outOfReach: outOfReach(answer),
-    notBuildable: answer.fit.misfits,
+    notBuildable: [...answer.fit.misfits, ...shapeMisfits(plant)],
     job: jobLines(plant),
     site: siteLines(plant),
     panels: panelLines(plant),
-    drawing: layoutDrawing(plant),
+    drawings: drawingsOf(plant),
     buildUp: buildUpLines(plant),
     loop: loopLines(plant, quantities),
     store: storeLines(plant),
+    states: controlStates(plant),
     controls: controlLines(plant),
     sensors: sensorLines(plant),
     months: expectedMonths(answer, doubts.design),
     night,
+    clearNights: clearNights(plant),
     ranges: doubts.design,
     quantities,
     parts: partsList(plant, quantities),

@@ -37,7 +37,7 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     part(figure(amounts.plate_m2, 'm2'), words`coating on the sky side, and a primer the plate asks for`),
     part(
       figure(amounts.plate_m2, 'm2'),
-      words`back insulation, about ${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of foam`,
+      words`back insulation, about ${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of foam (${figure(backInsulation_m(panel.backLoss_Wm2K) / FOAM_WmK, 'rValue')})`,
     ),
   ]
   if (cover.kind === 'film')
@@ -73,13 +73,13 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       figure(amounts.header_m, 'm'),
-      words`header ${names.pipe}, ${short(loop.headerInnerDiameter_m)} inside or the next wider, of anything that suits the ${names.passage}s’ joints`,
+      words`header ${names.pipe}, ${wet ? figure(loop.headerInnerDiameter_m, 'pipeBore') : words`${short(loop.headerInnerDiameter_m)} inside or the next wider`}, of anything that suits the ${names.passage}s’ joints`,
     ),
     part(count(amounts.unions), words`unions between headers of neighbouring modules`),
     part(count(amounts.caps), words`header end caps (the corners not fed or drained)`),
     part(
       figure(amounts.pipe_m, 'm'),
-      words`${names.pipe} ${short(loop.pipeInnerDiameter_m)} inside, supply and return together`,
+      words`${names.pipe} ${wet ? figure(loop.pipeInnerDiameter_m, 'pipeBore') : words`${short(loop.pipeInnerDiameter_m)} inside`}, supply and return together`,
     ),
     part(
       figure(amounts.pipe_m, 'm'),
@@ -89,11 +89,12 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
   ]
   if (!wet) return [...parts, part(count(1), words`filter before the fan, and a drain at the low point`)]
   parts.push(
-    part(count(rows), words`shut-off and balancing valve for each row`),
-    part(count(rows), words`air vent at the high corner of each row`),
+    part(count(rows), words`shut-off and balancing valve for each row (B)`),
+    part(count(rows), words`air vent at the high corner of each row (A)`),
+    part(count(2), words`shut-off valves either side of the pump (V1, V2)`),
     part(
       count(1),
-      words`set: strainer, flow meter, two pressure gauges, drain valve at the low point, filling hose (air gap)`,
+      words`set: strainer (ST), flow meter (FM), two pressure gauges (G1, G2), drain valve at the low point (D1), filling hose with an air gap (F1)`,
     ),
   )
   if (plant.tank === null && answer.scenario.plan.freeze === 'drainBack')
@@ -101,6 +102,13 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
       part(
         count(1),
         words`drain-back vessel below the panels, for ${figure(amounts.loopVolume_m3, 'content', 2)} and more`,
+      ),
+    )
+  if (loopSpec.fluid === 'glycol' && plant.tank === null)
+    parts.push(
+      part(
+        count(1),
+        words`expansion vessel (EX) and relief valve (RV) with a can, for ${figure(amounts.loopVolume_m3, 'content', 2)} of mix`,
       ),
     )
   if (loopSpec.fluid === 'glycol')
@@ -153,9 +161,11 @@ function storeParts({ tank, answer, loopSpec }: Plant, amounts: Quantities): Par
     ),
     part(
       figure(amounts.tankSkin_m2, 'm2'),
-      words`tank insulation ${short(store.insulation_m)} all round, load-bearing below`,
+      words`tank insulation ${short(store.insulation_m)} all round (${figure(store.insulation_m / store.insulationConductivity_WmK, 'rValue')}), load-bearing below`,
     ),
+    part(count(1), words`tank fittings: four connections, overflow (O1), drain valve (D2), pocket for S2`),
     cooler,
+    ...roomSet(store.deliveryKind),
   ]
   if (loopSpec.fluid === 'glycol')
     parts.push(
@@ -165,6 +175,15 @@ function storeParts({ tank, answer, loopSpec }: Plant, amounts: Quantities): Par
       ),
     )
   return parts
+}
+
+/** What moves the water between tank and room. */
+function roomSet(delivery: Plant['answer']['scenario']['store']['deliveryKind']): Part[] {
+  const pump = part(
+    count(1),
+    words`pump (P2) and shut-off valve (V3) for the room cooling, sized with the coil that is bought`,
+  )
+  return delivery === 'drained' ? [pump] : [pump, part(count(1), words`mixing valve (M1) for the dew guard`)]
 }
 
 function controlParts({ names, answer }: Plant): Part[] {

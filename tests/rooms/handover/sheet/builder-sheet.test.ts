@@ -83,33 +83,6 @@ describe('quantities match hand arithmetic: 8 modules of 2 × 1 m in 2 rows of 4
   })
 })
 
-describe('the drawing', () => {
-  it('has every module once, inside the page, not over another', () => {
-    const { drawing } = sheet
-    expect(drawing.modules.map((module) => module.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
-    const places = new Set(drawing.modules.map(({ x_m, y_m }) => `${x_m.toFixed(3)} ${y_m.toFixed(3)}`))
-    expect(places.size).toBe(8)
-    for (const { x_m, y_m } of drawing.modules) {
-      expect(x_m + drawing.moduleWidth_m).toBeLessThanOrEqual(drawing.width_m)
-      expect(y_m + drawing.moduleLength_m).toBeLessThanOrEqual(drawing.height_m)
-    }
-  })
-  it('feeds each row at one corner and drains it at the opposite one, the other two ends closed', () => {
-    const { drawing } = sheet
-    const ends = drawing.headers.map(({ from, to }) => [from, to])
-    expect(ends).toHaveLength(4)
-    expect(drawing.caps).toHaveLength(4)
-    for (const { kind, main, points } of drawing.pipes.filter((run) => !run.main)) {
-      expect(main).toBe(false)
-      const corner = kind === 'supply' ? points.at(-1)! : points[0]!
-      expect(drawing.caps).not.toContainEqual(corner)
-      expect(
-        drawing.headers.some(({ from, to }) => [from, to].some((end) => String(end) === String(corner))),
-      ).toBe(true)
-    }
-  })
-})
-
 describe('cautions', () => {
   it('each ends with the sentence that local codes and licensed practice decide', () => {
     const titles = sheet.cautions.map((caution) => caution.title)

@@ -1,0 +1,43 @@
+/** A size pipe is sold in. */
+export interface PipeSize {
+  readonly name: string
+  readonly inner_m: number
+}
+
+/**
+ * Cross-linked polyethylene pipe by outer diameter × wall, mm (sizes of EN ISO 15875-2, series S 5 from 25 mm up, S 4 and
+ * thicker below; from memory).
+ */
+const METRIC: readonly PipeSize[] = [
+  { name: '12 × 2.0', inner_m: 0.008 },
+  { name: '16 × 2.0', inner_m: 0.012 },
+  { name: '20 × 2.0', inner_m: 0.016 },
+  { name: '25 × 2.3', inner_m: 0.0204 },
+  { name: '32 × 2.9', inner_m: 0.0262 },
+  { name: '40 × 3.7', inner_m: 0.0326 },
+  { name: '50 × 4.6', inner_m: 0.0408 },
+  { name: '63 × 5.8', inner_m: 0.0514 },
+  { name: '75 × 6.8', inner_m: 0.0614 },
+  { name: '90 × 8.2', inner_m: 0.0736 },
+  { name: '110 × 10.0', inner_m: 0.09 },
+]
+
+/** The same in copper tube sizes, standard dimension ratio 9 (inner diameters of ASTM F876; from memory). */
+const NOMINAL: readonly PipeSize[] = [
+  { name: '3/8 in', inner_m: 0.0089 },
+  { name: '1/2 in', inner_m: 0.0121 },
+  { name: '3/4 in', inner_m: 0.017 },
+  { name: '1 in', inner_m: 0.0219 },
+  { name: '1 1/4 in', inner_m: 0.0268 },
+  { name: '1 1/2 in', inner_m: 0.0316 },
+  { name: '2 in', inner_m: 0.0414 },
+  { name: '2 1/2 in', inner_m: 0.0515 },
+  { name: '3 in', inner_m: 0.0612 },
+  { name: '4 in', inner_m: 0.0815 },
+]
+
+/** The narrowest size sold that is wide enough; null where none is. `inner_m`: bore asked for, m. */
+export function pipeSold(inner_m: number, system: 'si' | 'us'): PipeSize | null {
+  const sizes = system === 'us' ? NOMINAL : METRIC
+  return sizes.find((size) => size.inner_m >= inner_m) ?? null
+}

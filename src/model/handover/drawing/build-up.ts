@@ -1,0 +1,124 @@
+import { short, words, type Text } from '#model/basis/words'
+import type { PlantFacts } from './facts.ts'
+import { box, disc, label, path, type Drawing, type Fill, type Shape } from './shapes.ts'
+
+const LEFT = 22
+const WIDE = 66
+/** Where the names of the layers begin. */
+const NAMES = LEFT + WIDE + 8
+
+interface Layer {
+  readonly name: Text
+  /** A second line of it. */
+  readonly more?: Text
+  /** Drawn height, mm: layers are drawn far thicker than they are. */
+  readonly drawn: number
+  readonly fill: Fill
+  readonly tubes?: boolean
+}
+
+/** The panel cut open, in layers from the sky down, with its fixing; thicknesses not to scale. */
+export function buildUp(facts: PlantFacts): Drawing {
+  const { build } = facts
+  const layers: Layer[] = [
+    ...(build.film === null
+      ? []
+      : [
+          { name: 'infrared-clear film on its frame', drawn: 1.2, fill: 'paper' as Fill },
+          { name: words`still air, ${short(build.film.gap_m)}`, drawn: 7, fill: 'none' as Fill },
+        ]),
+    { name: words`coating on the sky side: ${build.coating}`, drawn: 1.8, fill: 'ink' },
+    { name: words`plate, ${build.plateText}`, drawn: 2.6, fill: 'grey' },
+    { name: passageText(facts), more: layText(facts), drawn: 8, fill: 'none', tubes: true },
+    ...(build.foam_m > 0
+      ? [{ name: words`${build.foamText}`, drawn: 13, fill: 'pale' as Fill }]
+      : [{ name: 'no insulation: open air behind', drawn: 5, fill: 'none' as Fill }]),
+    { name: 'sun-proof, weather-tight back sheet', drawn: 1.2, fill: 'grey' },
+  ]
+  let y = 12
+  const shapes: Shape[] = []
+  layers.forEach((layer, i) => {
+    shapes.push(box([LEFT, y], WIDE, layer.drawn, 'line', layer.fill))
+    if (layer.tubes === true) shapes.push(...tubesOf(facts, y))
+    const middle = y + layer.drawn / 2
+    const textY = 10 + i * 7.4
+    shapes.push(
+      path(
+        [
+          [LEFT + WIDE, middle],
+          [NAMES - 3, textY - 1],
+          [NAMES - 1, textY - 1],
+        ],
+        'thin',
+      ),
+      label([NAMES, textY], layer.name, 'start'),
+      ...(layer.more === undefined ? [] : [label([NAMES, textY + 3.6], layer.more, 'start')]),
+    )
+    y += layer.drawn
+  })
+  const textEnd = 10 + layers.length * 7.4
+  return {
+    id: 'build-up',
+    title: 'One panel cut open, from the sky down',
+    width: 182,
+    height: Math.max(y + 24, textEnd + 20),
+    scale: null,
+    summary: 'Layers of a panel from the sky down, with its fixing to the structure.',
+    notes: ['Thicknesses are not to scale.'],
+    key: [],
+    shapes: [...shapes, ...fixing(y, textEnd), label([LEFT + WIDE / 2, 8], 'sky', 'middle', { bold: true })],
+  }
+}
+
+function passageText({ build, passage }: PlantFacts): Text {
+  return words`${passage}s ${short(build.passageInner_m)} inside, ${short(build.passageOuter_m)} outside`
+}
+
+function layText({ build }: PlantFacts): Text {
+  return build.spacing_m === null
+    ? 'side by side over the whole plate'
+    : words`${short(build.spacing_m)} apart, in full contact with the plate`
+}
+
+/** Four passages, their spacing marked between two of them. */
+function tubesOf({ build }: PlantFacts, top: number): Shape[] {
+  const wetted = build.spacing_m === null
+  const count = wetted ? 12 : 4
+  const pitch = WIDE / count
+  const radius = wetted ? 3 : 3.2
+  return Array.from({ length: count }, (_, i): Shape[] => {
+    const x = LEFT + (i + 0.5) * pitch
+    return wetted
+      ? [box([x - pitch / 2 + 0.3, top + 0.6], pitch - 0.6, 6.4, 'line', 'paper')]
+      : [disc([x, top + radius], radius, 'paper', 'thick')]
+  }).flat()
+}
+
+/** Bracket, bolt and structure under the back sheet. */
+function fixing(y: number, textEnd: number): Shape[] {
+  const x = LEFT + 14
+  const rafter = y + 7
+  return [
+    box([x - 5, y], 10, 7, 'line', 'grey'),
+    box([LEFT, rafter], WIDE, 9, 'thick', 'paper'),
+    label([LEFT + WIDE / 2, rafter + 5.6], 'rafter, purlin or frame'),
+    path(
+      [
+        [x, y - 2],
+        [x, rafter + 7],
+      ],
+      'thick',
+    ),
+    disc([x, y - 2], 1.1, 'ink'),
+    path(
+      [
+        [x + 5, y + 4],
+        [NAMES - 3, textEnd + 3],
+        [NAMES - 1, textEnd + 3],
+      ],
+      'thin',
+    ),
+    label([NAMES, textEnd + 4], 'bracket and bolt into the structure, four a', 'start'),
+    label([NAMES, textEnd + 8], 'module; washer and seal where it goes through', 'start'),
+  ]
+}

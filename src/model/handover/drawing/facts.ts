@@ -1,0 +1,88 @@
+import type { Figure, Text } from '#model/basis/words'
+
+/** What of a plant is drawn: sizes in m, angles in degrees; texts as they are written in the drawing. */
+export interface PlantFacts {
+  readonly moduleLength_m: number
+  readonly moduleWidth_m: number
+  /** Modules of each row, the fullest first. */
+  readonly rows: readonly number[]
+  readonly tilt_deg: number
+  readonly azimuth_deg: number
+  /** Low edge of the panels above the ground. */
+  readonly panelHeight_m: number
+  /** Along the headers and down the slope; null where only an area is given and not its shape. */
+  readonly roof: { readonly across_m: number; readonly down_m: number } | null
+  readonly roomWidth_m: number
+  readonly roomHeight_m: number
+  readonly liquid: boolean
+  readonly glycol: boolean
+  readonly freeze: 'drainBack' | 'glycol' | 'stop'
+  readonly tank: {
+    readonly volume_m3: number
+    readonly diameter_m: number
+    readonly height_m: number
+    readonly place: 'room' | 'outside'
+  } | null
+  /** What keeps the cold where there is no tank. */
+  readonly mass: 'slab' | 'building' | null
+  /** A coil that may be colder than the dew point, with a tray and a drain. */
+  readonly drained: boolean
+  readonly pipe: Text
+  readonly header: Text
+  readonly pipeRun_m: number
+  readonly flow: Figure
+  readonly mover: 'pump' | 'fan'
+  readonly ducting: 'pipe' | 'duct'
+  readonly passage: 'riser' | 'tube' | 'channel'
+  /** Thicknesses and sizes of the panel, from the sky down. */
+  readonly build: {
+    readonly film: { readonly gap_m: number } | null
+    readonly coating: Text
+    readonly plate_m: number
+    readonly plateText: Text
+    readonly passageInner_m: number
+    readonly passageOuter_m: number
+    /** null: side by side. */
+    readonly spacing_m: number | null
+    readonly foam_m: number
+    readonly foamText: Text
+  }
+}
+
+/** Free between rows of modules, for hands and unions, m (common practice, no source). */
+export const ROW_GAP_m = 0.35
+/** Free along roof edges, where wind pulls hardest, m (common practice, no source). */
+export const EDGE_m = 0.3
+
+/** Size of the panel field, m: along the headers, and down the slope along the panels' own plane. */
+export function fieldOf({ rows, moduleWidth_m, moduleLength_m }: PlantFacts) {
+  return {
+    across_m: Math.max(...rows) * moduleWidth_m,
+    down_m: rows.length * moduleLength_m + (rows.length - 1) * ROW_GAP_m,
+  }
+}
+
+/** Field as it lies on the plan: shortened by its tilt, m. */
+export function planOf(facts: PlantFacts) {
+  const field = fieldOf(facts)
+  return { across_m: field.across_m, down_m: field.down_m * Math.cos((facts.tilt_deg * Math.PI) / 180) }
+}
+
+/** Rise of the field from its low to its high edge, m. */
+export function riseOf(facts: PlantFacts): number {
+  return fieldOf(facts).down_m * Math.sin((facts.tilt_deg * Math.PI) / 180)
+}
+
+const SCALES = [10, 20, 25, 50, 75, 100, 150, 200, 300, 500, 1000] as const
+
+/** The largest usual scale at which so much fits on so much paper. */
+export function scaleFor(
+  size_m: { readonly across: number; readonly down: number },
+  paper: { readonly across: number; readonly down: number },
+): number {
+  return (
+    SCALES.find(
+      (scale) => (1000 * size_m.across) / scale <= paper.across && (1000 * size_m.down) / scale <= paper.down,
+    ) ?? Math.ceil(Math.max((1000 * size_m.across) / paper.across, (1000 * size_m.down) / paper.down))
+  )
+}

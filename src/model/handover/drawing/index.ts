@@ -1,0 +1,7 @@
+export { buildUp } from './build-up.ts'
+export { type PlantFacts } from './facts.ts'
+export { overhangOf, roofPlan } from './roof-plan.ts'
+export { schematic } from './schematic.ts'
+export { section } from './section.ts'
+export { type Drawing } from './shapes.ts'
+export { elementsOf, escaped, frameOf, svgText } from './svg.ts'

@@ -1,0 +1,205 @@
+import { figure, short, words, type Text } from '#model/basis/words'
+import { EDGE_m, ROW_GAP_m, fieldOf, planOf, scaleFor, type PlantFacts } from './facts.ts'
+import {
+  across,
+  box,
+  disc,
+  head,
+  label,
+  path,
+  upright,
+  type Drawing,
+  type Shape,
+  type Spot,
+} from './shapes.ts'
+
+/** Paper the roof itself may take, mm; dimensions go around it. */
+const PAPER = { across: 120, down: 66 }
+const MARGIN = { left: 22, right: 30, top: 20, bottom: 20 }
+
+/** Roof from above with modules, clearances, fall and where the pipes arrive; to scale. */
+export function roofPlan(facts: PlantFacts): Drawing {
+  const field = planOf(facts)
+  const roof = facts.roof ?? {
+    across_m: field.across_m + 2 * EDGE_m,
+    down_m: field.down_m + 2 * EDGE_m,
+  }
+  const whole = {
+    across: Math.max(roof.across_m, field.across_m),
+    down: Math.max(roof.down_m, field.down_m),
+  }
+  const scale = scaleFor(whole, PAPER)
+  const mm = (length_m: number): number => (1000 * length_m) / scale
+  const center: Spot = [MARGIN.left + mm(whole.across) / 2, MARGIN.top + mm(whole.down) / 2]
+  const corner = (size: { across_m: number; down_m: number }): Spot => [
+    center[0] - mm(size.across_m) / 2,
+    center[1] - mm(size.down_m) / 2,
+  ]
+  const at = { roof: corner(roof), field: corner(field) }
+  const width = MARGIN.left + mm(whole.across) + MARGIN.right
+  return {
+    id: 'roof-plan',
+    title: facts.roof === null ? 'Panel field from above' : 'Roof from above',
+    width: Math.max(width, 90),
+    height: MARGIN.top + mm(whole.down) + MARGIN.bottom,
+    scale,
+    summary: words`${facts.roof === null ? 'Panel field' : 'Roof'} from above: ${String(facts.rows.reduce((sum, n) => sum + n, 0))} modules in rows of ${facts.rows.join(' + ')}, field ${figure(field.across_m, 'm')} by ${figure(field.down_m, 'm')}.`,
+    notes: notesOf(facts, roof, field),
+    key: [
+      { mark: '━', what: `supply: fed at the lower left corner of each row` },
+      { mark: '╍', what: `return: drained at the upper right corner of each row` },
+      { mark: '○', what: 'high corner: air vent' },
+      { mark: '●', what: 'fixing, four a module' },
+    ],
+    shapes: [
+      box(at.roof, mm(roof.across_m), mm(roof.down_m), facts.roof === null ? 'hidden' : 'thick'),
+      ...modulesOf(facts, at.field, mm),
+      ...dimensionsOf(facts, { roof, field }, at, mm),
+      ...northOf(facts, [Math.max(width, 90) - 11, 12]),
+    ],
+  }
+}
+
+function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => number): Shape[] {
+  const flat = Math.cos((facts.tilt_deg * Math.PI) / 180)
+  const [w, l, gap] = [mm(facts.moduleWidth_m), mm(facts.moduleLength_m * flat), mm(ROW_GAP_m * flat)]
+  let number = 0
+  return facts.rows.flatMap((modules, row) => {
+    const top = y + row * (l + gap)
+    const right = x + modules * w
+    const inset = Math.min(w, l) * 0.1
+    return [
+      ...Array.from({ length: modules }, (_, i): Shape[] => {
+        number++
+        const left = x + i * w
+        const corners: Spot[] = [
+          [left + inset, top + inset],
+          [left + w - inset, top + inset],
+          [left + inset, top + l - inset],
+          [left + w - inset, top + l - inset],
+        ]
+        return [
+          box([left, top], w, l, 'line', 'pale'),
+          ...corners.map((spot) => disc(spot, 0.5, 'ink', 'thin')),
+          label([left + w / 2, top + l / 2 + 1], String(number)),
+        ]
+      }).flat(),
+      path(
+        [
+          [x - 4, top + l],
+          [right, top + l],
+        ],
+        'supply',
+      ),
+      head([x, top + l], [1, 0]),
+      path(
+        [
+          [x, top],
+          [right + 4, top],
+        ],
+        'return',
+      ),
+      head([right + 4, top], [1, 0]),
+      disc([right, top], 1, 'paper'),
+    ]
+  })
+}
+
+interface Sizes {
+  readonly across_m: number
+  readonly down_m: number
+}
+
+function dimensionsOf(
+  facts: PlantFacts,
+  { roof, field }: { roof: Sizes; field: Sizes },
+  at: { roof: Spot; field: Spot },
+  mm: (length_m: number) => number,
+): Shape[] {
+  const [fx, fy] = at.field
+  const [rx, ry] = at.roof
+  const [fw, fd, rw, rd] = [mm(field.across_m), mm(field.down_m), mm(roof.across_m), mm(roof.down_m)]
+  const top = Math.min(fy, ry)
+  const bottom = Math.max(fy + fd, ry + rd)
+  const left = Math.min(fx, rx)
+  const right = Math.max(fx + fw, rx + rw)
+  const side_m = (roof.across_m - field.across_m) / 2
+  const end_m = (roof.down_m - field.down_m) / 2
+  const inside = facts.roof !== null
+  return [
+    ...across([fx, top], [fx + fw, top], -9, words`${figure(field.across_m, 'm')}`),
+    ...across([fx, top], [fx + mm(facts.moduleWidth_m), top], -3, words`${figure(facts.moduleWidth_m, 'm')}`),
+    ...upright([left, fy], [left, fy + fd], -5, words`${figure(field.down_m, 'm')}`),
+    ...(inside
+      ? [
+          ...across([rx, bottom], [rx + rw, bottom], 13, words`${figure(roof.across_m, 'm')}`),
+          ...upright([left, ry], [left, ry + rd], -13, words`${figure(roof.down_m, 'm')}`),
+        ]
+      : []),
+    ...(inside && side_m > 0 ? across([rx, bottom], [fx, bottom], 6, words`${figure(side_m, 'm', 2)}`) : []),
+    ...(inside && end_m > 0
+      ? upright([right, fy + fd], [right, ry + rd], 6, words`${figure(end_m, 'm', 2)}`)
+      : []),
+    path(
+      [
+        [right + 12, fy + 2],
+        [right + 12, fy + Math.max(fd - 2, 14)],
+      ],
+      'line',
+    ),
+    head([right + 12, fy + Math.max(fd - 2, 14)], [0, 1]),
+    label(
+      [right + 17, fy + Math.max(fd, 16) / 2],
+      facts.tilt_deg > 0 ? words`fall ${figure(facts.tilt_deg, 'deg')}` : 'flat: shim 1 : 50 to drain',
+      'middle',
+      { turned: true },
+    ),
+  ]
+}
+
+/** An arrow to the north: the slope falls the way the panels face, down the page. */
+function northOf({ azimuth_deg }: PlantFacts, [x, y]: Spot): Shape[] {
+  const turn = (azimuth_deg * Math.PI) / 180
+  const way: Spot = [Math.sin(turn), Math.cos(turn)]
+  const tip: Spot = [x + 6 * way[0], y + 6 * way[1]]
+  return [
+    path([[x - 5 * way[0], y - 5 * way[1]], tip]),
+    head(tip, way, 3),
+    label([x + 9.5 * way[0], y + 9.5 * way[1] + 1], 'N', 'middle', { bold: true }),
+  ]
+}
+
+function notesOf(facts: PlantFacts, roof: Sizes, field: Sizes): Text[] {
+  const rise_m = facts.moduleLength_m * Math.sin((facts.tilt_deg * Math.PI) / 180)
+  const notes: Text[] = [
+    words`High edge at the top; panels face ${figure(facts.azimuth_deg, 'deg')} clockwise from north (${compass(facts.azimuth_deg)}).${rise_m > 0 ? words` A module of ${figure(facts.moduleLength_m, 'm')} rises ${short(rise_m)} from its low to its high end.` : words``}`,
+  ]
+  if (facts.rows.length > 1)
+    notes.push(
+      words`${figure(ROW_GAP_m, 'm')} stay free between rows, for hands and unions. Rows are piped so that the first fed is the last drained: all ways are equally long.`,
+    )
+  if (facts.roof === null)
+    notes.push(
+      words`Only the free area is given, not its shape: dashed is what the field needs with ${figure(EDGE_m, 'm')} free all round.`,
+    )
+  else if (isTight(roof, field))
+    notes.push(
+      words`Less than ${figure(EDGE_m, 'm')} stay free at an edge, where wind pulls hardest: fewer modules, or a frame checked for it.`,
+    )
+  return notes
+}
+
+const COMPASS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west']
+const compass = (azimuth_deg: number): string => COMPASS[Math.round(azimuth_deg / 45) % 8]!
+
+const isTight = (roof: Sizes, field: Sizes): boolean =>
+  Math.min(roof.across_m - field.across_m, roof.down_m - field.down_m) / 2 < EDGE_m
+
+/** Says what of the field sticks out over the roof; null where it lies within, or the roof's shape is not known. */
+export function overhangOf(facts: PlantFacts): Text | null {
+  if (facts.roof === null) return null
+  const field = planOf(facts)
+  const full = fieldOf(facts)
+  if (field.across_m <= facts.roof.across_m + 1e-9 && field.down_m <= facts.roof.down_m + 1e-9) return null
+  return words`The field of ${String(facts.rows.length)} ${facts.rows.length === 1 ? 'row' : 'rows'} measures ${figure(full.across_m, 'm')} × ${figure(field.down_m, 'm')}; the roof has ${figure(facts.roof.across_m, 'm')} × ${figure(facts.roof.down_m, 'm')}.`
+}

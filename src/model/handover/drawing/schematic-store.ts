@@ -1,0 +1,156 @@
+import type { Text } from '#model/basis/words'
+import type { PlantFacts } from './facts.ts'
+import { box, label, path, type Shape } from './shapes.ts'
+import { flowing, mover, sensor, unit, valve } from './symbols.ts'
+
+interface Drawn {
+  readonly shapes: readonly Shape[]
+  readonly key: readonly { readonly mark: string; readonly what: Text }[]
+}
+
+/** Tank, slab or the building's mass, at the foot of the schematic. */
+export function storeBox(facts: PlantFacts, top: number): Drawn {
+  if (facts.tank === null) return massBox(facts, top)
+  return {
+    shapes: [
+      box([100, top], 26, 32, 'thick', 'paper'),
+      box([100, top + 2.5], 26, 29.5, 'thin', 'pale'),
+      label([113, top + 17], 'tank'),
+      label([113, top + 9], 'warm'),
+      label([113, top + 29], 'cold'),
+      ...sensor([105, top], 'S2'),
+      path(
+        [
+          [119, top - 6],
+          [119, top - 2],
+        ],
+        'line',
+      ),
+      label([121, top - 4], 'F1: fill, air gap', 'start'),
+      path(
+        [
+          [126, top + 3],
+          [132, top + 3],
+          [132, top + 8],
+        ],
+        'line',
+      ),
+      label([133.5, top + 8], 'O1', 'start'),
+      path(
+        [
+          [113, top + 32],
+          [113, top + 36],
+        ],
+        'line',
+      ),
+      ...valve([113, top + 36], 'D2', true),
+    ],
+    key: [
+      {
+        mark: 'F1',
+        what: 'filling hose that ends above the rim: an air gap, never a fixed joint with the mains',
+      },
+      { mark: 'O1', what: 'overflow to a drain' },
+      { mark: 'D2', what: 'drain of the tank' },
+    ],
+  }
+}
+
+/** Slab or the building's mass, with the vessel a drain-back loop needs. */
+function massBox(facts: PlantFacts, top: number): Drawn {
+  const name = facts.mass === 'slab' ? 'pipes in slab' : 'cooled mass'
+  return {
+    shapes: [
+      ...unit([100, top], 26, 30, ''),
+      label([113, top + 14], name),
+      ...sensor([113, top], 'S2'),
+      ...(facts.liquid && facts.freeze === 'drainBack'
+        ? [
+            ...unit([88, top + 14], 10, 8, 'DV'),
+            path(
+              [
+                [93, top + 14],
+                [93, top + 4],
+              ],
+              'line',
+            ),
+          ]
+        : []),
+    ],
+    key:
+      facts.liquid && facts.freeze === 'drainBack'
+        ? [{ mark: 'DV', what: 'drain-back vessel below the panels' }]
+        : [],
+  }
+}
+
+/** What brings the cold to the room; nothing where the loop runs in the mass itself. */
+export function roomSide(facts: PlantFacts, top: number): Shape[] {
+  if (facts.tank === null) return [...sensor([68, top + 24], 'S5'), ...sensor([78, top + 24], 'S6')]
+  const [supply, back] = [top + 28, top + 20]
+  return [
+    path(
+      [
+        [100, supply],
+        [58, supply],
+      ],
+      'supply',
+    ),
+    path(
+      [
+        [58, back],
+        [100, back],
+      ],
+      'return',
+    ),
+    flowing([64, supply], [-1, 0]),
+    flowing([95, back], [1, 0]),
+    ...valve([93, supply], ''),
+    label([93, supply + 5], 'V3'),
+    ...mover([82, supply], '', -1),
+    label([82, supply + 6.5], 'P2'),
+    ...(facts.drained
+      ? []
+      : [
+          path(
+            [
+              [72, back],
+              [72, supply],
+            ],
+            'return',
+          ),
+          ...valve([72, supply], ''),
+          label([72, supply + 5], 'M1'),
+        ]),
+    box([36, top + 17], 22, 14, 'line', 'paper'),
+    label([47, top + 23], facts.drained ? 'fan coil' : 'room'),
+    label([47, top + 27], facts.drained ? 'and tray' : 'cooling'),
+    ...sensor([40, top + 31], 'S5', false),
+    ...sensor([53, top + 31], 'S6', false),
+    ...(facts.drained
+      ? [
+          path(
+            [
+              [47, top + 31],
+              [47, top + 38],
+            ],
+            'line',
+          ),
+          label([47, top + 41], 'to drain'),
+        ]
+      : []),
+  ]
+}
+
+/** Marks of the room's side, for the key. */
+export function roomKey(facts: PlantFacts): Drawn['key'] {
+  if (facts.tank === null) return []
+  return [
+    { mark: 'P2, V3', what: 'pump and shut-off valve of the room cooling' },
+    ...(facts.drained
+      ? [{ mark: 'tray', what: 'condensate tray with float switch, piped to a drain' }]
+      : [
+          { mark: 'M1', what: 'mixing valve: return water in, so that the supply stays above the dew point' },
+        ]),
+  ]
+}

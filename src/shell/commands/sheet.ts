@@ -1,0 +1,80 @@
+import { figureText, messageIn, stop, wordingText } from '#model/basis/words'
+import type { UnitSystem } from '#model/basis/units'
+import { differences, type Scenario } from '#model/design/scenario'
+import type { BuilderSheet } from '#model/handover/sheet'
+import { answered, studies } from '../answered.ts'
+import { inventedParts } from '../invented-parts.ts'
+import { note } from '../output.ts'
+import { sheetHtml } from '../sheet-html.ts'
+import { yearOf } from '../weather-source.ts'
+import type { Command } from './command.ts'
+
+function systemOf(given: unknown): UnitSystem {
+  if (given === undefined || given === 'si') return 'si'
+  if (given === 'us') return 'us'
+  throw stop('bad-units', `--units ${String(given)} is not known.`, 'Use si or us.')
+}
+
+export const sheet: Command = {
+  summary: 'the builder’s sheet with its drawings: --format html for one file to print, else its texts',
+  html: true,
+  options: {
+    units: { type: 'string', help: 'si or us (default si)' },
+    ranges: { type: 'boolean', help: 'work out the ranges too (a minute or two)' },
+  },
+  run(options) {
+    const system = systemOf(options.values['units'])
+    const weather = yearOf(options)
+    const { scenario } = options
+    const answer = answered(studies.size({ scenario, weather }))
+    const ranges = options.values['ranges'] === true
+    const { area_m2, storeVolume_m3, loop, sizing } = answer
+    const built = { area_m2, storeVolume_m3, flow_kgsm2: area_m2 > 0 ? loop.flow_kgs / area_m2 : 0 }
+    const doubts = {
+      area: ranges && sizing.kind !== 'own' ? answered(studies.range({ scenario, weather, sizing })) : null,
+      design: ranges && area_m2 > 0 ? answered(studies.expected({ scenario, weather, built })) : null,
+    }
+    const found = answered(studies.sheet({ answer, doubts }))
+    if (found === null) {
+      throw stop(
+        'nothing-to-build',
+        sizing.kind === 'notNeeded'
+          ? 'There is nothing to build: the room meets its target without panels.'
+          : 'There is nothing to build: the panel area is 0.',
+        'Change the room, its limit, or target.area_m2.',
+      )
+    }
+    for (const misfit of found.notBuildable) note(`not buildable as it is: ${misfit.message}`)
+    const invented = inventedParts(options, weather)
+    return options.format === 'html'
+      ? { body: { kind: 'text', text: sheetHtml(found, system, fieldsOf(scenario)) }, invented }
+      : { body: { kind: 'record', record: textsOf(found, system) }, invented }
+  },
+}
+
+/** The sheet's texts, list by list. */
+function textsOf(found: BuilderSheet, system: UnitSystem) {
+  return {
+    title: found.title,
+    headline: wordingText(found.headline, system),
+    notBuildable: found.notBuildable.map((misfit) => messageIn(misfit, system)),
+    parts: found.parts.map(
+      ({ quantity, what }) => `${figureText(quantity, system)}: ${wordingText(what, system)}`,
+    ),
+    states: found.states.map(
+      ({ part, name, holds, then }) => `${part}, ${name}: ${wordingText(holds, system)}; ${then}`,
+    ),
+    commissioning: found.commissioning.map(({ what, expect }) => `${what}: ${wordingText(expect, system)}`),
+    cautions: found.cautions.map(({ title, text }) => `${title}: ${wordingText(text, system)}`),
+    assumptions: found.assumptions.map((assumption) => wordingText(assumption, system)),
+  }
+}
+
+/** Every field that is not at its default, as the address of the app and `--set` take it. */
+function fieldsOf(scenario: Scenario): string {
+  return Object.entries(differences(scenario))
+    .flatMap(([group, fields]) =>
+      Object.entries(fields).map(([name, value]) => `${group}.${name}=${String(value)}`),
+    )
+    .join('&')
+}
