@@ -12,6 +12,7 @@ import {
 import { ProblemError, type Problem } from '#model/basis/words'
 import { type Scenario, hold } from '#model/design/scenario'
 import { loopDensity_kgm3 } from '#model/design/assembly'
+import { loopDuty } from '#model/panels/loop'
 import type { Stamp } from '#model/outdoors/intake'
 import { isWholeYear, type WeatherRecord } from '#model/outdoors/weather'
 import type { Asked, Study } from './study.ts'
@@ -45,6 +46,8 @@ export interface AsBuiltReport {
   readonly house: HouseReport
   /** The design with the panel as it was found. */
   readonly asFound: Scenario
+  /** Hours a year over the target's limit with the built area; null without a fault or a whole year of weather. */
+  readonly overLimit: { readonly designed_h: number; readonly asFound_h: number } | null
 }
 
 /** Judges a logger file against the design in this weather. @throws ProblemError naming file, line and column */
@@ -55,7 +58,12 @@ export function* checkAsBuilt(stages: Stages, q: BuiltPanel): Study<AsBuiltRepor
   const inputs = asBuiltInputs(scenario, opened.weather, opened.log, area_m2)
   const result = asBuiltCheck(inputs)
   yield { share: 0.5 }
+  const { flow_kgsm2 } = inputs.loop
+  const { fluidToPlate_Wm2K } = loopDuty(inputs.loop, area_m2)
+  const asFound = asFoundScenario(scenario, result.departure, { flow_kgsm2, fluidToPlate_Wm2K })
   const { house, problems } = houseOf(stages, q, opened)
+  yield { share: 0.8 }
+  const overLimit = result.faults.length === 0 ? null : hoursOver(stages, q, asFound)
   const warnings = [...opened.warnings, ...problems]
   return {
     result: {
@@ -68,9 +76,29 @@ export function* checkAsBuilt(stages: Stages, q: BuiltPanel): Study<AsBuiltRepor
       basis: opened.log.basis,
       warnings,
       house,
-      asFound: asFoundScenario(scenario, result.departure, inputs.loop.flow_kgsm2),
+      asFound,
+      overLimit,
     },
     remarks: warnings,
+  }
+}
+
+/** Hours over the limit in a whole year with the built area, as designed and as found. */
+function hoursOver(
+  stages: Stages,
+  { scenario, weather, area_m2 }: BuiltPanel,
+  asFound: Scenario,
+): AsBuiltReport['overLimit'] {
+  if (!isWholeYear(weather)) return null
+  const over = (built: Scenario) =>
+    stages
+      .answer(hold(built, { area_m2 }), weather)
+      .months.reduce((sum, { hoursOver_h }) => sum + hoursOver_h, 0)
+  try {
+    return { designed_h: over(scenario), asFound_h: over(asFound) }
+  } catch (reason) {
+    if (reason instanceof ProblemError) return null
+    throw reason
   }
 }
 

@@ -170,4 +170,9 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'corner:':
       'design/measures/mould.ts#surfaceFactor_frac #winterDamp | EN ISO 13788, monthly method (from memory)',
   },
+  'As built': {
+    'ln E =':
+      'handover/as-built/fit.ts#fitted #weighed | MacKay 2003, Information Theory, Inference, and Learning Algorithms',
+    'heat left =': 'handover/as-built/remaining.ts#remaining | definition',
+  },
 }

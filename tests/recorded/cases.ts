@@ -61,8 +61,8 @@ const others: RecordedCase[] = [
     answer: () => comparison(presetAt(i), climateAt(i + 5), weatherOf(climateAt(i + 5))),
   })),
   ...numbered(8, (i) => ({
-    name: `as-built/${FAULTS[i % 4]}/${i}`,
-    answer: () => asBuilt(presetAt(i), weatherOf(climateAt(i)), FAULTS[i % 4]!, 8 + 4 * i),
+    name: `as-built/${FAULTS[i % FAULTS.length]}/${i}`,
+    answer: () => asBuilt(presetAt(i), weatherOf(climateAt(i)), FAULTS[i % FAULTS.length]!, 8 + 4 * i),
   })),
   ...numbered(4, (i) => ({ name: `readings/${i}`, answer: () => readings(0.5 * i - 0.75) })),
   ...numbered(4, (i) => ({ name: `paint/${i}`, answer: () => paint(3 + 5 * i, 1 + i) })),

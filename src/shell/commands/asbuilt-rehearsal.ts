@@ -1,4 +1,4 @@
-import type { Fault } from '#model/handover/as-built'
+import { FAULTS, type Fault } from '#model/handover/as-built'
 import { stop } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
@@ -21,15 +21,9 @@ export function rehearsed(options: Options, weather: WeatherRecord, area_m2: num
   return answered(studies.practiceLog(wanted))
 }
 
-const FAULT_OF_NAME: Readonly<Record<string, Fault>> = {
-  sound: 'none',
-  lowFlow: 'lowFlow',
-  dirty: 'dirty',
-  shading: 'shading',
-}
-
 function faultOf(name: string): Fault {
-  const fault = Object.hasOwn(FAULT_OF_NAME, name) ? FAULT_OF_NAME[name] : undefined
+  const fault = name === 'sound' ? 'none' : FAULTS.find((known) => known === name && known !== 'none')
   if (fault !== undefined) return fault
-  throw stop('bad-rehearsal', `--rehearse ${name} is not known.`, 'Use sound, lowFlow, dirty or shading.')
+  const known = ['sound', ...FAULTS.filter((each) => each !== 'none')]
+  throw stop('bad-rehearsal', `--rehearse ${name} is not known.`, `Use ${known.join(', ')}.`)
 }

@@ -1,3 +1,4 @@
+import { FAULTS } from '#model/handover/as-built'
 import { stop, saysInvented } from '#model/basis/words'
 import { writeScenarioFile } from '#model/design/scenario'
 import { STAMPS, type Stamp } from '#model/outdoors/intake'
@@ -13,7 +14,8 @@ import type { Command } from './command.ts'
 import { numberOption } from './number-option.ts'
 
 export const asbuilt: Command = {
-  summary: 'the finished panel against its prediction: bias, spread, the likeliest fault and what to inspect',
+  summary:
+    'the finished panel against its prediction: heat against the promise, the likeliest faults and what to inspect',
   options: {
     log: {
       type: 'string',
@@ -31,7 +33,7 @@ export const asbuilt: Command = {
     },
     rehearse: {
       type: 'string',
-      help: 'print an invented logger file with sound, lowFlow, dirty or shading in it, from --weather',
+      help: `print an invented logger file with a fault in it, from --weather: sound, ${FAULTS.slice(1).join(', ')}`,
     },
     'first-day': { type: 'string', help: 'rehearsal: first day of the weather record, 0 first (default 0)' },
     days: { type: 'string', help: 'rehearsal: number of days (default 14)' },
@@ -56,7 +58,8 @@ export const asbuilt: Command = {
     )
     note(`columns: ${report.columns.map((c) => `${c.header} = ${c.quantity}`).join(', ')}`)
     if (report.unused.length > 0) note(`not used: ${report.unused.join(', ')}`)
-    for (const { what, why } of report.result.inspections) note(`inspect: ${what} ${why}`)
+    for (const { what, why, test } of report.result.inspections)
+      note(`inspect: ${what} ${why}${test === '' ? '' : ` Test: ${test}`}`)
     const invented = [
       ...(saysInvented(report.basis) ? [`logger file ${file}`] : []),
       ...inventedParts(options, weather),
@@ -79,26 +82,38 @@ function stampOf(given: unknown): Stamp | null {
   throw stop('bad-stamp', `--stamp ${String(given)} is not known.`, `Use ${STAMPS.join(', ')}.`)
 }
 
-function summary({ result, house }: AsBuiltReport) {
-  const { departure, belief } = result
+function summary({ result, house, overLimit }: AsBuiltReport) {
+  const { departure, belief, remaining } = result
+  const beliefs = FAULTS.map((fault) => [`belief_${fault}_frac`, belief[fault]])
   return {
     judged_h: result.hours.length,
     fault: result.fault,
+    faults: result.faults,
     heatVerdict: result.shortfall.verdict,
     heatShare_frac: result.shortfall.share_frac,
     heatShareLow_frac: result.shortfall.low_frac,
     heatShareHigh_frac: result.shortfall.share_frac === null ? null : result.shortfall.high_frac,
-    beliefNone_frac: belief.none,
-    beliefLowFlow_frac: belief.lowFlow,
-    beliefDirty_frac: belief.dirty,
-    beliefShading_frac: belief.shading,
+    leftOfPromise_frac: remaining?.share_frac ?? null,
+    panelToAdd_m2: remaining?.add_m2 ?? null,
+    hoursOverDesigned_h: overLimit?.designed_h ?? null,
+    hoursOverAsFound_h: overLimit?.asFound_h ?? null,
+    ...(Object.fromEntries(beliefs) as Record<string, number>),
     outletBias_K: result.outlet.bias,
     outletSpread_K: result.outlet.spread,
     outletExplainedBias_K: result.outletExplained.bias,
     outletExplainedSpread_K: result.outletExplained.spread,
     measuredHeat_W: result.heat.measuredMean,
     predictedHeat_W: result.heat.predictedMean,
-    flowShare_frac: Math.exp(departure.flowLog),
+    flowShare_frac: Math.exp(departure.flowLog + departure.meterLog),
+    dead_frac: departure.dead_frac,
+    airy_frac: departure.airy_frac,
+    bondShare_frac: Math.exp(departure.bondLog),
+    back_Wm2K: departure.back_Wm2K,
+    torn_frac: departure.torn_frac,
+    sensorOffset_K: departure.offset_K,
+    clockAhead_h: departure.clock_h,
+    mixing_frac: departure.mixing_frac,
+    leakEachDay_frac: departure.leak_1d,
     windShare_frac: Math.exp(departure.windLog),
     soil_frac: departure.soil_frac,
     veil_frac: departure.veil_frac,

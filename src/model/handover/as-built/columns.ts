@@ -1,7 +1,16 @@
 import { plainWords } from '#model/outdoors/intake'
 
 /** What a logger file can say of a built panel. */
-export const LOG_QUANTITIES = ['panelIn', 'panelOut', 'flow', 'pumpRun', 'air', 'store', 'room'] as const
+export const LOG_QUANTITIES = [
+  'panelIn',
+  'panelOut',
+  'flow',
+  'pumpRun',
+  'air',
+  'plate',
+  'store',
+  'room',
+] as const
 export type LogQuantity = (typeof LOG_QUANTITIES)[number]
 
 /** Names for people. */
@@ -11,6 +20,7 @@ export const LOG_LABELS: Readonly<Record<LogQuantity, string>> = {
   flow: 'Flow',
   pumpRun: 'Pump running',
   air: 'Air beside the panel',
+  plate: 'Plate of the panel',
   store: 'Store',
   room: 'Room',
 }
@@ -28,6 +38,7 @@ const WORDS: readonly (readonly [LogQuantity, RegExp])[] = [
   ['store', /(^| )(store|tank|buffer|cistern|speicher|storage)( |$)/],
   ['panelIn', new RegExp(`(^| )${PANEL}( .*)? ${IN}( |$)|(^| )(to|into) ${PANEL}( |$)|^(t )?${IN}${TAIL}`)],
   ['panelOut', new RegExp(`(^| )${PANEL}( .*)? ${OUT}( |$)|(^| )from ${PANEL}( |$)|^(t )?${OUT}${TAIL}`)],
+  ['plate', /(^| )(plate|absorber|panel surface)( |$)/],
   ['air', /(^| )(air|ambient|outdoor|outside|aussen|exterior|tair|tamb)( |$)/],
 ]
 

@@ -1,5 +1,5 @@
 import type { AsBuiltLog } from './log.ts'
-import type { AsBuiltInputs } from './plant.ts'
+import type { AsBuiltInputs } from './inputs-type.ts'
 import { designFlow, loopSpecOf, panelSpecOf, skyOptionsOf } from '#model/design/assembly'
 import type { Scenario } from '#model/design/scenario'
 import { skyHours } from '#model/outdoors/sky'
@@ -49,6 +49,7 @@ export function emptyLog(hours: number): AsBuiltLog {
     flow_kgs: null,
     pumpRun_frac: null,
     air_C: null,
+    plate_C: null,
     store_C: null,
     room_C: null,
     basis: 'Nothing logged.',

@@ -1,7 +1,7 @@
 import { gaussian, seededRandom } from '#model/basis/numbers'
 import { asBuiltInputs, emptyLog } from './inputs.ts'
-import type { Fault } from './hypotheses.ts'
-import type { Departure } from './plant.ts'
+import type { Fault } from './causes.ts'
+import type { Departure } from './departure.ts'
 import { rehearsalLog } from './rehearsal.ts'
 import { weatherSpan } from './span.ts'
 import { writeLog } from './write.ts'
@@ -34,24 +34,42 @@ export function inventedLogFile(scenario: Scenario, weather: WeatherRecord, want
   const log = rehearsalLog(inputs, {
     fault: plantedFault(wanted.fault, span.hours),
     normal: () => gaussian(random),
-    allDay: true,
-    flowMeter: false,
-    inletMean_C: part.airTemp_C.reduce((sum, t) => sum + t, 0) / part.hours,
-    inletSwing_K: 4,
+    runs: 'thirdDays',
+    flowMeter: true,
+    plateSensor: true,
+    inlet: 'tank',
   })
   return writeLog(log, part, wanted.fluidDensity_kgm3)
 }
 
-/** Half flow; a dirty panel; four tenths of the sky hidden from the middle of the log on. */
+/** A usual size of each fault, to rehearse with. */
 function plantedFault(fault: Fault, hours: number): Partial<Departure> {
   switch (fault) {
     case 'none':
       return {}
     case 'lowFlow':
-      return { flowLog: Math.log(0.5) }
+      return { meterLog: Math.log(0.5) }
+    case 'air':
+      return { airy_frac: 0.35 }
+    case 'deadModule':
+      return { dead_frac: 1 / 3 }
+    case 'poorBond':
+      return { bondLog: Math.log(0.12) }
     case 'dirty':
       return { soil_frac: 0.1, veil_frac: 0.08 }
+    case 'wornFilm':
+      return { torn_frac: 0.5 }
+    case 'wetInsulation':
+      return { back_Wm2K: 6 }
     case 'shading':
       return { shade_frac: 0.4, shadeFrom: Math.floor(hours / 2) }
+    case 'sensorOffset':
+      return { offset_K: -1 }
+    case 'wrongClock':
+      return { clock_h: 2 }
+    case 'warmMixing':
+      return { mixing_frac: 0.3 }
+    case 'tankLeak':
+      return { leak_1d: 0.03 }
   }
 }

@@ -13,6 +13,8 @@ export interface AsBuiltLog {
   /** Share of the hour the pump ran; null when not logged. */
   readonly pumpRun_frac: Float64Array | null
   readonly air_C: Float64Array | null
+  /** Sensor on the middle of the plate; null without. */
+  readonly plate_C: Float64Array | null
   readonly store_C: Float64Array | null
   readonly room_C: Float64Array | null
   /** One sentence: whose logger, whether invented. */

@@ -83,6 +83,7 @@ export function openLog(text: string, weather: WeatherRecord, options: LogOption
     flow_kgs: column('flow'),
     pumpRun_frac: column('pumpRun'),
     air_C: column('air'),
+    plate_C: column('plate'),
     store_C: column('store'),
     room_C: column('room'),
     basis: /^#\s*invented\b/i.test(text) ? `Invented log, ${options.file}.` : `Logger file ${options.file}.`,

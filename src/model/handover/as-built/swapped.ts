@@ -1,6 +1,7 @@
-import { loggedFall_K } from './hypotheses.ts'
+import { AS_DESIGNED } from './departure.ts'
+import type { AsBuiltInputs } from './inputs-type.ts'
 import { runningHours } from './log.ts'
-import { AS_DESIGNED, departedHours, predictedFall_K, type AsBuiltInputs } from './plant.ts'
+import { predictedFall_K } from './plant.ts'
 import { stop } from '#model/basis/words'
 
 /** At night, W/m² on the plane. */
@@ -17,14 +18,14 @@ const CLEARLY = 0.5
  */
 export function refuseSwapped(inputs: AsBuiltInputs): void {
   const hours = runningHours(inputs.log)
-  const measured = loggedFall_K(inputs)
-  const predicted = predictedFall_K(inputs, departedHours(inputs, AS_DESIGNED), AS_DESIGNED)
+  const measured = hours.map((hour) => inputs.log.panelIn_C[hour]! - inputs.log.panelOut_C[hour]!)
+  const predicted = predictedFall_K(inputs, AS_DESIGNED)
   const dark = hours.flatMap((hour, row) => (inputs.plane.total_Wm2[hour]! < DARK_WM2 ? [row] : []))
   if (dark.length < FEWEST_HOURS) return
   const squares = (sign: number) =>
     dark.reduce((sum, i) => sum + (sign * measured[i]! - predicted[i]!) ** 2, 0)
   if (Math.sqrt(squares(-1)) > CLEARLY * Math.sqrt(squares(1))) return
-  const mean = (of: Float64Array) => dark.reduce((sum, i) => sum + of[i]!, 0) / dark.length
+  const mean = (of: ArrayLike<number>) => dark.reduce((sum, i) => sum + of[i]!, 0) / dark.length
   throw stop(
     'as-built-swapped',
     `In and out seem exchanged: at night the outlet is ${(-mean(measured)).toFixed(1)} K warmer than the inlet, where ${mean(predicted).toFixed(1)} K cooler was predicted.`,

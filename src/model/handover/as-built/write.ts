@@ -14,6 +14,7 @@ export function writeLog(log: AsBuiltLog, weather: WeatherRecord, fluidDensity_k
     ['flow (L/min)', litres, 3],
     ['pump running', log.pumpRun_frac, 2],
     ['air (°C)', log.air_C, 2],
+    ['plate (°C)', log.plate_C, 2],
     ['store (°C)', log.store_C, 2],
     ['room (°C)', log.room_C, 2],
   ]

@@ -1,12 +1,10 @@
 /* The check's quarter hours of dew and frost against steps of a fortieth of an hour, worked out here (second
  * implementation of the stepping alone; the plate's balance is the program's own). */
 import { expect, test } from 'vitest'
-import {
-  AS_DESIGNED,
-  departedHours,
-  predictedFall_K,
-  type AsBuiltInputs,
-} from '#inside/model/handover/as-built/plant.ts'
+import { AS_DESIGNED } from '#inside/model/handover/as-built/departure.ts'
+import { departedHours } from '#inside/model/handover/as-built/departed.ts'
+import type { AsBuiltInputs } from '#inside/model/handover/as-built/inputs-type.ts'
+import { predictedFall_K } from '#inside/model/handover/as-built/plant.ts'
 import { loopDuty } from '#model/panels/loop'
 import { panelTangent, waterAfter_kgm2 } from '#model/panels/plate'
 import { panelExchange_WK } from '#model/building/year'
@@ -16,7 +14,7 @@ const STEPS = 40
 
 /** Mean heat of the running hours, W, in steps of 90 s. */
 function finelyStepped_W(inputs: AsBuiltInputs): number {
-  const hours = departedHours(inputs, AS_DESIGNED)
+  const { hours } = departedHours(inputs, AS_DESIGNED)[0]!
   const duty = loopDuty(inputs.loop, inputs.area_m2)
   const out = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   let water = 0
@@ -46,7 +44,7 @@ test.each([
 ])('mean heat of a dewy panel in %s is that of fine steps within 1 %%', (place, firstDay) => {
   const inputs = builtPanel({ place, firstDay, days: 14, seed: 1, allDay: true, fault: {} })
   const duty = loopDuty(inputs.loop, inputs.area_m2)
-  const fall_K = predictedFall_K(inputs, departedHours(inputs, AS_DESIGNED), AS_DESIGNED)
+  const fall_K = predictedFall_K(inputs, AS_DESIGNED)
   const mean_W = (duty.capacityRate_WK * fall_K.reduce((sum, fall) => sum + fall, 0)) / fall_K.length
   const fine_W = finelyStepped_W(inputs)
   console.log(`${place}: ${mean_W.toFixed(1)} W, finely stepped ${fine_W.toFixed(1)} W`)

@@ -4,7 +4,7 @@ import { placeById } from '#inside/model/outdoors/climate/places.ts'
 import { seededRandom } from '#model/basis/numbers'
 import { asBuiltInputs, type Departure } from '#model/handover/as-built'
 import { emptyLog } from '#inside/model/handover/as-built/inputs.ts'
-import type { AsBuiltInputs } from '#inside/model/handover/as-built/plant.ts'
+import type { AsBuiltInputs } from '#inside/model/handover/as-built/inputs-type.ts'
 import { rehearsalLog } from '#inside/model/handover/as-built/rehearsal.ts'
 import { defaultScenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -52,10 +52,10 @@ export function builtPanel(c: Case, alive_frac = 1): AsBuiltInputs {
   const log = rehearsalLog(working, {
     fault: c.fault,
     normal: normals(seededRandom(c.seed)),
-    allDay: c.allDay,
+    runs: c.allDay ? 'always' : 'nights',
     flowMeter: c.flowMeter ?? false,
-    inletMean_C: mean_C,
-    inletSwing_K: 4,
+    plateSensor: false,
+    inlet: { mean_C, swing_K: 4 },
   })
   return { ...inputs, log }
 }

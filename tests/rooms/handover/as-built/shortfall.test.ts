@@ -2,7 +2,7 @@
  * flow, then judging it as the whole one: a way the judge's own departures cannot express. */
 import { describe, expect, it } from 'vitest'
 import { asBuiltCheck } from '#model/handover/as-built'
-import type { AsBuiltInputs } from '#inside/model/handover/as-built/plant.ts'
+import type { AsBuiltInputs } from '#inside/model/handover/as-built/inputs-type.ts'
 import { builtPanel, type Case } from './panel.ts'
 
 const WHERE = [
