@@ -9,6 +9,7 @@ import { filmChecks } from './film.ts'
 import { fluidChecks } from './fluids.ts'
 import { integrationChecks } from './integration.ts'
 import { loopChecks } from './loop.ts'
+import { measurePhysicsChecks } from './measure-physics.ts'
 import { measureChecks } from './measures.ts'
 import { pageChecks } from './page.ts'
 import { panelChecks } from './panel.ts'
@@ -45,6 +46,7 @@ export const ALL_CHECKS: readonly Check[] = [
   ...comfortChecks,
   ...tradeChecks,
   ...measureChecks,
+  ...measurePhysicsChecks,
 ]
 
 /** Those that are evidence: what the table holds. */

@@ -13,7 +13,7 @@ export {
   withField,
   writeScenarioFile,
 } from './parse.ts'
-export { PRESETS, type Preset, withPreset } from './presets.ts'
+export { PRESETS, type PartialScenario, type Preset, withPreset } from './presets.ts'
 export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
 export {
   type MadeOrMeasured,
