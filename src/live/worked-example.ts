@@ -8,6 +8,6 @@ const OPENING_CLIMATE = 'continental'
 export function workedExample(): PlacedDesign {
   const scenario = defaultScenario()
   const note = 'Invented to show how the page works. Change anything: the answer follows.'
-  const job = { name: 'Worked example: an invented workshop', note, way: '' }
+  const job = { name: 'Worked example: an invented workshop', note, way: '', machine: 'none' as const }
   return { scenario: { ...scenario, job }, climate: OPENING_CLIMATE }
 }

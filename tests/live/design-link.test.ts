@@ -11,7 +11,12 @@ import {
 
 const awkward: Scenario = {
   ...defaultScenario(),
-  job: { name: 'Böden & Dächer #1 = 50 %?', note: 'Line one\nline two; +5 °C, "quoted"', way: 'Paint + fan' },
+  job: {
+    name: 'Böden & Dächer #1 = 50 %?',
+    note: 'Line one\nline two; +5 °C, "quoted"',
+    way: 'Paint + fan',
+    machine: 'none' as const,
+  },
 }
 
 describe('a design in a link and in the autosave', () => {

@@ -1,7 +1,9 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import type { Scenario } from '#model/design/scenario'
 import type { TargetSpec } from '#model/design/target'
+import { airConditionerOf, coolerOf } from '#studies/decide-machines.ts'
 import type { Combination } from '#studies/decide-trial.ts'
 import type { WayKind } from '#studies/decide-ways.ts'
 
@@ -43,7 +45,10 @@ function limitWords(target: TargetSpec): Wording {
 }
 
 /** What each measure of a combination brings with it, in a sentence. */
-export function sideEffects({ measures, plant }: Combination): { name: string; effect: string }[] {
+export function sideEffects({
+  measures,
+  plant,
+}: Pick<Combination, 'measures' | 'plant'>): { name: string; effect: string }[] {
   const named = MEASURES.filter(({ id }) => measures.includes(id)).map(({ name, sideEffect }) => ({
     name,
     effect: sideEffect,
@@ -89,3 +94,15 @@ export const kilowattHours = (joules: number): string => {
 
 /** Sign of a change, for a number without its own. */
 export const signed = (change: number): string => (change > 0 ? '+' : change < 0 ? '−' : '')
+
+/** What a machine has to be, in a line; nothing where there is none. */
+export function machineWords(scenario: Scenario): Wording {
+  const kind = scenario.job.machine
+  if (kind === 'none') return words``
+  if (kind === 'airConditioner') {
+    const { rated_W, ratedCop_frac } = airConditionerOf(scenario)
+    return words`${figure(rated_W, 'W', 2)} of sensible cooling at ${figure(35, 'C')} outdoors, efficiency ${figure(ratedCop_frac, 'frac', 2)} or better`
+  }
+  const { flow_m3h, fan_Wm3h, effectiveness_frac } = coolerOf(scenario, kind)
+  return words`${figure(flow_m3h / 3600, 'airFlow', 2)}, fan ${figure(fan_Wm3h * flow_m3h, 'W', 2)}, wet-bulb effectiveness ${figure(effectiveness_frac, 'frac', 2)} or better; an opening of its own for the air to leave`
+}

@@ -10,6 +10,17 @@ export const JOB_FIELDS = {
     'Way chosen',
     'What keeps the room cool beside the panels, as chosen on that page; printed on the sheet.',
   ),
+  machine: choice(
+    {
+      none: 'None',
+      direct: 'Direct evaporative cooler',
+      indirect: 'Indirect evaporative cooler',
+      airConditioner: 'Small air conditioner',
+    },
+    'none',
+    'Machine in place of panels',
+    'As chosen among the ways; the sheet is then about it.',
+  ),
 } as const
 
 export const SITE_FIELDS = {
