@@ -62,7 +62,7 @@ function plantedFault(fault: Fault, hours: number): Partial<Departure> {
     case 'wetInsulation':
       return { back_Wm2K: 6 }
     case 'shading':
-      return { shade_frac: 0.4, shadeFrom: Math.floor(hours / 2) }
+      return { shade_frac: 0.7, shadeFrom: Math.floor(hours / 2) }
     case 'sensorOffset':
       return { offset_K: -1 }
     case 'wrongClock':
