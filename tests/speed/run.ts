@@ -5,6 +5,7 @@ import { inBrowser } from './browser-lines.ts'
 import { sampleClimate } from './climate-lines.ts'
 import { designMap, growth, memory, sizing, uncertainty } from './design-lines.ts'
 import { makeCase } from './made.ts'
+import { placeYears } from './place-lines.ts'
 import { starting } from './start-lines.ts'
 import { printTable } from './table.ts'
 import { yearRows, againstOdex, reduction } from './year-lines.ts'
@@ -23,6 +24,7 @@ try {
     ...growth(made),
     ...memory(made),
     ...sampleClimate(),
+    ...placeYears(),
     ...(await inBrowser()),
     ...starting(folder, process.argv.includes('tests')),
   ]

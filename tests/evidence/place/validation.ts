@@ -68,6 +68,8 @@ export interface ValidationRow {
   /** The same at the warming of the file's own years, where that is another. */
   readonly ownYearsRatio: number | null
   readonly peakAlone_K: number
+  /** True where the file's night is by its measured sky, not by the formula. */
+  readonly skyMeasured: boolean
   /** Made less file. */
   readonly off: SizingStatistics
 }
@@ -130,6 +132,7 @@ export function validate(one: YearFile): ValidationRow {
     contained: low_m2 !== null && low_m2 <= sizing.area_m2 && sizing.area_m2 <= (range.high_m2 ?? Infinity),
     ownYearsRatio: ownWarming_K === null ? null : ratioOf(madeFor(ownWarming_K)),
     peakAlone_K: answer.doNothing.peak_C - sizing.doNothing.peak_C,
+    skyMeasured: measuredSky === true,
     off: difference(sizingStatistics(made), sizingStatistics(real, measuredSky === true)),
   }
 }
