@@ -148,6 +148,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'pipes:':
       'building/year/loop-flow.ts#LoopFlow.set #LoopFlow.into_C | exact solution of a pipe in still air',
     'delivery:': 'building/year/delivery.ts#Delivery.lawAt #Delivery.add | own control law',
+    'port:':
+      'building/year/room-port.ts#RoomPort.setPipes #RoomPort.follow #RoomPort.seen_WK | reciprocity and elimination',
     'tray:':
       'building/year/wet-coil.ts#WetCoil #WetCoil.prepare | fan coil, contact factor: bypass-factor method, ASHRAE Handbook, HVAC Systems and Equipment, air-cooling coils (from memory)',
     'mixing:':

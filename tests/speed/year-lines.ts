@@ -36,7 +36,7 @@ export function againstOdex({ inputs, prepared }: Made): Row {
   const { air_C, masses } = restingRoom(inputs.room, [first])
   kernel.setRoom(air_C, masses)
   kernel.plate_C = air_C
-  const exact = new CoupledSystem(inputs, { tank_C: air_C, air_C, plate_C: air_C, masses })
+  const exact = new CoupledSystem(inputs, { tank_C: [air_C], air_C, plate_C: air_C, masses })
   const values: number[] = []
   const ours_s =
     median(timed_s(() => simulateYear(inputs, SEARCH), RUNS)) * (hours / (inputs.room.hours + 504))

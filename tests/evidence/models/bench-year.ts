@@ -113,6 +113,7 @@ export function plainTank({ capacity_JK, layers = 1, loss_WK = 0 }: PlainTank): 
   const each = (value: number) => Array.from({ length: layers }, () => value / layers)
   return {
     kind: layers === 1 ? 'mixed' : 'layered',
+    port: 'air',
     layerCapacity_JK: each(capacity_JK),
     layerLoss_WK: each(loss_WK),
     lossTo: 'outside',

@@ -5,6 +5,8 @@ export const OUTSIDE_m2KW = 0.04
 export const CONVECTION_INSIDE_Wm2K = 2.5
 /** Longwave exchange of an inner face with the mean radiant temperature, W/m²K: ISO 52016-1:2017. */
 export const RADIATION_INSIDE_Wm2K = 5.13
+/** Share of convection in what a cooled ceiling takes up: 5 W/m²K (heat flowing up) beside longwave; ISO 52016-1:2017, from memory. */
+export const CEILING_CONVECTIVE_frac = 5 / (5 + RADIATION_INSIDE_Wm2K)
 /** Both together. */
 export const FILM_INSIDE_Wm2K = CONVECTION_INSIDE_Wm2K + RADIATION_INSIDE_Wm2K
 

@@ -1,4 +1,9 @@
-export { CONVECTION_INSIDE_Wm2K, FILM_INSIDE_Wm2K, RADIATION_INSIDE_Wm2K } from './films.ts'
+export {
+  CEILING_CONVECTIVE_frac,
+  CONVECTION_INSIDE_Wm2K,
+  FILM_INSIDE_Wm2K,
+  RADIATION_INSIDE_Wm2K,
+} from './films.ts'
 export { CONVECTIVE_GAINS_frac } from './gains.ts'
 export { endOverMean } from './mean-step.ts'
 export { roomNetwork, withRows } from './network.ts'
@@ -10,7 +15,14 @@ export {
   TO_AIR_W,
   TO_RADIANT_W,
   absorbed_Wm2,
-  addFaces,
   groupAt,
 } from './rows.ts'
-export type { GroupStep, OutsideHours, RoomNetwork, RoomParts, RoomRows, RoomSpec } from './spec.ts'
+export type {
+  GroupStep,
+  OutsideHours,
+  RoomNetwork,
+  RoomParts,
+  RoomPortKind,
+  RoomRows,
+  RoomSpec,
+} from './spec.ts'

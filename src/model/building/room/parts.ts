@@ -1,4 +1,4 @@
-import type { Construction } from '#model/building/construction'
+import { isResistance, type Construction } from '#model/building/construction'
 import type { Exposure } from './exposure.ts'
 import type { RoomGeometry } from './geometry.ts'
 import { merged } from './outside.ts'
@@ -51,7 +51,7 @@ export function partsOf(
       area_m2: geometry.roof_m2,
       layers: spec.roof,
       outside: weathered.outside.roof,
-      pipeDepth_m: null,
+      pipeDepth_m: spec.pipes === 'roof' ? innermostMiddle_m(spec.roof) : null,
     },
     floorOf(spec, geometry, weathered),
     { name: 'partition', ...partition(spec), outside: null, pipeDepth_m: null },
@@ -71,7 +71,7 @@ function outdoorShare(behind: RoomGeometry['facades'][number]['behind'], spec: R
 
 function floorOf(spec: RoomSpec, geometry: RoomGeometry, weathered: Exposure): Part {
   const ground = floorOnGround(spec, geometry)
-  const pipeDepth_m = spec.pipesInSlab ? spec.slabThickness_m / 2 : null
+  const pipeDepth_m = spec.pipes === 'floor' ? spec.slabThickness_m / 2 : null
   const own = { name: 'floor', area_m2: geometry.floor_m2, pipeDepth_m } as const
   // The soil is the last layer of a floor on the ground; a raised one has air below it.
   if (weathered.under !== null) return { ...own, layers: ground.layers.slice(0, 2), outside: weathered.under }
@@ -83,6 +83,12 @@ function floorOf(spec: RoomSpec, geometry: RoomGeometry, weathered: Exposure): P
       film_Wm2K: new Float64Array(weathered.sun_W.length).fill(ground.below_Wm2K),
     },
   }
+}
+
+/** How deep the middle of the innermost layer with mass lies among those with mass, m. */
+function innermostMiddle_m(layers: Construction): number {
+  const layer = layers.find((part) => !isResistance(part))
+  return layer === undefined || isResistance(layer) ? 0 : layer.thickness_m / 2
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)

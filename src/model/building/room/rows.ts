@@ -127,10 +127,9 @@ function fillRow(
     const alpha = outer_Wm2K / (1 + outer_Wm2K * step.cc)
     const q_Wm2 = absorbed_Wm2(room, group, h)
     const mine = at + BEFORE_GROUPS + PER_GROUP * i
-    rows[mine] = step.hasPipes ? outer_Wm2K : alpha
+    rows[mine] = alpha
     rows[mine + 1] = group.outside?.temp_C[h] ?? 0
     rows[mine + 2] = (step.inner_Wm2K * q_Wm2) / HI
-    if (step.hasPipes) return
     const Y = step.inner_Wm2K * (1 - step.inner_Wm2K * (step.bb - alpha * step.cb * step.cb))
     addFaces(rows, at, step.area_m2, Y, 0, q_Wm2)
   })
@@ -148,7 +147,7 @@ function fillRow(
 }
 
 /** Adds faces that take Y T* − J to the sums of a row. */
-export function addFaces(
+function addFaces(
   sums: Float64Array,
   at: number,
   area_m2: number,

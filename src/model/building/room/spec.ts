@@ -69,9 +69,12 @@ export interface RoomSpec {
   /** Resistance of insulation under the slab, m²K/W. */
   readonly slabInsulation_m2KW: number
   readonly groundConductivity_WmK: number
-  /** Pipes half way down the slab, through which a plant may cool it. */
-  readonly pipesInSlab: boolean
+  /** Pipes through which a plant may cool a layer: half way down the slab, or in the middle of the roof's innermost layer. */
+  readonly pipes: 'none' | 'floor' | 'roof'
 }
+
+/** Where a plant meets the room: its air, a cooled ceiling (air and radiant temperature), or pipes inside a layer. */
+export type RoomPortKind = 'air' | 'ceiling' | 'pipes'
 
 /** Beyond a wall: outdoors, an unheated space, or a room that is kept as this one. */
 export type Behind = 'outdoors' | 'unheated' | 'sameRoom'
@@ -150,10 +153,7 @@ export interface GroupStep {
   readonly hasPipes: boolean
 }
 
-/**
- * All that a step of one length needs and no plant changes, one row an hour. A group with pipes is left out of the
- * sums, for what flows in its pipes changes them.
- */
+/** All that a step of one length needs and no plant changes, one row an hour. */
 export interface RoomRows {
   readonly step_s: number
   readonly stride: number

@@ -1,5 +1,6 @@
 import { fluidProperties } from '#model/panels/loop'
-import { STORE_KINDS, type StoreModel, type StoreSpec } from './spec.ts'
+import type { RoomPortKind } from '#model/building/room'
+import { DELIVERY_KINDS, STORE_KINDS, type StoreModel, type StoreSpec } from './spec.ts'
 import { tankShape } from './tank.ts'
 
 /** Temperature at which the water's properties are taken, °C. */
@@ -18,6 +19,7 @@ export function storeModel(spec: StoreSpec): StoreModel {
     delivery_WK: spec.delivery_WK,
     deliveryPower_W: spec.deliveryPower_W,
     dewMargin_K: spec.dewMargin_K,
+    port: portOf(spec),
   }
   if (spec.kind === 'slab' || spec.kind === 'building')
     return {
@@ -29,6 +31,12 @@ export function storeModel(spec: StoreSpec): StoreModel {
       waterMass_kg: 0,
     }
   return { ...common, drained: spec.deliveryKind === 'drained', ...tankOf(spec) }
+}
+
+function portOf({ kind, deliveryKind }: StoreSpec): RoomPortKind {
+  if (kind === 'slab') return 'pipes'
+  if (deliveryKind === 'ceiling') return 'ceiling'
+  return deliveryKind === 'floorPipes' || deliveryKind === 'roofPipes' ? 'pipes' : 'air'
 }
 
 function tankOf(spec: StoreSpec) {
@@ -67,6 +75,8 @@ export function tankSkin_Wm2K(spec: Pick<StoreSpec, 'insulation_m' | 'insulation
 function checkStoreSpec(spec: StoreSpec): void {
   if (!STORE_KINDS.includes(spec.kind))
     throw new RangeError(`store kind must be one of ${STORE_KINDS.join(', ')}, got ${spec.kind}`)
+  if (!DELIVERY_KINDS.includes(spec.deliveryKind))
+    throw new RangeError(`delivery must be one of ${DELIVERY_KINDS.join(', ')}, got ${spec.deliveryKind}`)
   const within = (name: keyof StoreSpec, min: number, max: number) => {
     const value = spec[name] as number
     if (!(value >= min && value <= max))

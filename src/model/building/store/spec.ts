@@ -1,14 +1,24 @@
+import type { RoomPortKind } from '#model/building/room'
+
 export const STORE_KINDS = ['mixed', 'layered', 'slab', 'building'] as const
 export type StoreKind = (typeof STORE_KINDS)[number]
+
+export const DELIVERY_KINDS = ['surface', 'drained', 'ceiling', 'floorPipes', 'roofPipes'] as const
+/**
+ * How cold gets into the room. surface: a coil kept dry; drained: a fan coil with a drip tray and drain (tanks only);
+ * ceiling: cooled panels under it; floorPipes, roofPipes: pipes inside the slab or the roof's innermost layer. All but the
+ * drained one are kept above dew point + margin.
+ */
+export type DeliveryKind = (typeof DELIVERY_KINDS)[number]
 
 /**
  * Where cold is kept.
  * - mixed: a tank at one temperature; layered: a tank of n layers, drawn at the top for the panel, at the
- *   bottom for the room; slab: pipes in the floor slab; building: ceiling pipes or coil, the room's own mass.
+ *   bottom for the room; slab: pipes in the floor slab; building: the room's own mass, by what delivers.
  */
 export interface StoreSpec {
-  /** Only for a tank. surface: nothing cooled may be colder than dew point + margin; drained: a fan coil with a drip tray and drain. */
-  readonly deliveryKind: 'surface' | 'drained'
+  /** Not for a slab, whose pipes deliver. */
+  readonly deliveryKind: DeliveryKind
   readonly kind: StoreKind
   readonly volume_m3: number
   /** Only for `layered`, 2…8. */
@@ -40,6 +50,8 @@ export interface StoreModel {
   readonly delivery_WK: number
   readonly deliveryPower_W: number
   readonly dewMargin_K: number
+  /** Where cold enters the room. */
+  readonly port: RoomPortKind
   /** What is delivered through has a drip tray and a drain, and may be colder than the dew point. */
   readonly drained: boolean
   /** Mass of water when full, kg. */

@@ -42,7 +42,8 @@ export class Controls {
       nodes.tank ? temp_C[nodes.bottom]! : -Infinity,
       plant.store.drained ? -Infinity : lowest_C,
     )
-    this.delivering = nodes.tank && air_C - coldest_C > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
+    const warmer_K = temp_C[nodes.port]! - coldest_C
+    this.delivering = nodes.tank && warmer_K > (this.delivering ? DELIVERY_STOP_K : DELIVERY_START_K)
     const allowed = plant.allowed[hour] === 1
     this.freezing = freezing(plant, plate.temp_C, allowed)
     this.mayPump =

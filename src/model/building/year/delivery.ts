@@ -1,6 +1,7 @@
 import type { StoreModel } from '#model/building/store'
 import type { HubSystem } from './hub-system.ts'
 import type { PlanSpec } from './plan.ts'
+import type { RoomPort } from './room-port.ts'
 import { WetCoil } from './wet-coil.ts'
 
 const CLOSED = 0
@@ -49,7 +50,11 @@ export class Delivery {
   latent_W = 0
   condensate_kgs = 0
 
-  constructor(store: StoreModel, plan: PlanSpec) {
+  private readonly port: RoomPort
+
+  /** @param port  where it takes heat from the room; its numbers are those of the prepared step */
+  constructor(store: StoreModel, plan: PlanSpec, port: RoomPort) {
+    this.port = port
     this.open_WK = store.delivery_WK
     this.demand_WK = (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K
     this.setpoint_C = plan.setpoint_C
@@ -102,7 +107,8 @@ export class Delivery {
     if (this.spent) return false
     const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
     const top_C = system.tank_C[0]!
-    this.spent = unseen && top_C > system.air_C && top_C > this.warmest_C
+    const side_C = this.port.at_C(system.air_C, -this.under(system.air_C, system.tank_C[this.bottom]!))
+    this.spent = unseen && top_C > side_C && top_C > this.warmest_C
     const law = !this.enabled
       ? CLOSED
       : this.spent
@@ -121,7 +127,8 @@ export class Delivery {
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
     // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
     if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
-    if (reachable_W <= 0) return this.law === OPEN_TO_STORE && air_C > this.lowest_C ? OPEN_TO_STORE : CLOSED
+    if (reachable_W <= 0)
+      return this.law === OPEN_TO_STORE && this.port.free_C(air_C) > this.lowest_C ? OPEN_TO_STORE : CLOSED
     if (demanded_W < reachable_W) return THROTTLED
     return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
   }
@@ -132,19 +139,26 @@ export class Delivery {
     system.airDrive_W += this.fan_W()
     if (this.law === CLOSED) return
     if (this.wet) return this.addWet(system, this.coil!)
-    if (this.law === OPEN_TO_STORE) {
-      system.air_WK += this.open_WK
-      system.airTank_WK[bottom]! -= this.open_WK
-      system.tankAir_WK[0]! -= this.open_WK
-      system.tank!.matrix[bottom]! += this.open_WK
-      return
-    }
-    const conductance_WK = this.law === THROTTLED ? this.demand_WK : this.open_WK
-    const from_C = this.law === THROTTLED ? this.setpoint_C : this.lowest_C
-    system.air_WK += conductance_WK
-    system.airDrive_W += conductance_WK * from_C
-    system.tankAir_WK[0]! -= conductance_WK
-    system.tankDrive_W[0]! -= conductance_WK * from_C
+    const { share, base_C } = this.port
+    if (this.law === THROTTLED) return this.addLaw(system, this.demand_WK, this.demand_WK * this.setpoint_C)
+    const seen_WK = this.port.seen_WK(this.open_WK)
+    if (this.law === OPEN_AT_DEW_LIMIT)
+      return this.addLaw(system, seen_WK * share, seen_WK * (this.lowest_C - base_C))
+    system.air_WK += seen_WK * share * share
+    system.airDrive_W -= seen_WK * share * base_C
+    system.airTank_WK[bottom]! -= seen_WK * share
+    system.tankAir_WK[0]! -= seen_WK * share
+    system.tank!.matrix[bottom]! += seen_WK
+    system.tankDrive_W[0]! += seen_WK * base_C
+  }
+
+  /** Heat that follows the air alone: perAir_WK T_air − rest_W. */
+  private addLaw(system: HubSystem, perAir_WK: number, rest_W: number): void {
+    const { share } = this.port
+    system.air_WK += share * perAir_WK
+    system.airDrive_W += share * rest_W
+    system.tankAir_WK[0]! -= perAir_WK
+    system.tankDrive_W[0]! -= rest_W
   }
 
   /** The wet coil: sensible heat from the air, and that with the latent to the tank. */
@@ -180,7 +194,7 @@ export class Delivery {
   /** What the open valve takes from the room, W. */
   private reachable_W(air_C: number, store_C: number): number {
     if (this.wet) return this.coil!.openSensible_W(air_C, store_C)
-    return this.open_WK * (air_C - Math.max(store_C, this.lowest_C))
+    return this.seen_W(air_C, Math.max(store_C, this.lowest_C))
   }
 
   /** Latent heat under a law, W; not above 0 where nothing condenses. */
@@ -207,14 +221,18 @@ export class Delivery {
     const { air_C } = system
     const store_C = system.tank_C[this.bottom]!
     const delivered_W = this.under(air_C, store_C)
-    const dry_W = this.open_WK * Math.max(DIFFERENCE_FLOOR_K, air_C - store_C)
     const full_W = this.wet
       ? Math.max(this.open_WK * DIFFERENCE_FLOOR_K, this.reachable_W(air_C, store_C))
-      : dry_W
+      : Math.max(this.port.seen_WK(this.open_WK) * DIFFERENCE_FLOOR_K, this.seen_W(air_C, store_C))
     this.delivered_W = delivered_W
     this.latent_W = this.wet ? this.latentUnder(this.law, air_C, store_C) : 0
     this.condensate_kgs = this.wet ? this.latent_W / this.coil!.evaporation_Jkg : 0
     this.latestShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
+  }
+
+  /** Heat from the room to an end at some temperature through the open valve, W. */
+  private seen_W(air_C: number, end_C: number): number {
+    return this.port.seen_WK(this.open_WK) * (this.port.free_C(air_C) - end_C)
   }
 
   private under(air_C: number, store_C: number): number {
@@ -222,9 +240,9 @@ export class Delivery {
       case THROTTLED:
         return this.demand_WK * (air_C - this.setpoint_C)
       case OPEN_TO_STORE:
-        return this.wet ? this.coil!.openSensible_W(air_C, store_C) : this.open_WK * (air_C - store_C)
+        return this.wet ? this.coil!.openSensible_W(air_C, store_C) : this.seen_W(air_C, store_C)
       case OPEN_AT_DEW_LIMIT:
-        return this.open_WK * (air_C - this.lowest_C)
+        return this.seen_W(air_C, this.lowest_C)
       default:
         return 0
     }

@@ -112,7 +112,7 @@ class Machine {
     if (venting) this.electric_J += nightFan_W * step_s
     const supply = this.supplyAt(h, air_C)
     const vent_WK = venting ? room.nightVent_WK : 0
-    step.prepare(h, vent_WK + (supply?.stream_WK ?? 0), 0, 0)
+    step.prepare(h, vent_WK + (supply?.stream_WK ?? 0))
     if (supply !== null) {
       step.airDrive_W += supply.stream_WK * (supply.temp_C - outdoor_C) + this.fan_W()
       this.enterSupply(supply, step_s)

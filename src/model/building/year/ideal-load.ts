@@ -48,7 +48,7 @@ export function idealLoad(room: RoomNetwork, held: HeldRange): IdealLoad {
     const h = ((run % room.hours) + room.hours) % room.hours
     load_W[h] = air_C[h] = operative_C[h] = 0
     for (let k = 0; k < held.stepsPerHour; k++) {
-      step.prepare(h, 0, 0, 0)
+      step.prepare(h, 0)
       const Q = needed_W(step, heat_C, cool_C)
       const air = (step.airDrive_W + Q) / step.air_WK
       step.finish(air)

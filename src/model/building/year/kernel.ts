@@ -22,7 +22,7 @@ const LAW_TRIES = 4
  */
 export class YearKernel {
   readonly nodes: Nodes
-  /** Temperatures of store layers, slab and air at the end of the last step, °C. */
+  /** Temperatures of store layers, pipes or ceiling, and air at the end of the last step, °C. */
   readonly temp_C: Float64Array
   readonly controls = new Controls()
   readonly plate: PlateCourse | null
@@ -36,6 +36,7 @@ export class YearKernel {
   private readonly duty = new PumpDuty()
   private readonly seen = { sinkEnd_C: 0, air_C: 0, colder_K: 0, drop_K: 0, mixed_K: 0 }
   private hourNow = 0
+  private fromLoop_W = 0
   private readonly loss_WK: Float64Array
   private readonly step_s: number
   private readonly tankOutside: boolean
@@ -51,9 +52,9 @@ export class YearKernel {
     this.temp_C = new Float64Array(count)
     this.loss_WK = Float64Array.from(plant?.store.layerLoss_WK ?? [])
     this.system = new HubSystem(this.nodes)
-    this.room = new RoomStep(inputs.room, step_s)
+    this.room = new RoomStep(inputs.room, step_s, plant?.store.port)
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
-    this.delivery = plant !== null && tank ? new Delivery(plant.store, plant.plan) : null
+    this.delivery = plant !== null && tank ? new Delivery(plant.store, plant.plan, this.room.port) : null
     this.tankOutside = plant?.store.lossTo === 'outside'
   }
 
@@ -81,7 +82,7 @@ export class YearKernel {
 
   /** Puts air and masses of the room, °C and as `RoomStep` has them, and the tank at the air's temperature. */
   setRoom(air_C: number, masses: ArrayLike<number>): void {
-    this.room.air_C = air_C
+    this.room.air_C = this.room.radiantMean_C = air_C
     this.room.masses.set(masses)
     this.temp_C.fill(air_C)
     this.noteRoom()
@@ -100,6 +101,7 @@ export class YearKernel {
     const { controls, nodes, temp_C, plate, duty } = this
     controls.decide(this.inputs, nodes, temp_C, plate, hour)
     this.hourNow = hour
+    this.room.prepare(hour, controls.venting ? this.inputs.room.nightVent_WK : 0)
     if (plate === null) this.solveStep(hour, null)
     else if (controls.mayPump) {
       duty.begin(this.inputs.plant!, nodes, hour)
@@ -133,27 +135,28 @@ export class YearKernel {
   /** Mean of what the loop charges over the step solved last, °C. */
   private sinkMean_C(): number {
     const { nodes, system, room } = this
-    if (nodes.tank) return system.tank_C[nodes.sink]!
-    return nodes.sink === nodes.slab ? room.pipeAt_C(system.air_C) : system.air_C
+    return nodes.tank ? system.tank_C[nodes.sink]! : room.port.at_C(system.air_C, this.fromLoop_W)
   }
 
   /** Room, delivery and tank of one step, solved for their means. */
   private solveStep(hour: number, running: PlateCourse | null): void {
-    const { nodes, delivery, system, controls, temp_C } = this
+    const { nodes, delivery, system, temp_C, inputs } = this
     if (delivery !== null) {
-      delivery.beginStep(this.inputs.room.indoorDewPoint_C[hour]!, controls.delivering, temp_C[nodes.top]!)
+      const dew_C = inputs.room.indoorDewPoint_C[hour]!
+      delivery.beginStep(dew_C, this.controls.delivering, temp_C[nodes.top]!)
       this.beginCoil(hour, delivery)
     }
-    this.prepareRoom(hour, running)
     for (let attempt = 0; ; attempt++) {
       this.assemble(hour, running)
       system.solve()
       if (delivery === null || attempt === LAW_TRIES || !delivery.changeLaw(system)) break
     }
-    // Air follows its pipes within the step: they are looked at again at its mean.
-    if (running !== null && nodes.sink === nodes.air && running.mustMix(system.air_C)) {
+    this.fromLoop_W = this.charged_W(running)
+    // Air and layers follow their pipes within the step: they are looked at again at its mean.
+    if (running !== null && !nodes.tank && running.mustMix(this.sinkMean_C())) {
       this.assemble(hour, running)
       system.solve()
+      this.fromLoop_W = this.charged_W(running)
     }
   }
 
@@ -166,22 +169,20 @@ export class YearKernel {
     delivery.beginCoil(air_C, temp_C[nodes.bottom]!, dew_C, room.ventilation_WK[hour]!, room.pressure_Pa)
   }
 
-  /** The room as its plant meets it; pipes in the slab are a part of it. */
-  private prepareRoom(hour: number, running: PlateCourse | null): void {
-    const { nodes, inputs, controls, room } = this
-    const slab = running !== null && nodes.sink === nodes.slab ? running : null
-    const vent_WK = controls.venting ? inputs.room.nightVent_WK : 0
-    room.prepare(hour, vent_WK, slab?.charging_WK ?? 0, slab?.charging_W ?? 0)
+  private charged_W(running: PlateCourse | null): number {
+    return running === null || this.nodes.tank ? 0 : this.room.port.heat_W(running, this.system.air_C)
   }
 
   private assemble(hour: number, running: PlateCourse | null): void {
-    const { system, room, nodes, delivery } = this
+    const { system, room, delivery } = this
     system.air_WK = room.air_WK
     system.airDrive_W = room.airDrive_W
     if (delivery !== null) this.setTank(hour, delivery, running)
-    else if (running !== null && nodes.sink === nodes.air) {
-      system.air_WK += running.charging_WK
-      system.airDrive_W += running.charging_W
+    else if (running !== null) {
+      const { port } = room
+      const seen = port.share / (1 + port.own_KW * running.charging_WK)
+      system.air_WK += seen * running.charging_WK * port.share
+      system.airDrive_W += seen * (running.charging_W - running.charging_WK * port.base_C)
     }
     system.factor(this.step_s, this.temp_C)
   }
@@ -190,12 +191,12 @@ export class YearKernel {
     const { nodes, temp_C, plate, delivery, system, room, books, keepsBooks, step_s } = this
     const begun_C = temp_C[nodes.sink]!
     const sink_C = this.sinkMean_C()
-    room.finish(system.air_C)
+    if (delivery !== null) delivery.enter(system)
+    room.finish(system.air_C, this.fromLoop_W - (delivery?.delivered_W ?? 0))
     system.finish(temp_C)
     this.noteRoom()
     books.air_Cs += step_s * system.air_C
     books.radiant_Cs += step_s * room.radiantMean_C
-    if (delivery !== null) delivery.enter(system)
     if (keepsBooks) this.enterFlows(hour)
     if (plate !== null) {
       plate.sinkMean_C = sink_C
@@ -208,7 +209,7 @@ export class YearKernel {
 
   private noteRoom(): void {
     this.temp_C[this.nodes.air] = this.room.air_C
-    if (this.nodes.sink === this.nodes.slab) this.temp_C[this.nodes.slab] = this.room.slab_C()
+    this.temp_C[this.nodes.port] = this.room.portNow_C()
   }
 
   private setTank(hour: number, delivery: Delivery, running: PlateCourse | null): void {
@@ -239,9 +240,8 @@ export class YearKernel {
     enterRoom(books, this.inputs.room, this.room, hour, system.air_C, vent_WK, step_s)
     if (delivery === null) return
     const around_C = this.tankOutside ? this.inputs.room.outdoor_C[hour]! : system.air_C
-    for (let i = 0; i < nodes.layers; i++) {
+    for (let i = 0; i < nodes.layers; i++)
       books.gain_J += step_s * loss_WK[i]! * (around_C - system.tank_C[i]!)
-    }
     books.fan_J += step_s * delivery.fan_W()
     books.delivered_J += step_s * delivery.delivered_W
     books.latent_J += step_s * delivery.latent_W

@@ -1,14 +1,15 @@
 import type { YearInputs } from './inputs.ts'
 
-/** Where each temperature is in the list: store layers (top first), slab, air. The plate and the room's masses are kept apart. */
+/** Where each temperature is in the list: store layers (top first), pipes or ceiling, air. The plate and the room's masses are kept apart. */
 export interface Nodes {
   readonly count: number
   readonly layers: number
   readonly top: number
   readonly bottom: number
-  readonly slab: number
+  /** Where the plant meets the room: pipes or ceiling; the air itself where it meets that. */
+  readonly port: number
   readonly air: number
-  /** The node that the loop draws from and charges: top of the tank, slab, or room air. */
+  /** The node that the loop draws from and charges: top of the tank, or where the plant meets the room. */
   readonly sink: number
   /** Share of the loop's temperature difference to that node that is exchanged: 1 for a tank, 1 − exp(−UA/ṁc) for pipes in a mass. */
   readonly sinkShare: number
@@ -28,6 +29,7 @@ export function nodesOf({ plant }: Pick<YearInputs, 'plant'>): Nodes {
   )
   const layers = tankLayers.length
   const air = layers + 1
+  const port = plant === null || plant.store.port === 'air' ? air : layers
   const tank = layers > 0
   const rate_WK = plant?.loop.capacityRate_WK ?? 0
   const exchanger_WK = plant?.store.delivery_WK ?? 0
@@ -36,9 +38,9 @@ export function nodesOf({ plant }: Pick<YearInputs, 'plant'>): Nodes {
     layers,
     top: 0,
     bottom: Math.max(0, layers - 1),
-    slab: layers,
+    port,
     air,
-    sink: tank ? 0 : plant?.store.kind === 'slab' ? layers : air,
+    sink: tank ? 0 : port,
     sinkShare: tank || rate_WK <= 0 ? 1 : 1 - Math.exp(-exchanger_WK / rate_WK),
     tank,
     capacity_JK: Float64Array.from(tankLayers),

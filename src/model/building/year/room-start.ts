@@ -16,7 +16,7 @@ export interface RoomState {
  */
 export function restingRoom(room: RoomNetwork, hours: readonly number[]): RoomState {
   const step = new RoomStep(withRows(meanHour(room, hours)), FOR_EVER_S)
-  step.prepare(0, 0, 0, 0)
+  step.prepare(0, 0)
   step.finish(step.airDrive_W / step.air_WK)
   return { air_C: step.air_C, masses: step.masses }
 }

@@ -64,8 +64,13 @@ export function roomSpecOf({ room, site, store }: Scenario): RoomSpec {
     terrain: site.terrain,
     wall: wallOf(room),
     roof: roofOf(room),
-    pipesInSlab: store.kind === 'slab',
+    pipes: pipesOf(store),
   }
+}
+
+function pipesOf({ kind, deliveryKind }: Scenario['store']): RoomSpec['pipes'] {
+  if (kind === 'slab' || deliveryKind === 'floorPipes') return 'floor'
+  return deliveryKind === 'roofPipes' ? 'roof' : 'none'
 }
 
 /** Layers of the walls: as chosen by material, or as described by U-value, mass and its place. */

@@ -54,12 +54,15 @@ export const STORE_FIELDS = {
   ),
   deliveryKind: choice(
     {
-      surface: 'Cooled ceiling or wall, or a coil kept dry',
+      surface: 'Coil or fan coil, kept dry',
       drained: 'Fan coil with drip tray and drain',
+      ceiling: 'Cooled ceiling panels',
+      floorPipes: 'Pipes in the floor slab',
+      roofPipes: 'Pipes in the ceiling’s inner layer',
     },
     'surface',
     'Cold gets in by',
-    'Only for a tank. Without a tray nothing may be colder than the dew point and its margin; with one the coil dries the air too, and the tank pays for it.',
+    'A tray is only for a tank: with one the coil dries the air too, and the tank pays for it. Without one nothing may be colder than the dew point and its margin. Half of what a ceiling takes is radiation; pipes cool a layer first, the room hours later.',
   ),
   delivery_WK: number(
     'WK',

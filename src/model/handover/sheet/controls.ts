@@ -38,9 +38,14 @@ function clock(hour_h: number): string {
   return `${String(whole).padStart(2, '0')}:${String(Math.round((hour_h - whole) * 60)).padStart(2, '0')}`
 }
 
+const atSlab = ({ kind, deliveryKind }: Plant['answer']['scenario']['store']): boolean =>
+  kind === 'slab' || deliveryKind === 'floorPipes'
+
 function sinkName({ answer, tank }: Plant): string {
   if (tank !== null) return 'the top of the tank'
-  return answer.scenario.store.kind === 'slab' ? 'the slab' : 'the room’s cooled mass'
+  const { store } = answer.scenario
+  if (atSlab(store)) return 'the slab'
+  return store.deliveryKind === 'surface' ? 'the room’s cooled mass' : 'the ceiling'
 }
 
 function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
@@ -92,7 +97,7 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
   const top =
     tank !== null
       ? 'tank, a hand’s breadth under the water line, in a pocket'
-      : answer.scenario.store.kind === 'slab'
+      : atSlab(answer.scenario.store)
         ? 'middle of the slab’s depth, between two pipes'
         : 'on the cooled mass, out of draughts'
   return [

@@ -3,6 +3,7 @@ import { THERMOMETERS } from './controls.ts'
 import type { Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { rowsOf } from './plant.ts'
+import { deliveredBy } from './delivered-by.ts'
 import { count, figure, short, words, type Figure, type Wording } from '#model/basis/words'
 
 /** One line of the shopping list. Quantities are net: add your own waste. */
@@ -147,11 +148,14 @@ function storeParts({ tank, answer, loopSpec }: Plant, amounts: Quantities): Par
     count(1),
     store.deliveryKind === 'drained'
       ? words`fan coil: ${figure(store.delivery_WK, 'WK')} between store water and room air, with drip tray, float switch and drain`
-      : words`fan coil or cooled surface: ${figure(store.delivery_WK, 'WK')} between store water and room air; under a coil a drip tray and drain`,
+      : store.deliveryKind === 'surface'
+        ? words`fan coil or coil kept dry: ${figure(store.delivery_WK, 'WK')} between store water and room air; under a coil a drip tray and drain`
+        : words`${deliveredBy(store)}: ${figure(store.delivery_WK, 'WK')} between store water and ${store.deliveryKind === 'ceiling' ? 'room' : 'layer'}, with a mixing valve held by the dew guard`,
   )
   if (tank === null) {
-    const where = store.kind === 'slab' ? 'pipes in the slab' : 'ceiling pipes or coil'
-    return [part(count(1), words`${where}: ${figure(store.delivery_WK, 'WK')} between fluid and mass`)]
+    return [
+      part(count(1), words`${deliveredBy(store)}: ${figure(store.delivery_WK, 'WK')} between fluid and mass`),
+    ]
   }
   const water_kg = tank.volume_m3 * fluidProperties('water', 0, LOOP_TEMP_C).density_kgm3
   const parts = [

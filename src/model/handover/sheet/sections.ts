@@ -2,6 +2,7 @@ import { FIELDS } from '#model/design/scenario'
 import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './parts.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
+import { deliveredBy } from './delivered-by.ts'
 import { count, figure, short, words, type Wording, line, type SheetLine } from '#model/basis/words'
 
 /** Target and what the sized design does about it. */
@@ -213,7 +214,7 @@ export function storeLines({ answer, tank }: Plant): SheetLine[] {
     ),
     line(
       'Room cooling',
-      words`${figure(store.delivery_WK, 'WK')} (fan coil or cooled surface), ${figure(store.deliveryPower_W, 'W')} while it runs`,
+      words`${figure(store.delivery_WK, 'WK')} (${deliveredBy(store)}), ${figure(store.deliveryPower_W, 'W')} while it runs`,
     ),
   ]
 }

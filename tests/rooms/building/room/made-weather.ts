@@ -110,5 +110,5 @@ export const ROOM: RoomSpec = {
   slabSpecificHeat_JkgK: 1000,
   slabInsulation_m2KW: 0,
   groundConductivity_WmK: 2,
-  pipesInSlab: false,
+  pipes: 'none',
 }

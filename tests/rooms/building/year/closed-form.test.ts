@@ -172,14 +172,14 @@ describe('§2.6 a mass cooled through pipes of effectiveness 0.6 by fluid that c
     const rate_WK = 0.1 * 4184
     const panel = linearPanel(hours, 100, 12, 10)
     const loop = bareLoop(1000, rate_WK, 1e6)
-    const store = { ...bareTank([], []), kind: 'slab' as const, delivery_WK: -rate_WK * Math.log(0.4) }
+    const store = bareTank([], [], { kind: 'slab', delivery_WK: -rate_WK * Math.log(0.4) })
     const room = handMadeRoom({ hours, air_JK: 1e9, slab_JK: TANK_JK })
     const kernel = new YearKernel({ room, plant: plantOf(panel, loop, store), nightVentStop_C: 0 }, QUARTER_H)
     startAt(kernel, room, 24)
     kernel.room.air_C = kernel.temp_C[kernel.nodes.air] = 40
     kernel.plate_C = 12
     for (let h = 0; h < time_h; h++) kernel.hour(h)
-    expect(Math.abs(kernel.temp_C[kernel.nodes.slab]! - want_C)).toBeLessThan(5e-3)
+    expect(Math.abs(kernel.temp_C[kernel.nodes.port]! - want_C)).toBeLessThan(5e-3)
   })
 })
 

@@ -1,57 +1,77 @@
-import {
-  AIR_SPECIFIC_HEAT_JKGK,
-  evaporationHeat_Jkg,
-  humidityRatio_frac,
-  vapourPressure_Pa,
-} from '#model/outdoors/air'
 import { type PanelTangent, panelTangent, waterAfter_kgm2 } from '#model/panels/plate'
 import { Controls } from '#inside/model/building/year/controls.ts'
 import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery.ts'
 import { type YearInputs, panelExchange_WK } from '#model/building/year'
-import { nodesOf } from '#inside/model/building/year/nodes.ts'
+import { nodesOf, type Nodes } from '#inside/model/building/year/nodes.ts'
+import { turnOver } from '#inside/model/building/year/tank-layers.ts'
 import { Solver } from '../../../odex.ts'
-import { faceSlopes } from './face-slopes.ts'
+import { coilAt } from './coupled-coil.ts'
+import { facesAt, type Faces } from './face-slopes.ts'
 
-/** Places in the state. */
-const TANK = 0
-const AIR = 1
-const PLATE = 2
-const MASSES = 3
+/** ISO 52016-1: heat flowing up, 5 W/m²K of convection beside 5.13 of longwave. */
+const CEILING_TO_AIR = 5 / (5 + 5.13)
+/** A throttled valve lets at least this share of its flow through the tank. */
+const LEAST_FLOW = 0.05
+
+/** What a tank gives up or takes at an instant. */
+interface Delivered {
+  readonly sensible_W: number
+  readonly latent_W: number
+  /** Share of full output, and of the flow through the tank's layers. */
+  readonly share: number
+  readonly flow: number
+}
+const NOTHING: Delivered = { sensible_W: 0, latent_W: 0, share: 0, flow: 0 }
+
+/** Where the plant meets the room at an instant: its temperature before heat, and what each W adds to it. */
+interface Port {
+  readonly free_C: number
+  readonly own_KW: number
+}
 
 /**
- * The equations of room, mixed tank and plate as a right-hand side for an adaptive general-purpose solver (odex,
+ * The equations of room, store and plate as a right-hand side for an adaptive general-purpose solver (odex,
  * Bulirsch–Stoer after Hairer & Wanner): nothing linearised, the panel's heat at its own temperature, the delivery
  * as its min/max law. What the controller holds for a quarter hour (share of the pump, windows, delivery on or off) is taken over
  * from the kernel, since a decision that hangs on a thousandth of a kelvin would part the two for reasons that are
- * not the integrator's; the exchange of the running panel is held for the step likewise.
+ * not the integrator's; the exchange of the running panel is held for the step likewise. Layers of a tank that have come to
+ * lie wrongly turn over at a step's end in both.
  */
 export class CoupledSystem {
-  /** Tank, air, plate, then the masses of the room’s groups. */
+  /** Layers of the tank, air, plate, then the masses of the room’s groups. */
   readonly state: number[]
   water_kgm2 = 0
   /** Mean of the air over the step taken last, °C: what is reported. */
   airMean_C = 0
+  readonly air: number
+  readonly plate: number
   private readonly inputs: YearInputs
-  private readonly capacity_JK: readonly number[]
+  private readonly nodes: Nodes
   private controls = new Controls()
   private readonly tangent: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   private exchange_WK = 0
 
   constructor(
     inputs: YearInputs,
-    start: { tank_C: number; air_C: number; plate_C: number; masses: ArrayLike<number> },
+    start: { tank_C: ArrayLike<number>; air_C: number; plate_C: number; masses: ArrayLike<number> },
   ) {
     this.inputs = inputs
-    const nodes = nodesOf(inputs)
-    this.state = [start.tank_C, start.air_C, start.plate_C, ...Array.from(start.masses)]
-    this.capacity_JK = [nodes.capacity_JK[0]!, inputs.room.airCapacity_JK, nodes.plateCapacity_JK]
+    this.nodes = nodesOf(inputs)
+    this.air = this.nodes.layers
+    this.plate = this.air + 1
+    this.state = [
+      ...Array.from(start.tank_C).slice(0, this.nodes.layers),
+      start.air_C,
+      start.plate_C,
+      ...Array.from(start.masses),
+    ]
   }
 
   step(hour: number, step_s: number, controls: Controls): void {
-    const { inputs, state, tangent } = this
+    const { inputs, state, tangent, nodes } = this
     this.controls = controls
     const plant = inputs.plant!
-    panelTangent(plant.panel, hour, state[PLATE]!, this.water_kgm2, tangent)
+    panelTangent(plant.panel, hour, state[this.plate]!, this.water_kgm2, tangent)
     if (controls.pumping)
       this.exchange_WK = panelExchange_WK(plant.loop, tangent.slope_Wm2K * plant.fieldFactor_frac)
     const solver = new Solver(state.length + 2)
@@ -62,112 +82,158 @@ export class CoupledSystem {
     for (let i = 0; i < state.length; i++) state[i] = y[i]!
     this.airMean_C = y.at(-1)! / step_s
     const limit_kgm2 = plant.panel.waterLimit_kgm2
-    this.water_kgm2 = waterAfter_kgm2(y.at(-2)!, 0, step_s, state[PLATE]!, limit_kgm2)
+    this.water_kgm2 = waterAfter_kgm2(y.at(-2)!, 0, step_s, state[this.plate]!, limit_kgm2)
+    if (nodes.layers < 2) return
+    const layers_C = Float64Array.from(state.slice(0, nodes.layers))
+    turnOver(nodes, layers_C)
+    layers_C.forEach((value, i) => (state[i] = value))
   }
 
-  /** Heat from fluid to plate and into the store, with the pump running its share of the step. */
-  private loop(hour: number, x: ArrayLike<number>): { toPlate_W: number; toStore_W: number } {
+  private port(faces: Faces, air_C: number): Port {
+    const { port } = this.inputs.plant!.store
+    if (port === 'air') return { free_C: air_C, own_KW: 0 }
+    if (port === 'pipes') return { free_C: faces.pipe_C, own_KW: 0 }
+    const seen_C = (radiant_W: number) =>
+      CEILING_TO_AIR * air_C + (1 - CEILING_TO_AIR) * faces.radiantWith_C(radiant_W)
+    return { free_C: seen_C(0), own_KW: seen_C(1 - CEILING_TO_AIR) - seen_C(0) }
+  }
+
+  /** The loop from where it draws, at some temperature, with the pump running: water that leaves, and that comes back. */
+  private loop(hour: number, plate_C: number, sink_C: number) {
     const { loop } = this.inputs.plant!
-    const share = this.controls.pumpShare
     const out_C = this.inputs.room.outdoor_C[hour]!
-    const halfPipe = 1 - Math.exp((-0.5 * loop.pipeGain_WK) / loop.capacityRate_WK)
-    const top_C = x[TANK]!
-    const in_C = top_C + halfPipe * (out_C - top_C)
-    const toPlate_W = this.exchange_WK * (in_C - x[PLATE]!)
-    const return_C = in_C - toPlate_W / loop.capacityRate_WK
-    const back_C = return_C + halfPipe * (out_C - return_C) + loop.pumpPower_W / loop.capacityRate_WK
-    return { toPlate_W: share * toPlate_W, toStore_W: share * loop.capacityRate_WK * (back_C - top_C) }
-  }
-
-  /**
-   * The coil with a tray: its surface is where sensible and latent heat pass on to the water, found by bisection on the
-   * saturation curve itself. `sensible_W` of the surface's temperature, at a share of the air flow.
-   */
-  private coilAt(
-    hour: number,
-    { air_C, water_C }: { air_C: number; water_C: number },
-    share: number,
-    sensible_W: (surface_C: number) => number,
-  ): { sensible_W: number; latent_W: number } {
-    const { room, plant } = this.inputs
-    const UA = plant!.store.delivery_WK
-    const change_WK = room.ventilation_WK[hour]!
-    const dew_C = Math.min(room.indoorDewPoint_C[hour]!, air_C)
-    const ratio = (t_C: number): number => humidityRatio_frac(vapourPressure_Pa(t_C), room.pressure_Pa)
-    const carried_kgs = 1 / (1 / change_WK + 0.7 / (share * UA)) / AIR_SPECIFIC_HEAT_JKGK
-    const latent_W = (s_C: number): number =>
-      Math.max(0, carried_kgs * evaporationHeat_Jkg(dew_C) * (ratio(dew_C) - ratio(s_C)))
-    let [low, high] = [water_C - 60, water_C + 60]
-    for (let k = 0; k < 45; k++) {
-      const s_C = (low + high) / 2
-      if (sensible_W(s_C) + latent_W(s_C) > (UA / 0.3) * (s_C - water_C)) low = s_C
-      else high = s_C
+    const rate_WK = loop.capacityRate_WK
+    const halfPipe = 1 - Math.exp((-0.5 * loop.pipeGain_WK) / rate_WK)
+    const round = (top_C: number) => {
+      const in_C = top_C + halfPipe * (out_C - top_C)
+      const toPlate_W = this.exchange_WK * (in_C - plate_C)
+      const return_C = in_C - toPlate_W / rate_WK
+      return { toPlate_W, back_C: return_C + halfPipe * (out_C - return_C) + loop.pumpPower_W / rate_WK }
     }
-    return { sensible_W: sensible_W(low), latent_W: latent_W(low) }
+    // What comes back is straight in what leaves, and that is a mixture of the mass and of what comes back.
+    const s = this.nodes.sinkShare
+    const none = round(0).back_C
+    const each = round(1).back_C - none
+    const top_C = (s * sink_C + (1 - s) * none) / (1 - (1 - s) * each)
+    return { ...round(top_C), top_C, halfPipe, out_C }
   }
 
-  /** Sensible and latent heat of a coil with a tray, open or throttled to the demand by its air flow. */
-  private coil(hour: number, x: ArrayLike<number>): { sensible_W: number; latent_W: number; full_W: number } {
-    const { store, plan } = this.inputs.plant!
-    const at = { air_C: x[AIR]!, water_C: x[TANK]! }
-    const { air_C } = at
-    const open = this.coilAt(hour, at, 1, (s_C) => (store.delivery_WK / 0.7) * (air_C - s_C))
-    const full_W = open.sensible_W
-    const demand_W = ((store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K) * (air_C - plan.setpoint_C)
-    if (!this.controls.delivering || demand_W <= 0 || full_W <= 0)
-      return { sensible_W: 0, latent_W: 0, full_W }
-    if (demand_W >= full_W) return { ...open, full_W }
-    const share = Math.max(0.05, demand_W / full_W)
-    return { ...this.coilAt(hour, at, share, () => demand_W), full_W }
+  /** Heat of the running loop into pipes, ceiling or air, and to the plate; return water mixed in at the dew limit. */
+  private charge(hour: number, plate_C: number, port: Port): { toPlate_W: number; toPort_W: number } {
+    const { loop, store } = this.inputs.plant!
+    const rate_WK = loop.capacityRate_WK
+    const share = this.controls.pumpShare
+    const into = (sink_C: number) => {
+      const { back_C, top_C } = this.loop(hour, plate_C, sink_C)
+      return share * rate_WK * (back_C - top_C)
+    }
+    const none = into(0)
+    const each = into(1) - none
+    const toPort_W = (none + each * port.free_C) / (1 - each * port.own_KW)
+    const found = this.loop(hour, plate_C, port.free_C + port.own_KW * toPort_W)
+    const lowest_C = this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K
+    if (found.back_C >= lowest_C) return { toPlate_W: share * found.toPlate_W, toPort_W }
+    const s = this.nodes.sinkShare
+    const mixed_WK = share * rate_WK * s
+    const mixed_W = (mixed_WK * (lowest_C - port.free_C)) / (1 + mixed_WK * port.own_KW)
+    const sink_C = port.free_C + port.own_KW * mixed_W
+    const top_C = s * sink_C + (1 - s) * lowest_C
+    const pipes_W = rate_WK * found.halfPipe * (2 * found.out_C - top_C - lowest_C)
+    return { toPlate_W: -mixed_W + share * (loop.pumpPower_W + pipes_W), toPort_W: mixed_W }
   }
 
-  private delivered_W(hour: number, x: ArrayLike<number>): number {
-    if (!this.controls.delivering) return 0
+  private demand_W(air_C: number): number {
     const { store, plan } = this.inputs.plant!
-    const air_C = x[AIR]!
-    const surface_C = Math.max(x[TANK]!, this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K)
-    const reach_W = store.delivery_WK * (air_C - surface_C)
-    const demand_W = ((store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K) * (air_C - plan.setpoint_C)
-    return Math.max(0, Math.min(reach_W, demand_W))
+    return ((store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K) * (air_C - plan.setpoint_C)
+  }
+
+  /** The coil with a tray, open or throttled to the demand by its air flow. */
+  private coil(hour: number, air_C: number, water_C: number): Delivered {
+    const { delivery_WK } = this.inputs.plant!.store
+    const at = { air_C, water_C }
+    const open = coilAt(this.inputs, hour, at, 1, (s_C) => (delivery_WK / 0.7) * (air_C - s_C))
+    const demand_W = this.demand_W(air_C)
+    if (demand_W <= 0 || open.sensible_W <= 0) return NOTHING
+    if (demand_W >= open.sensible_W) return { ...open, share: 1, flow: 1 }
+    const flow = Math.max(LEAST_FLOW, demand_W / open.sensible_W)
+    const found = coilAt(this.inputs, hour, at, flow, () => demand_W)
+    const full_W =
+      found.latent_W > 0
+        ? Math.max(0.1 * delivery_WK, open.sensible_W)
+        : delivery_WK * Math.max(0.1, air_C - water_C)
+    return { ...found, share: Math.min(1, demand_W / full_W), flow }
+  }
+
+  /** From the room to the tank, W. */
+  private delivered(hour: number, air_C: number, water_C: number, port: Port): Delivered {
+    if (!this.controls.delivering) return NOTHING
+    const { store } = this.inputs.plant!
+    if (store.drained) return this.coil(hour, air_C, water_C)
+    const seen_WK = store.delivery_WK / (1 + store.delivery_WK * port.own_KW)
+    const surface_C = Math.max(water_C, this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K)
+    const reach_W = seen_WK * (port.free_C - surface_C)
+    const sensible_W = Math.max(0, Math.min(reach_W, this.demand_W(air_C)))
+    if (sensible_W === 0) return NOTHING
+    const share = Math.min(1, sensible_W / (seen_WK * Math.max(0.1, port.free_C - water_C)))
+    return { sensible_W, latent_W: 0, share, flow: sensible_W < reach_W ? Math.max(LEAST_FLOW, share) : 1 }
   }
 
   private slopes(hour: number, x: number[]): number[] {
     const { room, plant } = this.inputs
-    const { controls, tangent } = this
+    const { controls, tangent, nodes } = this
     const { store, loop, fieldFactor_frac } = plant!
     const water_kgm2 = Math.max(0, x.at(-2)!)
-    panelTangent(plant!.panel, hour, x[PLATE]!, water_kgm2, tangent)
+    const plate_C = x[this.plate]!
+    panelTangent(plant!.panel, hour, plate_C, water_kgm2, tangent)
     const dry = water_kgm2 === 0 && tangent.water_kgm2s < 0
-    const flows = controls.pumping ? this.loop(hour, x) : { toPlate_W: 0, toStore_W: 0 }
-    const air_C = x[AIR]!
-    const store_C = x[TANK]!
-    const coil = store.drained ? this.coil(hour, x) : null
-    const delivered_W = coil?.sensible_W ?? this.delivered_W(hour, x)
-    const full_W =
-      coil !== null && coil.latent_W > 0
-        ? Math.max(0.1 * store.delivery_WK, coil.full_W)
-        : store.delivery_WK * Math.max(0.1, air_C - store_C)
-    const fan_W = store.deliveryPower_W * Math.min(1, Math.max(0, delivered_W / full_W))
-    const leak_W =
-      store.layerLoss_WK[0]! * ((store.lossTo === 'room' ? air_C : room.outdoor_C[hour]!) - store_C)
+    const air_C = x[this.air]!
+    const faces = facesAt(room, hour, air_C, x, this.plate + 1)
+    const port = this.port(faces, air_C)
+    const running = controls.pumping && nodes.tank ? this.loop(hour, plate_C, x[0]!) : null
+    const charge = controls.pumping && !nodes.tank ? this.charge(hour, plate_C, port) : null
+    const given = nodes.tank ? this.delivered(hour, air_C, x[nodes.bottom]!, port) : NOTHING
+    const toPort_W = (charge?.toPort_W ?? 0) - given.sensible_W
+    const ceiling = store.port === 'ceiling' ? 1 - CEILING_TO_AIR : 0
+    const flows = faces.flows(ceiling * toPort_W, store.port === 'pipes' ? toPort_W : 0)
+    const around_C = store.lossTo === 'room' ? air_C : room.outdoor_C[hour]!
+    const leaks_W = store.layerLoss_WK.map((loss_WK, i) => loss_WK * (around_C - x[i]!))
+    const leak_W = store.lossTo === 'room' ? leaks_W.reduce((sum, each) => sum + each, 0) : 0
     const vent_W = controls.venting ? room.nightVent_WK * (room.outdoor_C[hour]! - air_C) : 0
-    const faces = faceSlopes(room, hour, air_C, x, MASSES)
-    const heat_W = [
-      flows.toStore_W + delivered_W + (coil?.latent_W ?? 0) + leak_W,
-      faces.toAir_W +
-        room.ventilation_WK[hour]! * (room.outdoor_C[hour]! - air_C) +
-        0.4 * room.gains_W[hour]! +
-        vent_W +
-        fan_W -
-        delivered_W -
-        (store.lossTo === 'room' ? leak_W : 0),
-      flows.toPlate_W - fieldFactor_frac * loop.area_m2 * tangent.q_Wm2,
-    ]
+    const air_W =
+      flows.toAir_W +
+      room.ventilation_WK[hour]! * (room.outdoor_C[hour]! - air_C) +
+      0.4 * room.gains_W[hour]! +
+      vent_W +
+      store.deliveryPower_W * given.share +
+      (store.port === 'pipes' ? 0 : (1 - ceiling) * toPort_W) -
+      leak_W
+    const toPlate_W = running === null ? (charge?.toPlate_W ?? 0) : controls.pumpShare * running.toPlate_W
     return [
-      ...heat_W.map((heat, i) => heat / this.capacity_JK[i]!),
-      ...faces.slopes,
+      ...this.layers_W(x, running, given).map((heat_W, i) => (heat_W + leaks_W[i]!) / nodes.capacity_JK[i]!),
+      air_W / room.airCapacity_JK,
+      (toPlate_W - fieldFactor_frac * loop.area_m2 * tangent.q_Wm2) / nodes.plateCapacity_JK,
+      ...flows.slopes,
       dry ? 0 : tangent.water_kgm2s,
       air_C,
     ]
+  }
+
+  /** Heat into each layer: the panel's loop up, the delivery's down, only their net between layers, and conduction. */
+  private layers_W(x: readonly number[], running: { back_C: number } | null, given: Delivered): number[] {
+    const { store, loop } = this.inputs.plant!
+    const { layers: n, bottom } = this.nodes
+    if (n === 0) return []
+    const heat_W = Array.from({ length: n }, () => 0)
+    const up_WK = running === null ? 0 : this.controls.pumpShare * loop.capacityRate_WK
+    const down_WK = n === 1 ? 0 : store.delivery_WK * given.flow
+    for (let i = 0; i < bottom; i++) {
+      const upward_W = Math.max(up_WK - down_WK, 0) * x[i + 1]! - Math.max(down_WK - up_WK, 0) * x[i]!
+      const conducted_W = store.betweenLayers_WK * (x[i + 1]! - x[i]!)
+      heat_W[i]! += upward_W + conducted_W
+      heat_W[i + 1]! -= upward_W + conducted_W
+    }
+    heat_W[0]! += down_WK * x[bottom]! - up_WK * x[0]! + given.sensible_W + given.latent_W
+    heat_W[bottom]! += up_WK * (running?.back_C ?? 0) - down_WK * x[bottom]!
+    return heat_W
   }
 }

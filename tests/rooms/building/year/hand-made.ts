@@ -226,6 +226,7 @@ export function bareTank(
     deliveryPower_W: 0,
     dewMargin_K: 2,
     drained: false,
+    port: change.kind === 'slab' ? 'pipes' : 'air',
     waterMass_kg: 500,
     ...change,
   }

@@ -18,7 +18,7 @@ export interface Apart {
   readonly pumped_h: number
 }
 
-/** Room, mixed tank and plate by the kernel and by odex side by side, under the same decisions of the controls. */
+/** Room, store and plate by the kernel and by odex side by side, under the same decisions of the controls. */
 export function besideOdex(inputs: YearInputs, first_h: number, hours: number): Apart {
   const kernel = new YearKernel(inputs, STEP_S)
   const { room } = inputs
@@ -28,7 +28,7 @@ export function besideOdex(inputs: YearInputs, first_h: number, hours: number): 
   kernel.plate_C = start.air_C
   for (let h = first_h - SETTLING_h; h < first_h; h++) kernel.hour((h + room.hours) % room.hours)
   const exact = new CoupledSystem(inputs, {
-    tank_C: kernel.temp_C[0]!,
+    tank_C: kernel.temp_C,
     air_C: kernel.room.air_C,
     plate_C: kernel.plate_C,
     masses: kernel.room.masses,
@@ -41,11 +41,12 @@ export function besideOdex(inputs: YearInputs, first_h: number, hours: number): 
       const before_Cs = kernel.books.air_Cs
       kernel.step(h % room.hours)
       exact.step(h % room.hours, STEP_S, kernel.controls)
-      const [tank_C, , plate_C] = exact.state as [number, number, number]
+      const plate_C = exact.state[exact.plate]!
       const pumping = kernel.controls.pumping
       if (pumping) worst.pumped_h += STEP_S / 3600
       mean_K += ((kernel.books.air_Cs - before_Cs) / STEP_S - exact.airMean_C) * (STEP_S / 3600)
-      worst.tank_K = Math.max(worst.tank_K, Math.abs(kernel.temp_C[0]! - tank_C))
+      for (let i = 0; i < kernel.nodes.layers; i++)
+        worst.tank_K = Math.max(worst.tank_K, Math.abs(kernel.temp_C[i]! - exact.state[i]!))
       if (k < 3600 / STEP_S - 1) continue
       const plate_K = Math.abs(kernel.plate_C - plate_C)
       if (pumping) worst.running_K = Math.max(worst.running_K, plate_K)
