@@ -10,6 +10,7 @@ export {
   valueAt,
   weightedSum,
 } from './polynomial.ts'
+export { median, quantile } from './quantile.ts'
 export { type RandomSource, gaussian, persistentSeries, seededRandom } from './random.ts'
 export { studentHalfWidth } from './student.ts'
 export { eigenSymmetric } from './symmetric.ts'

@@ -1,5 +1,6 @@
 import type { Plant, SheetAnswer } from './plant.ts'
-import { quantile, type DesignRanges, type Range } from './ranges.ts'
+import { quantile } from '#model/basis/numbers'
+import type { DesignRanges, Range } from './ranges.ts'
 
 /** One row of the table of the year. */
 export interface ExpectedMonth {

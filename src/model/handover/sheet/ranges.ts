@@ -1,6 +1,6 @@
 import type { Candidate } from '#model/design/sizing'
 import { exceedance } from '#model/design/target'
-import { latinHypercube, seededUniform } from '#model/basis/numbers'
+import { latinHypercube, quantile, seededUniform } from '#model/basis/numbers'
 import { designOf, monthSummaries, type Prepared } from '#model/design/assembly'
 import { type MadeOrMeasured, type Scenario, drawnScenario, uncertainInputs } from '#model/design/scenario'
 import { simulateYear } from '#model/building/year'
@@ -83,12 +83,4 @@ function rangesOf(draws: readonly Draw[]): DesignRanges {
 export function eightInTen(values: readonly number[]): Range {
   const sorted = values.toSorted((a, b) => a - b)
   return { low: quantile(sorted, 0.1), high: quantile(sorted, 0.9) }
-}
-
-/** Value below which `share` of the sorted values lie; NaN without values. */
-export function quantile(sorted: readonly number[], share: number): number {
-  const place = share * (sorted.length - 1)
-  const below = sorted[Math.floor(place)] ?? NaN
-  const above = sorted[Math.ceil(place)] ?? NaN
-  return below + (above - below) * (place - Math.floor(place))
 }

@@ -2,7 +2,8 @@ import { monthOfHour } from '../quality/series.ts'
 import { clockCorrections } from './clock-corrections.ts'
 import { signed, wrapped, type ClockQuestion } from './clock-question.ts'
 import { CLOCK_UNKNOWN, type ClockReport, type ClockVerdict } from './clock-report.ts'
-import { clearerHalf, median, solarNoonOffsets, type DayOffset } from './solar-noon-offset.ts'
+import { median } from '#model/basis/numbers'
+import { clearerHalf, solarNoonOffsets, type DayOffset } from './solar-noon-offset.ts'
 
 /** Differences up to this are not called wrong, min: haze, hills and cloud shift the middle of a day's light. */
 export const AGREES_MIN = 15

@@ -1,4 +1,5 @@
 import { HOUR_MS } from '#model/basis/hours'
+import { median } from '#model/basis/numbers'
 import { sunHours } from '#model/outdoors/sun'
 import type { Site } from '#model/outdoors/weather'
 
@@ -105,13 +106,6 @@ function middle(weights: readonly (readonly [number, number])[]): Middle | null 
   return sum > 0 && Math.hypot(x, y) > 0.1 * sum
     ? { angle_h: (Math.atan2(y, x) * 24) / (2 * Math.PI), sum }
     : null
-}
-
-export function median(values: readonly number[]): number {
-  if (values.length === 0) return NaN
-  const sorted = [...values].sort((a, b) => a - b)
-  const middle = Math.floor(sorted.length / 2)
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
 }
 
 /** The clearer half of the days: their radiation is the more even about noon. */
