@@ -13,9 +13,9 @@ const START = `import('tsx/esm/api').then(({ register }) => {
   return import(${JSON.stringify(new URL('./decide-worker.ts', import.meta.url).href)})
 })`
 
-type Text = { readonly share: number } | { readonly reply: Reply<Decision> }
+type Message = { readonly share: number } | { readonly reply: Reply<Decision> }
 
-/** Decides on several cores; tells how far it is, 0…1. Rejects with what went wrong in a share. */
+/** Decides on several cores; reports how far it is, 0…1. Rejects with what went wrong in a share. */
 export async function decideShared(
   question: Deciding,
   onShare: (share: number) => void,
@@ -40,9 +40,9 @@ export async function decideShared(
 function oneShare(question: Deciding, onShare: (share: number) => void): Promise<Reply<Decision>> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(START, { eval: true, workerData: question })
-    worker.on('message', (told: Text) => {
-      if ('share' in told) onShare(told.share)
-      else resolve(told.reply)
+    worker.on('message', (said: Message) => {
+      if ('share' in said) onShare(said.share)
+      else resolve(said.reply)
     })
     worker.on('error', reject)
   })
