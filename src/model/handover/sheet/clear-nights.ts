@@ -1,4 +1,4 @@
-import { quantile } from './ranges.ts'
+import { quantile } from '#model/basis/numbers'
 import type { Plant } from './plant.ts'
 import type { Span } from './expected.ts'
 
