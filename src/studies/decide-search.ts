@@ -24,6 +24,7 @@ interface Guessed {
  */
 export class Search {
   readonly done: Combination[] = []
+  /** Combinations there are of the sets gone through, with those that were seen to lose and those that need no machine. */
   looked = 0
   private guessed: Guessed[] = []
   private readonly free: Combination[] = []
@@ -42,15 +43,15 @@ export class Search {
   /** Every combination of the sets of a group, with every plant. */
   group(group: Group): void {
     for (const set of group) {
-      this.looked++
+      const withPlants = set.length <= this.mostBesidePlant
+      this.looked += withPlants ? 1 + this.plants.length : 1
       if (this.loses(set, 'none')) continue
       const prepared = this.trials.with(set)
       const alone = this.trials.run(prepared, set, 'none')
       this.add(alone)
       // nothing is left for a machine to do
-      if (alone.meets || set.length > this.mostBesidePlant) continue
+      if (alone.meets || !withPlants) continue
       for (const plant of this.plants) {
-        this.looked++
         if (this.loses(set, plant)) continue
         if (plant !== 'panels' || set.length === 0) this.add(this.trials.run(prepared, set, plant))
         else {
