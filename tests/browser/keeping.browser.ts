@@ -154,7 +154,7 @@ describe('a browser that keeps nothing', () => {
     expect(await page.locator(notice).innerText()).toContain('keeps nothing for the next visit')
     await goTo(page, 'trust')
     expect(await page.locator(notice).count()).toBe(1)
-    await goTo(page, '')
+    await goTo(page, 'design')
     await page.click('button:has-text("Keep & share")')
     const download = page.waitForEvent('download')
     await page.click('dialog button:has-text("Save to a file")')
