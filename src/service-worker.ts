@@ -75,6 +75,12 @@ async function fromStoreOrNet(request: Request): Promise<Response> {
   const cache = await caches.open(store)
   const kept = await cache.match(request, { ignoreVary: true, ignoreSearch: request.mode === 'navigate' })
   if (kept) return kept
+  const open = new URL(request.url)
+  if (request.mode === 'navigate' && !open.pathname.endsWith('/')) {
+    open.pathname += '/'
+    if (await cache.match(open.href, { ignoreSearch: true, ignoreVary: true }))
+      return Response.redirect(open.href)
+  }
   const fetched = await fetch(request)
   if (fetched.ok && whenUsed(new URL(request.url).pathname)) await cache.put(request, fetched.clone())
   return fetched

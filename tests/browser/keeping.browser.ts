@@ -238,3 +238,17 @@ test('a change made in the very moment of leaving is kept', async () => {
   expect(kept).not.toContain(JSON.stringify(defaultScenario().room))
   await context.close()
 })
+
+test('starting anew brings the worked example, and one undo what was open', async () => {
+  const { page, context } = await stage.open('design/#climate=continental&room.length_m=9&job.name=Mine')
+  await settled(page)
+  const before = await page.locator(room).innerText()
+  await page.click('button:has-text("Keep & share")')
+  await page.click('button:has-text("Start anew")')
+  await settled(page)
+  expect(await page.locator(room).innerText()).not.toBe(before)
+  await page.click('button:has-text("Undo")')
+  await settled(page)
+  expect(await page.locator(room).innerText()).toBe(before)
+  await context.close()
+})

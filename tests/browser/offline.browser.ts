@@ -43,6 +43,8 @@ describe('with the network off, after one visit to one page', () => {
       await page.selectOption('#climate', climate)
       await settled(page)
     }
+    await page.goto(`${stage.url}compare`)
+    await page.waitForURL(`${stage.url}compare/`)
     expect(await page.locator('main [role=alert]').count()).toBe(0)
     expect(complaints).toEqual([])
     await context.close()
