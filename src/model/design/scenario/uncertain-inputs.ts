@@ -1,4 +1,5 @@
 import { AGEING_RANGES } from '#model/panels/coating'
+import { skyDoubtTimes, type SkyDoubtWeather } from './sky-doubt.ts'
 import type { Scenario } from './fields.ts'
 import type { Spread } from './spread.ts'
 import { madeSpreads } from './made-spreads.ts'
@@ -83,6 +84,15 @@ export const SPREADS: readonly Spread[] = [
   },
 ]
 
+/** The sky of a measured file: over a hot spell, by kind of climate. */
+const skySpread = (weather: SkyDoubtWeather): Spread => ({
+  field: 'sky.deficitFactor_frac',
+  label: 'Sky radiation',
+  times: skyDoubtTimes(weather),
+  reason:
+    'Modelled less measured nights, over the mean of five, at places of this kind of climate: 15 to 31 % of what the sky falls short of black.',
+})
+
 /** What is off besides under a film. */
 const FILM_SPREAD: Spread = {
   field: 'cover.flutter_frac',
@@ -93,19 +103,20 @@ const FILM_SPREAD: Spread = {
 }
 
 /** The spreads for hours that were measured, or made from months. */
-function spreadsFor(
-  { madeFrom, madeErrors }: MadeOrMeasured,
-  cover: Scenario['cover']['kind'],
-): readonly Spread[] {
+function spreadsFor(weather: MadeOrMeasured, cover: Scenario['cover']['kind']): readonly Spread[] {
   const film = cover === 'film' ? [FILM_SPREAD] : []
-  if (madeFrom === undefined) return [...SPREADS, ...film]
+  const { madeFrom, madeErrors } = weather
+  if (madeFrom === undefined) {
+    const sky = skySpread(weather)
+    return [...SPREADS.map((spread) => (spread.field === sky.field ? sky : spread)), ...film]
+  }
   const made = madeSpreads(SPREADS, madeErrors)
   const fields = made.map(({ field }) => field)
   return [...SPREADS.filter(({ field }) => !fields.includes(field)), ...made, ...film]
 }
 
 /** What of the weather decides how far it may be off. */
-export type MadeOrMeasured = Pick<WeatherRecord, 'madeFrom' | 'madeErrors'>
+export type MadeOrMeasured = Pick<WeatherRecord, 'madeFrom' | 'madeErrors'> & SkyDoubtWeather
 
 /** The inputs with the ends they are drawn between for one scenario, cut to the fields' own ranges. */
 export function uncertainInputs(scenario: Scenario, weather: MadeOrMeasured): UncertainInput[] {
