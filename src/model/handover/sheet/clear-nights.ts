@@ -1,6 +1,7 @@
 import { quantile } from '#model/basis/numbers'
 import type { Plant } from './plant.ts'
 import type { Span } from './expected.ts'
+import { CLEAR_frac, NIGHT_deg, RAN_frac } from './running-night.ts'
 
 /** What a builder reads on a clear, running night at one outdoor temperature. */
 export interface ClearNight {
@@ -17,10 +18,6 @@ export interface ClearNight {
 
 /** Bands of outdoor temperature, from middle to middle, K. */
 const BAND_K = 5
-/** Clear: less cloud than this; night: sun lower than this, degrees; ran through above this share (common practice, no source). */
-const CLEAR_frac = 0.2
-const NIGHT_deg = -6
-const RAN_frac = 0.99
 /** Fewer hours than this are no basis for a reading. */
 const FEWEST = 8
 

@@ -1,6 +1,7 @@
 import type { Plant, SheetAnswer } from './plant.ts'
 import { quantile } from '#model/basis/numbers'
 import type { DesignRanges, Range } from './ranges.ts'
+import { CLEAR_frac, NIGHT_deg, RAN_frac } from './running-night.ts'
 
 /** One row of the table of the year. */
 export interface ExpectedMonth {
@@ -50,11 +51,6 @@ export interface NightTest {
   readonly store_C: Range
 }
 
-/** An hour counts as run through above this share. */
-const RAN_frac = 0.99
-/** Clear: less cloud than this; night: sun lower than this, degrees (common practice, no source). */
-const CLEAR_frac = 0.2
-const NIGHT_deg = -6
 /** Fewer hours than this are no basis for a span. */
 const FEWEST = 10
 const WEEK_h = 168
