@@ -1,5 +1,6 @@
-/* Second, independent implementation: sky and plate of an hour written from src/model/README.md, against the project's full
- * balance and against the reduced hours that the year runs on, 500 random hours, 1 W/m². */
+/* Second, independent implementation: sky and plate of an hour, `models/page-*.ts`, written from src/model/README.md alone by
+ * someone who had read no other file of src, against the project's full balance and against the reduced hours that the year
+ * runs on, 500 random hours, 1 W/m². */
 import { expect, test } from 'vitest'
 import { HOURS, pageDifferences } from './models/page-case.ts'
 

@@ -12,8 +12,8 @@ import { skyHours } from '#model/outdoors/sky'
 import { FIELDS } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { once } from '../check.ts'
-import { pageHeat_Wm2 } from './page-hour.ts'
-import { pageSky, type PagePanel, type PageWeather } from './page-sky.ts'
+import { pageHeat_Wm2, type PagePanel } from './page-hour.ts'
+import { pageSky, type PageWeather } from './page-sky.ts'
 import { xorshift } from './random.ts'
 
 export const HOURS = 500

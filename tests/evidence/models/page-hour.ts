@@ -1,182 +1,131 @@
-/**
- * Plate of one hour (steps 6 to 12 of “One hour, step by step”), written from the page `src/model/README.md` and nothing else;
- * bisection where the project has Newton’s rule. Shares no code with the project.
- */
-import {
-  black,
-  blackWindow,
-  clamp,
-  kelvin,
-  onPlane,
-  rad,
-  saturation,
-  type PagePanel,
-  type PageWeather,
-} from './page-sky.ts'
+/* Heat leaving a plate in an hour as src/model/README.md describes it (Panel; One hour, steps 7 to 12), written from that
+ * page alone by someone who had not read the code. The film's temperature is found by halving. */
+import { black, latent_Jkg, saturation_Pa, vapour_Pa } from './page-air.ts'
+import { faceConvection_Wm2K, gap_Wm2K, windRatio, type Face, type Terrain } from './page-convection.ts'
+import { onPlane, type PageWeather } from './page-sky.ts'
 
-const faceSaturation = (t_C: number) => saturation(t_C, t_C < 0.01)
-
-const TERRAIN = { open: [0.14, 270], suburb: [0.22, 370], city: [0.33, 460] } as const
-
-function airAt(t_C: number, pressure_Pa: number) {
-  const T = kelvin(t_C)
-  const k = (0.0241 * (T / 273) ** 1.5 * 467) / (T + 194)
-  const mu = (1.716e-5 * (T / 273) ** 1.5 * 384) / (T + 111)
-  const density = pressure_Pa / (287.055 * T)
-  return { k, group: (9.80665 / T) * (density / mu) * ((density * 1006) / k) }
+interface PageFilm {
+  /** Transmittance and reflectance: sunlight, window, rest. */
+  readonly sun: readonly [number, number]
+  readonly window: readonly [number, number]
+  readonly rest: readonly [number, number]
+  readonly gap_m: number
+  readonly flutter: number
 }
 
-/** Steps 7 and 8: convection of the exposed face, W/m²K. */
-function convection(face_C: number, w: PageWeather, panel: PagePanel, forced: number): number {
-  const at = (t_C: number): number => {
-    const { k, group } = airAt(0.5 * (t_C + w.air_C), w.pressure_Pa)
-    const Ra = group * Math.abs(t_C - w.air_C) * panel.length_m ** 3
-    const [s, c] = [Math.sin(panel.tilt_deg * rad), Math.cos(panel.tilt_deg * rad)]
-    const hot = t_C > w.air_C
-    const quarter = Math.max((hot ? 0.54 : 0.27) * c ** 0.25, 0.59 * s ** 0.25) * Ra ** 0.25
-    const third = Math.max(hot ? 0.15 * Math.cbrt(c) : 0, 0.1 * Math.cbrt(s)) * Math.cbrt(Ra)
-    const free = ((quarter ** 10 + third ** 10) ** 0.1 * k) / panel.length_m
-    return Math.cbrt(free ** 3 + forced ** 3)
-  }
-  const y = face_C - w.air_C
-  if (Math.abs(y) >= 1) return at(face_C)
-  const [cold, warm] = [at(w.air_C - 1), at(w.air_C + 1)]
-  return cold + ((warm - cold) * (y + 1)) / 2
+export interface PagePanel {
+  readonly solarReflectance: number
+  /** Emittance in the window and in the rest. */
+  readonly window: number
+  readonly rest: number
+  readonly film: PageFilm | null
+  readonly tilt_deg: number
+  readonly horizon_deg: number
+  readonly height_m: number
+  readonly terrain: Terrain
+  /** Forced convection per wind at the panel. */
+  readonly slope: number
+  readonly exposure: number
+  /** Area over perimeter. */
+  readonly length_m: number
+  readonly backLoss: number
 }
 
-/** Step 10: heat leaving the face by convection and vapour, W/m². */
-function faceHeat(
-  t_C: number,
-  w: PageWeather,
-  panel: PagePanel,
-  forced: number,
+const BANDS = ['window', 'rest'] as const
+
+interface Hour {
+  readonly w: PageWeather
+  readonly panel: PagePanel
+  readonly sky: { window: number; rest: number }
+  readonly face: Face
+  readonly plate_C: number
+  readonly water_kgm2: number
+}
+
+/** Convection and vapour on the exposed face, W/m² leaving it. */
+function toAir_Wm2({ w, face, water_kgm2 }: Hour, t_C: number, wet: boolean): number {
+  const h = faceConvection_Wm2K(face, t_C)
+  const drive = saturation_Pa(t_C) - vapour_Pa(w.dewPoint_C)
+  const possible = h * (0.621945 / (1006 * w.pressure_Pa)) * 0.877 ** (-2 / 3) * drive
+  const m = Math.min(possible, wet ? Math.max(water_kgm2, 0.02) / 900 : 0)
+  return h * (t_C - w.air_C) + m * latent_Jkg(t_C)
+}
+
+/** Edges and back. */
+function back_Wm2({ w, panel, plate_C }: Hour): number {
+  const edges = 0.13 * (1 / (4 * panel.length_m) - 1)
+  return (panel.backLoss + Math.max(0, edges)) * (plate_C - w.air_C)
+}
+
+function bare_Wm2(hour: Hour, wet: boolean): number {
+  const { w, panel, sky, plate_C } = hour
+  const plate = black(plate_C)
+  let q = toAir_Wm2(hour, plate_C, wet) + back_Wm2(hour) - (1 - panel.solarReflectance) * w.sun_Wm2
+  for (const band of BANDS) q += (wet ? 0.95 : panel[band]) * (plate[band] - sky[band])
+  return q
+}
+
+/** What plate and film lose when the film has this temperature. */
+function underFilm(
+  hour: Hour,
+  film: PageFilm,
+  film_C: number,
   wet: boolean,
-  water: number,
-): number {
-  const h = convection(t_C, w, panel, forced)
-  const wish =
-    ((h * 0.621945) / (1006 * w.pressure_Pa)) *
-    0.877 ** (-2 / 3) *
-    (faceSaturation(t_C) - saturation(w.dewPoint_C, false))
-  const m = Math.min(wish, wet ? Math.max(water, 0.02) / 900 : 0)
-  const evaporation = 2.501e6 - 2361 * t_C
-  const melted = clamp(t_C + 0.5, 0, 1)
-  const r = melted * evaporation + (1 - melted) * 2.8346e6
-  return h * (t_C - w.air_C) + m * r
+): { plate: number; film: number } {
+  const { w, panel, sky, plate_C } = hour
+  const [t_s, r_s] = film.sun
+  const back = 1 / (1 - r_s * panel.solarReflectance)
+  const lost = {
+    plate: -t_s * back * (1 - panel.solarReflectance) * w.sun_Wm2,
+    film: -(1 - t_s - r_s) * (1 + t_s * back * panel.solarReflectance) * w.sun_Wm2,
+  }
+  const [plate, cover] = [black(plate_C), black(film_C)]
+  for (const band of BANDS) {
+    const [passes, r] = film[band]
+    const t = wet ? 0 : passes
+    const below = 1 - t - r
+    const above = wet ? 0.95 : below
+    const e = panel[band]
+    const D = 1 / (1 - r * (1 - e))
+    lost.plate += e * D * ((1 - r) * plate[band] - below * cover[band] - t * sky[band])
+    lost.film +=
+      (below + above - below ** 2 * (1 - e) * D) * cover[band] -
+      below * e * D * plate[band] -
+      (above + below * (1 - e) * D * t) * sky[band]
+  }
+  const still = gap_Wm2K(plate_C, film_C, film.gap_m, panel.tilt_deg, w.pressure_Pa)
+  const gap = (still + film.flutter * hour.face.forced_Wm2K) * (plate_C - film_C)
+  lost.plate += gap + back_Wm2(hour)
+  lost.film += toAir_Wm2(hour, film_C, wet) - gap
+  return lost
 }
 
-function upright(Ra: number): number {
-  if (Ra < 1000) return 1
-  const cell = (0.104 * Ra ** 0.293) / (1 + (6310 / Ra) ** 1.36)
-  return Math.max(Math.cbrt(1 + cell ** 3), 0.0605 * Math.cbrt(Ra))
-}
-
-/** Step 12: heat through the gap, W/m². */
-function gapHeat(plate_C: number, film_C: number, w: PageWeather, panel: PagePanel, pumped: number): number {
-  const gap_m = panel.film!.gap_m
-  const { k, group } = airAt(0.5 * (plate_C + film_C), w.pressure_Pa)
-  const Ra = group * Math.abs(plate_C - film_C) * gap_m ** 3
-  let Nu: number
-  if (plate_C > film_C) {
-    const beta = Math.min(panel.tilt_deg, 60) * rad
-    const ra = Ra * Math.cos(beta)
-    const plus = (x: number) => Math.max(0, x)
-    Nu =
-      ra <= 1708
-        ? 1
-        : 1 +
-          1.44 * (1 - (1708 * Math.sin(1.8 * beta) ** 1.6) / ra) * plus(1 - 1708 / ra) +
-          plus(Math.cbrt(ra / 5830) - 1)
-  } else Nu = 1 + (upright(Ra) - 1) * Math.sin(panel.tilt_deg * rad)
-  return ((Nu * k) / gap_m + pumped) * (plate_C - film_C)
-}
-
-/** Steps 5 to 12: heat leaving the plate at a temperature, W/m², with so much water on the face, kg/m². */
-export function pageHeat_Wm2(w: PageWeather, panel: PagePanel, plate_C: number, water_kgm2: number): number {
-  const fall = onPlane(w, panel)
-  const share = water_kgm2 < 1e-7 ? 0 : Math.min(1, water_kgm2 / 0.02)
-  const parts: number[] = [0, 0]
-  for (const wet of [false, true]) {
-    if ((wet ? share : 1 - share) === 0) continue
-    parts[wet ? 1 : 0] = partHeat(w, panel, plate_C, water_kgm2, wet, fall)
-  }
-  return (1 - share) * parts[0]! + share * parts[1]!
-}
-
-function partHeat(
-  w: PageWeather,
-  panel: PagePanel,
-  plate_C: number,
-  water: number,
-  wet: boolean,
-  fall: { window: number; rest: number },
-): number {
-  const [a, d] = TERRAIN[panel.terrain]
-  const factor = 27 ** 0.14 * (panel.height_m / d) ** a
-  const rigid = panel.slope * panel.exposure * factor * Math.max(0, w.wind_ms)
-  const back = panel.backLoss + Math.max(0, 0.13 / (4 * panel.length_m) - 0.13)
-  const Ew = blackWindow(plate_C)
-  const Er = black(plate_C) - Ew
-  const through = back * (plate_C - w.air_C)
-  const R = panel.solarReflectance
-  const { film } = panel
-  if (film === null) {
-    const [ew, er] = wet ? [0.95, 0.95] : [panel.window, panel.rest]
-    return (
-      ew * (Ew - fall.window) +
-      er * (Er - fall.rest) -
-      (1 - R) * w.sun_Wm2 +
-      through +
-      faceHeat(plate_C, w, panel, rigid, wet, water)
-    )
-  }
-  const outside = 1 + 0.4 * Math.min(1, film.flutter / 0.3)
-  const forced = rigid * outside
-  const pumped = film.flutter * forced
-  const [ts, rs] = film.sun
-  const B = 1 / (1 - rs * R)
-  const band = (emits: number, [t0, r]: readonly [number, number], L: number) => {
-    const t = wet ? 0 : t0
-    const inside = 1 - t - r
-    const out = wet ? 0.95 : inside
-    const rho = 1 - emits
-    const D = 1 / (1 - r * rho)
-    return {
-      plate: (Ep: number, Ef: number) => emits * D * ((1 - r) * Ep - inside * Ef - t * L),
-      film: (Ep: number, Ef: number) =>
-        (inside + out - inside ** 2 * rho * D) * Ef -
-        inside * emits * D * Ep -
-        (out + inside * rho * D * t) * L,
-    }
-  }
-  const window = band(panel.window, film.window, fall.window)
-  const rest = band(panel.rest, film.rest, fall.rest)
-  const bands = (film_C: number) => {
-    const Efw = blackWindow(film_C)
-    return [Efw, black(film_C) - Efw] as const
-  }
-  const filmLoss = (film_C: number) => {
-    const [Efw, Efr] = bands(film_C)
-    return (
-      window.film(Ew, Efw) +
-      rest.film(Er, Efr) -
-      (1 - ts - rs) * (1 + ts * B * R) * w.sun_Wm2 +
-      faceHeat(film_C, w, panel, forced, wet, water) -
-      gapHeat(plate_C, film_C, w, panel, pumped)
-    )
-  }
-  let [low, high] = [Math.min(plate_C, w.air_C) - 70, Math.max(plate_C, w.air_C) + 70]
-  for (let i = 0; i < 45; i++) {
-    const middle = 0.5 * (low + high)
-    if (filmLoss(middle) < 0) low = middle
+function covered_Wm2(hour: Hour, film: PageFilm, wet: boolean): number {
+  let low = Math.min(hour.plate_C, hour.w.air_C) - 60
+  let high = Math.max(hour.plate_C, hour.w.air_C) + 100
+  for (let i = 0; i < 50; i++) {
+    const middle = (low + high) / 2
+    if (underFilm(hour, film, middle, wet).film < 0) low = middle
     else high = middle
   }
-  const [Efw, Efr] = bands(low)
-  return (
-    window.plate(Ew, Efw) +
-    rest.plate(Er, Efr) -
-    ts * B * (1 - R) * w.sun_Wm2 +
-    through +
-    gapHeat(plate_C, low, w, panel, pumped)
-  )
+  return underFilm(hour, film, (low + high) / 2, wet).plate
+}
+
+/** Net heat leaving the plate at a given temperature and with given water on it, W/m². */
+export function pageHeat_Wm2(w: PageWeather, panel: PagePanel, plate_C: number, water_kgm2: number): number {
+  const { film } = panel
+  const wind_ms = windRatio(panel.terrain, panel.height_m) * Math.max(0, w.wind_ms)
+  const flutters = film ? 1 + 0.4 * Math.min(1, film.flutter / 0.3) : 1
+  const face: Face = {
+    tilt_deg: panel.tilt_deg,
+    length_m: panel.length_m,
+    forced_Wm2K: panel.slope * panel.exposure * wind_ms * flutters,
+    air_C: w.air_C,
+    pressure_Pa: w.pressure_Pa,
+  }
+  const sky = onPlane(w, panel.tilt_deg, panel.horizon_deg)
+  const hour: Hour = { w, panel, sky, face, plate_C, water_kgm2 }
+  const q = (wet: boolean) => (film ? covered_Wm2(hour, film, wet) : bare_Wm2(hour, wet))
+  const share = water_kgm2 < 1e-7 ? 0 : Math.min(1, water_kgm2 / 0.02)
+  return (1 - share) * q(false) + (share > 0 ? share * q(true) : 0)
 }
