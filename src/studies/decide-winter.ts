@@ -54,7 +54,11 @@ export class Winter {
     const known = this.known.get(key)
     if (known !== undefined) return known
     const { heatedTo_C } = this.trials.scenario.target
-    const { heating_J } = idealLoad(this.trials.with(set).room, { ...STEPS, heat_C: heatedTo_C })
+    const { heating_J } = idealLoad(this.trials.with(set).room, {
+      ...STEPS,
+      by: 'operative',
+      heat_C: heatedTo_C,
+    })
     const damp = winterDamp(this.trials.described(set), this.weather, heatedTo_C)
     const found = { heating_J, mouldMonths: damp.mouldMonths, wetPaneMonths: damp.wetPaneMonths }
     this.known.set(key, found)

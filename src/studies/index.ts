@@ -9,6 +9,7 @@ import { decide } from './decide.ts'
 import { estimateCoating } from './estimate-coating.ts'
 import { expected } from './expected.ts'
 import { follow } from './follow.ts'
+import { idealLoads } from './ideal-loads.ts'
 import { map } from './map.ts'
 import { mixPaint } from './mix-paint.ts'
 import { plate } from './plate.ts'
@@ -30,6 +31,7 @@ const VERBS = {
   estimateCoating,
   expected,
   follow,
+  idealLoads,
   judge,
   map,
   mixPaint,

@@ -130,8 +130,6 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'swing:': 'building/room/ground.ts#outdoorSwing_WK',
     'moisture:': 'building/room/air-change.ts#indoorDewPoint_C | own balance of vapour',
     'comfort:': 'design/target/comfort.ts#adaptiveComfort_C #BANDS',
-    'layers:': 'building/construction/dynamic.ts#layerMatrix #dynamicProperties',
-    'admittance:': 'building/construction/dynamic.ts#dynamicProperties #layerMatrix',
   },
   Store: {
     'C =': 'building/store/model.ts#tankOf | definition',

@@ -1,5 +1,7 @@
 /** Every source a check names, once. Counted in the closing line, except common practice. */
 export const SOURCES = {
+  envelope:
+    'ANSI/ASHRAE Standard 140, building thermal envelope and fabric load cases (first published by the International Energy Agency, task 12, 1995)',
   spa: 'I. Reda and A. Andreas, Solar position algorithm for solar radiation applications, NREL/TP-560-34302, 2004',
   nrelSpa: 'nrel-spa 2.0.2, registry library (solar position algorithm of NREL)',
   astronomyEngine: 'astronomy-engine 2.1.19, registry library (VSOP87, IAU precession and nutation)',

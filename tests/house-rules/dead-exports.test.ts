@@ -98,8 +98,6 @@ const FOR_TESTS: Readonly<Record<string, string>> = {
   'src/model/panels/plate/balance.ts: equilibriumTemperature_C':
     'the full solution the hour’s reduction is held against',
   'src/model/panels/loop/plate.ts: removalFactor': 'the textbook form the loop’s exponential is held against',
-  'src/model/building/construction/dynamic.ts: dynamicProperties':
-    'ISO 13786 in full, which the masses of the room are held against',
   'src/model/outdoors/sun/clear-sky.ts: haurwitzGlobal_Wm2':
     'a second clear sky, which the first is held against',
   'src/model/outdoors/air/moist-air.ts: saturationSlope_PaK':

@@ -8,7 +8,7 @@ import { makeCase } from './made.ts'
 import { placeYears } from './place-lines.ts'
 import { starting } from './start-lines.ts'
 import { printTable } from './table.ts'
-import { yearRows, againstOdex, reduction } from './year-lines.ts'
+import { yearRows, againstOdex, overThreeNodes, reduction } from './year-lines.ts'
 
 /** The bench: `npm run -s bench`, or `npm run -s bench -- tests` to time `npm test` as well. Times are CPU times but for the page's, so that other work on the machine does not count. */
 const made = makeCase()
@@ -16,6 +16,7 @@ const folder = mkdtempSync(join(tmpdir(), 'duskbank-bench-'))
 try {
   const rows = [
     ...yearRows(made),
+    overThreeNodes(made),
     againstOdex(made),
     reduction(made),
     sizing(made),

@@ -4,6 +4,8 @@ import { planeIrradiance } from '#model/outdoors/sun'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { restingRoom } from '#inside/model/building/year/room-start.ts'
 import { simulateYear } from '#model/building/year'
+import { withRows } from '#model/building/room'
+import { lump } from '../rooms/building/year/hand-made.ts'
 import { CoupledSystem } from '../rooms/building/year/coupled-system.ts'
 import type { Made } from './made.ts'
 import { cpu_s, median, timed_s } from './measure.ts'
@@ -15,6 +17,46 @@ export const SEARCH = { lean: true, books: false }
 /** A year as the search runs it, seconds of CPU in each of the runs. */
 export function yearTimes_s({ inputs }: Made): number[] {
   return timed_s(() => simulateYear(inputs, SEARCH), RUNS, 15)
+}
+
+/** The same room as air, one lump of fabric and one of floor, each at one temperature behind its faces. */
+function threeNodes({ inputs }: Made): Made['inputs'] {
+  const { room } = inputs
+  const lumped = (name: 'wall' | 'floor', of: (group: (typeof room.groups)[number]) => boolean) => {
+    const mine = room.groups.filter(of)
+    const area_m2 = mine.reduce((sum, group) => sum + group.area_m2, 0)
+    const { outside } = mine.find((group) => group.outside !== null)!
+    const capacity_JK = mine.reduce(
+      (sum, { area_m2: own_m2, modes }) => sum + own_m2 * modes.held.reduce((all, e) => all + e * e, 0),
+      0,
+    )
+    const shares = (pick: 'sunShare' | 'areaShare') => mine.reduce((sum, group) => sum + group[pick], 0)
+    return {
+      ...lump(name, area_m2, capacity_JK, { temp_C: outside!.temp_C, through_WK: area_m2 }),
+      outside,
+      sunShare: shares('sunShare'),
+      areaShare: shares('areaShare'),
+    }
+  }
+  const groups = [
+    lumped('wall', ({ name }) => name !== 'floor'),
+    lumped('floor', ({ name }) => name === 'floor'),
+  ]
+  return { ...inputs, room: withRows({ ...room, groups }) }
+}
+
+/** What the layers of walls, roof and floor cost: a year at equal steps over one of the room of three nodes, turn by turn. */
+export function overThreeNodes(made: Made): Row {
+  const lumped = threeNodes(made)
+  const year = (inputs: Made['inputs']) => timed_s(() => simulateYear(inputs, SEARCH), 1, 2)[0]!
+  const values = Array.from({ length: RUNS }, () => year(made.inputs) / year(lumped))
+  return {
+    name: 'year, over the room of three nodes',
+    reach: '≤ 1.5',
+    unit: '×',
+    values,
+    met: (x) => x <= 1.5,
+  }
 }
 
 /** A year of the search with its plant, and of the room left alone. */

@@ -46,6 +46,7 @@ const QUESTIONS: { readonly [V in Verb]: Input<V> } = {
   map: { scenario, kind: 'flow', around, axes: { kind: 'flow', area_m2: [4, 8], other: [0.006, 0.012] } },
   compare: { scenario, axes },
   decide: { scenario, only: ['paintRoof', 'nightFan', 'direct'] },
+  idealLoads: { scenario, cool_C: 25, heat_C: 17 },
   sky: { scenario },
   plate: { scenario, plate_C: 20 },
   estimateCoating: { readings: DEMO_READINGS },

@@ -11,6 +11,7 @@ export const SHELL_VERBS: Readonly<
   Record<Verb, { readonly words: readonly string[] } | { readonly why: string }>
 > = {
   size: { words: ['year', ...ASKED] },
+  idealLoads: { words: ['year', ...ASKED] },
   range: {
     words: ['size', '--weather', 'continental', '--draws', '2'],
   },

@@ -5,6 +5,8 @@ import { stampsOf } from '../stamps.ts'
 import { yearOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
 
+const kWh = (heat_J: number): string => (heat_J / 3.6e6).toFixed(0)
+
 export const year: Command = {
   summary: 'hourly room, store, heat and pump of the sized (or own) design, with and without panels',
   options: {},
@@ -15,6 +17,10 @@ export const year: Command = {
     note(
       `panel ${answer.area_m2.toFixed(2)} m², store ${answer.storeVolume_m3.toFixed(2)} m³, ledger residual ${(run.ledger.residual_J / run.ledger.throughput_J).toExponential(1)} of throughput`,
     )
+    const held = answered(studies.idealLoads({ scenario: options.scenario, weather }))
+    note(
+      `windows shut, an ideal plant takes ${kWh(held.cooling_J)} kWh to hold ${held.cool_C} °C and gives ${kWh(held.heating_J)} kWh to hold ${held.heat_C} °C (operative)`,
+    )
     const table = {
       time_local: stampsOf(used),
       outdoor_C: used.airTemp_C,
@@ -22,6 +28,8 @@ export const year: Command = {
       roomDoNothing_C: doNothing.room_C,
       roomAir_C: run.air_C,
       meanRadiant_C: run.radiant_C,
+      idealCooling_W: held.load_W.map((load_W) => Math.max(0, -load_W)),
+      idealHeating_W: held.load_W.map((load_W) => Math.max(0, load_W)),
       slab_C: run.slab_C,
       store_C: run.store_C,
       storeBottom_C: run.storeBottom_C,

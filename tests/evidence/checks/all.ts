@@ -3,6 +3,7 @@ import { untabled } from '../untabled.ts'
 import { airChecks } from './air.ts'
 import { comfortChecks } from './comfort.ts'
 import { convectionChecks } from './convection.ts'
+import { envelopeCaseChecks } from './envelope-cases.ts'
 import { envelopeChecks } from './envelope.ts'
 import { fieldChecks } from './field.ts'
 import { filmChecks } from './film.ts'
@@ -38,6 +39,7 @@ export const ALL_CHECKS: readonly Check[] = [
   ...roomChecks,
   ...envelopeChecks,
   ...roomResponseChecks,
+  ...envelopeCaseChecks,
   ...storeChecks,
   ...loopChecks,
   ...fluidChecks,

@@ -1,9 +1,9 @@
 import { WALL_BUILDS } from '#model/building/construction'
-import { dynamicProperties } from '#inside/model/building/construction/dynamic.ts'
 import { MATERIALS } from '#inside/model/building/construction/materials.ts'
 import { beamFactor, diffuseFactor } from '#inside/model/building/room/windows.ts'
 import type { Check } from '../check.ts'
 import { gainAtAngle, gainOfHemisphere } from '../models/fresnel.ts'
+import { modesDaily } from '../models/modes-daily.ts'
 
 const envelope = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Room', ...rest })
 
@@ -22,7 +22,7 @@ export const envelopeChecks: readonly Check[] = [
       source: 'cibseA' as const,
       where: 'table of walls',
       fromMemory: true,
-      got: () => dynamicProperties(layers).U_Wm2K,
+      got: () => modesDaily(layers).U_Wm2K,
       want,
       within: 0.07,
       because: 'two digits, and bricks of the same name differ by some 5 % in conductivity',

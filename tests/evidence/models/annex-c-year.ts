@@ -3,12 +3,12 @@ import { Stages } from '#studies/stages.ts'
 import { slabOnGroundU_Wm2K } from '#inside/model/building/room/ground.ts'
 import { defaultScenario, describedRoom } from '#model/design/scenario'
 import { roomSpecOf, type Prepared } from '#model/design/assembly'
-import { dynamicProperties } from '#inside/model/building/construction/dynamic.ts'
 import type { Construction } from '#model/building/construction'
 import { planeIrradiance } from '#model/outdoors/sun'
 import { once, type Check } from '../check.ts'
 import { JULY, meanDaily, meanOf, sampleClimate } from '../data/sample.ts'
 import { iso13790Hour } from './iso13790.ts'
+import { periodic } from './iso13786.ts'
 
 type RoomFields = Prepared['scenario']['room']
 
@@ -107,7 +107,7 @@ function operativeByAnnexC(p: Prepared): Float64Array {
 /** Areal heat capacity of walls and roof inside, ISO 13786, without the inner film, by area, J/m²K. */
 function innerCapacity_Jm2K(p: Prepared): number {
   const { wall, roof } = roomSpecOf(p.scenario)
-  const of = (layers: Construction) => dynamicProperties(layers, 1e-6).inner_Jm2K
+  const of = (layers: Construction) => periodic(layers, 1e-6).insideCapacity_Jm2K
   return (of(wall) * 2 + of(roof)) / 3
 }
 

@@ -1,11 +1,8 @@
+import { isResistance, type Construction } from '#model/building/construction'
 import { abs, arg, over, product, type Complex, type Matrix } from './complex.ts'
 
-export interface Layer {
-  readonly thickness_m: number
-  readonly conductivity_WmK: number
-  readonly density_kgm3: number
-  readonly specificHeat_JkgK: number
-}
+type Layer = Extract<Construction[number], { thickness_m: number }>
+
 export interface Periodic {
   /** Periodic thermal transmittance |Y12|, W/m²K. */
   readonly transmittance_Wm2K: number
@@ -38,8 +35,11 @@ const film = (resistance_m2KW: number): Matrix => [
 ]
 
 /** Dynamic thermal characteristics of an element, layers from inside to outside, ISO 13786. */
-export function periodic(layers: readonly Layer[], rsi_m2KW = 0.13, rse_m2KW = 0.04): Periodic {
-  const inside = layers.reduce((z, layer) => product(layerMatrix(layer), z), film(rsi_m2KW))
+export function periodic(layers: Construction, rsi_m2KW = 0.13, rse_m2KW = 0.04): Periodic {
+  const inside = layers.reduce(
+    (z, part) => product(isResistance(part) ? film(part.resistance_m2KW) : layerMatrix(part), z),
+    film(rsi_m2KW),
+  )
   const [z11, z12, , z22] = product(film(rse_m2KW), inside)
   const y12 = over([-1, 0], z12)
   const capacity = (z: Complex) => (DAY_S / (2 * Math.PI)) * abs(over([z[0] - 1, z[1]], z12))

@@ -1,4 +1,3 @@
-export { type Complex, ONE, minus, over, plus, scaled, size, times } from './complex.ts'
 export { type ContourLine, type GridPoint, contourLines } from './contours.ts'
 export { latinHypercube, rankCorrelation, seededUniform } from './latin-hypercube.ts'
 export { LinearSystem } from './linear-system.ts'

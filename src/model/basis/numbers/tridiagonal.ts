@@ -1,4 +1,7 @@
-import type { Complex } from './complex.ts'
+interface Complex {
+  readonly re: number
+  readonly im: number
+}
 
 /**
  * Solves a symmetric tridiagonal system with real off-diagonals (Thomas 1949) whose diagonal may be complex.

@@ -5,9 +5,11 @@ import { RoomStep } from './room-step.ts'
 
 /** What holds a room between two temperatures. */
 export interface HeldRange {
-  /** Operative temperature it is heated to and cooled to, °C; null: not at all. */
+  /** Temperature it is heated to and cooled to, °C; null: not at all. */
   readonly heat_C: number | null
   readonly cool_C: number | null
+  /** What is held: the operative temperature, or the air's. */
+  readonly by: 'operative' | 'air'
   readonly stepsPerHour: number
   /** Hours run from the record's end before its first. */
   readonly warmUp_h: number
@@ -24,7 +26,7 @@ export interface IdealLoad {
 }
 
 /**
- * Load of a room held at an operative temperature by an ideal plant: exactly what is needed in every step, given to
+ * Load of a room held at an operative (or air) temperature by an ideal plant: exactly what is needed in every step, given to
  * the air. With both limits null the room left alone.
  * @throws RangeError when the room would be cooled below what it is heated to
  */
@@ -49,7 +51,7 @@ export function idealLoad(room: RoomNetwork, held: HeldRange): IdealLoad {
     load_W[h] = air_C[h] = operative_C[h] = 0
     for (let k = 0; k < held.stepsPerHour; k++) {
       step.prepare(h, 0)
-      const Q = needed_W(step, heat_C, cool_C)
+      const Q = needed_W(step, held)
       const air = (step.airDrive_W + Q) / step.air_WK
       step.finish(air)
       load_W[h] += Q / held.stepsPerHour
@@ -64,14 +66,14 @@ export function idealLoad(room: RoomNetwork, held: HeldRange): IdealLoad {
   return { load_W, air_C, operative_C, heating_J, cooling_J }
 }
 
-/** Heat to the air that brings the operative temperature to the nearer limit, W; 0 between them. */
-function needed_W(step: RoomStep, heat_C: number | null, cool_C: number | null): number {
-  const operative = (Q: number): number => {
+/** Heat to the air that brings what is held to the nearer limit, W; 0 between them. */
+function needed_W(step: RoomStep, { by, heat_C, cool_C }: HeldRange): number {
+  const heldAt = (Q: number): number => {
     const air_C = (step.airDrive_W + Q) / step.air_WK
-    return 0.5 * (air_C + step.radiantAt_C(air_C))
+    return by === 'air' ? air_C : 0.5 * (air_C + step.radiantAt_C(air_C))
   }
-  const free_C = operative(0)
-  const perWatt_KW = operative(1) - free_C
+  const free_C = heldAt(0)
+  const perWatt_KW = heldAt(1) - free_C
   if (cool_C !== null && free_C > cool_C) return (cool_C - free_C) / perWatt_KW
   if (heat_C !== null && free_C < heat_C) return (heat_C - free_C) / perWatt_KW
   return 0

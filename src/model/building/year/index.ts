@@ -1,5 +1,5 @@
 export { type CoolerHours, equippedYear } from './equipped.ts'
-export { idealLoad } from './ideal-load.ts'
+export { idealLoad, type IdealLoad } from './ideal-load.ts'
 export { USUAL_YEAR, type YearInputs } from './inputs.ts'
 export { panelExchange_WK } from './panel-exchange.ts'
 export { type PlanHours, planHours } from './plan-hours.ts'

@@ -9,8 +9,9 @@ import {
   type Build,
   modesOf,
 } from '#model/building/construction'
-import { dynamicProperties } from '#inside/model/building/construction/dynamic.ts'
 import { bareResistanceOf_m2KW, type Layer } from '#inside/model/building/construction/layer.ts'
+import { periodic } from '../../../evidence/models/iso13786.ts'
+import { modesDaily } from '../../../evidence/models/modes-daily.ts'
 import { finiteVolumeWall } from './finite-volume-wall.ts'
 
 const FILMS = { innerFilm_Wm2K: 7.63, outerFilm_Wm2K: 20, pipeDepth_m: null }
@@ -74,39 +75,8 @@ describe('response over a day', () => {
   test.each(BUILDS.map((build) => [build.label, build.layers] as const))(
     '%s: admittance of ISO 13786 within 2 % (cells of 5 mm)',
     (_label, layers) => {
-      const {
-        inner,
-        outer,
-        decay_1s,
-        innerConductance_Wm2K: G,
-        outerResistance_m2KW,
-      } = modesOf(layers, FILMS)
-      // T* = e^{iωt}, nothing outside: heat in = G (T* − T_1), T_1 = Σ b z, z = (b G T* + c w)/(λ + iω).
-      const omega = (2 * Math.PI) / 86_400
-      const transfer = (x: Float64Array, y: Float64Array) => {
-        let [re, im] = [0, 0]
-        decay_1s.forEach((decay, k) => {
-          const size = decay * decay + omega * omega
-          re += (x[k]! * y[k]! * decay) / size
-          im -= (x[k]! * y[k]! * omega) / size
-        })
-        return { re, im }
-      }
-      const far = 1 / (1 / 20 + outerResistance_m2KW)
-      const [bb, cb, cc] = [transfer(inner, inner), transfer(inner, outer), transfer(outer, outer)]
-      // w = −far (cb G + cc w)  ⇒  w = −far G cb/(1 + far cc)
-      const under = { re: 1 + far * cc.re, im: far * cc.im }
-      const size = under.re ** 2 + under.im ** 2
-      const w = {
-        re: (-far * G * (cb.re * under.re + cb.im * under.im)) / size,
-        im: (-far * G * (cb.im * under.re - cb.re * under.im)) / size,
-      }
-      const T1 = {
-        re: G * bb.re + cb.re * w.re - cb.im * w.im,
-        im: G * bb.im + cb.re * w.im + cb.im * w.re,
-      }
-      const admittance = G * Math.hypot(1 - T1.re, T1.im)
-      const want = dynamicProperties(layers, 1 / 7.63, 1 / 20).admittance_Wm2K
+      const admittance = modesDaily(layers, 1 / 7.63, 1 / 20).admittance_Wm2K
+      const want = periodic(layers, 1 / 7.63, 1 / 20).admittance_Wm2K
       expect(Math.abs(admittance / want - 1)).toBeLessThan(0.02)
     },
   )

@@ -9,7 +9,7 @@ if (!ROOMS_ARE_THERE)
   console.warn('reference rooms: ../shared/room-cases is not there, so they are not compared')
 
 describe.runIf(ROOMS_ARE_THERE).each([...REFERENCE_ROOMS])('%s', (name) => {
-  const USUAL = { stepsPerHour: 4, warmUp_h: 1440 }
+  const USUAL = { by: 'operative', stepsPerHour: 4, warmUp_h: 1440 } as const
 
   test('left alone: peak within 0.15 K, degree-hours over 26 °C within 2 %', () => {
     const want = referenceAnswer(name)
