@@ -4,7 +4,7 @@ import { HOURS, pageDifferences } from '../models/page-case.ts'
 const page = (
   quantity: string,
   within: number,
-  key: 'sky_Wm2' | 'window_Wm2' | 'full_Wm2' | 'reduced_Wm2',
+  key: 'sky_Wm2' | 'window_Wm2' | 'sun_Wm2' | 'full_Wm2' | 'reduced_Wm2',
 ): Check => ({
   theme: 'Panel',
   quantity: `${quantity}, ${HOURS} random hours written again from the page: largest difference`,
@@ -21,6 +21,11 @@ const page = (
 export const pageChecks: readonly Check[] = [
   page('longwave of the sky', 0.1, 'sky_Wm2'),
   page('longwave of the sky inside the window', 0.1, 'window_Wm2'),
-  page('heat leaving the plate, bare and under film, dry and wet, full balance', 1, 'full_Wm2'),
+  page('sunlight on the tilted face behind a horizon', 0.1, 'sun_Wm2'),
+  page(
+    'heat leaving the plate, bare and under film, dry, wet and frozen, new and aged, full balance',
+    1,
+    'full_Wm2',
+  ),
   page('heat leaving the plate, as reduced for the year', 1, 'reduced_Wm2'),
 ]

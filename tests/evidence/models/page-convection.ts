@@ -4,7 +4,7 @@ import { airAt } from './page-air.ts'
 
 const RAD = Math.PI / 180
 
-const TERRAIN = {
+export const TERRAIN = {
   open: { a: 0.14, d_m: 270 },
   suburb: { a: 0.22, d_m: 370 },
   city: { a: 0.33, d_m: 460 },
@@ -15,12 +15,24 @@ export type Terrain = keyof typeof TERRAIN
 export const windRatio = (terrain: Terrain, height_m: number) =>
   (270 / 10) ** 0.14 * (height_m / TERRAIN[terrain].d_m) ** TERRAIN[terrain].a
 
+/** Forced convection per wind at the panel: the slopes of the published lines (the page names the papers). */
+export const SLOPE = {
+  watmuff1977: 3,
+  mcAdams1954: 3.8,
+  test1981: 2.56,
+  sharplesCharlesworth1998: 3.3,
+  kumarMullick2010: 3.87,
+}
+export type WindFormula = keyof typeof SLOPE
+
 export interface Face {
   readonly tilt_deg: number
   readonly length_m: number
   readonly forced_Wm2K: number
   readonly air_C: number
   readonly pressure_Pa: number
+  /** The hour as reduced for the year: beyond this face less air the h of the end is kept. */
+  readonly curve_K: readonly [number, number] | null
 }
 
 function free_Wm2K(face: Face, t_C: number): number {
@@ -39,8 +51,9 @@ const joined = (face: Face, t_C: number) => Math.cbrt(free_Wm2K(face, t_C) ** 3 
 
 /** Convection between an exposed face and the air. */
 export function faceConvection_Wm2K(face: Face, t_C: number): number {
-  const over = t_C - face.air_C
-  if (Math.abs(over) >= 1) return joined(face, t_C)
+  const [lowest, highest] = face.curve_K ?? [-Infinity, Infinity]
+  const over = Math.min(highest, Math.max(lowest, t_C - face.air_C))
+  if (Math.abs(over) >= 1) return joined(face, face.air_C + over)
   const cold = joined(face, face.air_C - 1)
   const hot = joined(face, face.air_C + 1)
   return cold + ((hot - cold) * (over + 1)) / 2
