@@ -27,6 +27,8 @@ export interface Modes {
   /** Shape at the depth of pipes; all 0 without pipes. */
   readonly pipe: Float64Array
   readonly held: Float64Array
+  /** Mean temperature of the innermost layer with mass = Σ innermost_k z_k. */
+  readonly innermost: Float64Array
   /** Conductance from the air and radiant temperatures to the middle of the first cell, W/m²K. */
   readonly innerConductance_Wm2K: number
   /** Resistance from the middle of the last cell to the outer face, m²K/W. */
@@ -48,6 +50,8 @@ interface Cells {
   /** From the inner face to cell 0, between cells, from the last to the outer face: one more than cells. */
   readonly resistance_m2KW: Float64Array
   readonly middle_m: Float64Array
+  /** Cells of the innermost layer with mass. */
+  readonly innermost: number
 }
 
 /**
@@ -75,12 +79,14 @@ export function modesOf(construction: Construction, options: ModesOptions): Mode
     Float64Array.from(values, (_, k) =>
       basis.reduce((sum, v, i) => sum + v[cell]! * vectors[i * basis.length + k]!, 0),
     )
-  const held = Float64Array.from(values, (_, k) => {
-    let sum = 0
-    for (let j = 0; j < n; j++)
-      for (let i = 0; i < basis.length; i++) sum += C[j]! * basis[i]![j]! * vectors[i * basis.length + k]!
-    return sum
-  })
+  const heat = (cells: number): Float64Array =>
+    Float64Array.from(values, (_, k) => {
+      let sum = 0
+      for (let j = 0; j < cells; j++)
+        for (let i = 0; i < basis.length; i++) sum += C[j]! * basis[i]![j]! * vectors[i * basis.length + k]!
+      return sum
+    })
+  const innermost_Jm2K = C.subarray(0, cells.innermost).reduce((sum, each) => sum + each, 0)
   return {
     count: basis.length,
     decay_1s: values,
@@ -90,7 +96,8 @@ export function modesOf(construction: Construction, options: ModesOptions): Mode
       options.pipeDepth_m === null
         ? new Float64Array(basis.length)
         : shape(cellAt(cells, options.pipeDepth_m)),
-    held,
+    held: heat(n),
+    innermost: heat(cells.innermost).map((each) => each / innermost_Jm2K),
     innerConductance_Wm2K: inner_Wm2K,
     outerResistance_m2KW: R[n]!,
   }
@@ -100,6 +107,7 @@ function cellsOf(construction: Construction): Cells {
   const capacity: number[] = []
   const resistance: number[] = []
   const middle: number[] = []
+  let innermost = 0
   let pending_m2KW = 0
   let depth_m = 0
   for (const part of construction) {
@@ -117,12 +125,14 @@ function cellsOf(construction: Construction): Cells {
       middle.push(depth_m + (k + 0.5) * cell_m)
     }
     depth_m += part.thickness_m
+    innermost ||= count
   }
   resistance.push(pending_m2KW)
   return {
     capacity_Jm2K: Float64Array.from(capacity),
     resistance_m2KW: Float64Array.from(resistance),
     middle_m: Float64Array.from(middle),
+    innermost,
   }
 }
 

@@ -8,7 +8,7 @@ import {
 } from '#model/building/equipment'
 import { dewPoint_C, relativeHumidity_frac, WATER_AIR_MOLAR_RATIO } from '#model/outdoors/air'
 import type { RoomNetwork } from '#model/building/room'
-import { restingRoom } from './room-start.ts'
+import { pastRoom } from './room-start.ts'
 import { RoomStep } from './room-step.ts'
 
 /** A cooler with its supply worked out for every hour of the record. */
@@ -60,10 +60,8 @@ export function equippedYear(inputs: EquippedInputs): EquippedYear {
   const step_s = HOUR_S / STEPS
   const step = new RoomStep(room, step_s)
   const warm_h = room.hours > WARM_UP_h ? WARM_UP_h : 0
-  const before = Array.from({ length: Math.min(720, room.hours) }, (_, k) => {
-    return (2 * room.hours - warm_h - 1 - k) % room.hours
-  })
-  const rest = restingRoom(room, before)
+  const before = Array.from({ length: room.hours }, (_, k) => (k + room.hours - warm_h) % room.hours)
+  const rest = pastRoom(room, before)
   step.air_C = rest.air_C
   step.masses.set(rest.masses)
   const machine = new Machine(inputs)

@@ -1,6 +1,6 @@
 import { HOUR_S } from '#model/basis/hours'
 import type { RoomNetwork } from '#model/building/room'
-import { restingRoom } from './room-start.ts'
+import { pastRoom } from './room-start.ts'
 import { RoomStep } from './room-step.ts'
 
 /** What holds a room between two temperatures. */
@@ -36,9 +36,10 @@ export function idealLoad(room: RoomNetwork, held: HeldRange): IdealLoad {
     throw new RangeError(`idealLoad: heated to ${heat_C} °C but cooled to ${cool_C} °C`)
   const step_s = HOUR_S / held.stepsPerHour
   const step = new RoomStep(room, step_s)
-  const start = restingRoom(
+  const begin = -(held.warmUp_h % room.hours)
+  const start = pastRoom(
     room,
-    [...Array(Math.min(720, room.hours)).keys()].map((k) => room.hours - 1 - k),
+    Array.from({ length: room.hours }, (_, k) => (k + begin + room.hours) % room.hours),
   )
   step.air_C = start.air_C
   step.masses.set(start.masses)

@@ -45,7 +45,7 @@ export interface YearResult {
   readonly air_C: Float64Array
   /** Mean radiant temperature of the inner faces, °C. */
   readonly radiant_C: Float64Array
-  /** Floor slab at the depth of its pipes, or its whole mass, °C, at the hour's end. */
+  /** Floor slab at the depth of its pipes, or the mean of the slab without pipes (no soil in it), °C, at the hour's end. */
   readonly slab_C: Float64Array
   /** Mean store temperature, °C (for slab and building: the mass that is cooled). */
   readonly store_C: Float64Array

@@ -174,27 +174,21 @@ export class RoomStep {
   }
 
   private pipe_C(i: number): number {
-    const { pipe, count } = this.room.groups[i]!.modes
-    const { begin } = this.rows.groups[i]!
+    return this.readBy(this.room.groups[i]!.modes.pipe, this.rows.groups[i]!.begin)
+  }
+
+  private readBy(shape: Float64Array, begin: number): number {
     let sum = 0
-    for (let k = 0; k < count; k++) sum += pipe[k]! * this.masses[begin + k]!
+    for (let k = 0; k < shape.length; k++) sum += shape[k]! * this.masses[begin + k]!
     return sum
   }
 
-  /** Temperature at the depth of the floor's pipes now, or of the floor's whole mass without pipes, °C. */
+  /** Temperature at the depth of the floor's pipes now, or of the whole slab without pipes, °C. */
   slab_C(): number {
-    const { room } = this
-    const i = room.groups.findIndex(({ name }) => name === 'floor')
+    const { groups } = this.room
+    const i = groups.findIndex(({ name }) => name === 'floor')
     if (i < 0) return this.air_C
     const { begin, hasPipes } = this.rows.groups[i]!
-    if (hasPipes) return this.pipe_C(i)
-    const { held, count } = room.groups[i]!.modes
-    let sum = 0
-    let all = 0
-    for (let k = 0; k < count; k++) {
-      sum += held[k]! * this.masses[begin + k]!
-      all += held[k]! ** 2
-    }
-    return sum / all
+    return hasPipes ? this.pipe_C(i) : this.readBy(groups[i]!.modes.innermost, begin)
   }
 }

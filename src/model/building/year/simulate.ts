@@ -3,7 +3,7 @@ import { Books, UNKEPT } from './books.ts'
 import { YearKernel } from './kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from './inputs.ts'
 import type { RoomStates, YearResult } from './result.ts'
-import { restingRoom } from './room-start.ts'
+import { pastRoom } from './room-start.ts'
 
 /** A warm-up needs this many hours of record to take from; shorter records start from their first air temperature. */
 const SHORTEST_WARM_UP_h = 24
@@ -57,9 +57,6 @@ function assertSound({ room, plant }: YearInputs, options: YearOptions): void {
   }
 }
 
-/** Hours before the start of a warm-up whose mean the room is at rest under. */
-const REST_h = 30 * 24
-
 /** Runs the hours before `first`, so that the start of the kept hours does not depend on a guess. */
 function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, first: number): void {
   const from = first - options.warmUp_h
@@ -71,17 +68,18 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
     const at = hour * settled.count
     kernel.setRoom(settled.air_C[hour]!, settled.masses.subarray(at, at + settled.count))
   } else {
-    const state = restingRoom(room, hoursBefore(start, wraps, room.hours))
+    const state = pastRoom(room, hoursBefore(start, wraps, room.hours))
     kernel.setRoom(state.air_C, state.masses)
   }
   kernel.plate_C = room.outdoor_C[wrapped(start, room.hours)]!
   for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
 }
 
-/** The month before a start that can be reached by going round the record; else its first day. */
+/** The year before a start that can be reached by going round the record, the oldest hour first; else the record's first day. */
 function hoursBefore(start: number, wraps: boolean, hours: number): number[] {
-  const count = wraps ? Math.min(REST_h, hours) : Math.min(SHORTEST_WARM_UP_h, hours)
-  return Array.from({ length: count }, (_, k) => wrapped(wraps ? start - 1 - k : start + k, hours))
+  if (!wraps)
+    return Array.from({ length: Math.min(SHORTEST_WARM_UP_h, hours) }, (_, k) => wrapped(start + k, hours))
+  return Array.from({ length: hours }, (_, k) => wrapped(start + k, hours))
 }
 
 function emptyStates(kernel: YearKernel, hours: number): RoomStates {

@@ -71,6 +71,27 @@ describe('what the reduction keeps, whatever the layers (exact, 200 random walls
   })
 })
 
+test('the mean of the innermost layer is that of the slab, not of the soil under it: steady, the straight line through it', () => {
+  const slab: Layer = {
+    thickness_m: 0.15,
+    conductivity_WmK: 1.8,
+    density_kgm3: 2300,
+    specificHeat_JkgK: 1000,
+  }
+  const soil: Layer = { thickness_m: 0.5, conductivity_WmK: 1.5, density_kgm3: 2000, specificHeat_JkgK: 1000 }
+  const { inner, decay_1s, innermost, outer, innerConductance_Wm2K, outerResistance_m2KW } = modesOf(
+    [slab, { resistance_m2KW: 3 }, soil],
+    FILMS,
+  )
+  // 20 °C inside, 0 °C beyond a film of 20 W/m²K: u = G 20, w = −T_N far.
+  const U = 1 / (1 / 7.63 + 0.15 / 1.8 + 3 + 0.5 / 1.5 + 1 / 20)
+  const w = -U * 20
+  const read = (shape: Float64Array) =>
+    sum(shape, (each, k) => (each * (inner[k]! * innerConductance_Wm2K * 20 + outer[k]! * w)) / decay_1s[k]!)
+  expect(read(innermost)).toBeCloseTo(20 - U * 20 * (1 / 7.63 + 0.075 / 1.8), 6)
+  expect(read(outer)).toBeCloseTo(U * 20 * (1 / 20 + outerResistance_m2KW), 6)
+})
+
 describe('response over a day', () => {
   test.each(BUILDS.map((build) => [build.label, build.layers] as const))(
     '%s: admittance of ISO 13786 within 2 % (cells of 5 mm)',

@@ -52,6 +52,7 @@ export function lump(
       outer: shape,
       pipe: name === 'floor' ? shape : new Float64Array(1),
       held: Float64Array.of(Math.sqrt(capacity_Jm2K)),
+      innermost: shape,
       innerConductance_Wm2K: FILM_INSIDE_Wm2K,
       outerResistance_m2KW: 0,
     },
