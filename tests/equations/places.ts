@@ -61,6 +61,7 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'Berdahl & Martin:': 'outdoors/sky/clear.ts#berdahlMartin1984',
     'Brutsaert:': 'outdoors/sky/clear.ts#brutsaert1975',
     'Prata:': 'outdoors/sky/clear.ts#prata1996',
+    'mean of two:': 'outdoors/sky/clear.ts#matsunobuCoimbraPrata',
     'observed cloud:': 'outdoors/sky/cloud.ts#cloudyMartinBerdahl #cloudBase_m',
     'cloud from sunlight:': 'outdoors/sky/cloud.ts#cloudyCrawfordDuchon',
     'window:': 'outdoors/sky/bands.ts#windowEmissivity #tableWindowShare #TABLE_WINDOW_UM',

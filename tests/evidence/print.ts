@@ -6,10 +6,13 @@ import { printFilmChoice } from './film/choice.ts'
 import { printEveryPlace } from './place/every-place.ts'
 import { printPlaceValidation } from './place/validation.ts'
 import { printSkyChoice } from './sky/choice.ts'
+import { printSpellDoubts } from './sky/doubt.ts'
 import { closingLine, readTable, summaryLines, tableOf, writeTable } from './table.ts'
 
-if (process.argv[2] === 'sky') printSkyChoice()
-else if (process.argv[2] === 'film') printFilmChoice()
+if (process.argv[2] === 'sky') {
+  printSkyChoice()
+  printSpellDoubts()
+} else if (process.argv[2] === 'film') printFilmChoice()
 else if (process.argv[2] === 'place') printPlaceValidation()
 else if (process.argv[2] === 'every-place') printEveryPlace(Number(process.argv[3] ?? 1))
 else printAll()

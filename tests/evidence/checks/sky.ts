@@ -1,7 +1,12 @@
 import { windowFraction } from '#inside/model/outdoors/air/blackbody.ts'
 import { offWindowEmissivity, windowEmissivity } from '#inside/model/outdoors/sky/bands.ts'
-import { berdahlMartin1984, brutsaert1975, prata1996 } from '#inside/model/outdoors/sky/clear.ts'
-import { matsunobuCoimbra2024, cloudyMartinBerdahl, skyOnPlane, windowFactor_frac } from '#model/outdoors/sky'
+import {
+  berdahlMartin1984,
+  brutsaert1975,
+  matsunobuCoimbra2024,
+  prata1996,
+} from '#inside/model/outdoors/sky/clear.ts'
+import { cloudyMartinBerdahl, skyOnPlane, windowFactor_frac } from '#model/outdoors/sky'
 import { once, type Check } from '../check.ts'
 import { ALPINE, alpine, SHIP, ship, SURFRAD, surfrad, type MeasuredHours } from '../data/measured.ts'
 import { judgeSky, type SkyJudgement } from '../data/record.ts'

@@ -5,7 +5,7 @@ import type { CoatingOptics, FilmOptics } from '#model/panels/coating'
 import { panelBalance, type PanelHour, panelSetting, type PanelSetting } from '#model/panels/plate'
 import { restingPlate_C } from '#inside/model/panels/readings/resting-plate.ts'
 import { windowPart_Wm2 } from '#model/outdoors/sky'
-import { prata1996 } from '#inside/model/outdoors/sky/clear.ts'
+import { matsunobuCoimbraPrata } from '#inside/model/outdoors/sky/clear.ts'
 
 /** Stated weather of one moment. */
 export interface Moment {
@@ -24,7 +24,7 @@ export function momentHour(moment: Moment): PanelHour {
   const vapour_Pa = vapourPressure_Pa(dewPoint_C)
   const black = blackbody_Wm2(air_C)
   const blackWindow = valueAt(WINDOW_EMISSION, air_C)
-  const total = prata1996(vapour_Pa, air_C) * black
+  const total = matsunobuCoimbraPrata(vapour_Pa, air_C) * black
   const window = windowPart_Wm2(total, black, blackWindow, vapour_Pa)
   const seen = (sky: number, around: number) => skyView_frac * sky + (1 - skyView_frac) * around
   return {

@@ -3,8 +3,9 @@
  * each, spread of nights at least 0.8 of the measured. */
 import { describe, expect, test } from 'vitest'
 import { FIELDS } from '#model/design/scenario'
-import { CLEAR_SHARE } from '#inside/model/outdoors/intake/derive/cloud.ts'
-import { candidates, leaveOneOut, overall_Wm2, SHIPPED_FORMULA } from './choice.ts'
+import { SKY_DOUBT } from '#inside/model/design/scenario/sky-doubt.ts'
+import { candidates, chooseBy, leaveOneOut, overall_Wm2, pooled_Wm2, SHIPPED } from './choice.ts'
+import { spellDoubts } from './doubt.ts'
 import type { NightErrors } from './nights.ts'
 import { SKY_SITES_ARE_THERE } from './sites.ts'
 
@@ -16,20 +17,30 @@ describe.runIf(SKY_SITES_ARE_THERE)('the night’s sky, each place left out in t
   const left = leaveOneOut(all)
   const shipped = all.find(
     ({ rule, clearHours, formula }) =>
-      rule === 'duskAndDawn' && clearHours === CLEAR_SHARE && formula === SHIPPED_FORMULA,
+      rule === SHIPPED.rule && clearHours === SHIPPED.clearHours && formula === SHIPPED.formula,
   )
 
-  test('rule of the night and clear hours are those that are chosen most often', () => {
-    expect(SHIPPED_FORMULA).toBe(FIELDS.sky.model.default)
-    const same = left.filter(
-      ({ chosen }) => chosen.rule === shipped!.rule && chosen.clearHours === shipped!.clearHours,
-    )
-    expect(same.length).toBeGreaterThan(left.length / 2)
+  test('what is shipped is what the procedure chooses when it is given all places', () => {
+    expect(SHIPPED.formula).toBe(FIELDS.sky.model.default)
+    expect(chooseBy(all, Object.keys(all[0]!.errors))).toBe(shipped)
   })
 
   test('18 W/m² over the places at the most', () => {
     console.log(`night sky: ${overall_Wm2(left).toFixed(1)} W/m² over ${left.length} places`)
     expect(overall_Wm2(left)).toBeLessThanOrEqual(18)
+    expect(pooled_Wm2(shipped!, Object.keys(shipped!.errors))).toBeLessThanOrEqual(18)
+  })
+
+  test('the doubt that a range draws is that of five nights here', () => {
+    const shares = spellDoubts().map(({ place, rms_Wm2, lack_Wm2 }) => [
+      place,
+      (rms_Wm2 / lack_Wm2).toFixed(2),
+    ])
+    expect(Object.fromEntries(shares)).toEqual({
+      'alpine-winter': SKY_DOUBT.cold.toFixed(2),
+      'humid-summer-hills': SKY_DOUBT.humid.toFixed(2),
+      mediterranean: SKY_DOUBT['dry summer'].toFixed(2),
+    })
   })
 
   const judged = (place: string, how: string, { bias_Wm2, spread }: NightErrors) =>

@@ -1,6 +1,5 @@
 import { blackbody_Wm2, vapourPressure_Pa } from '#model/outdoors/air'
-import { matsunobuCoimbra2024 } from '#model/outdoors/sky'
-import { prata1996 } from '#inside/model/outdoors/sky/clear.ts'
+import { matsunobuCoimbra2024, matsunobuCoimbraPrata, prata1996 } from '#inside/model/outdoors/sky/clear.ts'
 import { cloudyCrawfordDuchon } from '#inside/model/outdoors/sky/cloud.ts'
 import { clearSkyIndex_frac } from '#model/outdoors/sun'
 import {
@@ -20,8 +19,8 @@ const LEAST_DAY_HOURS = 3
 /** Hours before and after a night that are its days. */
 const DAY_h = 16
 
-export const NIGHT_RULES = ['none', 'wholeDays', 'duskAndDawn', 'meanOfBoth'] as const
-export type StudyRule = (typeof NIGHT_RULES)[number]
+export type StudyRule = NightRule | 'none'
+export const NIGHT_RULES: readonly StudyRule[] = ['none', 'wholeDays', 'duskAndDawn', 'meanOfBoth']
 
 /** What a clear hour reads: the formula’s clear sky, or the record’s own hours, of which this share reads less. */
 export const CLEAR_HOURS = ['formula', 0.75, 0.85, 0.9, 0.95] as const
@@ -30,8 +29,7 @@ export type ClearHours = (typeof CLEAR_HOURS)[number]
 export const FORMULAS = {
   matsunobuCoimbra2024,
   prata1996,
-  meanOfTwo: (vapour_Pa: number, air_C: number) =>
-    0.5 * (matsunobuCoimbra2024(vapour_Pa) + prata1996(vapour_Pa, air_C)),
+  matsunobuCoimbraPrata,
 } as const
 export type Formula = keyof typeof FORMULAS
 
@@ -53,8 +51,8 @@ export function nightMeans(
   formula: Formula,
 ): NightMean[] {
   const seen = seenCloud(site, clearHours)
-  const carried = (how: NightRule) => carryOverNight(seen, false, how) ?? new Float64Array(site.hours)
-  const cloud = cloudBy(rule, carried, site.hours)
+  const none = new Float64Array(site.hours)
+  const cloud = rule === 'none' ? none : (carryOverNight(seen, false, rule) ?? none)
   const night = (h: number) => h < site.hours && site.sun.altitude_deg[h]! < NIGHT_DEG
   const found: NightMean[] = []
   for (let h = 0; h < site.hours; h++) {
@@ -77,19 +75,6 @@ export function nightMeans(
     })
   }
   return found
-}
-
-function cloudBy(rule: StudyRule, carried: (how: NightRule) => Float64Array, hours: number): Float64Array {
-  switch (rule) {
-    case 'none':
-      return new Float64Array(hours)
-    case 'meanOfBoth': {
-      const [days, ends] = [carried('wholeDays'), carried('duskAndDawn')]
-      return days.map((value, h) => 0.5 * (value + ends[h]!))
-    }
-    default:
-      return carried(rule)
-  }
 }
 
 /** Cloud of the hours that give it, NaN elsewhere: as the reader of weather files has it. */

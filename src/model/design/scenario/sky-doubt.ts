@@ -4,15 +4,15 @@ import type { WeatherRecord } from '#model/outdoors/weather'
 export type SkyClimate = 'cold' | 'dry summer' | 'humid'
 
 /**
- * Standard deviation of the modelled less the measured sky over the mean of five nights, as a share of what the sky lacks to black
- * (–). Five nights are the hot spell that decides a size. Nightly means at places with measured longwave, rule and clear hours as
- * shipped (`npm run -s evidence -- sky`): humid hills 8.0 of 39 W/m² (146 nights), Mediterranean 8.3 of 55 (362),
- * alpine valley 13.8 of 44 (240). A ship and a forest (9 and 29 nights) gave less and are too short to count.
+ * Root of the mean square of the modelled less the measured sky over the mean of five nights, a place's bias with it, as a share of
+ * what the sky lacks to black (–). Five nights are the hot spell that decides a size. Places with measured longwave, rule, clear
+ * hours and formula as shipped (`npm run -s evidence -- sky`): humid hills 9.0 of 39 W/m² (146 nights), Mediterranean 8.9 of 55
+ * (362), alpine valley 14.6 of 44 (240). A ship and a forest (9 and 29 nights) gave less and are too short to count.
  */
 export const SKY_DOUBT: Readonly<Record<SkyClimate, number>> = {
-  cold: 0.31,
-  'dry summer': 0.15,
-  humid: 0.2,
+  cold: 0.33,
+  'dry summer': 0.16,
+  humid: 0.23,
 }
 
 /** A warmest month under this mean is that of the alpine station, °C; air this far over its dew point is dry, K (common practice, no source). */

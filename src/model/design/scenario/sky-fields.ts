@@ -4,12 +4,13 @@ import { choice, number, onOff } from './field.ts'
 export const SKY_FIELDS = {
   model: choice(
     {
+      matsunobuCoimbraPrata: 'Mean of Matsunobu & Coimbra and Prata',
       matsunobuCoimbra2024: 'Matsunobu & Coimbra 2024',
       berdahlMartin1984: 'Berdahl & Martin 1984',
       brutsaert1975: 'Brutsaert 1975',
       prata1996: 'Prata 1996',
     },
-    'prata1996',
+    'matsunobuCoimbraPrata',
     'Clear-sky formula',
     'How sky radiation is worked out where the file has none. The default did best at places left out of its choice.',
     'The choice moves the area by about 15 %.',

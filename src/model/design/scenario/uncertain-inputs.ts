@@ -90,7 +90,7 @@ const skySpread = (weather: SkyDoubtWeather): Spread => ({
   label: 'Sky radiation',
   times: skyDoubtTimes(weather),
   reason:
-    'Modelled less measured nights, over the mean of five, at places of this kind of climate: 15 to 31 % of what the sky falls short of black.',
+    'Modelled less measured nights, over the mean of five, at places of this kind of climate: 16 to 33 % of what the sky falls short of black.',
 })
 
 /** What is off besides under a film. */

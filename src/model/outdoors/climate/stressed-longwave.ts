@@ -3,7 +3,7 @@ import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** The sky model that says by how much longwave changes: the default one, without any measurement. */
 const MODELLED: SkyOptions = {
-  model: 'matsunobuCoimbra2024',
+  model: 'matsunobuCoimbraPrata',
   altitudeTerm: false,
   useMeasured: false,
   deficitFactor_frac: 1,

@@ -53,6 +53,14 @@ export function prata1996(vapour_Pa: number, air_C: number): number {
   return 1 - (1 + water_cm) * Math.exp(-Math.sqrt(1.2 + 3 * water_cm))
 }
 
+/**
+ * Mean of Matsunobu & Coimbra 2024 and Prata 1996, –: their errors differ from place to place. Taken where places with measured
+ * longwave cannot tell a single formula from it (`npm run -s evidence -- sky`).
+ */
+export function matsunobuCoimbraPrata(vapour_Pa: number, air_C: number): number {
+  return 0.5 * (matsunobuCoimbra2024(vapour_Pa) + prata1996(vapour_Pa, air_C))
+}
+
 /** Clear-sky emissivity by the formula chosen, –, held to 0…1. */
 export function clearEmissivity(model: SkyModel, withAltitudeTerm: boolean, air: ClearSkyAir): number {
   const emissivity = byAuthor(model, air) + altitudePart(model, withAltitudeTerm, air.altitude_m)
@@ -73,5 +81,7 @@ function byAuthor(model: SkyModel, air: ClearSkyAir): number {
       return brutsaert1975(air.vapour_Pa, air.air_C)
     case 'prata1996':
       return prata1996(air.vapour_Pa, air.air_C)
+    case 'matsunobuCoimbraPrata':
+      return matsunobuCoimbraPrata(air.vapour_Pa, air.air_C)
   }
 }

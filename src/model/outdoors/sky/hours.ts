@@ -12,7 +12,13 @@ export interface SkyHours {
 }
 
 /** Clear-sky emissivity formulas on offer, by author. */
-export const SKY_MODELS = ['matsunobuCoimbra2024', 'berdahlMartin1984', 'brutsaert1975', 'prata1996'] as const
+export const SKY_MODELS = [
+  'matsunobuCoimbraPrata',
+  'matsunobuCoimbra2024',
+  'berdahlMartin1984',
+  'brutsaert1975',
+  'prata1996',
+] as const
 export type SkyModel = (typeof SKY_MODELS)[number]
 
 export interface SkyOptions {

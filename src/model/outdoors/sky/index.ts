@@ -1,5 +1,5 @@
 export { windowPart_Wm2 } from './bands.ts'
-export { matsunobuCoimbra2024 } from './clear.ts'
+export { matsunobuCoimbraPrata } from './clear.ts'
 export { cloudBase_m, cloudyMartinBerdahl } from './cloud.ts'
 export { BLACK, type Emitter, coolingPotential_Wm2, nightHours } from './cooling-potential.ts'
 export { type SkyOnPlane, skyOnPlane, windowFactor_frac } from './directional.ts'

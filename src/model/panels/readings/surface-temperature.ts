@@ -21,7 +21,7 @@ import {
 } from '#model/panels/plate'
 import {
   windowPart_Wm2,
-  matsunobuCoimbra2024,
+  matsunobuCoimbraPrata,
   cloudBase_m,
   cloudyMartinBerdahl,
   windowFactor_frac,
@@ -156,11 +156,11 @@ export function sampleHour(
   }
 }
 
-/** Longwave of the open sky in a moment, W/m²: measured, or Matsunobu & Coimbra 2024 under Martin & Berdahl's cloud. */
+/** Longwave of the open sky in a moment, W/m²: measured, or the clear sky of a new design under Martin & Berdahl's cloud. */
 function skyOver(moment: BenchMoment, more_Wm2: number) {
   const vapour = vapourPressure_Pa(moment.dewPoint_C)
   const black = blackbody_Wm2(moment.airTemp_C)
-  const clear = Math.min(1, matsunobuCoimbra2024(vapour))
+  const clear = Math.min(1, matsunobuCoimbraPrata(vapour, moment.airTemp_C))
   const base_m = cloudBase_m(moment.airTemp_C, moment.dewPoint_C)
   const modelled = black * cloudyMartinBerdahl(clear, moment.cloud_frac, base_m)
   const total = (moment.skyLongwave_Wm2 ?? modelled) + more_Wm2

@@ -7,7 +7,7 @@ import { mean } from './series.ts'
 
 const NEUTRAL = { wholeYear_K: 0, hotSpell_K: 0, moreHumid_K: 0, windFactor_frac: 1 }
 const MODEL = {
-  model: 'matsunobuCoimbra2024',
+  model: 'matsunobuCoimbraPrata',
   altitudeTerm: false,
   useMeasured: false,
   deficitFactor_frac: 1,

@@ -3,7 +3,6 @@ import { blackbody_Wm2, vapourPressure_Pa } from '#model/outdoors/air'
 import { offWindowEmissivity, windowEmissivity } from '#inside/model/outdoors/sky/bands.ts'
 import {
   windowPart_Wm2,
-  matsunobuCoimbra2024,
   cloudBase_m,
   cloudyMartinBerdahl,
   BLACK,
@@ -16,6 +15,7 @@ import {
   berdahlMartin1984,
   brutsaert1975,
   clearEmissivity,
+  matsunobuCoimbra2024,
   prata1996,
 } from '#inside/model/outdoors/sky/clear.ts'
 import { SKY_MODELS } from '#inside/model/outdoors/sky/hours.ts'
@@ -46,12 +46,13 @@ describe('terms of the clear-sky formulas', () => {
   })
   test('every author is asked by name', () => {
     const want = {
+      matsunobuCoimbraPrata: 0.5 * (matsunobuCoimbra2024(AIR.vapour_Pa) + prata1996(AIR.vapour_Pa, 15)),
       matsunobuCoimbra2024: matsunobuCoimbra2024(AIR.vapour_Pa),
       berdahlMartin1984: berdahlMartin1984(5, 1, 80000),
       brutsaert1975: brutsaert1975(AIR.vapour_Pa, 15),
       prata1996: prata1996(AIR.vapour_Pa, 15),
     }
-    expect(new Set(Object.values(want)).size).toBe(4)
+    expect(new Set(Object.values(want)).size).toBe(5)
     for (const model of SKY_MODELS) expect(clearEmissivity(model, false, AIR)).toBe(want[model])
   })
   // Matsunobu & Coimbra 2024: 0.15 (exp(−2000/8500) − 1) = −0.03144, printed to four places.

@@ -3,7 +3,6 @@ import { blackbody_Wm2, STEFAN_BOLTZMANN, vapourPressure_Pa } from '#model/outdo
 import { offWindowEmissivity, windowEmissivity } from '#inside/model/outdoors/sky/bands.ts'
 import {
   windowPart_Wm2,
-  matsunobuCoimbra2024,
   cloudBase_m,
   cloudyMartinBerdahl,
   skyOnPlane,
@@ -15,9 +14,11 @@ import {
   altitudeTerm,
   berdahlMartin1984,
   brutsaert1975,
+  matsunobuCoimbra2024,
   prata1996,
 } from '#inside/model/outdoors/sky/clear.ts'
 import { cloudyCrawfordDuchon } from '#inside/model/outdoors/sky/cloud.ts'
+import { SKY_MODELS } from '#inside/model/outdoors/sky/hours.ts'
 import { inventedWeather } from '../../invented-weather.ts'
 
 const OPTIONS: SkyOptions = {
@@ -104,12 +105,7 @@ describe('cloud', () => {
 describe('sky hours', () => {
   const { weather } = inventedWeather(24 * 60)
   test('window + rest is the total, to rounding, every hour and every author', () => {
-    for (const model of [
-      'matsunobuCoimbra2024',
-      'berdahlMartin1984',
-      'brutsaert1975',
-      'prata1996',
-    ] as const) {
+    for (const model of SKY_MODELS) {
       const sky = skyHours(weather, { ...OPTIONS, model })
       for (let i = 0; i < sky.hours; i++) {
         expect(Math.abs(sky.window_Wm2[i]! + sky.offWindow_Wm2[i]! - sky.total_Wm2[i]!)).toBeLessThan(1e-10)

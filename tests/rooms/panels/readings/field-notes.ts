@@ -149,7 +149,7 @@ function restingByPanelRoom_C(
     basis: 'test',
   }
   const options = {
-    model: 'matsunobuCoimbra2024',
+    model: 'matsunobuCoimbraPrata',
     altitudeTerm: false,
     useMeasured: true,
     deficitFactor_frac: 1,

@@ -5,7 +5,7 @@ import { hiddenSun } from './hidden-sun.ts'
 export const CLOUD_SUN_DEG = 10
 
 export const CLOUD_NOTE =
-  'Worked out: 1 − global ÷ clear-sky global, held to the clear hours of the record itself, while the sun is above 10° and no hill or tree hides it, carried over the night by a straight line between the three hours of daylight before and after it ' +
+  'Worked out: 1 − global ÷ clear-sky global, held to the clear hours of the record itself, while the sun is above 10° and no hill or tree hides it, carried over the night by a straight line between the days before and after it, each the mean of its whole daylight and of the three hours next to the night ' +
   '(Crawford & Duchon 1999; clear sky Ineichen & Perez 2002).'
 
 /**
@@ -34,13 +34,13 @@ const CLEAR_SUN_DEG = 20
 /** So many of them must be there. */
 const ENOUGH_HOURS = 100
 /** Share of those hours with a lower clear-sky index than a clear hour. */
-export const CLEAR_SHARE = 0.9
+export const CLEAR_SHARE = 0.95
 /** Haze, height and a pyranometer’s error move a clear hour no further than this (common practice, no source). */
 const MOST_OFF = 0.15
 
 /**
  * Cloud fraction from clear-sky indices, NaN where there is none: 1 − index/c, 0…1. c is what a clear hour of this record
- * reads, the index that 90 % of the hours with a high sun stay under: it takes up haze, and an instrument that reads high
+ * reads, the index that 95 % of the hours with a high sun stay under: it takes up haze, and an instrument that reads high
  * or low. Held within 15 % of 1, and 1 for a short record. Chosen with the rule of the night, by leaving sites out.
  */
 export function cloudFromIndex(index: Float64Array, sun: SunHours, share = CLEAR_SHARE): Float64Array {
@@ -53,21 +53,21 @@ export function cloudFromIndex(index: Float64Array, sun: SunHours, share = CLEAR
 /** Daylight hours at each end of a night that give its cloud. */
 const END_HOURS = 3
 
-/** What a night's cloud is drawn from: the last and first hours of daylight beside it, or the means of the whole days. */
-export type NightRule = 'duskAndDawn' | 'wholeDays'
+/** What a night's cloud is drawn from: the hours of daylight next to it, the means of the whole days, or the mean of these two. */
+export type NightRule = 'duskAndDawn' | 'wholeDays' | 'meanOfBoth'
 
 /**
- * Fills the NaN stretches of cloud. A night is a straight line from the cloud of the three hours of daylight before it to
- * that of the three after it (round the year when `cyclic`). Chosen by leaving sites out, over five places with measured
- * longwave (`npm run -s evidence -- sky`); nothing in it is fitted.
+ * Fills the NaN stretches of cloud. A night is a straight line from the cloud of the day before it to that of the day after
+ * (round the year when `cyclic`), each the mean of two: its three hours of daylight next to the night, and its whole daylight.
+ * Chosen by leaving sites out, over five places with measured longwave (`npm run -s evidence -- sky`); nothing in it is fitted.
  * @returns null when all are NaN
  */
 export function carryOverNight(
   values: Float64Array,
   cyclic: boolean,
-  rule: NightRule = 'duskAndDawn',
+  rule: NightRule = 'meanOfBoth',
 ): Float64Array | null {
-  const days = daylights(values, rule === 'wholeDays' ? Infinity : END_HOURS)
+  const days = daylights(values, rule)
   const first = days[0]
   const last = days.at(-1)
   if (first === undefined || last === undefined) return null
@@ -88,7 +88,7 @@ export function carryOverNight(
   return result
 }
 
-/** A run of hours with a value, `start` ≤ i < `end`, and the mean of its first and last hours. */
+/** A run of hours with a value, `start` ≤ i < `end`, and what it gives to the night before it and after it. */
 interface Daylight {
   readonly start: number
   readonly end: number
@@ -96,18 +96,22 @@ interface Daylight {
   readonly dusk: number
 }
 
-function daylights(values: Float64Array, endHours: number): Daylight[] {
+function daylights(values: Float64Array, rule: NightRule): Daylight[] {
   const found: Daylight[] = []
   for (let i = 0; i < values.length; i += 1) {
     if (Number.isNaN(values[i]!)) continue
     const start = i
     while (i < values.length && !Number.isNaN(values[i]!)) i += 1
-    const count = Math.min(endHours, i - start)
+    const end = i
+    const count = Math.min(END_HOURS, end - start)
+    const day = meanOf(values, start, end)
+    const ofRule = (ends: number) =>
+      rule === 'duskAndDawn' ? ends : rule === 'wholeDays' ? day : 0.5 * (ends + day)
     found.push({
       start,
-      end: i,
-      dawn: meanOf(values, start, start + count),
-      dusk: meanOf(values, i - count, i),
+      end,
+      dawn: ofRule(meanOf(values, start, start + count)),
+      dusk: ofRule(meanOf(values, end - count, end)),
     })
   }
   return found
