@@ -3,7 +3,6 @@ import { stop } from '#model/basis/words'
 import {
   findPlace,
   indexTowns,
-  placeWeather,
   readClimatePlaces,
   readTowns,
   type ClimatePlaces,
@@ -12,6 +11,8 @@ import {
 } from '#model/outdoors/place'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { readPlaceId } from '#live/place-id.ts'
+import { finish } from '#studies/study.ts'
+import { year } from '#studies/year.ts'
 
 /* Loaded only when a place is asked for. */
 
@@ -60,5 +61,5 @@ export async function placeOf(id: string): Promise<FoundPlace> {
 /** Its hourly year. */
 export async function placeRecord(id: string): Promise<WeatherRecord> {
   const { hottest_C, hotSummer } = readPlaceId(id)
-  return placeWeather(await placeOf(id), { hottest_C, hotSummer, another: 0 })
+  return finish(year(null, { found: await placeOf(id), hottest_C, hotSummer })).result
 }

@@ -3,7 +3,6 @@ import { fileURLToPath } from 'node:url'
 import {
   findPlace,
   indexTowns,
-  placeWeather,
   readClimatePlaces,
   readTowns,
   townsLike,
@@ -19,6 +18,7 @@ import {
 } from '#model/outdoors/place'
 import { problemSentence, stop, wordingText } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
+import { answered, studies } from './answered.ts'
 import type { Options } from './options.ts'
 import { note } from './output.ts'
 
@@ -68,7 +68,7 @@ export function notePlace(found: FoundPlace): void {
 export function weatherOfPlace(options: Options): WeatherRecord {
   const found = foundPlace(options)
   notePlace(found)
-  return placeWeather(found, choicesOf(options))
+  return answered(studies.year({ found, ...choicesOf(options) }))
 }
 
 export function choicesOf({ values }: Options): PlaceChoices {

@@ -3,7 +3,6 @@ import { likest, problemSentence, ProblemError, stop } from '#model/basis/words'
 import {
   textOfFile,
   readMappingFile,
-  openWeather,
   type OpenedWeather,
   STAMPS,
   type Stamp,
@@ -11,6 +10,7 @@ import {
   type TimeChoices,
 } from '#model/outdoors/intake'
 import { isWholeYear, type Site, type WeatherRecord } from '#model/outdoors/weather'
+import { answered, studies } from './answered.ts'
 import { textOf, type Options } from './options.ts'
 import { note } from './output.ts'
 import { answersOf, assumptionsOf, openQuestions, saveMapping } from './weather-questions.ts'
@@ -67,14 +67,17 @@ function read(source: string | 0, file: string): Uint8Array {
 
 /** What the weather reader made of a file, with its report; problems are not yet judged. */
 export function openedFile(file: string, options: Options): OpenedWeather {
-  return openWeather(textOfFile(bytesFrom(file), decoded, file), {
-    file,
-    acceptLongGaps: options.values['accept-long-gaps'] === true,
-    site: siteOf(options),
-    time: timeOf(options),
-    ...mappingOf(options),
-    answers: answersOf(options),
-  })
+  return answered(
+    studies.readWeather({
+      text: textOfFile(bytesFrom(file), decoded, file),
+      file,
+      acceptLongGaps: options.values['accept-long-gaps'] === true,
+      site: siteOf(options),
+      time: timeOf(options),
+      ...mappingOf(options),
+      answers: answersOf(options),
+    }),
+  )
 }
 
 const decoded = (some: Uint8Array, encoding: string, strict: boolean): string =>

@@ -15,10 +15,12 @@ import { mixPaint } from './mix-paint.ts'
 import { plate } from './plate.ts'
 import { practiceLog } from './practice-log.ts'
 import { drawAreas, range } from './range.ts'
+import { readWeather } from './read-weather.ts'
 import { sheet } from './sheet.ts'
 import { judge, size } from './size.ts'
 import { sky } from './sky.ts'
 import { trials } from './trials.ts'
+import { year } from './year.ts'
 
 export { finish, type Asked, type Reply, type Step, type Study } from './study.ts'
 
@@ -38,10 +40,12 @@ const VERBS = {
   plate,
   practiceLog,
   range,
+  readWeather,
   sheet,
   size,
   sky,
   trials,
+  year,
 } as const
 
 export type Verb = keyof typeof VERBS

@@ -1,12 +1,14 @@
 /* The same request through the command line and through the worker gives the same reply, for every verb: each
  * subcommand is run, what it asked is asked of the worker's own message handler, and the subcommand run again on the
- * worker's replies must print the same bytes. */
+ * worker's replies must print the same bytes. A question without words on the command line is asked of its studies. */
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { beforeAll, expect, test, vi } from 'vitest'
 import type { Reply, Request } from '#live/messages.ts'
+import type { OpeningReply, OpeningRequest } from '#live/weather-opening.ts'
+import { defaultScenario } from '#model/design/scenario'
 import { DEMO_READINGS, writeReadings } from '#model/panels/readings'
-import { createStudies, finish, VERB_NAMES, type Study, type Verb } from '#studies/index.ts'
+import { createStudies, finish, VERB_NAMES, type RequestOf, type Study, type Verb } from '#studies/index.ts'
 import { COMMANDS } from '../../src/shell/commands/all.ts'
 import { readOptions } from '../../src/shell/options.ts'
 import { renderResult, type Result } from '../../src/shell/output.ts'
@@ -58,25 +60,33 @@ function printed(words: readonly string[]): string {
 
 const heard = new Map<number, (reply: Reply) => void>()
 let toWorker: (request: Request) => void
+let opened: (reply: OpeningReply) => void
+let toOpening: (request: OpeningRequest) => void
 
 beforeAll(async () => {
   const scope = globalThis as unknown as {
-    postMessage: (reply: Reply) => void
-    onmessage: (event: { data: Request }) => void
+    postMessage: (reply: Reply | OpeningReply) => void
+    onmessage: (event: { data: unknown }) => void
   }
-  scope.postMessage = (reply) => heard.get(reply.id)?.(structuredClone(reply))
+  scope.postMessage = (reply) =>
+    'id' in reply ? heard.get(reply.id)?.(structuredClone(reply)) : opened(structuredClone(reply))
   scope.onmessage = () => {}
   await import('#live/worker.ts')
-  toWorker = (request) => scope.onmessage({ data: structuredClone(request) })
+  const work = scope.onmessage
+  toWorker = (request) => work({ data: structuredClone(request) })
+  await import('#live/weather-worker.ts')
+  const open = scope.onmessage
+  toOpening = (request) => open({ data: request })
 })
 
 let lastId = 0
-function throughWorker({ verb, request }: Asked): Promise<unknown> {
+function throughWorker({ verb, request }: Omit<Asked, 'result'>): Promise<unknown> {
   const { weather = sampleWeather('continental'), ...input } = request
   const id = ++lastId
   return new Promise((resolve, reject) => {
     heard.set(id, (reply) => {
       if (reply.kind === 'done') resolve(reply.output)
+      if (reply.kind === 'progress') expect(reply.share >= 0 && reply.share <= 1).toBe(true)
       if (reply.kind === 'failed') reject(new Error(reply.problems.map(({ message }) => message).join(' ')))
     })
     toWorker({ kind: 'weather', record: weather as never })
@@ -94,16 +104,29 @@ function asPage({ verb, result }: Asked): unknown {
 
 const folder = scratchFolder()
 function withFiles(words: readonly string[]): readonly string[] {
-  return words.map((word) => (word === 'NOTES' || word === 'LOG' ? join(folder, word) : word))
+  return words.map((word) => (['NOTES', 'LOG', 'TABLE'].includes(word) ? join(folder, word) : word))
 }
 
-const reached = new Set<Verb>()
+/** The year of a sample as a table of a station. */
+function stationTable(): string {
+  const { airTemp_C, dewPoint_C, globalHorizontal_Wm2, wind_ms } = sampleWeather('continental')
+  const rows = Array.from({ length: 24 * 365 }, (_, h) => {
+    const time = new Date(Date.UTC(2023, 0, 1, h)).toISOString().slice(0, 16).replace('T', ' ')
+    const cells = [airTemp_C[h]!, dewPoint_C[h]!, globalHorizontal_Wm2[h]!, wind_ms[h]!]
+    return [time, ...cells.map((value) => value.toFixed(1))].join(',')
+  })
+  return ['time,air temperature (°C),dew point (°C),global radiation (W/m²),wind speed (m/s)', ...rows].join(
+    '\n',
+  )
+}
+
 const commands = Object.entries(SHELL_VERBS).flatMap(([verb, how]) =>
   'words' in how ? [[verb as Verb, how.words] as const] : [],
 )
 
 beforeAll(() => {
   writeFileSync(join(folder, 'NOTES'), writeReadings(DEMO_READINGS))
+  writeFileSync(join(folder, 'TABLE'), stationTable())
   const log = SHELL_VERBS.practiceLog
   if (!('words' in log)) throw new Error('the practice log is asked by a subcommand')
   writeFileSync(join(folder, 'LOG'), printed(log.words))
@@ -119,7 +142,6 @@ test.each(commands)(
     expect(asked.map((one) => one.verb)).toContain(verb)
     const replies = []
     for (const one of asked) {
-      reached.add(one.verb)
       const reply = await throughWorker(one)
       expect(reply).toEqual(structuredClone(asPage(one)))
       replies.push(reply)
@@ -133,8 +155,32 @@ test.each(commands)(
   },
 )
 
-test('a verb without a subcommand says why, and no subcommand asks it', () => {
-  const without = VERB_NAMES.filter((verb) => 'why' in SHELL_VERBS[verb])
-  expect(without.filter((verb) => reached.has(verb))).toEqual([])
-  expect(reached.size + without.length).toBe(VERB_NAMES.length)
+const unworded = Object.entries(SHELL_VERBS).flatMap(([verb, how]) =>
+  'input' in how ? [[verb as Verb, how.input] as const] : [],
+)
+
+test.each(unworded)('%s: the studies and the worker give the same reply', async (verb, input) => {
+  const studies = createStudies()
+  const asked = { scenario: defaultScenario(), weather: sampleWeather('continental') }
+  const { sizing } = finish(studies.size(asked)).result
+  const request = { ...input(sizing), weather: asked.weather }
+  const ask = studies[verb] as (q: RequestOf<Verb>) => Study<unknown>
+  const { result } = finish(ask(structuredClone(request) as unknown as RequestOf<Verb>))
+  const whole = { verb, request: request as unknown as Asked['request'], result }
+  expect(await throughWorker(whole)).toEqual(structuredClone(asPage(whole)))
+})
+
+test('a weather file opened by the page is read as the command line reads it', async () => {
+  const text = stationTable()
+  const options = { file: 'TABLE' }
+  const reply = await new Promise<OpeningReply>((resolve) => {
+    opened = (said) => said.kind !== 'progress' && resolve(said)
+    toOpening({ file: new File([text], options.file), options })
+  })
+  const { result } = finish(createStudies().readWeather({ text, ...options }))
+  expect(reply).toMatchObject({ kind: 'done', result: { opened: structuredClone(result) } })
+})
+
+test('every verb is compared', () => {
+  expect(Object.keys(SHELL_VERBS).toSorted()).toEqual(VERB_NAMES.toSorted())
 })
