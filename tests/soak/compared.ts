@@ -1,7 +1,10 @@
-import type { DesignAnswer } from '#model/design/assembly'
 import { type Scenario, hold } from '#model/design/scenario'
+import { exceedance, type Exceedance, yardstickOf } from '#model/design/target'
+import { targetSpecOf } from '#model/design/assembly'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { finish, type Studies } from '#studies/index.ts'
+import type { YearResult } from '#model/building/year'
+import type { Stages } from '#studies/stages.ts'
+import { judgedLight } from './light.ts'
 
 /** How many designs were held against another: every one that is due, none is let off. */
 export interface Comparisons {
@@ -11,10 +14,13 @@ export interface Comparisons {
 /** No better design may be worse by more, K of peak and share of the hours over the limit (a whole hour at least). */
 const WORSE_K = 0.02
 const WORSE_frac = 0.005
+/** The lower limit, K under the scenario's own. */
+const LOWER_K = 0.5
 
-/** Changes that can only help: more area, a coating that reflects or emits more, pipes and tank kept better. */
-function betterOnes(scenario: Scenario, area_m2: number): readonly (readonly [string, Scenario])[] {
+/** Changes that can only help: more area, a coating that reflects or emits more, a tank kept better. */
+function betterOnes(scenario: Scenario): readonly (readonly [string, Scenario])[] {
   const { coating, store } = scenario
+  const { area_m2 } = scenario.target
   const more = (share: number): number => Math.min(1, share)
   return [
     ['a tenth more area', hold(scenario, { area_m2: area_m2 * 1.1 })],
@@ -42,27 +48,33 @@ function betterOnes(scenario: Scenario, area_m2: number): readonly (readonly [st
 
 /** None of the changes that can only help may leave the room hotter, and a lower limit no fewer hours over it. */
 export function comparedComplaints(
-  studies: Studies,
+  stages: Stages,
   scenario: Scenario,
-  answer: DesignAnswer,
+  before: { readonly year: YearResult; readonly found: Exceedance },
   weather: WeatherRecord,
   comparisons: Comparisons,
 ): string[] {
-  const before = answer.sizing.withPanels
-  const heard = betterOnes(scenario, answer.area_m2).flatMap(([name, changed]) => {
-    const { withPanels: after } = finish(studies.size({ scenario: changed, weather })).result.sizing
+  const { found } = before
+  const heard = betterOnes(scenario).flatMap(([name, changed]) => {
+    const after = judgedLight(stages, changed, weather)
     comparisons.made++
-    const hours_h = after.hours_h - before.hours_h
-    if (after.peak_C > before.peak_C + WORSE_K)
-      return [`${name}: peak ${before.peak_C.toFixed(3)} → ${after.peak_C.toFixed(3)} °C`]
-    return hours_h > Math.max(1, WORSE_frac * before.hours_h)
-      ? [`${name}: ${before.hours_h} → ${after.hours_h} h over the limit`]
-      : []
+    return worse(found, after).map((what) => `${name}: ${what}`)
   })
-  const { target } = scenario
-  const lower = { ...scenario, target: { ...target, limit_C: target.limit_C - 0.5 } }
-  const stricter = finish(studies.size({ scenario: lower, weather })).result.sizing.withPanels
+  const lower = { ...scenario.target, limit_C: scenario.target.limit_C - LOWER_K }
+  const stressed = stages.skyOf(scenario, weather).weather
+  const stick = yardstickOf(targetSpecOf({ ...scenario, target: lower }), stressed)
+  const stricter = exceedance(before.year.room_C, stick)
   comparisons.made++
-  if (stricter.hours_h >= before.hours_h) return heard
-  return [...heard, `a lower limit: ${before.hours_h} → ${stricter.hours_h} h over it`]
+  if (stricter.hours_h >= found.hours_h) return heard
+  return [...heard, `a lower limit: ${found.hours_h} → ${stricter.hours_h} h over it`]
+}
+
+/** Peak and hours, each by itself. */
+function worse(before: Exceedance, after: Exceedance): string[] {
+  const heard: string[] = []
+  if (after.peak_C > before.peak_C + WORSE_K)
+    heard.push(`peak ${before.peak_C.toFixed(3)} → ${after.peak_C.toFixed(3)} °C`)
+  if (after.hours_h - before.hours_h > Math.max(1, WORSE_frac * before.hours_h))
+    heard.push(`${before.hours_h} → ${after.hours_h} h over the limit`)
+  return heard
 }

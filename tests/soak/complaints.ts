@@ -1,8 +1,11 @@
-import type { DesignAnswer } from '#model/design/assembly'
-import { type Comparisons, comparedComplaints } from './compared.ts'
-import { type Scenario, hold } from '#model/design/scenario'
+import { exceedance } from '#model/design/target'
+import { type Scenario, crossFieldProblems, hold } from '#model/design/scenario'
+import { simulateYear, type YearResult } from '#model/building/year'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { createStudies, finish, type Studies } from '#studies/index.ts'
+import { createStudies, finish } from '#studies/index.ts'
+import type { Stages } from '#studies/stages.ts'
+import { type Comparisons, comparedComplaints } from './compared.ts'
+import { ownBuilt } from './light.ts'
 
 export interface Complaint {
   readonly index: number
@@ -10,37 +13,47 @@ export interface Complaint {
   readonly what: string
 }
 
+/** What a scenario comes to: refused before it ran, or what is wrong with it (nothing: empty). */
+export interface Verdict {
+  readonly refused: string | null
+  readonly complaints: readonly Complaint[]
+}
+
 /** Books must close to this share of what went through them. */
 const CLOSURE = 1e-9
 /** Colder than anything in these climates, and than any sky makes a tank, °C. */
 const COLDEST_C = -90
-/** Every so many scenarios is repeated, and held against better ones. */
+/** Every so many scenarios is asked as page and shell ask it, by a fresh memory: the figures must be the same to the last digit. */
 const REPEATED_EVERY = 25
-const COMPARED_EVERY = 5
-/** What is wrong with one scenario in one climate; empty when nothing is. Counts what it compares. */
-export function complaints(
-  studies: Studies,
+
+/** Runs one scenario in one climate and holds it against better ones. Counts what it compares. */
+export function verdictOf(
+  stages: Stages,
   scenario: Scenario,
   climate: { readonly name: string; readonly weather: WeatherRecord },
   index: number,
   comparisons: Comparisons,
-): Complaint[] {
+): Verdict {
   const say = (what: string): Complaint => ({ index, climate: climate.name, what })
+  const refused = crossFieldProblems(scenario).find((problem) => problem.severity === 'error')
+  if (refused !== undefined) return { refused: refused.code, complaints: [] }
   try {
     const own = hold(scenario, { area_m2: Math.max(0.5, Math.min(scenario.target.area_m2, 200)) })
-    const answer = finish(studies.size({ scenario: own, weather: climate.weather })).result
-    const heard = yearComplaints(answer)
-    if (index % COMPARED_EVERY === 0)
-      heard.push(...comparedComplaints(studies, own, answer, climate.weather, comparisons))
-    if (index % REPEATED_EVERY === 0) heard.push(...repeatComplaints(own, answer, climate.weather))
-    return heard.map(say)
+    const { prepared, design } = ownBuilt(stages, own, climate.weather)
+    const year = simulateYear(design.inputs)
+    const found = exceedance(year.room_C, prepared.yardstick)
+    const heard = [
+      ...yearComplaints(year, prepared.doNothing),
+      ...comparedComplaints(stages, own, { year, found }, climate.weather, comparisons),
+    ]
+    if (index % REPEATED_EVERY === 0) heard.push(...repeatComplaints(own, year, climate.weather))
+    return { refused: null, complaints: heard.map(say) }
   } catch (error) {
-    return [say(`threw ${(error as Error).message}`)]
+    return { refused: null, complaints: [say(`threw ${(error as Error).message}`)] }
   }
 }
 
-function yearComplaints(answer: DesignAnswer): string[] {
-  const { year, sizing, doNothing } = answer
+function yearComplaints(year: YearResult, doNothing: YearResult): string[] {
   const heard: string[] = []
   const closure = Math.abs(year.ledger.residual_J) / year.ledger.throughput_J
   if (!(closure <= CLOSURE)) heard.push(`books open by ${closure.toExponential(1)} of throughput`)
@@ -65,7 +78,6 @@ function yearComplaints(answer: DesignAnswer): string[] {
       )
     if (year[name].some((value) => value < COLDEST_C)) heard.push(`${name} falls below ${COLDEST_C} °C`)
   }
-  if (!Number.isFinite(sizing.withPanels.measure)) heard.push('the distance from the target is not finite')
   return heard
 }
 
@@ -75,8 +87,12 @@ const RISE_K = 12
 const hottest = (column: Float64Array): number =>
   column.reduce((top, value) => Math.max(top, value), -Infinity)
 
-function repeatComplaints(scenario: Scenario, answer: DesignAnswer, weather: WeatherRecord): string[] {
+function repeatComplaints(scenario: Scenario, year: YearResult, weather: WeatherRecord): string[] {
   const again = finish(createStudies().size({ scenario, weather })).result
-  const same = again.year.room_C.every((value, h) => value === answer.year.room_C[h])
-  return same ? [] : ['a repeat run gave another room temperature']
+  const same = again.year.room_C.every((value, h) => value === year.room_C[h])
+  const finite = Number.isFinite(again.sizing.withPanels.measure)
+  return [
+    ...(same ? [] : ['the answer of page and shell has another room temperature']),
+    ...(finite ? [] : ['the distance from the target is not finite']),
+  ]
 }

@@ -1,48 +1,75 @@
 /**
- * `npm run -s soak [-- N [seed]]`: seeded random scenarios in the sample climates. Each must simulate a year without
- * NaN or runaway and with closed books; some are sized, repeated with a fresh memory, or asked whether more area, a
- * better coating, a better kept tank or a lower limit ever hurts. Closes with `N scenarios, K failures`.
+ * `npm run -s soak [-- N [SEED [FROM]]]`: N seeded random scenarios in the sample climates, from number FROM of the seed
+ * on, over all cores. Each must simulate a year without NaN or runaway and with closed books; none may be worse with
+ * more area, a better coating, a better kept tank, and a lower limit must not be missed less. A scenario is refused only by
+ * what checks its fields before it runs. Closes with `N scenarios, F failures, R refused`.
  */
-import fc from 'fast-check'
-import type { Scenario } from '#model/design/scenario'
-import { createStudies } from '#studies/index.ts'
-import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
-import { randomScenario } from '../rooms/design/scenario/random-scenario.ts'
-import type { Comparisons } from './compared.ts'
-import { complaints, type Complaint } from './complaints.ts'
+import { availableParallelism } from 'node:os'
+import { Worker } from 'node:worker_threads'
+import type { Complaint } from './complaints.ts'
+import type { SoakReport, SoakShare } from './share.ts'
 
 const USUAL_SCENARIOS = 5000
 const USUAL_SEED = 20261125
 /** Worst things shown one by one; the rest is only counted. */
-const SHOWN = 20
+const SHOWN = 200
+const PROGRESS_EVERY = 20
 
 const count = Number(process.argv[2] ?? USUAL_SCENARIOS)
 const seed = Number(process.argv[3] ?? USUAL_SEED)
-if (!Number.isInteger(count) || count < 1 || !Number.isInteger(seed)) {
-  console.error('Usage: npm run -s soak -- [number of scenarios] [seed], both whole numbers.')
+const from = Number(process.argv[4] ?? 0)
+if (![count, seed, from].every(Number.isInteger) || count < 1 || from < 0) {
+  console.error('Usage: npm run -s soak -- [number of scenarios] [seed] [first], all whole numbers.')
   process.exit(2)
 }
 
-const climates = sampleNames().map((name) => ({ name, weather: sampleWeather(name) }))
-const scenarios: readonly Scenario[] = fc.sample(randomScenario, { numRuns: count, seed })
-const studies = createStudies()
+/** A worker does not inherit the loader of TypeScript: it registers its own. */
+const START = `import('tsx/esm/api').then(({ register }) => {
+  register()
+  return import(${JSON.stringify(new URL('./share.ts', import.meta.url).href)})
+})`
+
 const found: Complaint[] = []
-const comparisons: Comparisons = { made: 0 }
+const refused = new Map<string, number>()
+let done = 0
 let failures = 0
+let comparisons = 0
 const started = Date.now()
-scenarios.forEach((scenario, i) => {
-  const climate = climates[i % climates.length]!
-  const heard = complaints(studies, scenario, climate, i, comparisons)
-  if (heard.length > 0) failures++
-  found.push(...heard)
-  if ((i + 1) % 250 === 0) {
-    const minutes = (Date.now() - started) / 60_000
-    console.error(`${i + 1} of ${count}, ${failures} failures, ${minutes.toFixed(1)} min`)
-  }
-})
+
+function take(report: SoakReport): void {
+  done++
+  comparisons += report.comparisons
+  if (report.refused !== null) refused.set(report.refused, (refused.get(report.refused) ?? 0) + 1)
+  if (report.complaints.length > 0) failures++
+  found.push(...report.complaints)
+  for (const { index, climate, what } of report.complaints)
+    console.error(`scenario ${index} in ${climate}: ${what}`)
+  if (done % PROGRESS_EVERY !== 0) return
+  const seconds = (Date.now() - started) / 1000
+  console.error(`${done} of ${count}, ${failures} failures, ${(done / seconds).toFixed(2)} scenarios/s`)
+}
+
+const of = Math.min(availableParallelism(), count)
+await Promise.all(
+  Array.from(
+    { length: of },
+    (_, part) =>
+      new Promise<void>((resolve, reject) => {
+        const workerData: SoakShare = { seed, from, until: from + count, part, of }
+        const worker = new Worker(START, { eval: true, workerData })
+        worker.on('message', take)
+        worker.on('error', reject)
+        worker.on('exit', () => resolve())
+      }),
+  ),
+)
+
+found.sort((a, b) => a.index - b.index)
 for (const { index, climate, what } of found.slice(0, SHOWN))
   console.log(`scenario ${index} in ${climate}: ${what}`)
 if (found.length > SHOWN) console.log(`… and ${found.length - SHOWN} more`)
-console.log(`${comparisons.made} comparisons with one that should be no worse`)
-console.log(`${count} scenarios, ${failures} failures`)
-process.exitCode = failures > 0 ? 1 : 0
+console.log(`${comparisons} comparisons with one that should be no worse`)
+for (const [reason, times] of refused) console.log(`refused for ${reason}: ${times}`)
+const all = [...refused.values()].reduce((sum, times) => sum + times, 0)
+console.log(`${done} scenarios, ${failures} failures, ${all} refused`)
+process.exitCode = failures > 0 || done < count ? 1 : 0

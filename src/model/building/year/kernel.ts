@@ -105,7 +105,7 @@ export class YearKernel {
     if (plate === null) this.solveStep(hour, null)
     else if (controls.mayPump) {
       duty.begin(this.inputs.plant!, nodes, hour)
-      duty.share = shareUsed(this.slackAt, duty.before)
+      duty.share = shareUsed(this.slackAt, duty.asksStart ? 0 : duty.before)
     } else {
       duty.share = 0
       plate.prepareRest(hour, false)
@@ -126,7 +126,7 @@ export class YearKernel {
     const sink_C = this.sinkMean_C()
     seen.air_C = system.air_C
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
-    seen.colder_K = sink_C - plate.relaxation.mean_C(sink_C)
+    if (share === 0) seen.colder_K = sink_C - plate.relaxation.resting_C
     seen.drop_K = plate.drop_K(sink_C)
     seen.mixed_K = plate.mixed_K(sink_C)
     return duty.slack_K(seen, share)

@@ -3,8 +3,10 @@ import type { Nodes } from './nodes.ts'
 import { panelEffectiveness } from './panel-exchange.ts'
 import type { Plant } from './inputs.ts'
 
-/** Pipes in a mass and air from a panel: from no pump at the setpoint to all of it this much above, K (common practice, no source). */
+/** Pipes in a mass and air from a panel: all of the step at the setpoint, none of it this much under, K: a thermostat's differential (common practice, no source). */
 const THERMOSTAT_K = 0.5
+/** A pump that rested: none of the step at the start difference, all of it this much over, K (common practice, no source). */
+const STARTING_K = 0.5
 /** A pump that ran this share of the last hour counts as running: the start difference is asked of it no more. */
 const RUNNING_frac = 0.25
 /** The share is found where nothing is left or lacking but this, K. */
@@ -17,8 +19,9 @@ export interface StepSeen {
   readonly sinkEnd_C: number
   /** Mean air over the step, °C. */
   readonly air_C: number
-  /** Means over the step: store's outlet less plate, and fluid into less out of the panel while it runs, K. */
+  /** Store's outlet (mean over the step) less where the plate comes to rest without the pump, K: by this a start is decided. */
   readonly colder_K: number
+  /** Fluid into less out of the panel while it runs, mean over the step, K. */
   readonly drop_K: number
   /** What a mass gives the fluid if that comes at the coldest it may, K: the mean over its pipes. */
   readonly mixed_K: number
@@ -28,7 +31,7 @@ export interface StepSeen {
  * The share of a step that the pump runs. The controller's switching is finer than a step; what it comes to is the largest
  * share at which the fluid still comes back by the stop difference colder, the store is not under its lowest, and a
  * mass is not under the thermostat. All of these fall with the share, so there is one answer, and it moves with
- * the temperatures without a jump. A pump that rested through the last hour is asked the start difference first.
+ * the temperatures without a jump. A pump that rested through the last hour is asked the start difference first, of the plate at rest.
  */
 export class PumpDuty {
   /** In this step, and in the one before, 0…1. */
@@ -59,14 +62,19 @@ export class PumpDuty {
     this.setpoint_C = nodes.tank ? -Infinity : plan.setpoint_C
   }
 
+  /** The start difference counts: the plate must be seen at rest before it is seen with the pump running. */
+  get asksStart(): boolean {
+    return this.colder_K > 0
+  }
+
   /** What is left over the controller's limits at a share, K; below 0 it would have stopped before. */
   slack_K({ sinkEnd_C, air_C, colder_K, drop_K, mixed_K }: StepSeen, share: number): number {
     return Math.min(
       drop_K - this.drop_K,
       mixed_K - this.rise_K,
-      colder_K - this.colder_K,
+      this.asksStart ? colder_K - this.colder_K - STARTING_K * share : Infinity,
       sinkEnd_C - this.lowest_C,
-      air_C - this.setpoint_C - THERMOSTAT_K * share,
+      air_C - this.setpoint_C + THERMOSTAT_K * (1 - share),
     )
   }
 
