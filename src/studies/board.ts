@@ -38,11 +38,10 @@ export function* board(_stages: Stages, q: Board): Study<readonly BoardPredictio
   return { result: boardPredictions(q), remarks: [] }
 }
 
-function boardOf({ cover, panel, site }: Scenario): BenchBoard {
+function boardOf({ cover, site }: Scenario): BenchBoard {
   return {
     ...USUAL_BOARD,
     horizon_deg: site.horizon_deg,
-    windModel: panel.windModel,
     film: agedFilm(cover, 0),
   }
 }

@@ -90,6 +90,10 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'infrared thermometer:':
       'panels/readings/ir-thermometer.ts#irThermometerTrue_C #irThermometerShown_C | radiation balance of the instrument',
     'fit:': 'basis/numbers/weighted-fit.ts#weightedFit',
+    'small plate:':
+      'outdoors/air/small-plate.ts#smallPlateConvection_Wm2K #smallPlateFactor #ALONG #TURNED #TURNED_FROM_DEG | Pohlhausen, textbooks; Sparrow, Ramsey & Mass 1979 (from memory)',
+    'warm plate:': 'panels/readings/warm-plate.ts#warmPlateEmittance | ASTM E1933, ISO 18434-1 (from memory)',
+    'paired boards:': 'panels/readings/paired-boards.ts#pairedReflectance | own energy balance',
   },
   Loop: {
     'fin:': 'panels/loop/plate.ts#finEfficiency',

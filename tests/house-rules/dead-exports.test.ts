@@ -102,8 +102,8 @@ const FOR_TESTS: Readonly<Record<string, string>> = {
     'a second clear sky, which the first is held against',
   'src/model/outdoors/air/moist-air.ts: saturationSlope_PaK':
     'the derivative by which the saturation curve is seen to be smooth',
-  'src/model/outdoors/air/air-properties.ts: airPrandtl':
-    'table value that conductivity and viscosity are checked by together',
+  'src/model/outdoors/air/convection.ts: forcedConvection_Wm2K':
+    'each author’s line by its slope, which the published coefficients are held against',
   'src/model/panels/readings/light-box.ts: sphereMultiplier':
     'the published sphere the box’s correction is held against',
   'src/model/panels/readings/light-box.ts: expectedRatio': 'the way back, for round trips of the correction',

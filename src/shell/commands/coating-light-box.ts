@@ -17,7 +17,7 @@ export function lightBoxTable(options: Options): Table {
       reference: numbersOption(options, 'box-reference'),
       dark: numberOption(options, 'box-dark', [0, 1e9], 0),
       referenceReflectance_frac: numberOption(options, 'box-known', [0.05, 1], 0.98),
-      referenceUncertainty_frac: 0.01,
+      referenceUncertainty_frac: numberOption(options, 'box-known-sd', [0, 0.1], 0.01),
     },
   )
   for (const sentence of result.mayDecide) note(`may decide: ${sentence}`)

@@ -12,13 +12,14 @@ import { textOf, type Options } from '../options.ts'
 import { inventedParts } from '../invented-parts.ts'
 import { note, type Result, type Table } from '../output.ts'
 import { lightBoxTable } from './coating-light-box.ts'
+import { pairedTable, warmPlateTable } from './coating-methods.ts'
 import { boardTable } from './coating-board.ts'
 import { weatherOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
 
 export const coating: Command = {
   summary:
-    'reflectance and emittance from field notes; a light-box reading; what a test board should read (one of the three)',
+    'reflectance and emittance from field notes, a light box, a warm plate or boards in the sun; what a test board should read (one of them)',
   options: {
     readings: { type: 'string', help: 'field notes (.json); the wanted next reading goes to standard error' },
     example: { type: 'boolean', help: 'print invented field notes to start from' },
@@ -29,6 +30,25 @@ export const coating: Command = {
     'box-wall': { type: 'string', help: 'light box: reflectance of the wall (default 0.95)' },
     'box-port': { type: 'string', help: 'light box: share of the wall the sample takes (default 0.01)' },
     'box-holes': { type: 'string', help: 'light box: share all other holes take (default 0.03)' },
+    'box-known-sd': {
+      type: 'string',
+      help: 'light box: how well it is known, one standard deviation (default 0.01)',
+    },
+    'plate-tape': {
+      type: 'string',
+      help: 'warm plate: °C shown on the tape, thermometer set to 1, with commas',
+    },
+    'plate-sample': { type: 'string', help: 'warm plate: °C shown on the sample' },
+    'plate-foil': { type: 'string', help: 'warm plate: °C shown on crumpled foil' },
+    'tape-known': { type: 'string', help: 'warm plate: emittance of the tape (default 0.95)' },
+    'tape-known-sd': { type: 'string', help: 'warm plate: how well it is known (default 0.01)' },
+    'boards-black': { type: 'string', help: 'boards in the sun: °C of the black one, a number a moment' },
+    'boards-white': { type: 'string', help: 'boards in the sun: °C of the white one' },
+    'boards-sample': { type: 'string', help: 'boards in the sun: °C of the sample' },
+    'black-known': { type: 'string', help: 'boards in the sun: absorptance of the black one (default 0.95)' },
+    'black-known-sd': { type: 'string', help: 'boards in the sun: how well it is known (default 0.01)' },
+    'white-known': { type: 'string', help: 'boards in the sun: absorptance of the white one' },
+    'white-known-sd': { type: 'string', help: 'boards in the sun: how well it is known (default 0.01)' },
     board: { type: 'boolean', help: 'test board: predict it for --hour of --weather or for a typed-in hour' },
     hour: { type: 'string', help: 'test board: hour of the weather record, 0 first' },
     air: { type: 'string', help: 'test board: air temperature, °C' },
@@ -58,6 +78,10 @@ function resultOf(options: Options): Result {
   }
   if (options.values['box-sample'] !== undefined)
     return { body: { kind: 'table', table: lightBoxTable(options) }, invented: [] }
+  if (options.values['plate-tape'] !== undefined)
+    return { body: { kind: 'table', table: warmPlateTable(options) }, invented: [] }
+  if (options.values['boards-sample'] !== undefined)
+    return { body: { kind: 'table', table: pairedTable(options) }, invented: [] }
   const file = options.values['readings']
   if (typeof file === 'string') {
     const readings = readReadings(textOf(file), file)
@@ -69,7 +93,7 @@ function resultOf(options: Options): Result {
   throw stop(
     'coating-nothing-asked',
     'The coating subcommand was not given anything to do.',
-    'Give --readings FILE, --box-sample with --box-reference, --board, or --example.',
+    'Give --readings FILE, --box-sample with --box-reference, --plate-tape, --boards-sample, --board, or --example.',
   )
 }
 

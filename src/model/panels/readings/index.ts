@@ -10,6 +10,9 @@ export {
 } from './estimate.ts'
 export { infraredWarning, irThermometerTrue_C } from './ir-thermometer.ts'
 export { type LightBoxResult, lightBoxResult } from './light-box.ts'
+export type { Measured } from './measured.ts'
+export { type PairedMoment, pairedReflectance } from './paired-boards.ts'
+export { warmPlateEmittance } from './warm-plate.ts'
 export { type ReadingProposal, nextReading } from './next-reading.ts'
 export {
   type BenchBoard,

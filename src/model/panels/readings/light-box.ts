@@ -49,6 +49,12 @@ export interface LightBoxResult {
  */
 export const VISIBLE_TO_SOLAR = { shift_frac: -0.05, halfWidth_frac: 0.05 } as const
 
+/**
+ * Largest share of the wall that the port should take, –: up to it a wall known to ± 0.02 moves samples of 0.85 and more by
+ * at most 0.005, the meter’s own error (own calculation, walls up to 0.95). At 0.034 it would be 0.010.
+ */
+export const PORT_LIMIT_FRAC = 0.012
+
 /** Irradiance of a clear noon on a level plate, W/m²: what 0.01 of reflectance is reckoned against. */
 const NOON_SUN_WM2 = 1000
 
@@ -116,11 +122,11 @@ export function lightBoxResult(box: LightBox, reading: LightBoxReading): LightBo
     solarLow_frac,
     solarHigh_frac,
     noonSpread_Wm2: (solarHigh_frac - solarLow_frac) * NOON_SUN_WM2,
-    ...verdicts(visibleHalfWidth_frac, half),
+    ...verdicts(visibleHalfWidth_frac, half, box.samplePort_frac),
   }
 }
 
-function verdicts(visibleHalfWidth: number, solarHalfWidth: number) {
+function verdicts(visibleHalfWidth: number, solarHalfWidth: number, port_frac: number) {
   const step = (Math.SQRT2 * visibleHalfWidth).toFixed(3)
   return {
     mayDecide: [
@@ -129,6 +135,11 @@ function verdicts(visibleHalfWidth: number, solarHalfWidth: number) {
       'Whether a coating has yellowed or soiled since its last reading in the same box.',
     ],
     mayNotDecide: [
+      ...(port_frac > PORT_LIMIT_FRAC
+        ? [
+            `A difference under 0.01: the port takes ${(100 * port_frac).toFixed(1)} % of the wall, and over ${100 * PORT_LIMIT_FRAC} % the correction rests on how well the wall is known. Make the port smaller or the box larger.`,
+          ]
+        : []),
       words`The solar reflectance to better than ± ${solarHalfWidth.toFixed(2)}: half of sunlight is infrared that the meter does not see, and each 0.01 is ${figure(0.01 * NOON_SUN_WM2, 'Wm2')} at noon.`,
       'Which of two coatings with different pigments is cooler in the sun: put both on the test board instead.',
       'Anything about thermal emittance.',

@@ -1,5 +1,4 @@
 import type { FilmOptics } from '#model/panels/coating'
-import type { WindModel } from '#model/panels/plate'
 
 /** Where the board was while it was read. */
 export const LIGHTS = ['sun', 'shade', 'night'] as const
@@ -38,9 +37,8 @@ export interface BenchBoard {
   readonly altitude_m: number
   /** Obstruction of the sky all round, degrees. */
   readonly horizon_deg: number
-  /** Area over perimeter of one sample, m. */
+  /** Area over perimeter of one sample, m: a quarter of the side of a square one. */
   readonly freeConvectionLength_m: number
-  readonly windModel: WindModel
   /** Film of the readings taken under film; null when there are none. */
   readonly film: FilmOptics | null
 }
@@ -91,6 +89,5 @@ export const USUAL_BOARD: BenchBoard = {
   altitude_m: 0,
   horizon_deg: 5,
   freeConvectionLength_m: 0.05,
-  windModel: 'watmuff1977',
   film: null,
 }

@@ -38,7 +38,8 @@ const BOARD = v.strictObject({
     v.pipe(finite, v.minValue(0.005), v.maxValue(2)),
     USUAL_BOARD.freeConvectionLength_m,
   ),
-  windModel: v.optional(v.picklist(WIND_MODELS), USUAL_BOARD.windModel),
+  /** Of older files: a board's wind is now worked out by its size, and this is not used. */
+  windModel: v.optional(v.picklist(WIND_MODELS)),
   film: v.optional(v.nullable(FILM), null),
 })
 

@@ -1,7 +1,7 @@
 import {
   blackbody_Wm2,
   WINDOW_EMISSION,
-  forcedConvection_Wm2K,
+  smallPlateConvection_Wm2K,
   standardPressure_Pa,
   vapourPressure_Pa,
 } from '#model/outdoors/air'
@@ -32,7 +32,7 @@ export interface SampleState {
   readonly solarReflectance_frac: number
   /** Grey: the same inside and outside the window. */
   readonly emittance_frac: number
-  /** Natural logarithm of the wind multiplier of the moment's class. */
+  /** Natural logarithm of the multiplier of the wind coefficient of the moment's class. */
   readonly windLog: number
 }
 
@@ -82,8 +82,16 @@ function viewOf(
 /** Forced-convection coefficient a wind class means, W/m²K (metered: at 1 m/s). */
 export function classCoefficient_Wm2K(board: BenchBoard, wind: WindClass, windLog: number): number {
   const wind_ms = wind === 'metered' ? 1 : WIND_CLASS_MEANS[wind].wind_ms
-  return forcedConvection_Wm2K(board.windModel, wind_ms * Math.exp(windLog))
+  const { freeConvectionLength_m, tilt_deg, altitude_m } = board
+  const side_m = SIDES_IN_LENGTH * freeConvectionLength_m
+  const pressure_Pa = standardPressure_Pa(altitude_m)
+  return smallPlateConvection_Wm2K(side_m, wind_ms, tilt_deg, USUAL_AIR_C, pressure_Pa) * Math.exp(windLog)
 }
+
+/** A square has four times its area over perimeter as side. */
+const SIDES_IN_LENGTH = 4
+/** Air at which a coefficient is shown to people, °C. */
+const USUAL_AIR_C = 20
 
 /** The board as a small panel with nothing flowing in it: all that does not change with coating, film and moment. */
 export function boardSetting(board: BenchBoard): PanelSetting {
@@ -96,7 +104,8 @@ export function boardSetting(board: BenchBoard): PanelSetting {
     groundAlbedo_frac: 0.2,
     height_m: 1,
     terrain: 'open',
-    windModel: board.windModel,
+    // Not used: a board's forced convection is that of a small plate (`sampleHour`).
+    windModel: 'watmuff1977',
     windExposure_frac: 1,
     freeConvectionLength_m: board.freeConvectionLength_m,
     backLoss_Wm2K: board.backLoss_Wm2K,
@@ -134,6 +143,7 @@ export function sampleHour(
   disturbance: Disturbance,
 ): PanelHour {
   const air_C = moment.airTemp_C + disturbance.air_K
+  const pressure_Pa = standardPressure_Pa(altitude_m)
   const sky = skyOver(moment, disturbance.sky_Wm2)
   const black = blackbody_Wm2(air_C)
   const blackWindow = valueAt(WINDOW_EMISSION, air_C)
@@ -144,15 +154,20 @@ export function sampleHour(
   const sun = momentSun_Wm2(moment) * (1 + disturbance.sunGain_frac) + disturbance.sun_Wm2
   return {
     air_C,
-    pressure_Pa: standardPressure_Pa(altitude_m),
+    pressure_Pa,
     vapour_Pa: vapourPressure_Pa(moment.dewPoint_C),
     window_Wm2: sky.window_Wm2 * directional + hidden * blackWindow,
     offWindow_Wm2: sky.off_Wm2 * skyOnPlane.uniform_frac + hidden * (black - blackWindow),
     sun_Wm2: moment.light === 'night' ? 0 : Math.max(0, sun),
-    forced_Wm2K: forcedConvection_Wm2K(
-      setting.spec.windModel,
-      wind_ms * Math.exp(windLog + disturbance.windLog),
-    ),
+    forced_Wm2K:
+      Math.exp(windLog) *
+      smallPlateConvection_Wm2K(
+        SIDES_IN_LENGTH * setting.spec.freeConvectionLength_m,
+        wind_ms * Math.exp(disturbance.windLog),
+        setting.spec.tilt_deg,
+        air_C,
+        pressure_Pa,
+      ),
   }
 }
 

@@ -12,14 +12,15 @@ const UNKNOWN_REFLECTANCE = { mean: 0.8, sd: 0.2 }
 const UNKNOWN_EMITTANCE = { mean: 0.88, sd: 0.12 }
 
 /**
- * Wind at the board that each class means, m/s, and how far off it may be (standard deviation of the natural
- * logarithm). Metered wind keeps only the doubt of the formula: published slopes span 2.6 to 3.9 W/m²K per m/s,
- * and a small board has a thinner boundary layer than a roof.
+ * Wind at the board that each class is taken for, m/s, and how far off its coefficient may be (standard deviation of the
+ * natural logarithm). Metered wind keeps the doubt of the formula: outdoors a small plate exchanges 1 to 1.5 times what
+ * the laminar plate does (leaves: Schuepp 1972), so 0.25. The coefficient goes with the root of the wind: a class off by a
+ * factor of 1.8 adds 0.3.
  */
 export const WIND_CLASS_MEANS: Readonly<Record<WindClass, { wind_ms: number; logSd: number }>> = {
-  metered: { wind_ms: NaN, logSd: 0.4 },
-  calm: { wind_ms: 0.5, logSd: 0.6 },
-  breezy: { wind_ms: 2, logSd: 0.5 },
+  metered: { wind_ms: NaN, logSd: 0.25 },
+  calm: { wind_ms: 0.5, logSd: 0.4 },
+  breezy: { wind_ms: 2, logSd: 0.35 },
 }
 
 /** The unknowns of these readings, in order: two for each sample, one for each wind class that occurs. */

@@ -48,13 +48,13 @@ describe('test board', () => {
   it('at night two bare paints sit within about a kelvin of each other, well below air (common practice, no source)', () => {
     const [cool, white] = [at('cool', 'bare', 'night'), at('white', 'bare', 'night')]
     expect(Math.abs(cool.surface_C - white.surface_C)).toBeLessThan(1)
-    expect(cool.againstAir_K).toBeLessThan(-6)
+    expect(cool.againstAir_K).toBeLessThan(-5)
   })
 
-  it('in the sun ordinary white is up to 11 K warmer than a cooling paint (common practice, no source; 8–15 K allowed: 0.15 of 900 W/m² over a slope of 9–17 W/m²K)', () => {
+  it('in the sun ordinary white is up to 11 K warmer than a cooling paint (common practice, no source; 6.5–11 K allowed: 0.15 of 900 W/m² over a slope of 12–20 W/m²K)', () => {
     const gap = at('white', 'bare', 'sun').surface_C - at('cool', 'bare', 'sun').surface_C
-    expect(gap).toBeGreaterThan(8)
-    expect(gap).toBeLessThan(15)
+    expect(gap).toBeGreaterThan(6.5)
+    expect(gap).toBeLessThan(11)
   })
 
   it('a black sky at air temperature at night leaves the board at air temperature (limit; 0.001 K: the table of directions stops at emissivity 0.995)', () => {
