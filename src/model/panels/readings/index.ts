@@ -11,7 +11,7 @@ export {
 export { infraredWarning, irThermometerTrue_C } from './ir-thermometer.ts'
 export { type LightBoxResult, lightBoxResult } from './light-box.ts'
 export type { Measured } from './measured.ts'
-export { type PairedMoment, pairedReflectance } from './paired-boards.ts'
+export { pairedReflectance } from './paired-boards.ts'
 export { warmPlateEmittance } from './warm-plate.ts'
 export { type ReadingProposal, nextReading } from './next-reading.ts'
 export {
