@@ -2,7 +2,7 @@
 import { HOUR_S } from '#model/basis/hours'
 import { simulateYear } from '#model/building/year'
 import { builtOf, designOf, taskOf, type Prepared } from '#model/design/assembly'
-import { areaOnly, sizePanels, type SizingTask } from '#model/design/sizing'
+import { areaOnly, sizePanels, slopeNearZero, type SizingTask, type Trial } from '#model/design/sizing'
 import { exceedance } from '#model/design/target'
 
 /** A year with a plant, and what it used. */
@@ -20,11 +20,11 @@ const GUESSED_STORE_m3m2 = 0.2
 const GUESS_TOLERANCE = 0.02
 
 /** Sized, of whole modules, the tank at its knee: the very numbers of the design page. */
-export function builtPanels(prepared: Prepared): PlantYear {
-  const { design, year } = builtOf(prepared, sizePanels(taskOf(prepared), false))
+export function builtPanels(prepared: Prepared): PlantYear & { readonly slope: number | null } {
+  const { design, year, sizing } = builtOf(prepared, sizePanels(taskOf(prepared), false))
   const { area_m2: panelArea_m2, storeVolume_m3 } = design.candidate
   const electric_J = year.electric_W.reduce((sum, watts) => sum + watts, 0) * HOUR_S
-  return { ...used(electric_J), room_C: year.room_C, panelArea_m2, storeVolume_m3 }
+  return { ...used(electric_J), room_C: year.room_C, panelArea_m2, storeVolume_m3, slope: sizing.slope }
 }
 
 /** How far a design of a known area and tank is from a target: 0 or less when it is met. */
@@ -34,20 +34,121 @@ export function missOf(prepared: Prepared, area_m2: number, storeVolume_m3: numb
   return exceedance(room_C, prepared.yardstick).measure
 }
 
-/** The smallest area that meets the target with a tank in proportion, or the largest there is room for. */
-export class PanelGuess {
-  private last_m2: number | null = null
+/** Steps of a guess: how far beyond the expected area, at most how far at once, and how many years. */
+const BEYOND = 1.02
+const LONGEST_FACTOR = 2.5
+const MOST_YEARS = 6
+/** A year that meets the target with no more than this to spare, as a share of its area, is near enough. */
+const NEAR_ENOUGH = 0.8
+const SMALLEST_m2 = 0.05
 
-  year(prepared: Prepared): PlantYear {
+/** A ceiling fan moves the limit itself: so many other measures are nearer. */
+const FAN_APART = 3
+
+/** A design known already, with the measures it stands beside. */
+interface Known {
+  readonly measures: readonly string[]
+  readonly area_m2: number
+  readonly slope: number | null
+}
+
+/**
+ * About the smallest area that meets the target with a tank in proportion, or the largest there is room for: a few steps
+ * from the area beside the measures that are most nearly the same.
+ */
+export class PanelGuess {
+  private readonly known: Known[] = []
+  private slope: number | null = null
+
+  year(prepared: Prepared, measures: readonly string[]): PlantYear {
     const task = taskOf(prepared)
-    const most = this.last_m2 === task.maxArea_m2 ? yearWith(prepared, task, task.maxArea_m2) : null
-    // Where the largest area was not enough, the next one begins with it: one run then settles most.
-    if (most !== null && exceedance(most.room_C, prepared.yardstick).measure > 0) return most
-    const guess_m2 = this.last_m2 ?? task.guess_m2
-    const start = { ratio_m3m2: GUESSED_STORE_m3m2, guess_m2, slope: null, tolerance: GUESS_TOLERANCE }
-    const panelArea_m2 = areaOnly(task, start) ?? task.maxArea_m2
-    this.last_m2 = panelArea_m2 > 0 ? panelArea_m2 : null
-    return yearWith(prepared, task, panelArea_m2)
+    const near = this.nearest(measures)
+    const slope = near?.slope ?? this.slope
+    return (
+      (slope === null
+        ? null
+        : this.fewYears(
+            prepared,
+            task,
+            measures,
+            this.expected_m2(measures) ?? near?.area_m2 ?? task.guess_m2,
+            slope,
+          )) ?? this.searched(prepared, task, measures)
+    )
+  }
+
+  /** Newton's steps, then secants, a little to the met side, until one is near enough; null where they do not end. */
+  private fewYears(
+    prepared: Prepared,
+    task: SizingTask,
+    measures: readonly string[],
+    guess_m2: number,
+    slope: number,
+  ): PlantYear | null {
+    let area_m2 = Math.min(guess_m2, task.maxArea_m2)
+    let before: Trial | null = null
+    for (let k = 0; k < MOST_YEARS; k++) {
+      const year = yearWith(prepared, task, area_m2)
+      const here: Trial = { area_m2, measure: exceedance(year.room_C, prepared.yardstick).measure }
+      if (here.measure > 0 && area_m2 === task.maxArea_m2) {
+        this.learn(measures, area_m2, slope)
+        return year
+      }
+      const steep: number = (before === null ? null : slopeNearZero([before, here])) ?? slope
+      const factor = Math.min(LONGEST_FACTOR, Math.max(1 / LONGEST_FACTOR, Math.exp(-here.measure / steep)))
+      if (here.measure <= 0 && (factor > NEAR_ENOUGH || area_m2 < SMALLEST_m2)) {
+        this.learn(measures, factor * area_m2, steep)
+        return scaled(year, factor)
+      }
+      before = here
+      area_m2 = Math.min(task.maxArea_m2, BEYOND * factor * area_m2)
+    }
+    return null
+  }
+
+  private searched(prepared: Prepared, task: SizingTask, measures: readonly string[]): PlantYear {
+    const start = {
+      ratio_m3m2: GUESSED_STORE_m3m2,
+      guess_m2: task.guess_m2,
+      slope: null,
+      tolerance: GUESS_TOLERANCE,
+    }
+    const area_m2 = areaOnly(task, start) ?? task.maxArea_m2
+    this.learn(measures, area_m2, null)
+    return yearWith(prepared, task, area_m2)
+  }
+
+  /** Sized as built: the next guess may begin from it. */
+  learn(measures: readonly string[], area_m2: number, slope: number | null): void {
+    if (slope !== null) this.slope = slope
+    if (area_m2 > 0) this.known.unshift({ measures, area_m2, slope })
+  }
+
+  /** As if each measure changed the area by the same share beside others as alone; null where one was not seen alone. */
+  private expected_m2(measures: readonly string[]): number | null {
+    const alone = (ids: readonly string[]): number | undefined =>
+      this.known.find(
+        (one) => one.measures.length === ids.length && ids.every((id) => one.measures.includes(id)),
+      )?.area_m2
+    const none_m2 = alone([])
+    return measures.reduce<number | null>((area_m2, id) => {
+      const with_m2 = alone([id])
+      return area_m2 === null || none_m2 === undefined || with_m2 === undefined
+        ? null
+        : (area_m2 * with_m2) / none_m2
+    }, none_m2 ?? null)
+  }
+
+  /** The design beside the measures that differ least; of several, the latest. */
+  private nearest(measures: readonly string[]): Known | null {
+    const apart = ({ measures: others }: Known): number =>
+      [...measures.filter((id) => !others.includes(id)), ...others.filter((id) => !measures.includes(id))]
+        .map((id) => (id === 'ceilingFan' ? FAN_APART : 1))
+        .reduce((sum, each) => sum + each, 0)
+    return this.known.reduce<Known | null>(
+      (best, one) => (best === null || apart(one) < apart(best) ? one : best),
+      null,
+    )
   }
 }
 
@@ -57,5 +158,13 @@ function yearWith(prepared: Prepared, task: SizingTask, panelArea_m2: number): P
   const { room_C, ledger } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
   return { ...used(ledger.pumpHeat_J), room_C, panelArea_m2, storeVolume_m3 }
 }
+
+/** A design nearly as large: what it is made of and draws falls with its area. */
+const scaled = (year: PlantYear, factor: number): PlantYear => ({
+  ...year,
+  panelArea_m2: factor * year.panelArea_m2,
+  storeVolume_m3: factor * year.storeVolume_m3,
+  electric_J: factor * year.electric_J,
+})
 
 const used = (electric_J: number) => ({ electric_J, water_kg: 0, mostHumid_frac: 0 })

@@ -134,7 +134,7 @@ export class Trials {
     plant: PlantKind,
     sizing: PanelSizing,
   ): PlantYear {
-    if (plant === 'panels') return sizing === 'built' ? builtPanels(prepared) : this.guess.year(prepared)
+    if (plant === 'panels') return this.panelYear(prepared, measures, sizing)
     const nightFan = measures.find(({ id }) => id === 'nightFan')
     const without = { panelArea_m2: 0, storeVolume_m3: 0 }
     if (plant === 'none' && nightFan === undefined)
@@ -154,6 +154,14 @@ export class Trials {
       allowed: hoursAhead(prepared.yardstick.limit_C),
     })
     return { ...year, ...without }
+  }
+
+  private panelYear(prepared: Prepared, measures: readonly Measure[], sizing: PanelSizing): PlantYear {
+    const ids = measures.map(({ id }) => id)
+    if (sizing === 'rough') return this.guess.year(prepared, ids)
+    const built = builtPanels(prepared)
+    this.guess.learn(ids, built.panelArea_m2, built.slope)
+    return built
   }
 
   private coolerHours(kind: 'direct' | 'indirect'): CoolerHours {

@@ -1,3 +1,4 @@
+export { type Trial } from './area-search.ts'
 export { type AboutArea, type NearDesign, aboutArea } from './about.ts'
 export { type CheapestDesign, cheapestOn } from './cheapest.ts'
 export { type DesignMap, type MapTask, candidateAt, designMap, placeAt, reached } from './design-map.ts'
@@ -15,5 +16,6 @@ export {
   judgeOwnArea,
   judged,
   sizePanels,
+  slopeNearZero,
 } from './size.ts'
 export { type UncertainInput, spreadOf } from './spread.ts'
