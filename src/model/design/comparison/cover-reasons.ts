@@ -5,6 +5,7 @@ import {
   panelTangent,
   FULL_COVER_KGM2,
   waterAfter_kgm2,
+  waterUnderSky_kgm2s,
 } from '#model/panels/plate'
 import type { YearResult } from '#model/building/year'
 
@@ -95,7 +96,7 @@ class Side {
     for (let k = 0; k < SUB_STEPS; k++) {
       panelTangent(panel, hour, plate_C, this.water_kgm2, tangent)
       shed_Jm2 += tangent.q_Wm2 * step_s
-      const { water_kgm2s } = tangent
+      const water_kgm2s = waterUnderSky_kgm2s(panel, hour, plate_C, this.water_kgm2, tangent)
       this.water_kgm2 = waterAfter_kgm2(this.water_kgm2, water_kgm2s, step_s, plate_C, panel.waterLimit_kgm2)
     }
     return shed_Jm2

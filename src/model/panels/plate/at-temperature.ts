@@ -1,5 +1,6 @@
 import { HOUR_S } from '#model/basis/hours'
 import type { PanelHours, PanelTangent } from './hours.ts'
+import { waterUnderSky_kgm2s } from './night-dew.ts'
 import { panelTangent } from './tangent.ts'
 import { waterAfter_kgm2 } from './water.ts'
 
@@ -11,7 +12,7 @@ export interface HeldPanel {
   readonly surface_C: Float64Array
   /** Dew or frost on the surface at the hour's end, kg/m². */
   readonly water_kgm2: Float64Array
-  /** Dew or frost formed in the hour, kg/m². */
+  /** Dew or frost formed in the hour, kg/m²: what the air brings and the sky carries the heat away of (`waterUnderSky_kgm2s`). */
   readonly formed_kgm2: Float64Array
 }
 
@@ -28,8 +29,9 @@ export function panelAtTemperature(panel: PanelHours, plate_C: number): HeldPane
     for (let k = 0; k < SUB_STEPS; k++) {
       panelTangent(panel, h, plate_C, water_kgm2, tangent)
       held.heat_Wm2[h]! += tangent.q_Wm2 / SUB_STEPS
-      held.formed_kgm2[h]! += Math.max(0, tangent.water_kgm2s) * step_s
-      water_kgm2 = waterAfter_kgm2(water_kgm2, tangent.water_kgm2s, step_s, plate_C, panel.waterLimit_kgm2)
+      const gained_kgm2s = waterUnderSky_kgm2s(panel, h, plate_C, water_kgm2, tangent)
+      held.formed_kgm2[h]! += Math.max(0, gained_kgm2s) * step_s
+      water_kgm2 = waterAfter_kgm2(water_kgm2, gained_kgm2s, step_s, plate_C, panel.waterLimit_kgm2)
     }
     held.water_kgm2[h] = water_kgm2
     held.surface_C[h] = panel.surface_C[h]! + panel.surfaceSlope[h]! * (plate_C - panel.equilibrium_C[h]!)

@@ -8,11 +8,11 @@ import { linearPanel } from '../../building/year/hand-made.ts'
 import { BARE, FILM } from './cases.ts'
 
 /** Steady humid hours, 20 °C with a dew point of 15 °C, dark, on a panel of this build-up. */
-function humidHours(spec = BARE, hours = 60) {
+function humidHours(spec = BARE, hours = 60, dewPoint_C = 15, wind_ms = 3) {
   const { weather, sun } = inventedWeather(hours)
   weather.airTemp_C.fill(20)
-  weather.dewPoint_C.fill(15)
-  weather.wind_ms.fill(3)
+  weather.dewPoint_C.fill(dewPoint_C)
+  weather.wind_ms.fill(wind_ms)
   weather.cloud_frac.fill(0)
   for (const column of [
     weather.globalHorizontal_Wm2,
@@ -48,31 +48,33 @@ describe('a panel held at one temperature', () => {
   })
 
   // The rate of dew does not depend on what is there already (it gathers on the whole face), so the sum is exact.
+  // The sky carries its heat off: it gives heat off all the while.
   test('under the dew point it gathers dew at one rate until drops run off, and dew goes on forming', () => {
-    const panel = humidHours()
-    const rate_kgm2s = tangentAt(panel, 5, 0).water_kgm2s
+    const panel = humidHours(BARE, 120, 19.5, 0.3)
+    const rate_kgm2s = tangentAt(panel, 18, 0).water_kgm2s
     expect(rate_kgm2s).toBeGreaterThan(1e-6)
-    const held = panelAtTemperature(panel, 5)
+    const held = panelAtTemperature(panel, 18)
+    expect(Math.min(...held.heat_Wm2)).toBeGreaterThan(0)
     const full = panel.waterLimit_kgm2
     for (let h = 0; h < panel.hours; h++) {
       expect(held.formed_kgm2[h]).toBeCloseTo(3600 * rate_kgm2s, 12)
       expect(held.water_kgm2[h]).toBeCloseTo(Math.min(full, 3600 * rate_kgm2s * (h + 1)), 10)
     }
     expect(held.water_kgm2[panel.hours - 1]).toBe(full)
-    expect(held.heat_Wm2[panel.hours - 1]).toBeCloseTo(tangentAt(panel, 5, full).q_Wm2, 9)
+    expect(held.heat_Wm2[panel.hours - 1]).toBeCloseTo(tangentAt(panel, 18, full).q_Wm2, 9)
   })
 
   test('the first hour’s heat is the mean of its four quarters, each with the water it begins with', () => {
-    const panel = humidHours()
-    const rate = tangentAt(panel, 5, 0).water_kgm2s
-    const quarters = [0, 1, 2, 3].map((k) => tangentAt(panel, 5, k * 900 * rate).q_Wm2)
+    const panel = humidHours(BARE, 60, 19.5, 0.3)
+    const rate = tangentAt(panel, 18, 0).water_kgm2s
+    const quarters = [0, 1, 2, 3].map((k) => tangentAt(panel, 18, k * 900 * rate).q_Wm2)
     const mean = quarters.reduce((sum, q) => sum + q, 0) / 4
     expect(new Set(quarters).size).toBeGreaterThan(1)
-    expect(panelAtTemperature(panel, 5).heat_Wm2[0]).toBeCloseTo(mean, 9)
+    expect(panelAtTemperature(panel, 18).heat_Wm2[0]).toBeCloseTo(mean, 9)
   })
 
   test('frost does not run off: it grows past what drops would leave', () => {
-    const panel = humidHours()
+    const panel = humidHours(BARE, 150)
     const held = panelAtTemperature(panel, -5)
     expect(held.water_kgm2[panel.hours - 1]).toBeGreaterThan(1.5 * panel.waterLimit_kgm2)
   })
