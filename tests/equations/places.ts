@@ -50,6 +50,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'diffuse share:': 'outdoors/sun/split.ts#erbsDiffuse_frac',
     'air mass =': 'outdoors/sun/clear-sky.ts#airMass',
     'clear sky by height alone': 'outdoors/sun/clear-sky.ts#haurwitzGlobal_Wm2',
+    'clear sky, global': 'outdoors/sun/clear-sky.ts#ineichenPerez | Ineichen & Perez 2002 (from memory)',
+    'clear sky, beam': 'outdoors/sun/clear-sky.ts#ineichenPerez | Ineichen & Perez 2002 (from memory)',
     'on a plane =': 'outdoors/sun/plane.ts#planeIrradiance',
     'F_sky =':
       'outdoors/sun/sky-view.ts#skyView_frac | isotropic part after Liu & Jordan 1963; what the horizon hides by own sum over rings',

@@ -1,5 +1,6 @@
 import type { Check } from '../check.ts'
 import { HOURS, pageDifferences } from '../models/page-case.ts'
+import { pageSunlight } from '../models/page-cloud-case.ts'
 
 const page = (
   quantity: string,
@@ -28,4 +29,16 @@ export const pageChecks: readonly Check[] = [
     'full_Wm2',
   ),
   page('heat leaving the plate, as reduced for the year', 1, 'reduced_Wm2'),
+  {
+    theme: 'Sky',
+    quantity: 'cloud worked out from sunlight, five years and a week, by day and night: largest difference',
+    unit: '–',
+    kind: 'independent calculation',
+    source: 'modelPage',
+    where: 'Weather',
+    got: () => Math.max(pageSunlight().cloudByDay, pageSunlight().cloudByNight),
+    want: [0, 0.001],
+    within: 0,
+    because: '0.001 of cover moves the sky by 0.1 W/m²; written again from the page',
+  },
 ]

@@ -35,7 +35,7 @@ export function drawHours(count: number, seed = 20261129): readonly DrawnHour[] 
   const weather = (): PageWeather => {
     const air_C = between(-30, 46)
     return {
-      formula: one(FORMULAS),
+      formula: chance(0.4) ? FORMULAS[0] : one(FORMULAS),
       altitudeTerm: chance(0.3),
       altitude_m: between(0, 3500),
       correction: chance(0.5) ? 1 : between(0.7, 1.3),

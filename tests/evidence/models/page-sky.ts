@@ -2,7 +2,13 @@
  * someone who had not read the code; integrals are done here, where the project has polynomials and tables. On a tilted face: `page-tilt.ts`. */
 import { black, blackShare, vapour_Pa, ZERO_K } from './page-air.ts'
 
-export const FORMULAS = ['matsunobuCoimbra2024', 'berdahlMartin1984', 'brutsaert1975', 'prata1996'] as const
+export const FORMULAS = [
+  'matsunobuCoimbraPrata',
+  'matsunobuCoimbra2024',
+  'berdahlMartin1984',
+  'brutsaert1975',
+  'prata1996',
+] as const
 
 export interface PageWeather {
   readonly formula: (typeof FORMULAS)[number]
@@ -33,13 +39,13 @@ const held = (x: number, low: number, high: number) => Math.min(high, Math.max(l
 function formula(w: PageWeather): number {
   const e_Pa = vapour_Pa(w.dewPoint_C)
   const perKelvin = e_Pa / 100 / (w.air_C + ZERO_K)
+  const matsunobuCoimbra = 0.6 + 1.652 * Math.sqrt(e_Pa / 101325)
+  const prata = 1 - (1 + 46.5 * perKelvin) * Math.exp(-Math.sqrt(1.2 + 3 * 46.5 * perKelvin))
   switch (w.formula) {
+    case 'matsunobuCoimbraPrata':
+      return 0.5 * (matsunobuCoimbra + prata)
     case 'matsunobuCoimbra2024':
-      return (
-        0.6 +
-        1.652 * Math.sqrt(e_Pa / 101325) +
-        (w.altitudeTerm ? 0.15 * Math.expm1(-w.altitude_m / 8500) : 0)
-      )
+      return matsunobuCoimbra + (w.altitudeTerm ? 0.15 * Math.expm1(-w.altitude_m / 8500) : 0)
     case 'berdahlMartin1984': {
       const d = w.dewPoint_C / 100
       const course = 0.013 * Math.cos((2 * Math.PI * w.solarHour) / 24)
@@ -48,7 +54,7 @@ function formula(w: PageWeather): number {
     case 'brutsaert1975':
       return 1.24 * perKelvin ** (1 / 7)
     case 'prata1996':
-      return 1 - (1 + 46.5 * perKelvin) * Math.exp(-Math.sqrt(1.2 + 3 * 46.5 * perKelvin))
+      return prata
   }
 }
 
