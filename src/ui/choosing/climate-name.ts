@@ -1,3 +1,4 @@
+import { sentenceCase } from '#model/basis/words'
 import type { OwnClimate } from '#live/climate-choice.svelte.ts'
 import { isOwnId, OWN_CLIMATE } from '#live/own-id.ts'
 import { isPlaceId, readPlaceId } from '#live/place-id.ts'
@@ -16,6 +17,5 @@ export function climateName(id: string, own: OwnClimate | null): string {
     return here ? `Your file: ${own.name}` : 'A weather file that is not here'
   }
   if (isPlaceId(id)) return placeName(id)
-  const type = SAMPLE_CLIMATES.find((sample) => sample.id === id)?.type ?? id
-  return type[0]!.toUpperCase() + type.slice(1)
+  return sentenceCase(SAMPLE_CLIMATES.find((sample) => sample.id === id)?.type ?? id)
 }

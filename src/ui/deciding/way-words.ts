@@ -1,8 +1,8 @@
 import { J_PER_KWH } from '#model/basis/hours'
-import { count, figure, words, type Wording } from '#model/basis/words'
+import { count, figure, sentenceCase, words, type Wording } from '#model/basis/words'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
-import type { TargetSpec } from '#model/design/target'
+import { targetWords, type TargetSpec } from '#model/design/target'
 import { airConditionerOf, coolerOf } from '#studies/decide-machines.ts'
 import type { Combination } from '#studies/decide-trial.ts'
 import type { WayKind } from '#studies/decide-ways.ts'
@@ -27,21 +27,7 @@ export function targetLine(target: TargetSpec): Wording {
   const { occupiedFrom_h: from_h, occupiedUntil_h: until_h, airSpeed_ms } = target
   const counted = from_h === until_h ? 'all day' : words`from ${count(from_h)} to ${count(until_h)} h`
   const air = airSpeed_ms >= 0.3 ? words`, in air of ${figure(airSpeed_ms, 'ms', 2)}` : ''
-  return words`${limitWords(target)}${air}, counted ${counted}.`
-}
-
-function limitWords(target: TargetSpec): Wording {
-  const limit = figure(target.limit_C, 'C')
-  switch (target.kind) {
-    case 'peak':
-      return words`Never above ${limit}`
-    case 'hours':
-      return words`At most ${count(target.allowedHours_h)} h a year above ${limit}`
-    case 'degreeHours':
-      return words`At most ${figure(target.allowedDegreeHours_Kh, 'Kh')} a year above ${limit}`
-    case 'adaptive':
-      return words`At most ${count(target.allowedHours_h)} h a year above the adaptive limit`
-  }
+  return words`${sentenceCase(targetWords(target))}${air}, counted ${counted}.`
 }
 
 /** What each measure of a combination brings with it, in a sentence. */

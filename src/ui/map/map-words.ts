@@ -1,4 +1,3 @@
-import type { Scenario } from '#model/design/scenario'
 import type { DesignMap, MapKind } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
@@ -36,21 +35,6 @@ export function markWords(
   const met = map.measure[i]! <= 0 ? 'meets the target' : 'misses the target'
   const cost = price === null ? '' : `, price ${price}`
   return `${place}: ${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}.`
-}
-
-/** `No more than 40 h above 26 °C`: what the thick line is. */
-export function targetWords({ target }: Scenario, system: UnitSystem): string {
-  const limit = shownQuantity('C', system).text(target.limit_C)
-  switch (target.kind) {
-    case 'peak':
-      return `never above ${limit}`
-    case 'hours':
-      return `no more than ${target.allowedHours_h} h above ${limit}`
-    case 'degreeHours':
-      return `no more than ${shownQuantity('Kh', system).text(target.allowedDegreeHours_Kh)} above ${limit}`
-    case 'adaptive':
-      return `no more than ${target.allowedHours_h} h above the adaptive limit`
-  }
 }
 
 /** Every simulated design of the map, area after area. */

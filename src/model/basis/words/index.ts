@@ -13,4 +13,4 @@ export {
 } from './problem.ts'
 export { type SheetLine, line } from './sheet-words.ts'
 export { figureText, flowText, wordingText } from './wording-text.ts'
-export { type Figure, type Text, type Wording, count, figure, short, words } from './wording.ts'
+export { type Figure, type Text, type Wording, count, figure, sentenceCase, short, words } from './wording.ts'

@@ -45,6 +45,13 @@ export function short(length_m: number, digits = 3): Figure {
   return { value: length_m, unit: 'm', digits, largest: 0.5 }
 }
 
+/** With a capital at its beginning. */
+export function sentenceCase<T extends Text>(text: T): T
+export function sentenceCase(text: Text): Text {
+  if (typeof text === 'string') return text.slice(0, 1).toUpperCase() + text.slice(1)
+  return text.map((part, i) => (i === 0 && typeof part === 'string' ? sentenceCase(part) : part))
+}
+
 /** Whole things. */
 export function count(value: number): Figure {
   return { value, unit: 'count', digits: 6, largest: Infinity }

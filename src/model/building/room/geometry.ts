@@ -1,4 +1,4 @@
-import { stop, figure, words } from '#model/basis/words'
+import { stop, figure, sentenceCase, words } from '#model/basis/words'
 import type { Behind, RoomSpec } from './spec.ts'
 
 /** One outside wall. */
@@ -71,17 +71,15 @@ function facade(
       'window-in-adjoining-wall',
       words`The ${name} wall is not outdoors, but has a window of ${figure(window_m2, 'm2', 4)}.`,
       'Set that window to 0, or say that the wall is outdoors.',
-      { field: `room.window${capital(name)}_m2` },
+      { field: `room.window${sentenceCase(name)}_m2` },
     )
   if (window_m2 > wall_m2)
     throw stop(
       'window-larger-than-wall',
       words`The ${name} window has ${figure(window_m2, 'm2', 4)}, but its wall only ${figure(wall_m2, 'm2', 4)}.`,
       'Make the window smaller or the room larger.',
-      { field: `room.window${capital(name)}_m2` },
+      { field: `room.window${sentenceCase(name)}_m2` },
     )
   const turned_deg = ((azimuth_deg % 360) + 360) % 360
   return { name, azimuth_deg: turned_deg, behind, window_m2, opaque_m2: wall_m2 - window_m2 }
 }
-
-const capital = (name: string): string => name[0]!.toUpperCase() + name.slice(1)

@@ -2,6 +2,7 @@ import type { ComparisonRow } from './cases.ts'
 import { reasonSentences } from './reason-words.ts'
 import { sizedArea_m2, type CoverVerdict, type Verdict } from './verdicts.ts'
 import { type UnitSystem, formatQuantity } from '#model/basis/units'
+import { sentenceCase } from '#model/basis/words'
 
 /** `Night-only needs 20 % more area than all-day (12 against 10 m²), but half the pump hours (800 against 1600 h a year).` */
 export function planSentence(verdict: Verdict, system: UnitSystem): string {
@@ -136,7 +137,6 @@ function percentWords(ratio: number, what: string): string {
   return `${Math.round(Math.abs(ratio - 1) * 100)} % ${ratio > 1 ? 'more' : 'less'} ${what}`
 }
 
-const sentenceCase = (text: string): string => text[0]!.toUpperCase() + text.slice(1)
 const whole = (value: number): string => value.toFixed(0)
 const area = (value_m2: number, system: UnitSystem): string => formatQuantity(value_m2, 'm2', system)
 const temperature = (value_C: number, system: UnitSystem): string => formatQuantity(value_C, 'C', system)

@@ -34,6 +34,21 @@ const measure = (rest: Measure): Measure => ({
   apply: (scenario, amount, weather) => (amount === 0 ? scenario : rest.apply(scenario, amount, weather)),
 })
 
+/** Insulation put on what that U-value is of. */
+const insulation = (
+  at: 'roofU_Wm2K' | 'wallU_Wm2K',
+  rest: Omit<Measure, 'fits' | 'apply' | 'power_W'>,
+): Measure =>
+  measure({
+    ...rest,
+    fits: (s) => describedRoom(s.room)[at] > GOOD_U_Wm2K,
+    apply: (s, amount) => {
+      const room = describedRoom(s.room)
+      return withRoom(s, { ...room, [at]: insulated_Wm2K(room[at], amount) })
+    },
+    power_W: none,
+  })
+
 export const BUILDING_MEASURES: readonly Measure[] = [
   measure({
     id: 'paintRoof',
@@ -51,30 +66,18 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     power_W: none,
     sideEffect: 'The roof takes up less sun in winter too, so heating rises. It gets dirty: wash it.',
   }),
-  measure({
+  insulation('roofU_Wm2K', {
     id: 'insulateRoof',
     name: 'Insulate the roof',
     onRoof: true,
-    fits: (s) => describedRoom(s.room).roofU_Wm2K > GOOD_U_Wm2K,
-    apply: (s, amount) => {
-      const room = describedRoom(s.room)
-      return withRoom(s, { ...room, roofU_Wm2K: insulated_Wm2K(room.roofU_Wm2K, amount) })
-    },
     price: (s) => s.prices.roofInsulation_perm2 * floor_m2(s),
-    power_W: none,
     sideEffect: 'Saves heating. Inside insulation needs a vapour barrier on its warm side.',
   }),
-  measure({
+  insulation('wallU_Wm2K', {
     id: 'insulateWalls',
     name: 'Insulate the walls',
     onRoof: false,
-    fits: (s) => describedRoom(s.room).wallU_Wm2K > GOOD_U_Wm2K,
-    apply: (s, amount) => {
-      const room = describedRoom(s.room)
-      return withRoom(s, { ...room, wallU_Wm2K: insulated_Wm2K(room.wallU_Wm2K, amount) })
-    },
     price: (s) => s.prices.wallInsulation_perm2 * walls_m2(s),
-    power_W: none,
     sideEffect: 'Saves heating. Without night opening it also keeps inner gains in.',
   }),
   measure({

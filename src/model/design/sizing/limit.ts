@@ -66,19 +66,18 @@ interface Seen {
   readonly room_C: number
 }
 
+/** `… 1.2 K of the hottest hour: …` */
+const ofHottest =
+  (makes: string, advice: string) =>
+  ({ share_K }: Seen): Wording => [`${makes} `, figure(share_K, 'K'), ` of the hottest hour: ${advice}`]
+
 const SENTENCES: Readonly<Record<LimitCause, (seen: Seen) => Wording>> = {
-  walls: ({ share_K }) =>
-    words`Heat through the walls makes ${figure(share_K, 'K')} of the hottest hour: insulate, shade or whiten them first.`,
-  roof: ({ share_K }) =>
-    words`Heat through the roof makes ${figure(share_K, 'K')} of the hottest hour: insulate or whiten it first.`,
-  floor: ({ share_K }) =>
-    words`Heat from the floor makes ${figure(share_K, 'K')} of the hottest hour: insulate it first.`,
-  sunGain: ({ share_K }) =>
-    words`Windows, and the sunlight through them, make ${figure(share_K, 'K')} of the hottest hour: shade them first.`,
-  airChange: ({ share_K }) =>
-    words`Outdoor air that comes in makes ${figure(share_K, 'K')} of the hottest hour: seal the room first.`,
-  gains: ({ share_K }) =>
-    words`People and machines make ${figure(share_K, 'K')} of the hottest hour: take out what need not run there.`,
+  walls: ofHottest('Heat through the walls makes', 'insulate, shade or whiten them first.'),
+  roof: ofHottest('Heat through the roof makes', 'insulate or whiten it first.'),
+  floor: ofHottest('Heat from the floor makes', 'insulate it first.'),
+  sunGain: ofHottest('Windows, and the sunlight through them, make', 'shade them first.'),
+  airChange: ofHottest('Outdoor air that comes in makes', 'seal the room first.'),
+  gains: ofHottest('People and machines make', 'take out what need not run there.'),
   dewPoint: ({ lowestSurface_C }) =>
     words`Humid air: the indoor dew point and its margin keep cooled surfaces at ${figure(lowestSurface_C, 'C')} or above, however cold the store is.`,
   store: ({ share_K }) =>

@@ -1,18 +1,29 @@
 import { FIELDS } from '#model/design/scenario'
+import { targetWords } from '#model/design/target'
 import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './parts.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { deliveredBy } from './delivered-by.ts'
-import { count, figure, short, words, type Wording, line, type SheetLine } from '#model/basis/words'
+import {
+  count,
+  figure,
+  sentenceCase,
+  short,
+  words,
+  type Wording,
+  line,
+  type SheetLine,
+} from '#model/basis/words'
 
 /** Target and what the sized design does about it. */
 export function jobLines({ answer }: Plant): SheetLine[] {
   const { sizing } = answer
   const { withPanels, doNothing } = sizing
-  const { way } = answer.scenario.job
+  const { target, job } = answer.scenario
+  const standard = FIELDS.target.adaptive.optionLabels[target.adaptive]
   return [
-    ...(way === '' ? [] : [line('Way chosen', way)]),
-    line('Target', targetWords(answer.scenario.target)),
+    ...(job.way === '' ? [] : [line('Way chosen', job.way)]),
+    line('Target', targetWords(target, words`${standard} (a guide: made for rooms without cooling)`)),
     line(
       'Hottest hour',
       words`${figure(withPanels.peak_C, 'C')}; ${figure(doNothing.peak_C, 'C')} without panels`,
@@ -23,20 +34,6 @@ export function jobLines({ answer }: Plant): SheetLine[] {
       words`${count(withPanels.hotDaysHeld)} of ${count(withPanels.hotDays)}; ${count(doNothing.hotDaysHeld)} without`,
     ),
   ]
-}
-
-function targetWords(target: Plant['answer']['scenario']['target']): Wording {
-  const limit = figure(target.limit_C, 'C')
-  switch (target.kind) {
-    case 'peak':
-      return words`never above ${limit}`
-    case 'hours':
-      return words`at most ${count(target.allowedHours_h)} h a year above ${limit}`
-    case 'degreeHours':
-      return words`at most ${figure(target.allowedDegreeHours_Kh, 'Kh')} a year above ${limit}`
-    case 'adaptive':
-      return words`at most ${count(target.allowedHours_h)} h a year above ${FIELDS.target.adaptive.optionLabels[target.adaptive]} (a guide: made for rooms without cooling)`
-  }
 }
 
 /** Where it is and which weather the numbers are for. */
@@ -149,7 +146,7 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
       words`${short(loop.headerInnerDiameter_m)} inside, or the next wider: width keeps the ${names.passage}s even (± ${figure(100 * loop.flowSpread_frac, 'count', 2)} %)`,
     ),
     line(
-      `${names.passage[0]!.toUpperCase()}${names.passage.slice(1)}s`,
+      `${sentenceCase(names.passage)}s`,
       words`${short(loopSpec.tubeInnerDiameter_m)} inside, ${count(plant.passages.parallel)} a module`,
     ),
     line(
