@@ -7,7 +7,7 @@ import svelteConfig from './svelte.config.js'
 export const WINGS = {
   basis: ['numbers', 'units', 'words', 'hours'],
   outdoors: ['air', 'sun', 'weather', 'intake', 'sky', 'climate', 'place'],
-  panels: ['coating', 'paint', 'plate', 'readings', 'loop'],
+  panels: ['coating', 'paint', 'plate', 'readings', 'notebook', 'loop'],
   building: ['construction', 'room', 'store', 'delivery', 'equipment', 'year'],
   design: ['target', 'cost', 'sizing', 'scenario', 'measures', 'assembly', 'comparison'],
   handover: ['as-built', 'drawing', 'sheet'],

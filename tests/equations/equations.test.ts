@@ -43,6 +43,7 @@ const UNCHECKED = [
   'cloud: n = 1.041',
   'spread: warm',
   'small plate: Nu',
+  'power: Φ',
 ]
 
 test('every equation with coefficients has a check, but for those that are known to want one', () => {

@@ -95,7 +95,16 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'small plate:':
       'outdoors/air/small-plate.ts#smallPlateConvection_Wm2K #smallPlateFactor #ALONG #TURNED #TURNED_FROM_DEG | Pohlhausen, textbooks; Sparrow, Ramsey & Mass 1979 (from memory)',
     'warm plate:': 'panels/readings/warm-plate.ts#warmPlateEmittance | ASTM E1933, ISO 18434-1 (from memory)',
-    'paired boards:': 'panels/readings/paired-boards.ts#pairedReflectance | own energy balance',
+    'paired boards:':
+      'panels/readings/paired-boards.ts#pairedReflectance #partOf #LOSS_WM2K #EMITTANCE | own energy balance',
+  },
+  Notebook: {
+    'response:':
+      'panels/notebook/response.ts#response #powers | Gelman et al., Bayesian Data Analysis (from memory)',
+    'information:': 'panels/notebook/next-sample.ts#nextAmount | Lindley 1956 (from memory)',
+    'power:': 'panels/notebook/power.ts#powerOf #TWO_SIDED_SD | own algebra: means of normal errors',
+    'coat over a background:':
+      'panels/notebook/hiding.ts#filmReflectance_frac #hidingPower | Kubelka & Munk 1931 (from memory)',
   },
   Loop: {
     'fin:': 'panels/loop/plate.ts#finEfficiency',

@@ -107,6 +107,8 @@ const FOR_TESTS: Readonly<Record<string, string>> = {
   'src/model/panels/readings/light-box.ts: sphereMultiplier':
     'the published sphere the box’s correction is held against',
   'src/model/panels/readings/light-box.ts: expectedRatio': 'the way back, for round trips of the correction',
+  'src/model/panels/notebook/hiding.ts: filmReflectance_frac':
+    'the way back, for round trips of the thickness',
   'src/model/panels/paint/batch.ts: dryThicknessOfSpread': 'the way back, for round trips of the quantities',
   'src/model/design/sizing/map-axes.ts: valueOn': 'the way back, for round trips along an axis',
   'src/model/design/target/comfort.ts: adaptiveLower_C':

@@ -1,3 +1,4 @@
+import { blackbody_Wm2 } from '#model/outdoors/air'
 import { stop } from '#model/basis/words'
 import { mean, meanError, measured, type Measured } from './measured.ts'
 
@@ -19,18 +20,25 @@ export interface PairedReferences {
 /** Error of one surface temperature against its neighbour's, gusts included, K. Common practice, no source. */
 const READING_SD_K = 0.5
 /**
- * What unlike emittances (± 0.03) of boards side by side do to the absorptance: 0.03 of about 130 W/m² to the sky over
- * 1000 W/m² of sun. And the bend of the plate's loss, which is steeper on the black board. Common practice, no source.
+ * What unlike emittances (± 0.03 at 95 %) of boards side by side do to the absorptance: 0.015 of about 130 W/m² to the sky,
+ * for sample and white, over 900 W/m² of sun. Common practice, no source.
  */
 const UNLIKE_SD = 0.003
-const BEND_SD = 0.003
+/**
+ * A board's loss by convection and through its back, W/m²K, usual, in still air and in wind: the boards' loss bends with
+ * temperature, the more the less of it is convection. A small plate of 0.2 m at 1 m/s has 9 to 11 (see small-plate.ts).
+ */
+const LOSS_WM2K = { usual: 10, still: 5, windy: 20 } as const
+/** Emittance of a paint: handbook tables, 0.8 to 0.97. */
+const EMITTANCE = 0.9
+
 /** The black board must be this much warmer than the white one, K. */
 const LEAST_APART_K = 10
 
 /**
  * Solar reflectance of a sample from boards beside it in the sun:
- *   α = α_w + (α_b − α_w)(T − T_w)/(T_b − T_w),  R = 1 − α
- * the mean over the moments. All boards need the same size, back and emittance.
+ *   α = α_w + (α_b − α_w)(L(T) − L(T_w))/(L(T_b) − L(T_w)),  R = 1 − α,  L(T) = εσT⁴ + hT
+ * the mean over the moments; L is a board's loss, which bends: plain temperatures read white paints too high. All boards need the same size, back and emittance.
  * @throws ProblemError without moments, or where black and white hardly differ
  */
 export function pairedReflectance(moments: readonly PairedMoment[], references: PairedReferences): Measured {
@@ -61,8 +69,10 @@ export function pairedReflectance(moments: readonly PairedMoment[], references: 
       'Give the absorptance of each: black paint 0.95, good white paint 0.1 to 0.2.',
       { field: 'blackAbsorptance_frac' },
     )
-  const parts = moments.map(({ white_C, sample_C }, i) => (sample_C - white_C) / apart[i]!)
+  const partsAt = (loss_Wm2K: number) => moments.map((moment) => partOf(moment, loss_Wm2K))
+  const parts = partsAt(LOSS_WM2K.usual)
   const part = mean(parts)
+  const bend = mean(partsAt(LOSS_WM2K.still)) - mean(partsAt(LOSS_WM2K.windy))
   const onePart = (READING_SD_K * Math.hypot(1, 1 - part, part)) / mean(apart)
   return measured(1 - whiteAbsorptance_frac - span * part, [
     {
@@ -81,6 +91,16 @@ export function pairedReflectance(moments: readonly PairedMoment[], references: 
       next: 'Read more moments, exchange the places of the boards between them, and wait for calm air.',
     },
     { of: 'unlike emittance or back', sd: UNLIKE_SD, next: 'Build all boards alike.' },
-    { of: 'the bend of the heat loss', sd: BEND_SD, next: 'Take a reference nearer to the sample.' },
+    {
+      of: 'the bend of the heat loss',
+      sd: (span * Math.abs(bend)) / 2,
+      next: 'Take a white reference nearer to the sample.',
+    },
   ])
+}
+
+/** Where a sample's heat loss lies between those of white (0) and black (1), –. */
+function partOf({ black_C, white_C, sample_C }: PairedMoment, loss_Wm2K: number): number {
+  const loss = (temp_C: number) => EMITTANCE * blackbody_Wm2(temp_C) + loss_Wm2K * temp_C
+  return (loss(sample_C) - loss(white_C)) / (loss(black_C) - loss(white_C))
 }

@@ -42,9 +42,10 @@ describe('tape on a warm plate', () => {
 })
 
 describe('boards side by side in the sun', () => {
-  test('black 68, sample 38, white 36 °C with 0.95 and 0.15: absorptance 0.200', () => {
+  test('black 68, sample 38, white 36 °C with 0.95 and 0.15: absorptance 0.200 by plain temperatures, a little less by losses', () => {
     const { value } = pairedReflectance([{ black_C: 68, white_C: 36, sample_C: 38 }], BOARDS)
-    expect(value).toBeCloseTo(0.8, 9)
+    expect(value).toBeGreaterThan(0.8)
+    expect(value).toBeLessThan(0.81)
   })
 
   test('more moments narrow it until the white reference is what is left', () => {

@@ -1,0 +1,8 @@
+export { amountsOf, copyOf, ingredientShares, variedKeys, withAmount } from './amounts.ts'
+export { hidingPower } from './hiding.ts'
+export { type SampleProposal, nextSample, pointsOf, rangeOf } from './next-sample.ts'
+export { powerPlans, USUAL_REPEATABILITY } from './power.ts'
+export { enough, LEAST_AMOUNTS, LEAST_SAMPLES, response, responseAt, type ResponsePoint } from './response.ts'
+export { DEMO_SERIES, type PaintSample, PROPERTIES, type Property, type SampleValue } from './sample.ts'
+export { readSeriesCsv, writeSeriesCsv } from './samples-csv.ts'
+export { readSeries, writeSeries } from './samples-file.ts'
