@@ -58,10 +58,13 @@ export class Trials {
   readonly scenario: Scenario
   private readonly stages: Stages
   private readonly weather: WeatherRecord
+  private readonly already: readonly Measure[]
   private readonly coolers = new Map<string, CoolerHours>()
   private readonly guess = new PanelGuess()
 
-  constructor(stages: Stages, scenario: Scenario, weather: WeatherRecord) {
+  /** @param already  measures that the description has: only what their fans draw is added */
+  constructor(stages: Stages, scenario: Scenario, weather: WeatherRecord, already: readonly Measure[] = []) {
+    this.already = already
     this.stages = stages
     this.scenario = { ...scenario, target: { ...scenario.target, autoArea: true } }
     this.weather = weather
@@ -92,7 +95,7 @@ export class Trials {
     sizing: PanelSizing = 'built',
   ): Combination {
     const { yardstick } = prepared
-    const fan = measures.find(({ id }) => id === 'ceilingFan')
+    const fan = this.fanOf('ceilingFan', measures)
     const year = this.yearOf(prepared, measures, plant, sizing)
     const found = exceedance(year.room_C, yardstick)
     const ran =
@@ -124,6 +127,10 @@ export class Trials {
     }
   }
 
+  private fanOf(id: 'ceilingFan' | 'nightFan', measures: readonly Measure[]): Measure | undefined {
+    return [...this.already, ...measures].find((measure) => measure.id === id)
+  }
+
   private priceOf(measures: readonly Measure[]): number {
     return measures.reduce((sum, measure) => sum + measure.price(this.scenario), 0)
   }
@@ -135,7 +142,7 @@ export class Trials {
     sizing: PanelSizing,
   ): PlantYear {
     if (plant === 'panels') return this.panelYear(prepared, measures, sizing)
-    const nightFan = measures.find(({ id }) => id === 'nightFan')
+    const nightFan = this.fanOf('nightFan', measures)
     const without = { panelArea_m2: 0, storeVolume_m3: 0 }
     if (plant === 'none' && nightFan === undefined)
       return { ...without, room_C: prepared.doNothing.room_C, electric_J: 0, water_kg: 0, mostHumid_frac: 0 }

@@ -24,6 +24,8 @@ export const TRIED: readonly Tried[] = [
 export interface Deciding extends Asked {
   /** Only these measures and plants are looked at, where given. */
   readonly only?: readonly Tried[]
+  /** Measures that the description has been changed by already: what their fans draw is counted, nothing is applied again. */
+  readonly already?: readonly Measure['id'][]
   /** Only every `of`-th group of combinations, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
   readonly part?: { readonly index: number; readonly of: number }
   /** False: combinations that cannot be better are simulated all the same, and all panels sized as built. */
@@ -59,7 +61,8 @@ const MOST_BESIDE_PLANT = 2
 
 export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decision> {
   const { scenario, weather, skips = true, winters = true, part = { index: 0, of: 1 } } = asked
-  const trials = new Trials(stages, scenario, weather)
+  const has = MEASURES.filter(({ id }) => asked.already?.includes(id))
+  const trials = new Trials(stages, scenario, weather, has)
   const pool = poolOf(asked)
   const plants = PLANTS.filter((plant) => plant !== 'none' && allowed(asked, plant))
   const search = new Search(trials, plants, MOST_BESIDE_PLANT, skips)

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { createStudies, finish } from '#studies/index.ts'
 import { joinDecisions } from '#studies/decide.ts'
 import type { Combination } from '#studies/decide-trial.ts'
+import { AIR_MEASURES } from '#model/design/measures'
 import { defaultScenario, PRESETS, withPreset } from '#model/design/scenario'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 
@@ -115,4 +116,28 @@ test('shares of two workers, joined, name the same ways with the same winter lin
     expect(line.heatingChange_J).toBeCloseTo(whole.winter[i]!.heatingChange_J, 3),
   )
   expect(joined.measureWinter.map(({ id }) => id)).toEqual(whole.measureWinter.map(({ id }) => id))
+})
+
+test('a way taken into the description draws what it drew while it was looked at: fans are not lost', () => {
+  const weather = sampleWeather('continental')
+  const base = defaultScenario()
+  for (const id of ['ceilingFan', 'nightFan'] as const) {
+    const measure = AIR_MEASURES.find((one) => one.id === id)!
+    const looked = finish(
+      createStudies().decide({ scenario: base, weather, only: [id], winters: false }),
+    ).result.combinations.find(({ measures }) => measures.includes(id))!
+    const taken = finish(
+      createStudies().decide({
+        scenario: measure.apply(base, 1, weather),
+        weather,
+        only: [],
+        already: [id],
+        winters: false,
+      }),
+    ).result.combinations[0]!
+    expect(taken.measures).toEqual([])
+    expect(taken.electric_J).toBeGreaterThan(0)
+    expect(taken.electric_J).toBeCloseTo(looked.electric_J, 3)
+    expect(taken.hoursOver_h).toBe(looked.hoursOver_h)
+  }
 })

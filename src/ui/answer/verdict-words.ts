@@ -1,5 +1,6 @@
 import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
+import type { Scenario } from '#model/design/scenario'
 import { wordingText } from '#model/basis/words'
 import { fitLines } from '#ui/answer/answer-words.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
@@ -8,6 +9,12 @@ import { shownQuantity } from '#ui/words/quantity.ts'
 export interface Verdict {
   readonly big: string
   readonly why: readonly string[]
+}
+
+const MACHINES: Readonly<Record<Exclude<Scenario['job']['machine'], 'none'>, string>> = {
+  direct: 'A direct evaporative cooler',
+  indirect: 'An indirect evaporative cooler',
+  airConditioner: 'A small air conditioner',
 }
 
 /** The verdict on the design as it is; the numbers are those of the answer itself. */
@@ -22,6 +29,14 @@ export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
   const hours = (value_h: number) => `${value_h.toFixed(0)} h`
   const change = `${hours(withPanels.hours_h)} a year above ${limit} with them, ${hours(doNothing.hours_h)} without.`
   const misfits = fitLines(answer, system)
+  const { machine, way } = scenario.job
+  if (machine !== 'none' && answer.area_m2 === 0)
+    return {
+      big: `${MACHINES[machine]} in place of panels.`,
+      why: [
+        `You chose: ${way}. Without the machine the room is above ${limit} for ${hours(doNothing.hours_h)} a year; the sheet gives the year with it.`,
+      ],
+    }
   switch (sizing.kind) {
     case 'notNeeded':
       return {
