@@ -1,4 +1,6 @@
 import type { EvidenceKind } from '#ui/trust/evidence-row.ts'
+
+export { NO_END } from '#ui/trust/evidence-row.ts'
 import type { SourceKey } from './sources.ts'
 
 export type Theme =

@@ -57,6 +57,8 @@ export const SOURCES = {
   tharandt: 'FLUXNET2015 DE-Tha, measured longwave (CC BY 4.0)',
   alpine: 'M. Stähli and D. Gustafsson, 2006: alpine station 47 N 9 E, measured longwave',
   astmE1980: 'ASTM E1980, Standard practice for calculating solar reflectance index',
+  reflectanceIndexLists:
+    'makers’ lists of roof products with reflectance, emittance and the index that ASTM E1980 gives them; which lists was not noted',
   raman:
     'A. P. Raman et al., Passive radiative cooling below ambient air temperature under direct sunlight, Nature 515, 2014',
   zhai: 'Y. Zhai et al., Scalable-manufactured randomized glass-polymer hybrid metamaterial, Science 355, 2017',

@@ -39,6 +39,9 @@ export interface EvidenceTable {
   readonly rows: readonly EvidenceRow[]
 }
 
+/** A band whose upper end is this has none: the source says “more than”. */
+export const NO_END = 1e9
+
 /** Not counted among the sources. */
 export const COMMON_PRACTICE = 'commonPractice'
 
@@ -118,7 +121,8 @@ export function missesByCause(rows: readonly EvidenceRow[]): { cause: string; ro
 /** The outside value with its tolerance, e.g. `0.937 ± 0.0005` or `40 … 60`. */
 export function expected({ theirs, within }: Pick<EvidenceRow, 'theirs' | 'within'>): string {
   if (typeof theirs === 'number') return `${figure(theirs)} ± ${figure(within)}`
-  return `${figure(theirs[0]! - within)} … ${figure(theirs[1]! + within)}`
+  const low = figure(theirs[0]! - within)
+  return theirs[1]! >= NO_END ? `at least ${low}` : `${low} … ${figure(theirs[1]! + within)}`
 }
 
 export function citation(row: EvidenceRow, sources: EvidenceTable['sources']): string {

@@ -1,4 +1,4 @@
-import type { Check } from '../check.ts'
+import { NO_END, type Check } from '../check.ts'
 import {
   board,
   coating,
@@ -71,9 +71,9 @@ export const fieldChecks: readonly Check[] = [
     unit: 'W/m²',
     kind: 'measured',
     source: 'liCaco3',
-    where: 'more than 37 W/m²',
+    where: 'more than 37 W/m²; no upper end is given',
     got: () => heatAt(board(coating(0.955, 0.94)), caco3, 20),
-    want: [37, 57],
+    want: [37, NO_END],
     within: 20,
     because: BAND,
   }),
@@ -94,7 +94,7 @@ export const fieldChecks: readonly Check[] = [
     unit: 'W/m²',
     kind: 'measured',
     source: 'goldstein',
-    where: 'up to 70 W/m²',
+    where: 'up to 70 W/m²; the lower end is ours',
     fromMemory: true,
     got: () => goldsteinHeat_Wm2(),
     want: [50, 70],
@@ -106,9 +106,10 @@ export const fieldChecks: readonly Check[] = [
     unit: 'W/m²',
     kind: 'measured',
     source: 'erellEtzion',
-    where: 'nightly mean more than 90 W/m², radiation and convection',
+    where:
+      'nightly mean more than 90 W/m², radiation and convection; no upper end is given; air, dew point, wind and plate are assumed',
     got: () => heatAt(board(coating(0.1, 0.9)), negevNight, 25),
-    want: [90, 120],
+    want: [90, NO_END],
     within: 22.5,
     because: BAND,
   }),
@@ -122,7 +123,7 @@ export const fieldChecks: readonly Check[] = [
     want: [40, 60],
     within: 0,
     because: 'the reported band itself',
-    miss: '1 % over the reported band: a real panel does not see the whole sky',
+    miss: '3 % over the reported band: a real panel does not see the whole sky',
   }),
   field({
     quantity: 'black paint at air temperature on a clear winter night, 5 °C, dew point −3 °C',
@@ -134,7 +135,7 @@ export const fieldChecks: readonly Check[] = [
     want: [60, 80],
     within: 0,
     because: 'the reported band itself',
-    miss: '8 % over the reported band: dew point is our guess, a real panel does not see the whole sky, and idealised radiators read high. The four clear-sky formulas give 87 to 98 W/m² here',
+    miss: '12 % over the reported band: dew point is our guess, a real panel does not see the whole sky, and idealised radiators read high. The four clear-sky formulas give 87 to 98 W/m² here',
   }),
   field({
     quantity: 'roof at 5 °C, air at 10 °C, dew point 5 °C, 1.5 m/s, emittance 0.9, back to air 0.8 W/m²K',

@@ -3,7 +3,14 @@
 import { describe, expect, test } from 'vitest'
 import { FIELDS } from '#model/design/scenario'
 import { FILM_CASES } from './cases.ts'
-import { filmError_K, filmSummary, leaveOneCaseOut, SHIPPED_FLUTTER } from './choice.ts'
+import {
+  discView_frac,
+  filmError_K,
+  filmSummary,
+  leaveOneCaseOut,
+  SHIPPED_FLUTTER,
+  splitHalf,
+} from './choice.ts'
 
 describe('plates under film in the field', () => {
   test('the flutter judged is the one that a new design has', () => {
@@ -20,6 +27,16 @@ describe('plates under film in the field', () => {
   })
   test('chosen at the other cases: 7 in 10 within 2 K', () => {
     expect(left.within / FILM_CASES.length).toBeGreaterThanOrEqual(0.7)
+  })
+  test('chosen at one half, judged at the other: bias within 1.5 K', () => {
+    const { bias_K, within_frac, halves } = splitHalf()
+    console.log(`film, ${halves} halves: ${(100 * within_frac).toFixed(0)} % within 2 K`)
+    expect(Math.abs(bias_K)).toBeLessThanOrEqual(1.5)
+  })
+  // A disc of 0.1 m radius sunk by 25 and 50 mm, worked out apart: 0.779 and 0.610, printed to 0.001.
+  test('view out of a recess', () => {
+    expect(discView_frac(0.2, 0.025)).toBeCloseTo(0.779, 3)
+    expect(discView_frac(0.2, 0.05)).toBeCloseTo(0.61, 3)
   })
   test('a still gap alone is too cold: what the flutter is there for', () => {
     expect(filmSummary(FILM_CASES.map((one) => filmError_K(one, 0))).bias_K).toBeGreaterThan(1)

@@ -6,7 +6,10 @@ import type { FilmOptics } from '#model/panels/coating'
  * (common practice, no source).
  */
 const FLUTTER_GAIN = 0.4
-/** Flutter of a single loose film (engineering choice; no measurement of a flutter conductance was found). */
+/**
+ * Flutter of a single loose film: engineering choice, no measurement of flutter conductance was found; 0.3 was set before the
+ * field cases were run, and the range 0 to 0.5 is carried into the answer's range.
+ */
 const SINGLE_FILM = 0.3
 
 /** Factor on the forced convection outside: 1 for a bare plate and a taut film. */

@@ -29,7 +29,7 @@ const OPTIONS: SkyOptions = {
 }
 
 describe('clear-sky emissivity', () => {
-  // Duffie & Beckman, ex. 3.9.2: air 20 °C, dew point 10 °C, midnight → 276.1 K (references §5, calc), printed to 0.1 K.
+  // Formula of Duffie & Beckman, section 3.9, by hand: air 20 °C, dew point 10 °C, midnight → 276.1 K, to 0.1 K.
   // The book's form has no pressure term: 1000 hPa leaves it out.
   test('Berdahl & Martin: sky temperature 276.1 K', () => {
     const sky_K = 293.15 * berdahlMartin1984(10, 0, 100000) ** 0.25
