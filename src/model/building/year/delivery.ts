@@ -1,19 +1,17 @@
 import type { StoreModel } from '#model/building/store'
+import { clamped, CLOSED, OPEN_AT_DEW_LIMIT, OPEN_TO_STORE, THROTTLED } from './delivery-law.ts'
 import type { HubSystem } from './hub-system.ts'
 import type { PlanSpec } from './plan.ts'
 import type { RoomPort } from './room-port.ts'
 import { WetCoil } from './wet-coil.ts'
 
-const CLOSED = 0
-const THROTTLED = 1
-const OPEN_TO_STORE = 2
-const OPEN_AT_DEW_LIMIT = 3
-
 /** Temperature difference at which the valve's rated output is counted, K (common practice, no source). */
 export const RATED_DIFFERENCE_K = 10
 /** Keeps the delivery's share finite when store and room are at one temperature, K. */
 export const DIFFERENCE_FLOOR_K = 0.1
-/** A throttled valve lets at least this share of its flow through the tank's layers. */
+/** A throttled flow is solved for again while it is this far from the one that was assumed, share of full flow. */
+const SAME_SHARE = 0.003
+/** A valve that throttles or blends lets at least this share of its flow through the tank's layers. */
 const LEAST_FLOW = 0.05
 
 /**
@@ -41,9 +39,13 @@ export class Delivery {
   private warmest_C = 0
   private spent = false
   private enabled = false
-  /** Share of full output in the step before, 0…1: what its fan or pump runs at in this one. */
+  /** Share of full output, 0…1, that fan, pump and a throttled flow are taken to run at in this step. */
   private share = 0
+  /** Shares of the last two steps. */
   private latestShare = 0
+  private earlierShare = 0
+  /** The heat in each layer, or on a coil, hangs on the flow: it is solved for within the step. */
+  private readonly flowCounts: boolean
   /** Heat from room to tank in the stage last entered, W. */
   delivered_W = 0
   /** Heat of the vapour that condensed in it, W, and the water, kg/s. */
@@ -61,6 +63,7 @@ export class Delivery {
     this.margin_K = store.dewMargin_K
     this.power_W = store.deliveryPower_W
     this.bottom = store.layerCapacity_JK.length - 1
+    this.flowCounts = store.layerCapacity_JK.length > 1 || store.drained
     this.coil = store.drained ? new WetCoil(store.delivery_WK) : null
   }
 
@@ -75,7 +78,7 @@ export class Delivery {
     this.spent = false
     this.lowest_C = this.coil === null ? indoorDewPoint_C + this.margin_K : -Infinity
     this.enabled = enabled
-    this.share = this.latestShare
+    this.share = this.flowCounts ? clamped(2 * this.latestShare - this.earlierShare) : this.latestShare
     if (!enabled) this.law = CLOSED
   }
 
@@ -106,9 +109,9 @@ export class Delivery {
   changeLaw(system: HubSystem): boolean {
     if (this.spent) return false
     const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
-    const top_C = system.tank_C[0]!
+    const tank_C = system.tankMean_C()
     const side_C = this.port.at_C(system.air_C, -this.under(system.air_C, system.tank_C[this.bottom]!))
-    this.spent = unseen && top_C > side_C && top_C > this.warmest_C
+    this.spent = unseen && tank_C > side_C && tank_C > this.warmest_C
     const law = !this.enabled
       ? CLOSED
       : this.spent
@@ -118,7 +121,16 @@ export class Delivery {
     const changed = law !== this.law || wet !== this.wet
     this.law = law
     this.wet = wet
-    return changed
+    return changed || this.followShare(system)
+  }
+
+  /** Takes the throttled flow of the system's solution; true when it is not the one assumed. */
+  private followShare(system: HubSystem): boolean {
+    if (!this.flowCounts || this.law === CLOSED || this.law === OPEN_TO_STORE) return false
+    const found = this.shareOf(system)
+    if (Math.abs(Math.max(found, LEAST_FLOW) - this.airShare()) < SAME_SHARE) return false
+    this.share = found
+    return true
   }
 
   /** The law that holds at a solution. A store that the open valve has brought to the room's temperature stays joined to it through the step. */
@@ -138,7 +150,9 @@ export class Delivery {
     const { bottom } = this
     system.airDrive_W += this.fan_W()
     if (this.law === CLOSED) return
-    if (this.wet) return this.addWet(system, this.coil!)
+    if (this.wet && this.law === OPEN_TO_STORE) return this.coil!.addOpen(system, bottom)
+    if (this.wet)
+      return this.coil!.addThrottled(system, bottom, this.airShare(), this.demand_WK, this.setpoint_C)
     const { share, base_C } = this.port
     if (this.law === THROTTLED) return this.addLaw(system, this.demand_WK, this.demand_WK * this.setpoint_C)
     const seen_WK = this.port.seen_WK(this.open_WK)
@@ -161,32 +175,7 @@ export class Delivery {
     system.tankDrive_W[0]! -= rest_W
   }
 
-  /** The wet coil: sensible heat from the air, and that with the latent to the tank. */
-  private addWet(system: HubSystem, coil: WetCoil): void {
-    const { bottom } = this
-    const matrix = system.tank!.matrix
-    if (this.law === OPEN_TO_STORE) {
-      const { air_WK, dew_WK, water_WK, latentDew_WK, latentWater_WK } = coil.open
-      system.air_WK += air_WK
-      system.airTank_WK[bottom]! -= water_WK
-      system.airDrive_W += dew_WK * coil.dew_C
-      system.tankAir_WK[0]! -= air_WK - dew_WK
-      matrix[bottom]! += water_WK + latentWater_WK
-      system.tankDrive_W[0]! += (latentDew_WK - dew_WK) * coil.dew_C
-      return
-    }
-    const { demand_WK, setpoint_C } = this
-    const share = this.airShare()
-    const toWater = coil.waterShare(share)
-    const condensing_WK = coil.throttledWater_WK(share)
-    system.air_WK += demand_WK
-    system.airDrive_W += demand_WK * setpoint_C
-    system.tankAir_WK[0]! -= demand_WK * toWater
-    matrix[bottom]! += condensing_WK
-    system.tankDrive_W[0]! += condensing_WK * coil.dew_C - demand_WK * toWater * setpoint_C
-  }
-
-  /** Share of the air flow in this step, that of full output in the one before; the fan never quite stops. */
+  /** Share of the air flow in this step; the fan never quite stops. */
   private airShare(): number {
     return Math.max(this.share, LEAST_FLOW)
   }
@@ -210,24 +199,33 @@ export class Delivery {
     return this.share * this.power_W
   }
 
-  /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled, W/K. */
+  /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled or blended at the dew limit, W/K. */
   flow_WK(): number {
     if (this.law === CLOSED) return 0
-    return this.open_WK * (this.law === THROTTLED ? this.airShare() : 1)
+    return this.open_WK * (this.law === OPEN_TO_STORE ? 1 : this.airShare())
   }
 
   /** Notes the heat from room to tank under the present law at the system's solution, and the share of full output. */
   enter(system: HubSystem): void {
     const { air_C } = system
     const store_C = system.tank_C[this.bottom]!
-    const delivered_W = this.under(air_C, store_C)
-    const full_W = this.wet
-      ? Math.max(this.open_WK * DIFFERENCE_FLOOR_K, this.reachable_W(air_C, store_C))
-      : Math.max(this.port.seen_WK(this.open_WK) * DIFFERENCE_FLOOR_K, this.seen_W(air_C, store_C))
-    this.delivered_W = delivered_W
+    this.delivered_W = this.under(air_C, store_C)
     this.latent_W = this.wet ? this.latentUnder(this.law, air_C, store_C) : 0
     this.condensate_kgs = this.wet ? this.latent_W / this.coil!.evaporation_Jkg : 0
-    this.latestShare = full_W > 0 ? Math.min(1, Math.max(0, delivered_W / full_W)) : 0
+    this.earlierShare = this.latestShare
+    this.latestShare = this.shareOf(system)
+  }
+
+  /** Share of full output at the system's solution, 0…1: of what UA would carry between port and store as they are. */
+  private shareOf(system: HubSystem): number {
+    const { air_C } = system
+    const store_C = system.tank_C[this.bottom]!
+    const heat_W = this.under(air_C, store_C)
+    const full_W = this.wet
+      ? this.reachable_W(air_C, store_C)
+      : this.open_WK * (this.port.at_C(air_C, -heat_W) - store_C)
+    const least_W = this.open_WK * DIFFERENCE_FLOOR_K
+    return least_W > 0 ? clamped(heat_W / Math.max(least_W, full_W)) : 0
   }
 
   /** Heat from the room to an end at some temperature through the open valve, W. */

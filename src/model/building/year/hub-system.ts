@@ -93,6 +93,14 @@ export class HubSystem {
     tank.solve(tank_C, tank_C)
   }
 
+  /** Mean of the tank over the step solved, its layers being alike, °C. */
+  tankMean_C(): number {
+    const { tank_C } = this
+    let sum = 0
+    for (let i = 0; i < tank_C.length; i++) sum += tank_C[i]!
+    return sum / tank_C.length
+  }
+
   /** A layer's temperature at the end of the step solved, °C, from those at its beginning. */
   endOf_C(layer: number, begun_C: Float64Array): number {
     return begun_C[layer]! + this.end[layer]! * (this.tank_C[layer]! - begun_C[layer]!)

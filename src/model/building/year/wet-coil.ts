@@ -4,6 +4,7 @@ import {
   humidityRatio_frac,
   vapourPressure_Pa,
 } from '#model/outdoors/air'
+import type { HubSystem } from './hub-system.ts'
 
 /** Share of a fan coil's resistance on the side of the air (common practice, no source: its surface is some 3 K over the water at 10 K). */
 const AIR_SIDE_SHARE = 0.7
@@ -107,5 +108,33 @@ export class WetCoil {
   /** Latent heat that the water takes for each K it is below the dew point, at a throttled flow: ℓ w/(w + ℓ), W/K. */
   throttledWater_WK(share: number): number {
     return this.latent_WK(share) * this.waterShare(share)
+  }
+
+  /** Adds the open wet coil: sensible heat from the air, and that with the latent to the tank's top for what is drawn at `bottom`. */
+  addOpen(system: HubSystem, bottom: number): void {
+    const { air_WK, dew_WK, water_WK, latentDew_WK, latentWater_WK } = this.open
+    system.air_WK += air_WK
+    system.airTank_WK[bottom]! -= water_WK
+    system.airDrive_W += dew_WK * this.dew_C
+    system.tankAir_WK[0]! -= air_WK - dew_WK
+    system.tank!.matrix[bottom]! += water_WK + latentWater_WK
+    system.tankDrive_W[0]! += (latentDew_WK - dew_WK) * this.dew_C
+  }
+
+  /** Adds the throttled wet coil, whose sensible heat is the demand. */
+  addThrottled(
+    system: HubSystem,
+    bottom: number,
+    share: number,
+    demand_WK: number,
+    setpoint_C: number,
+  ): void {
+    const toWater = this.waterShare(share)
+    const condensing_WK = this.throttledWater_WK(share)
+    system.air_WK += demand_WK
+    system.airDrive_W += demand_WK * setpoint_C
+    system.tankAir_WK[0]! -= demand_WK * toWater
+    system.tank!.matrix[bottom]! += condensing_WK
+    system.tankDrive_W[0]! += condensing_WK * this.dew_C - demand_WK * toWater * setpoint_C
   }
 }

@@ -79,21 +79,11 @@ const PAIRS = [
   ['slab', 'surface'] as const,
   ...(['surface', 'ceiling', 'roofPipes'] as const).map((by) => ['building', by] as const),
 ]
-/**
- * Missed, with the largest difference allowed, K. A layer’s own temperature follows the share of the flow one step late
- * and turns over at a step's end; the air hardly feels it but with a tray.
- */
-const MISSED: Readonly<Record<string, Partial<Record<'air_K' | 'tank_K' | 'running_K', number>>>> = {
-  'layered surface': { tank_K: 0.18 },
-  'layered drained': { air_K: 0.15, tank_K: 0.4 },
-  'layered ceiling': { tank_K: 0.15 },
-  'layered floorPipes': { tank_K: 0.15 },
-}
 /** The plate alone under the sky in a place where it dries off by day: the same for all stores, K. */
 const RESTING_K = 0.1
 
 test.each(PAIRS)(
-  '%s store, %s: air, store and running plate agree with odex within 0.05 K, or miss it as said, over four hot days; the ledger closes to 1e-9',
+  '%s store, %s: air, store and running plate agree with odex within 0.05 K over four hot days; the ledger closes to 1e-9',
   (kind, by) => {
     let scenario: Scenario = defaultScenario()
     const set: Record<string, string> = {
@@ -115,12 +105,8 @@ test.each(PAIRS)(
       `${kind} ${by}: air ${apart.air_K.toFixed(4)}, store ${apart.tank_K.toFixed(4)}, plate ${apart.running_K.toFixed(4)} running, ${apart.resting_K.toFixed(4)} at rest, K; pump ran ${apart.pumped_h} h, held by dew ${dewHeld_h} h, ${condensate_kg.toFixed(2)} kg condensed`,
     )
     expect(apart.pumped_h).toBeGreaterThan(4)
-    for (const name of ['air_K', 'tank_K', 'running_K'] as const) {
-      const missed_K = MISSED[`${kind} ${by}`]?.[name]
-      expect(apart[name], name).toBeLessThan(missed_K ?? TOLERANCE_K)
-      if (missed_K !== undefined)
-        expect(apart[name], `${name} is no miss any more`).toBeGreaterThan(TOLERANCE_K)
-    }
+    for (const name of ['air_K', 'tank_K', 'running_K'] as const)
+      expect(apart[name], name).toBeLessThan(TOLERANCE_K)
     expect(apart.resting_K).toBeLessThan(RESTING_K)
     expect(Math.abs(ledger.residual_J)).toBeLessThan(1e-9 * ledger.throughput_J)
   },

@@ -10,7 +10,7 @@ import { facesAt, type Faces } from './face-slopes.ts'
 
 /** ISO 52016-1: heat flowing up, 5 W/m²K of convection beside 5.13 of longwave. */
 const CEILING_TO_AIR = 5 / (5 + 5.13)
-/** A throttled valve lets at least this share of its flow through the tank. */
+/** A valve that throttles, or blends at the dew limit, lets at least this share of its flow through the tank. */
 const LEAST_FLOW = 0.05
 
 /** What a tank gives up or takes at an instant. */
@@ -174,8 +174,9 @@ export class CoupledSystem {
     const reach_W = seen_WK * (port.free_C - surface_C)
     const sensible_W = Math.max(0, Math.min(reach_W, this.demand_W(air_C)))
     if (sensible_W === 0) return NOTHING
-    const share = Math.min(1, sensible_W / (seen_WK * Math.max(0.1, port.free_C - water_C)))
-    return { sensible_W, latent_W: 0, share, flow: sensible_W < reach_W ? Math.max(LEAST_FLOW, share) : 1 }
+    const apart_K = port.free_C - port.own_KW * sensible_W - water_C
+    const share = Math.min(1, sensible_W / (store.delivery_WK * Math.max(0.1, apart_K)))
+    return { sensible_W, latent_W: 0, share, flow: Math.max(LEAST_FLOW, share) }
   }
 
   private slopes(hour: number, x: number[]): number[] {
