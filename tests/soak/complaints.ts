@@ -1,3 +1,4 @@
+import type { Prepared } from '#model/design/assembly'
 import { exceedance } from '#model/design/target'
 import { type Scenario, crossFieldProblems, hold } from '#model/design/scenario'
 import { simulateYear, type YearResult } from '#model/building/year'
@@ -43,7 +44,7 @@ export function verdictOf(
     const year = simulateYear(design.inputs)
     const found = exceedance(year.room_C, prepared.yardstick)
     const heard = [
-      ...yearComplaints(year, prepared.doNothing),
+      ...yearComplaints(year, prepared),
       ...comparedComplaints(stages, own, { year, found }, climate.weather, comparisons),
     ]
     if (index % REPEATED_EVERY === 0) heard.push(...repeatComplaints(own, year, climate.weather))
@@ -53,7 +54,7 @@ export function verdictOf(
   }
 }
 
-function yearComplaints(year: YearResult, doNothing: YearResult): string[] {
+function yearComplaints(year: YearResult, prepared: Prepared): string[] {
   const heard: string[] = []
   const closure = Math.abs(year.ledger.residual_J) / year.ledger.throughput_J
   if (!(closure <= CLOSURE)) heard.push(`books open by ${closure.toExponential(1)} of throughput`)
@@ -69,16 +70,21 @@ function yearComplaints(year: YearResult, doNothing: YearResult): string[] {
     'water_kgm2',
   ] as const
   for (const name of columns) if (year[name].some(Number.isNaN)) heard.push(`NaN in ${name}`)
-  const limit_C = Math.max(hottest(doNothing.room_C), hottest(doNothing.slab_C), hottest(doNothing.radiant_C))
+  const limit_C = hottestAround_C(prepared)
   for (const name of ['room_C', 'store_C'] as const) {
     const top_C = hottest(year[name])
     if (top_C > limit_C + RISE_K)
-      heard.push(
-        `${name} reaches ${top_C.toFixed(1)} °C, nothing in the room left alone passes ${limit_C.toFixed(1)} °C`,
-      )
+      heard.push(`${name} reaches ${top_C.toFixed(1)} °C, nothing about it passes ${limit_C.toFixed(1)} °C`)
     if (year[name].some((value) => value < COLDEST_C)) heard.push(`${name} falls below ${COLDEST_C} °C`)
   }
   return heard
+}
+
+/** Neither the room left alone nor the sun on any of its faces is hotter, °C: pipes may lie in a roof of dark sheet. */
+function hottestAround_C({ doNothing, room }: Prepared): number {
+  const inside = [doNothing.room_C, doNothing.slab_C, doNothing.radiant_C]
+  const faces = room.groups.flatMap(({ outside }) => (outside === null ? [] : [outside.temp_C]))
+  return Math.max(...[...inside, ...faces].map(hottest))
 }
 
 /** Pump and fan may warm room and store a little above the room left alone, K. */

@@ -69,6 +69,12 @@ for (const { index, climate, what } of found.slice(0, SHOWN))
   console.log(`scenario ${index} in ${climate}: ${what}`)
 if (found.length > SHOWN) console.log(`… and ${found.length - SHOWN} more`)
 console.log(`${comparisons} comparisons with one that should be no worse`)
+const kinds = new Map<string, Set<number>>()
+for (const { index, what } of found) {
+  const kind = what.split(':')[0]!.replace(/-?\d[\d.e-]*/g, '…')
+  kinds.set(kind, (kinds.get(kind) ?? new Set()).add(index))
+}
+for (const [kind, indices] of kinds) console.log(`${indices.size} failures: ${kind}`)
 for (const [reason, times] of refused) console.log(`refused for ${reason}: ${times}`)
 const all = [...refused.values()].reduce((sum, times) => sum + times, 0)
 console.log(`${done} scenarios, ${failures} failures, ${all} refused`)

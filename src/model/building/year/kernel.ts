@@ -34,7 +34,7 @@ export class YearKernel {
   readonly room: RoomStep
   private readonly system: HubSystem
   private readonly duty = new PumpDuty()
-  private readonly seen = { sinkEnd_C: 0, air_C: 0, colder_K: 0, drop_K: 0, mixed_K: 0 }
+  private readonly seen = { sinkEnd_C: 0, colder_K: 0, drop_K: 0, gain_K: 0, mixed_K: 0 }
   private hourNow = 0
   private fromLoop_W = 0
   private readonly loss_WK: Float64Array
@@ -124,12 +124,12 @@ export class YearKernel {
     else plate.prepareRest(hourNow, true)
     this.solveStep(hourNow, share > 0 ? plate : null)
     const sink_C = this.sinkMean_C()
-    seen.air_C = system.air_C
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
     if (share === 0) seen.colder_K = sink_C - plate.relaxation.resting_C
     seen.drop_K = plate.drop_K(sink_C)
+    seen.gain_K = plate.gain_K(sink_C)
     seen.mixed_K = plate.mixed_K(sink_C)
-    return duty.slack_K(seen, share)
+    return duty.slack_K(seen, system.air_C, share)
   }
 
   /** Mean of what the loop charges over the step solved last, °C. */

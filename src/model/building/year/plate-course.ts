@@ -1,16 +1,11 @@
-import { Face, tangentAt, FULL_COVER_KGM2, waterAfter_kgm2 } from '#model/panels/plate'
+import { Face, tangentAt, waterAfter_kgm2 } from '#model/panels/plate'
 import type { Books } from './books.ts'
 import type { Plant, YearInputs } from './inputs.ts'
 import { LoopFlow } from './loop-flow.ts'
 import { MixedSupply } from './mixed-supply.ts'
 import type { Nodes } from './nodes.ts'
 import { copyPoint, newPoint } from './plate-point.ts'
-import { PlateStep } from './plate-step.ts'
-
-/** Parts of a step that a plate drying off is stepped in: when it bares more than this share in it, under so little water, kg/m². */
-const DRYING_PARTS = 4
-const BARED_SHARE = 0.05
-const LITTLE_WATER_KGM2 = 2 * FULL_COVER_KGM2
+import { dryingParts, PlateStep } from './plate-step.ts'
 
 /** The plate, its water and the loop through a step: running between store and sky, or resting alone under the sky. */
 export class PlateCourse {
@@ -122,10 +117,20 @@ export class PlateCourse {
 
   /** Fluid into less out of the panel while the pump runs, K, for a mean of the charged node. */
   drop_K(sinkMean_C: number): number {
-    const { flow, mixed, mixing } = this
-    const plate_C = this.relaxation.mean_C(sinkMean_C)
-    const into_C = flow.into_C(mixing ? mixed.top_C(sinkMean_C) : flow.top_C(sinkMean_C, plate_C))
-    return into_C - flow.return_C(into_C, plate_C)
+    const into_C = this.into_C(sinkMean_C)
+    return into_C - this.flow.return_C(into_C, this.relaxation.mean_C(sinkMean_C))
+  }
+
+  /** The same against the mass where that is cooled: by this its pump is stopped, however fast the fluid goes round. */
+  gain_K(sinkMean_C: number): number {
+    const over_K = this.nodes.tank ? 0 : Math.max(0, sinkMean_C - this.into_C(sinkMean_C))
+    return this.drop_K(sinkMean_C) + over_K
+  }
+
+  private into_C(sinkMean_C: number): number {
+    const { flow, mixed } = this
+    if (this.mixing) return flow.into_C(mixed.top_C(sinkMean_C))
+    return flow.into_C(flow.top_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C)))
   }
 
   /** What a mass gives to fluid that comes at the coldest it may, K; no end to it for a tank. */
@@ -178,7 +183,7 @@ export class PlateCourse {
   /** The prepared rest is taken: alone with sky and air, while it dries off in finer steps, since that takes minutes. */
   finishRest(hour: number, books: Books | null): void {
     const { relaxation } = this
-    const parts = this.isDryingFast() ? DRYING_PARTS : 1
+    const parts = dryingParts(this.water_kgm2, this.begun.water_kgm2s, this.step_s)
     const part_s = this.step_s / parts
     relaxation.step_s = part_s
     for (let k = 0; k < parts; k++) {
@@ -194,12 +199,6 @@ export class PlateCourse {
       this.temp_C = relaxation.end_C(0)
     }
     this.hasBegun = false
-  }
-
-  private isDryingFast(): boolean {
-    if (this.water_kgm2 === 0 || this.water_kgm2 >= LITTLE_WATER_KGM2) return false
-    const dried_kgm2 = -this.begun.water_kgm2s * this.step_s
-    return dried_kgm2 > BARED_SHARE * FULL_COVER_KGM2
   }
 
   private beginAtPlate(hour: number): void {

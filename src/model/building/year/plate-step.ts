@@ -1,9 +1,20 @@
-import type { PanelPoint } from '#model/panels/plate'
+import { FULL_COVER_KGM2, type PanelPoint } from '#model/panels/plate'
 import type { LoopFlow } from './loop-flow.ts'
 
 /** Below this many time constants in a step the exponential is taken as its series. */
 const SHORT_STEP = 1e-4
 const SHORT_RAMP = 1e-2
+
+/** Parts of a step that a plate drying off is stepped in: when it bares more than this share in it, under so little water, kg/m². */
+const DRYING_PARTS = 4
+const BARED_SHARE = 0.05
+const LITTLE_WATER_KGM2 = 2 * FULL_COVER_KGM2
+
+/** Parts that a step is taken in: several while a resting plate dries off, which takes minutes. */
+export function dryingParts(water_kgm2: number, condensing_kgm2s: number, step_s: number): number {
+  if (water_kgm2 === 0 || water_kgm2 >= LITTLE_WATER_KGM2) return 1
+  return -condensing_kgm2s * step_s > BARED_SHARE * FULL_COVER_KGM2 ? DRYING_PARTS : 1
+}
 
 /**
  * The plate over one step, exactly: with fluid in at a steady temperature it relaxes exponentially,
@@ -95,7 +106,7 @@ export class PlateStep {
 
   /** Where the plate comes to rest with no fluid in it, °C. */
   get resting_C(): number {
-    return this.rest_W / this.shed_WK
+    return this.shed_WK > 0 ? this.rest_W / this.shed_WK : this.start_C
   }
 
   /** Plate temperature at the step's end, °C. */

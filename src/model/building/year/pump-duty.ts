@@ -17,12 +17,12 @@ const MOST_TRIALS = 12
 export interface StepSeen {
   /** Store's outlet, slab or air at the step's end, °C. */
   readonly sinkEnd_C: number
-  /** Mean air over the step, °C. */
-  readonly air_C: number
   /** Store's outlet (mean over the step) less where the plate comes to rest without the pump, K: by this a start is decided. */
   readonly colder_K: number
   /** Fluid into less out of the panel while it runs, mean over the step, K. */
   readonly drop_K: number
+  /** The same against the mass that is cooled: by this its pump is stopped, however fast the fluid goes round. */
+  readonly gain_K: number
   /** What a mass gives the fluid if that comes at the coldest it may, K: the mean over its pipes. */
   readonly mixed_K: number
 }
@@ -40,7 +40,7 @@ export class PumpDuty {
   /** Of the last hour, fading. */
   private lately = 0
   private rise_K = 0
-  private drop_K = 0
+  private stop_K = 0
   private colder_K = 0
   private lowest_C = 0
   private setpoint_C = -Infinity
@@ -56,7 +56,7 @@ export class PumpDuty {
         ? fieldFactor_frac * panelEffectiveness(loop, panel.conductance_Wm2K[hour]!)
         : 1
     this.rise_K = rise_K
-    this.drop_K = Math.max(plan.stopDifference_K, rise_K)
+    this.stop_K = plan.stopDifference_K
     this.colder_K = resting * Math.max(plan.startDifference_K, got > 0 ? rise_K / got : Infinity)
     this.lowest_C = plan.lowestStore_C
     this.setpoint_C = nodes.tank ? -Infinity : plan.setpoint_C
@@ -67,10 +67,14 @@ export class PumpDuty {
     return this.colder_K > 0
   }
 
-  /** What is left over the controller's limits at a share, K; below 0 it would have stopped before. */
-  slack_K({ sinkEnd_C, air_C, colder_K, drop_K, mixed_K }: StepSeen, share: number): number {
+  /**
+   * What is left over the controller's limits at a share, K; below 0 it would have stopped before.
+   * @param air_C  mean of the room's air over the step
+   */
+  slack_K({ sinkEnd_C, colder_K, drop_K, gain_K, mixed_K }: StepSeen, air_C: number, share: number): number {
     return Math.min(
-      drop_K - this.drop_K,
+      gain_K - this.stop_K,
+      drop_K - this.rise_K,
       mixed_K - this.rise_K,
       this.asksStart ? colder_K - this.colder_K - STARTING_K * share : Infinity,
       sinkEnd_C - this.lowest_C,
