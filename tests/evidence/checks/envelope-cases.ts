@@ -1,22 +1,18 @@
 import type { Check } from '../check.ts'
-import { FLOATING, HELD } from '../models/envelope-cases.ts'
+import { FLOATING, globalSun_kWhm2, HELD } from '../models/envelope-cases.ts'
 
-/**
- * Of the standard's file 9.7 °C and 2354 kWh/m² of beam a year are recalled; ours has 11.2 °C and 1796 kWh/m²: a quarter less
- * sun on the south glass, and warmer winter nights.
- */
-const SUN =
-  'our year has 1796 kWh/m² of beam, the standard’s file about 2354 (from memory): less sun on the south glass'
+const DAYS =
+  'short by 2.2 K, 0.2 K and 0.3 MWh, probably by the year: in these rooms it hangs on a few warm and sunny autumn days, and ours are not the file’s; the same rooms without the fan, or shaded, are inside'
 
-const WEATHER = 'bands for the standard’s own weather file; ours is made from monthly values of the same city'
+const WEATHER =
+  'bands for the standard’s own weather file; ours is made for the same city and brought to its recalled mean temperature, wind, beam, diffuse and south sun'
 
 /** Which rows miss, by the number of their case. */
-const missed = (cases: RegExp) => (name: string) => (cases.test(name) ? SUN : undefined)
+const missed = (cases: RegExp) => (name: string) => (cases.test(name) ? DAYS : undefined)
 const MISSED = {
-  highest: missed(/600FF|950FF/),
-  mean: missed(/600FF|900FF|650FF/),
-  heating: missed(/910/),
-  cooling: missed(/600|610|900/),
+  highest: missed(/950FF/),
+  mean: missed(/950FF/),
+  cooling: missed(/heavy \(900\)/),
 }
 
 /** The standard's envelope cases on the true layers. Bands from memory, weather not the standard's: an indication. */
@@ -42,6 +38,10 @@ const row = (
 })
 
 export const envelopeCaseChecks: readonly Check[] = [
+  {
+    ...row('envelope cases, their year: sun on the horizontal', 'kWh/m²', globalSun_kWhm2, [1795, 1869]),
+    because: '2 % about the 1831.8 recalled, which was not used to make the year',
+  },
   ...FLOATING.flatMap(([name, run, highest_C, mean_C]) => [
     row(
       `envelope case ${name}, left alone: hottest hour of the air`,
@@ -59,13 +59,7 @@ export const envelopeCaseChecks: readonly Check[] = [
     ),
   ]),
   ...HELD.flatMap(([name, run, heating_MWh, cooling_MWh]) => [
-    row(
-      `envelope case ${name}, held at 20 to 27 °C: heating`,
-      'MWh',
-      () => run().heating_MWh,
-      heating_MWh,
-      MISSED.heating(name),
-    ),
+    row(`envelope case ${name}, held at 20 to 27 °C: heating`, 'MWh', () => run().heating_MWh, heating_MWh),
     row(
       `envelope case ${name}, held at 20 to 27 °C: cooling`,
       'MWh',
