@@ -27,6 +27,11 @@ describe('the kept table of made years against files', () => {
     expect(said).toContain('three lay inside the stated range')
     expect(rows.filter(({ contained }) => contained)).toHaveLength(3)
     expect(rows.filter(({ madeArea_m2 }) => madeArea_m2 === null)).toHaveLength(1)
+    expect(said).toContain('own year typed in, all four came within a factor of 1.4')
+    for (const { ownMonths } of rows) {
+      expect(Math.abs(Math.log(ownMonths.ratio!))).toBeLessThan(Math.log(1.4))
+      expect(ownMonths.contained).toBe(true)
+    }
     const smallest = Math.min(...rows.map(({ ratio }) => ratio ?? Infinity))
     expect(Math.round(1 / smallest)).toBe(5)
   })

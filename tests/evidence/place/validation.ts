@@ -5,7 +5,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { openWeather } from '#model/outdoors/intake'
-import { findPlace, placeWeather, trustLine } from '#model/outdoors/place'
+import { findPlace, type OwnMonth, type PlaceAsked, placeWeather, trustLine } from '#model/outdoors/place'
 import { wordingText } from '#model/basis/words'
 import { defaultScenario, type Scenario } from '#model/design/scenario'
 import type { Site, WeatherRecord } from '#model/outdoors/weather'
@@ -67,6 +67,14 @@ export interface ValidationRow {
   readonly contained: boolean
   /** The same at the warming of the file's own years, where that is another. */
   readonly ownYearsRatio: number | null
+  /** The same with the twelve mean temperatures of the file's own year typed into the table of months. */
+  readonly ownMonths: {
+    readonly area_m2: number | null
+    readonly ratio: number | null
+    readonly low_m2: number | null
+    readonly high_m2: number | null
+    readonly contained: boolean
+  }
   readonly peakAlone_K: number
   /** True where the file's night is by its measured sky, not by the formula. */
   readonly skyMeasured: boolean
@@ -101,37 +109,55 @@ function limitFor(weather: WeatherRecord) {
   throw new Error('no limit asks for such an area')
 }
 
+/** Mean temperatures of the months of a year file, as a user would type them from a climate table. */
+function monthMeans(record: WeatherRecord): OwnMonth[] {
+  const sums = Array.from({ length: 12 }, () => ({ sum: 0, count: 0 }))
+  for (let h = 0; h < record.hours; h++) {
+    const month = sums[new Date(Date.UTC(2001, 0, 1, h)).getUTCMonth()]!
+    month.sum += record.airTemp_C[h]!
+    month.count++
+  }
+  return sums.map(({ sum, count }, month) => ({ month, column: 'airTemp_C', value: sum / count }))
+}
+
+/** What a made year asks for against what its file asks for. */
+function against(scenario: Scenario, weather: WeatherRecord, file_m2: number) {
+  const answer = sized(scenario, weather)
+  const range = finish(createStudies().range({ scenario, weather, sizing: answer, draws: DRAWS })).result
+  const { low_m2, high_m2 } = range
+  const area_m2 = answer.kind === 'floor' ? null : answer.area_m2
+  const contained = low_m2 !== null && low_m2 <= file_m2 && file_m2 <= (high_m2 ?? Infinity)
+  return { answer, area_m2, ratio: area_m2 === null ? null : area_m2 / file_m2, low_m2, high_m2, contained }
+}
+
 export function validate(one: YearFile): ValidationRow {
   const { kind, measuredSky, ownWarming_K } = one
   const real = readYear(one)
   const { latitude_deg, longitude_deg, altitude_m } = real.site
-  const madeFor = (warming_K: number | null): WeatherRecord =>
-    placeWeather(findPlace(PLACES, TOWNS, { latitude_deg, longitude_deg, altitude_m, name: null, warming_K }))
-  const made = madeFor(null)
+  const madeFor = (changes: Pick<PlaceAsked, 'own' | 'warming_K'>): WeatherRecord =>
+    placeWeather(
+      findPlace(PLACES, TOWNS, { latitude_deg, longitude_deg, altitude_m, name: null, ...changes }),
+    )
+  const made = madeFor({ warming_K: null })
   const { limit_C, sizing } = limitFor(real)
   const scenario = withLimit(limit_C)
-  const answer = sized(scenario, made)
-  const ratioOf = (weather: WeatherRecord): number | null => {
-    const { kind: reached, area_m2 } = sized(scenario, weather)
-    return reached === 'floor' ? null : area_m2 / sizing.area_m2
-  }
-  const range = finish(
-    createStudies().range({ scenario, weather: made, sizing: answer, draws: DRAWS }),
-  ).result
-  const madeArea_m2 = answer.kind === 'floor' ? null : answer.area_m2
-  const low_m2 = range.low_m2
+  const asked = against(scenario, made, sizing.area_m2)
+  const own = madeFor({ warming_K: null, own: monthMeans(real) })
+  const { area_m2, ratio, low_m2, high_m2, contained } = against(scenario, own, sizing.area_m2)
+  const ownYears = ownWarming_K === null ? null : sized(scenario, madeFor({ warming_K: ownWarming_K }))
   return {
     place: `${latitude_deg.toFixed(1)}, ${longitude_deg.toFixed(1)}`,
     kind,
     limit_C,
     fileArea_m2: sizing.area_m2,
-    madeArea_m2,
-    ratio: madeArea_m2 === null ? null : madeArea_m2 / sizing.area_m2,
-    low_m2,
-    high_m2: range.high_m2,
-    contained: low_m2 !== null && low_m2 <= sizing.area_m2 && sizing.area_m2 <= (range.high_m2 ?? Infinity),
-    ownYearsRatio: ownWarming_K === null ? null : ratioOf(madeFor(ownWarming_K)),
-    peakAlone_K: answer.doNothing.peak_C - sizing.doNothing.peak_C,
+    madeArea_m2: asked.area_m2,
+    ratio: asked.ratio,
+    low_m2: asked.low_m2,
+    high_m2: asked.high_m2,
+    contained: asked.contained,
+    ownYearsRatio: ownYears === null || ownYears.kind === 'floor' ? null : ownYears.area_m2 / sizing.area_m2,
+    ownMonths: { area_m2, ratio, low_m2, high_m2, contained },
+    peakAlone_K: asked.answer.doNothing.peak_C - sizing.doNothing.peak_C,
     skyMeasured: measuredSky === true,
     off: difference(sizingStatistics(made), sizingStatistics(real, measuredSky === true)),
   }
@@ -161,7 +187,10 @@ export function printPlaceValidation(): void {
     )
     if (row.ownYearsRatio !== null)
       console.log(`    at the warming of the file's own years: ratio ${row.ownYearsRatio.toFixed(2)}`)
-    const { off } = row
+    const { off, ownMonths } = row
+    console.log(
+      `    with the twelve mean temperatures of the file's own year: ratio ${ownMonths.ratio?.toFixed(2) ?? '–'}; range ${area(ownMonths.low_m2)} to ${area(ownMonths.high_m2)} m² ${ownMonths.contained ? 'holds' : 'MISSES'} it`,
+    )
     console.log(
       `    made less file: peak without panels ${row.peakAlone_K.toFixed(1)} K, hot spell ${off.hotSpell_C.toFixed(1)} K, hottest hours ${off.hottestHour_C.toFixed(1)} K, warm nights ${off.warmNight_C.toFixed(1)} K, damp nights ${off.dampNight_C.toFixed(1)} K, damp-hot days ${off.dampHot_C.toFixed(1)} K,`,
     )
@@ -172,6 +201,10 @@ export function printPlaceValidation(): void {
   const within = rows.filter(({ ratio }) => ratio !== null && ratio >= 0.5 && ratio <= 2).length
   console.log(
     `${within} of ${rows.length} within a factor of two; ${rows.filter(({ contained }) => contained).length} of ${rows.length} inside their range.`,
+  )
+  const own = rows.filter(({ ownMonths: { ratio } }) => ratio !== null && ratio >= 0.5 && ratio <= 2).length
+  console.log(
+    `With the twelve mean temperatures of the file's own year: ${own} of ${rows.length} within a factor of two; ${rows.filter(({ ownMonths }) => ownMonths.contained).length} of ${rows.length} inside their range.`,
   )
   const found = findPlace(PLACES, TOWNS, {
     latitude_deg: 50,
