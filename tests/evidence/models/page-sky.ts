@@ -87,8 +87,8 @@ function clearBands(p: number): { window: number; rest: number } {
 export function pageSky(w: PageWeather): PageSky {
   const air = black(w.air_C)
   const total = w.measured_Wm2 ?? emissivity(w) * air.all
-  const clear = clearBands(vapour_Pa(w.dewPoint_C) / 101325)
+  const clear = clearBands(Math.min(vapour_Pa(w.dewPoint_C), 2500) / 101325)
   const lacks = { window: (1 - clear.window) * air.window, rest: (1 - clear.rest) * air.rest }
-  const share = lacks.window + lacks.rest > 0 ? lacks.window / (lacks.window + lacks.rest) : 0
+  const share = lacks.window / (lacks.window + lacks.rest)
   return { total, window: held(air.window - (air.all - total) * share, 0, total) }
 }

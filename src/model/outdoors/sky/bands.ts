@@ -32,6 +32,9 @@ export function offWindowEmissivity(vapour_Pa: number): number {
   return Math.min(1, rest / (1 - tableWindowShare))
 }
 
+/** The table is made for 1–25 hPa; over damper air its share holds as at its end, where the window lacks nearly all that is lacking, Pa. */
+const TABLE_END_PA = 2500
+
 /**
  * The part of a sky's longwave that lies inside 8–13 µm, W/m².
  *
@@ -48,9 +51,9 @@ export function windowPart_Wm2(
   window_Wm2: number,
   vapour_Pa: number,
 ): number {
-  const windowDeficit = (1 - windowEmissivity(vapour_Pa)) * window_Wm2
-  const restDeficit = (1 - offWindowEmissivity(vapour_Pa)) * (black_Wm2 - window_Wm2)
-  const sum = windowDeficit + restDeficit
-  const share = sum > 0 ? windowDeficit / sum : window_Wm2 / black_Wm2
+  const inTable_Pa = Math.min(vapour_Pa, TABLE_END_PA)
+  const windowDeficit = (1 - windowEmissivity(inTable_Pa)) * window_Wm2
+  const restDeficit = (1 - offWindowEmissivity(inTable_Pa)) * (black_Wm2 - window_Wm2)
+  const share = windowDeficit / (windowDeficit + restDeficit)
   return Math.max(0, window_Wm2 - share * (black_Wm2 - total_Wm2))
 }
