@@ -12,6 +12,7 @@ import {
 import { isWholeYear, type Site, type WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from './answered.ts'
 import { textOf, type Options } from './options.ts'
+import { optionalNumber } from './number-option.ts'
 import { note } from './output.ts'
 import { answersOf, assumptionsOf, openQuestions, saveMapping } from './weather-questions.ts'
 import { asksForPlace, weatherOfPlace } from './place-source.ts'
@@ -90,17 +91,17 @@ function mappingOf(options: Options): Pick<OpenOptions, 'mapping'> {
 
 /** The place as given on the command line; what is not given is left to the file. */
 function siteOf(options: Options): Partial<Site> {
-  const latitude_deg = numberOption(options, 'latitude', -90, 90)
-  const longitude_deg = numberOption(options, 'longitude', -180, 180)
-  const altitude_m = numberOption(options, 'altitude', -430, 9000)
-  const utcOffset_h = numberOption(options, 'utc-offset', -12, 14)
+  const latitude_deg = optionalNumber(options, 'latitude', [-90, 90])
+  const longitude_deg = optionalNumber(options, 'longitude', [-180, 180])
+  const altitude_m = optionalNumber(options, 'altitude', [-430, 9000])
+  const utcOffset_h = optionalNumber(options, 'utc-offset', [-12, 14])
   const given = { latitude_deg, longitude_deg, altitude_m, utcOffset_h }
   return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined))
 }
 
 function timeOf(options: Options): TimeChoices {
-  const clockOffset_h = numberOption(options, 'clock-offset', -12, 14)
-  const shift_h = numberOption(options, 'clock-shift', -24, 24)
+  const clockOffset_h = optionalNumber(options, 'clock-offset', [-12, 14])
+  const shift_h = optionalNumber(options, 'clock-shift', [-24, 24])
   const stamp = options.values['stamp']
   if (stamp !== undefined && !STAMPS.some((known) => known === stamp)) {
     throw stop('bad-stamp', `--stamp ${String(stamp)} is not known.`, `Use ${STAMPS.join(', ')}.`)
@@ -110,18 +111,6 @@ function timeOf(options: Options): TimeChoices {
     ...(shift_h === undefined ? {} : { shift_h }),
     ...(stamp === undefined ? {} : { stamp: stamp as Stamp }),
   }
-}
-
-function numberOption(options: Options, name: string, min: number, max: number): number | undefined {
-  const given = options.values[name]
-  if (given === undefined) return undefined
-  const value = Number(given)
-  if (String(given).trim() !== '' && value >= min && value <= max) return value
-  throw stop(
-    'bad-number',
-    `--${name} ${String(given)} is not a number.`,
-    `Give a number from ${min} to ${max}.`,
-  )
 }
 
 /** The weather that --weather names. @throws ProblemError when there is none, or it can't be used */

@@ -45,7 +45,7 @@ const SMALLEST_m2 = 0.05
 /** A ceiling fan moves the limit itself: so many other measures are nearer. */
 const FAN_APART = 3
 
-/** A design known already, with the measures it stands beside. */
+/** A design known already, with the measures it is combined with. */
 interface Known {
   readonly measures: readonly string[]
   readonly area_m2: number

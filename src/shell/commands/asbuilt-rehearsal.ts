@@ -3,7 +3,7 @@ import { stop } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
 import type { Options } from '../options.ts'
-import { numberOption } from './number-option.ts'
+import { numberOption } from '../number-option.ts'
 
 /** An invented logger file with a known fault. */
 export function rehearsed(options: Options, weather: WeatherRecord, area_m2: number): string {

@@ -11,7 +11,7 @@ import { stampOfHour } from '../stamps.ts'
 import { weatherOf } from '../weather-source.ts'
 import { rehearsed } from './asbuilt-rehearsal.ts'
 import type { Command } from './command.ts'
-import { numberOption } from './number-option.ts'
+import { numberOption } from '../number-option.ts'
 
 export const asbuilt: Command = {
   summary:

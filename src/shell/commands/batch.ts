@@ -12,7 +12,7 @@ import { answered, studies } from '../answered.ts'
 import { textOf, type Options } from '../options.ts'
 import { note, type Table } from '../output.ts'
 import type { Command } from './command.ts'
-import { numberOption } from './number-option.ts'
+import { numberOption } from '../number-option.ts'
 
 export const batch: Command = {
   summary: 'what to weigh and measure for an area: every ingredient of a recipe, jars, coats, cost',

@@ -3,7 +3,7 @@ import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
 import type { Options } from '../options.ts'
 import type { Table } from '../output.ts'
-import { numberOption } from './number-option.ts'
+import { numberOption } from '../number-option.ts'
 
 /** What the scenario's coating and those of the literature would read, bare and under the scenario's film. */
 export function boardTable(options: Options, weather: WeatherRecord | undefined): Table {

@@ -2,7 +2,7 @@ import { wordingText } from '#model/basis/words'
 import { lightBoxResult } from '#model/panels/readings'
 import type { Options } from '../options.ts'
 import { note, type Table } from '../output.ts'
-import { numberOption, numbersOption } from './number-option.ts'
+import { numberOption, numbersOption } from '../number-option.ts'
 
 /** A light-box comparison as a table; what it may and may not decide goes to standard error. */
 export function lightBoxTable(options: Options): Table {

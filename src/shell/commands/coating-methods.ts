@@ -2,7 +2,7 @@ import { pairedReflectance, warmPlateEmittance, type Measured } from '#model/pan
 import { stop } from '#model/basis/words'
 import type { Options } from '../options.ts'
 import { note, type Table } from '../output.ts'
-import { numberOption, numbersOption } from './number-option.ts'
+import { numberOption, numbersOption } from '../number-option.ts'
 
 /** Emittance by tape on a warm plate; what dominates the doubt and what to do next go to standard error. */
 export function warmPlateTable(options: Options): Table {

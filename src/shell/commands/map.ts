@@ -10,7 +10,7 @@ import type { Options } from '../options.ts'
 import { note } from '../output.ts'
 import { yearOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
-import { numbersOption } from './number-option.ts'
+import { numbersOption } from '../number-option.ts'
 
 function kindOf(given: unknown, hasTank: boolean): MapKind {
   const kinds = hasTank ? MAP_KINDS : (['flow'] as const)

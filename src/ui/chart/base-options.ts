@@ -37,6 +37,16 @@ export function quantityAxis(ink: Ink, title: string, more: Record<string, unkno
   }
 }
 
+/** An axis of hours from one to the other, with a mark every so many. */
+export function hoursAxis(ink: Ink, title: string, [min, max]: readonly [number, number], step_h: number) {
+  return {
+    type: 'linear' as const,
+    min,
+    max,
+    ...quantityAxis(ink, title, { ticks: { stepSize: step_h, color: ink.soft } }),
+  }
+}
+
 /** Legend lines drawn as the chart draws them: same width, same dash. */
 function legendWithDashes(chart: Chart): LegendItem[] {
   const { defaults } = chart.constructor as typeof Chart

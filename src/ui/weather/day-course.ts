@@ -2,7 +2,7 @@ import type { ChartConfiguration } from 'chart.js'
 import { localHour } from '#model/basis/hours'
 import type { OpenQuestion } from '#model/outdoors/intake'
 import type { WeatherColumn, WeatherRecord } from '#model/outdoors/weather'
-import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
+import { baseOptions, hoursAxis, quantityAxis } from '#ui/chart/base-options.ts'
 import type { Ink } from '#ui/chart/ink.ts'
 
 /** The column of a record that a question is about, with the suffix of its unit; the light where it is the clock's. */
@@ -54,12 +54,7 @@ export function dayCourseConfig(
       ...base,
       parsing: false,
       scales: {
-        x: {
-          type: 'linear',
-          min: 0,
-          max: 24,
-          ...quantityAxis(ink, 'hour of the day', { ticks: { stepSize: 6, color: ink.soft } }),
-        },
+        x: hoursAxis(ink, 'hour of the day', [0, 24], 6),
         y: quantityAxis(ink, unit, { min: bottom, max: top }),
       },
       plugins: { ...base.plugins, legend: { display: false } },

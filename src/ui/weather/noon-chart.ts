@@ -1,6 +1,6 @@
 import type { ChartConfiguration } from 'chart.js'
 import type { NoonProfile } from '#model/outdoors/intake'
-import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
+import { baseOptions, hoursAxis, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import type { Ink } from '#ui/chart/ink.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
@@ -40,12 +40,7 @@ export function noonConfig(profile: NoonProfile, flux: ShownQuantity, ink: Ink):
       ...base,
       parsing: false,
       scales: {
-        x: {
-          type: 'linear',
-          min: -REACH_H,
-          max: REACH_H,
-          ...quantityAxis(ink, 'hours from solar noon', { ticks: { stepSize: 3, color: ink.soft } }),
-        },
+        x: hoursAxis(ink, 'hours from solar noon', [-REACH_H, REACH_H], 3),
         y: quantityAxis(ink, `mean, ${flux.symbol}`, { beginAtZero: true }),
       },
       plugins: {

@@ -1,4 +1,5 @@
 import type { ChartConfiguration } from 'chart.js'
+import { quantile } from '#model/basis/numbers'
 import type { LiveAnswer } from '#live/messages.ts'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
@@ -37,7 +38,7 @@ export function storeDay(answer: LiveAnswer, month: number): StoreDay {
   }
   const clock = Array.from({ length: 24 }, (_, i) => (i + FIRST_CLOCK_HOUR) % 24)
   const sorted = clock.map((hour) => stores[hour]!.sort((a, b) => a - b))
-  const at = (share: number) => sorted.map((s) => s[Math.round(share * (s.length - 1))] ?? NaN)
+  const at = (share: number) => sorted.map((values) => quantile(values, share))
   return {
     clock,
     low_C: at(0.1),

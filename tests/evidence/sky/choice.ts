@@ -20,7 +20,7 @@ export const SHIPPED = {
 } as const satisfies Partial<Candidate>
 
 /**
- * Candidates this near to the best are not told apart, W/m² (the smallest place has nine nights). Among them both blends are taken,
+ * Candidates this near to the best count as equal, W/m² (the smallest place has nine nights). Among them both blends are taken,
  * the mean of the two night rules and of the two formulas: at fourteen other places, not held here, the first had no bad
  * place and the second lay between its two formulas. The margin was set after a first table of these five places was known.
  */

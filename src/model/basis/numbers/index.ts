@@ -11,6 +11,7 @@ export {
 } from './polynomial.ts'
 export { median, quantile } from './quantile.ts'
 export { type RandomSource, gaussian, persistentSeries, seededRandom } from './random.ts'
+export { bisected } from './root.ts'
 export { studentHalfWidth } from './student.ts'
 export { eigenSymmetric } from './symmetric.ts'
 export { solveTridiagonal } from './tridiagonal.ts'

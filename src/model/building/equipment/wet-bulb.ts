@@ -1,3 +1,4 @@
+import { bisected } from '#model/basis/numbers'
 import { humidityRatio_frac, saturationPressure_Pa, vapourPressure_Pa } from '#model/outdoors/air'
 
 const MOST_STEPS = 60
@@ -12,14 +13,9 @@ const CLOSE_K = 1e-6
 export function wetBulb_C(air_C: number, dewPoint_C: number, pressure_Pa: number): number {
   if (dewPoint_C >= air_C || air_C <= 0) return air_C
   const w = humidityRatio_frac(vapourPressure_Pa(dewPoint_C), pressure_Pa)
-  let low_C = Math.max(0, dewPoint_C)
-  let high_C = air_C
-  for (let k = 0; k < MOST_STEPS && high_C - low_C > CLOSE_K; k++) {
-    const t = 0.5 * (low_C + high_C)
+  const ends = (t: number): number => {
     const saturated = humidityRatio_frac(saturationPressure_Pa(t), pressure_Pa)
-    const here = ((2501 - 2.326 * t) * saturated - 1.006 * (air_C - t)) / (2501 + 1.86 * air_C - 4.186 * t)
-    if (here > w) high_C = t
-    else low_C = t
+    return ((2501 - 2.326 * t) * saturated - 1.006 * (air_C - t)) / (2501 + 1.86 * air_C - 4.186 * t)
   }
-  return 0.5 * (low_C + high_C)
+  return bisected(ends, w, [Math.max(0, dewPoint_C), air_C], MOST_STEPS, CLOSE_K)
 }

@@ -8,7 +8,7 @@ export interface WayPrices extends Prices {
   readonly upkeep_frac: number
 }
 
-/** Invented: what stands in for a price of the panels that is left at 0. */
+/** Invented: the price of the panels where theirs is left at 0. */
 export const STARTING_PRICES = {
   panel_perm2: 120,
   store_perm3: 800,

@@ -20,7 +20,7 @@ function heldBy(kind: MapKind, { storeVolume_m3, flow_kgsm2 }: Candidate): Chose
   return kind === 'store' ? { storeVolume_m3 } : { storeVolume_m3, flow_kgsm2 }
 }
 
-/** The pump's energy counts only where it has a price; without one the map need not keep books of it. */
+/** The pump's energy counts only where it has a price; without one the map need not add it up. */
 export function energyPriced({ prices }: Scenario): boolean {
   return prices.energy_perkWh > 0
 }

@@ -1,7 +1,6 @@
-import { quantile } from '#model/basis/numbers'
 import type { Plant } from './plant.ts'
-import type { Span } from './expected.ts'
 import { CLEAR_frac, NIGHT_deg, RAN_frac } from './running-night.ts'
+import { spanOf, type Span } from './span.ts'
 
 /** What a builder reads on a clear, running night at one outdoor temperature. */
 export interface ClearNight {
@@ -37,18 +36,8 @@ export function clearNights({ answer }: Plant): ClearNight[] {
     .map(([band, hours]) => ({
       outdoor_C: band * BAND_K,
       hours: hours.length,
-      drop_K: spanOver(hours.map((h) => year.panelHeat_W[h]! / loop.capacityRate_WK)),
-      heat_W: spanOver(hours.map((h) => year.panelHeat_W[h]!)),
-      store_C: spanOver(hours.map((h) => year.store_C[h]!)).middle,
+      drop_K: spanOf(hours.map((h) => year.panelHeat_W[h]! / loop.capacityRate_WK)),
+      heat_W: spanOf(hours.map((h) => year.panelHeat_W[h]!)),
+      store_C: spanOf(hours.map((h) => year.store_C[h]!)).middle,
     }))
-}
-
-function spanOver(values: readonly number[]): Span {
-  const sorted = values.toSorted((a, b) => a - b)
-  return {
-    hours: values.length,
-    low: quantile(sorted, 0.1),
-    middle: quantile(sorted, 0.5),
-    high: quantile(sorted, 0.9),
-  }
 }

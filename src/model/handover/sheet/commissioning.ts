@@ -1,5 +1,6 @@
 import { GRAVITY_MS2 } from '#model/outdoors/air'
-import type { NightTest, Span } from './expected.ts'
+import type { NightTest } from './expected.ts'
+import type { Span } from './span.ts'
 import { flowFigure, headFigure, SMALLEST_MOVER_W } from './parts.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'

@@ -1,7 +1,7 @@
 import type { Plant, SheetAnswer } from './plant.ts'
-import { quantile } from '#model/basis/numbers'
 import type { DesignRanges, Range } from './ranges.ts'
 import { CLEAR_frac, NIGHT_deg, RAN_frac } from './running-night.ts'
+import { spanOf, type Span } from './span.ts'
 
 /** One row of the table of the year. */
 export interface ExpectedMonth {
@@ -31,14 +31,6 @@ export function expectedMonths({ months }: SheetAnswer, ranges: DesignRanges | n
   }))
 }
 
-/** 10, 50 and 90 % of the hours that were looked at; null when there were too few. */
-export interface Span {
-  readonly hours: number
-  readonly low: number
-  readonly middle: number
-  readonly high: number
-}
-
 /** What a builder can measure in one night, and what the simulated year says of it. */
 export interface NightTest {
   /** Supply minus return in hours the pump ran throughout, K. */
@@ -66,20 +58,12 @@ export function nightTest({ answer }: Plant): NightTest {
   const week = hours.slice(answer.hottestWeekStart_h, answer.hottestWeekStart_h + WEEK_h)
   const store_C = week.map((h) => year.store_C[h]!)
   return {
-    drop_K: spanOf(ran.map((h) => year.panelHeat_W[h]! / loop.capacityRate_WK)),
-    heat_W: spanOf(ran.map((h) => year.panelHeat_W[h]!)),
-    restingBelowAir_K: spanOf(resting.map((h) => weather.airTemp_C[h]! - year.plate_C[h]!)),
+    drop_K: enough(ran.map((h) => year.panelHeat_W[h]! / loop.capacityRate_WK)),
+    heat_W: enough(ran.map((h) => year.panelHeat_W[h]!)),
+    restingBelowAir_K: enough(resting.map((h) => weather.airTemp_C[h]! - year.plate_C[h]!)),
     store_C: { low: Math.min(...store_C), high: Math.max(...store_C) },
   }
 }
 
-function spanOf(values: readonly number[]): Span | null {
-  if (values.length < FEWEST) return null
-  const sorted = values.toSorted((a, b) => a - b)
-  return {
-    hours: values.length,
-    low: quantile(sorted, 0.1),
-    middle: quantile(sorted, 0.5),
-    high: quantile(sorted, 0.9),
-  }
-}
+/** Null where too few hours were looked at. */
+const enough = (values: readonly number[]): Span | null => (values.length < FEWEST ? null : spanOf(values))

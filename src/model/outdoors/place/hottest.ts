@@ -1,3 +1,4 @@
+import { median } from '#model/basis/numbers'
 import { stop } from '#model/basis/words'
 import type { Site } from '#model/outdoors/weather'
 import type { PlaceMonths } from './months.ts'
@@ -21,9 +22,11 @@ export function airSpreadFor(
   hottest_C: number,
 ): number {
   const median_C = (factor: number): number =>
-    YEARS.map((another) =>
-      hottestHour_C(site, months, { another, airSpread_frac: factor, airGradient_Kkm }),
-    ).toSorted((a, b) => a - b)[2]!
+    median(
+      YEARS.map((another) =>
+        hottestHour_C(site, months, { another, airSpread_frac: factor, airGradient_Kkm }),
+      ),
+    )
   let [low, high] = [LEAST, MOST]
   const [coolest_C, hottestPossible_C] = [median_C(low), median_C(high)]
   if (!(hottest_C >= coolest_C && hottest_C <= hottestPossible_C))

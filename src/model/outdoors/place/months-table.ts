@@ -34,7 +34,7 @@ export function readMonthsTable(text: string, file: string): OwnMonth[] {
     if (month === null || seen.has(month))
       throw stop(
         'months-bad-month',
-        month === null ? `“${cells[monthAt] ?? ''}” is no month.` : 'This month stands here twice.',
+        month === null ? `“${cells[monthAt] ?? ''}” is no month.` : 'This month is here twice.',
         'Write each month once, by its name or by 1 to 12.',
         { file, line, field: 'month' },
       )

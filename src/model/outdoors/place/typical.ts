@@ -1,5 +1,5 @@
 import { dayMeans, seasonal, YEAR_DAYS } from '#model/basis/hours'
-import { seededRandom, type RandomSource } from '#model/basis/numbers'
+import { median, seededRandom, type RandomSource } from '#model/basis/numbers'
 import { placeDays, type DayShape, type PlaceDays } from './day-states.ts'
 import type { MonthTargets } from './months.ts'
 
@@ -40,8 +40,7 @@ export function typicalDays(
     const damp = hot.map((hot_C, day) => 0.5 * (hot_C + dew_C[day]! + days.dew_K[day]!))
     return { drawn, hot_C: spell(hot, HOT_DAYS), damp_C: spell(damp, DAMP_DAYS) }
   })
-  const middle = (values: number[]): number => values.toSorted((a, b) => a - b)[(DRAWS - 1) / 2]!
-  const [hot_C, damp_C] = [middle(draws.map((one) => one.hot_C)), middle(draws.map((one) => one.damp_C))]
+  const [hot_C, damp_C] = [median(draws.map((one) => one.hot_C)), median(draws.map((one) => one.damp_C))]
   const off = (one: (typeof draws)[number]): number => Math.hypot(one.hot_C - hot_C, one.damp_C - damp_C)
   return draws.reduce((best, one) => (off(one) < off(best) ? one : best)).drawn
 }

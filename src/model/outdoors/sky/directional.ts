@@ -1,3 +1,4 @@
+import { bisected } from '#model/basis/numbers'
 import { RINGS, skyRings, type SkyRings } from '#model/outdoors/sun'
 
 /** Steps of the table in hemispherical window emissivity, 0…1. */
@@ -23,14 +24,7 @@ function weightedEmissivity(rings: SkyRings, weights: Float64Array, depth: numbe
 
 /** Optical depth at the zenith that gives a hemispherical emissivity, by bisection. */
 function zenithDepth(rings: SkyRings, emissivity: number): number {
-  let low = 0
-  let high = 20
-  for (let i = 0; i < 40; i++) {
-    const middle = 0.5 * (low + high)
-    if (weightedEmissivity(rings, rings.flatWeight, middle) < emissivity) low = middle
-    else high = middle
-  }
-  return 0.5 * (low + high)
+  return bisected((depth) => weightedEmissivity(rings, rings.flatWeight, depth), emissivity, [0, 20], 40)
 }
 
 /** Zenith depth by table step: the same for every plane. */

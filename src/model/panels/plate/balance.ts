@@ -6,7 +6,7 @@ import {
   hollandsNusselt,
   saturationPressure_Pa,
 } from '#model/outdoors/air'
-import { valueAt } from '#model/basis/numbers'
+import { bisected, valueAt } from '#model/basis/numbers'
 import type { Exchange } from './exchange.ts'
 import { flutter_Wm2K, outsideFactor_frac } from './flutter.ts'
 import { massTransfer, type PanelHour } from './hour-inputs.ts'
@@ -171,12 +171,6 @@ function filmTemperature_C(
 /** Plate temperature at which a panel without water takes in nothing, latent heat left out, °C. */
 export function equilibriumTemperature_C(setting: PanelSetting, hour: PanelHour): number {
   const dryAir = { ...hour, vapour_Pa: 0 }
-  let low = hour.air_C - 80
-  let high = hour.air_C + 150
-  for (let i = 0; i < 60; i++) {
-    const middle = 0.5 * (low + high)
-    if (panelBalance(setting, dryAir, middle, 0).q_Wm2 < 0) low = middle
-    else high = middle
-  }
-  return 0.5 * (low + high)
+  const heat_Wm2 = (plate_C: number) => panelBalance(setting, dryAir, plate_C, 0).q_Wm2
+  return bisected(heat_Wm2, 0, [hour.air_C - 80, hour.air_C + 150], 60)
 }

@@ -1,5 +1,5 @@
 import { WINDOW_EMISSION } from '#model/outdoors/air'
-import { valueAt } from '#model/basis/numbers'
+import { bisected, valueAt } from '#model/basis/numbers'
 import { figure, words, type Wording } from '#model/basis/words'
 
 /**
@@ -54,18 +54,14 @@ function emission(temp_C: number): number {
   return valueAt(WINDOW_EMISSION, temp_C)
 }
 
-/** Temperature whose window emission is this, °C, inside −60…90 °C (ends beyond), by bisection then secant. */
+const SEEN_C = [-60, 90] as const
+
+/** Temperature whose window emission is this, °C, inside −60…90 °C (ends beyond), by bisection. */
 function temperatureOf(emission_Wm2: number): number {
-  let low = -60
-  let high = 90
+  const [low, high] = SEEN_C
   if (emission_Wm2 <= emission(low)) return low
   if (emission_Wm2 >= emission(high)) return high
-  for (let i = 0; i < 45; i++) {
-    const middle = 0.5 * (low + high)
-    if (emission(middle) < emission_Wm2) low = middle
-    else high = middle
-  }
-  return 0.5 * (low + high)
+  return bisected(emission, emission_Wm2, SEEN_C, 45)
 }
 
 function requireView(view: InfraredView): void {

@@ -1,4 +1,4 @@
-/* Conservation of honesty: readings made by the full panel model with the stated errors must be recovered within the
+/* Readings made by the full panel model with the stated errors must be recovered within the
  * stated intervals. Coverage of 95 % intervals over 200 seeded trials, truths drawn from the stated priors: 90–99 %
  * (400 to 600 intervals of each kind: a perfect method gives 93–97 %). */
 import { describe, expect, it } from 'vitest'

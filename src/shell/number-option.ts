@@ -1,5 +1,5 @@
 import { stop } from '#model/basis/words'
-import type { Options } from '../options.ts'
+import type { Options } from './options.ts'
 
 /**
  * A numeric option inside its range, or its usual value when it was not given.
@@ -20,6 +20,15 @@ export function numberOption(
     given === undefined ? `--${name} is missing.` : `--${name} ${String(given)} is not in range.`,
     `Give a number from ${range[0]} to ${range[1]}.`,
   )
+}
+
+/** The same, or undefined when it was not given. */
+export function optionalNumber(
+  options: Options,
+  name: string,
+  range: readonly [min: number, max: number],
+): number | undefined {
+  return options.values[name] === undefined ? undefined : numberOption(options, name, range)
 }
 
 /** Numbers with commas between them; empty when the option was not given. */
