@@ -2,6 +2,7 @@ import {
   airConductivity_WmK,
   rayleighGroup,
   forcedConvection_Wm2K,
+  WIND_SLOPES,
   freeFactors,
   gapTilt,
   hollandsNusselt,
@@ -15,7 +16,7 @@ const convection = (rest: Omit<Check, 'theme'>): Check => ({ theme: 'Convection 
 /** Warm flat plate of 2 × 1 m, 20 K above air of 20 °C: what the published wind lines were measured on. */
 function warmPlate(wind_ms: number): number {
   const free = freeConvection_Wm2K(freeFactors(0), 40, 20, 101325, 1 / 3)
-  return blendedConvection_Wm2K(free, forcedConvection_Wm2K('watmuff1977', wind_ms))
+  return blendedConvection_Wm2K(free, WIND_SLOPES.watmuff1977 * wind_ms)
 }
 
 /** Churchill & Chu 1975 for an upright plate, the correlation of another pair of authors. */

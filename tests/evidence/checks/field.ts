@@ -60,6 +60,7 @@ export const fieldChecks: readonly Check[] = [
     unit: 'W/m²',
     kind: 'measured',
     source: 'zhai',
+    where: 'abstract: 93 W/m² at noon, emissivity over 0.93',
     got: () => heatAt(statedCoefficient(coating(0.96, 0.93)), zhai, 30),
     want: 93,
     within: 23,

@@ -23,7 +23,9 @@ const fieldCase = (one: FilmCase): Check => {
     source: one.source,
     where:
       typeof one.below_K === 'number'
-        ? ''
+        ? one.fromMemory
+          ? ''
+          : 'abstract or first page'
         : `between ${one.below_K[0]} and ${one.below_K[1]} K as we read it`,
     ...(one.fromMemory ? { fromMemory: true as const } : {}),
     got: () => modelledBelow_K(one),

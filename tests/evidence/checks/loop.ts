@@ -194,6 +194,7 @@ export const loopChecks: readonly Check[] = [
     unit: 'psi/ft',
     kind: 'published',
     source: 'pexSheet',
+    where: 'the article’s example',
     got: () =>
       (copper_kPam(0.475 * 0.0254, 0.252361, fluidProperties('water', 0, 15)) * 1000 * 0.3048) / 6894.757,
     want: 0.208,
