@@ -32,6 +32,7 @@ import {
   limitOfDesign,
   monthSummaries,
   type Prepared,
+  refuseOutOfRange,
   loopSpecOf,
   panelSpecOf,
   planSpecOf,
@@ -122,9 +123,10 @@ export class Stages {
     }
   }
 
-  /** Sizes (or judges the user's own area), then simulates the chosen design through the year. */
+  /** Sizes (or judges the user's own area), then simulates the chosen design. @throws ProblemError out of range */
   answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
     const prepared = this.prepare(scenario, record)
+    refuseOutOfRange(prepared)
     const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
     const limit = built.kind === 'notNeeded' ? null : limitOfDesign(prepared, design, year)
     const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []

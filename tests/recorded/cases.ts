@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { ProblemError } from '#model/basis/words'
 import { parseScenario } from '#inside/model/design/scenario/parse.ts'
 import { PRESETS, withPreset, defaultScenario, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -31,6 +32,16 @@ const sized: RecordedCase[] = presets.flatMap((scenario, p) =>
   })),
 )
 
+/** The answer, or the code of the range check that refuses to give one. */
+function refusedOr(answer: () => unknown): unknown {
+  try {
+    return answer()
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error
+    return { refused: error.problems.map(({ code }) => ({ code })) }
+  }
+}
+
 /** 100 random scenarios, kept in a file so that a new field does not change the others. */
 function randomCases(): RecordedCase[] {
   const kept = JSON.parse(readFileSync(new URL('scenarios.json', import.meta.url), 'utf8')) as unknown[]
@@ -40,7 +51,7 @@ function randomCases(): RecordedCase[] {
       const { scenario, problems } = parseScenario(given)
       if (scenario === null) throw new Error(problems.map(({ message }) => message).join('\n'))
       const area_m2 = Math.max(0.5, Math.min(scenario.target.area_m2, 200))
-      return design(withOwnArea(scenario, area_m2), weatherOf(climateAt(i)))
+      return refusedOr(() => design(withOwnArea(scenario, area_m2), weatherOf(climateAt(i))))
     },
   }))
 }

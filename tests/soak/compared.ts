@@ -6,9 +6,10 @@ import type { YearResult } from '#model/building/year'
 import type { Stages } from '#studies/stages.ts'
 import { judgedLight } from './light.ts'
 
-/** How many designs were held against another: every one that is due, none is let off. */
+/** How many designs were held against another, and how many better ones a range check refuses before they run. */
 export interface Comparisons {
   made: number
+  refused: number
 }
 
 /** No better design may be worse by more, K of peak and share of the hours over the limit (a whole hour at least). */
@@ -57,6 +58,10 @@ export function comparedComplaints(
   const { found } = before
   const heard = betterOnes(scenario).flatMap(([name, changed]) => {
     const after = judgedLight(stages, changed, weather)
+    if (after === null) {
+      comparisons.refused++
+      return []
+    }
     comparisons.made++
     return worse(found, after).map((what) => `${name}: ${what}`)
   })

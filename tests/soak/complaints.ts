@@ -1,4 +1,4 @@
-import type { Prepared } from '#model/design/assembly'
+import { outOfRange, type Prepared } from '#model/design/assembly'
 import { exceedance } from '#model/design/target'
 import { type Scenario, crossFieldProblems, hold } from '#model/design/scenario'
 import { simulateYear, type YearResult } from '#model/building/year'
@@ -41,6 +41,8 @@ export function verdictOf(
   try {
     const own = hold(scenario, { area_m2: Math.max(0.5, Math.min(scenario.target.area_m2, 200)) })
     const { prepared, design } = ownBuilt(stages, own, climate.weather)
+    const range = outOfRange(prepared)
+    if (range !== null) return { refused: range.code, complaints: [] }
     const year = simulateYear(design.inputs)
     const found = exceedance(year.room_C, prepared.yardstick)
     const heard = [

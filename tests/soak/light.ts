@@ -1,4 +1,4 @@
-import { type Design, designOf, type Prepared, taskOf } from '#model/design/assembly'
+import { type Design, designOf, outOfRange, type Prepared, taskOf } from '#model/design/assembly'
 import type { Scenario } from '#model/design/scenario'
 import type { Candidate } from '#model/design/sizing'
 import { type Exceedance, exceedance } from '#model/design/target'
@@ -24,9 +24,13 @@ export function ownBuilt(stages: Stages, scenario: Scenario, weather: WeatherRec
   return { prepared, design: designOf(prepared, candidate, 'built') }
 }
 
-/** Its year by the room's temperature alone, and how that does against the target: the same figures, sooner. */
-export function judgedLight(stages: Stages, scenario: Scenario, weather: WeatherRecord): Exceedance {
+/**
+ * Its year by the room's temperature alone, and how that does against the target: the same figures, sooner. Null where it
+ * is refused before it runs.
+ */
+export function judgedLight(stages: Stages, scenario: Scenario, weather: WeatherRecord): Exceedance | null {
   const { prepared, design } = ownBuilt(stages, scenario, weather)
+  if (outOfRange(prepared) !== null) return null
   const { room_C } = simulateYear(design.inputs, { lean: true, books: false })
   return exceedance(room_C, prepared.yardstick)
 }

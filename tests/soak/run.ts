@@ -33,12 +33,13 @@ const found: Complaint[] = []
 const refused = new Map<string, number>()
 let done = 0
 let failures = 0
-let comparisons = 0
+const comparisons = { made: 0, refused: 0 }
 const started = Date.now()
 
 function take(report: SoakReport): void {
   done++
-  comparisons += report.comparisons
+  comparisons.made += report.comparisons.made
+  comparisons.refused += report.comparisons.refused
   if (report.refused !== null) refused.set(report.refused, (refused.get(report.refused) ?? 0) + 1)
   if (report.complaints.length > 0) failures++
   found.push(...report.complaints)
@@ -68,7 +69,9 @@ found.sort((a, b) => a.index - b.index)
 for (const { index, climate, what } of found.slice(0, SHOWN))
   console.log(`scenario ${index} in ${climate}: ${what}`)
 if (found.length > SHOWN) console.log(`… and ${found.length - SHOWN} more`)
-console.log(`${comparisons} comparisons with one that should be no worse`)
+console.log(
+  `${comparisons.made} comparisons with one that should be no worse, ${comparisons.refused} refused`,
+)
 const kinds = new Map<string, Set<number>>()
 for (const { index, what } of found) {
   const kind = what.split(':')[0]!.replace(/-?\d[\d.e-]*/g, '…')

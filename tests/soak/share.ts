@@ -17,7 +17,7 @@ export interface SoakShare {
 }
 
 export interface SoakReport extends Verdict {
-  readonly comparisons: number
+  readonly comparisons: Comparisons
 }
 
 const { seed, from, until, part, of } = workerData as SoakShare
@@ -28,7 +28,7 @@ const stages = new Stages()
 for (let i = from + part; i < until; i += of) {
   const which = i % names.length
   const climate = { name: names[which]!, weather: weathers[which]! }
-  const comparisons: Comparisons = { made: 0 }
+  const comparisons: Comparisons = { made: 0, refused: 0 }
   const verdict = verdictOf(stages, scenarios[i]!, climate, i, comparisons)
-  parentPort!.postMessage({ ...verdict, comparisons: comparisons.made } satisfies SoakReport)
+  parentPort!.postMessage({ ...verdict, comparisons } satisfies SoakReport)
 }

@@ -20,3 +20,4 @@ export {
   targetSpecOf,
   wallOf,
 } from './to-specs.ts'
+export { outOfRange, refuseOutOfRange } from './range-check.ts'

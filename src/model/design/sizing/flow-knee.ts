@@ -3,7 +3,7 @@ import type { SizingResult } from './result.ts'
 
 /** Flows offered to the knee, kg/s per m². */
 const WATER_FLOWS_kgsm2 = [
-  0.001, 0.0014, 0.002, 0.003, 0.004, 0.006, 0.008, 0.01, 0.013, 0.017, 0.022, 0.03, 0.04,
+  0.0005, 0.0007, 0.001, 0.0014, 0.002, 0.003, 0.004, 0.006, 0.008, 0.01, 0.013, 0.017, 0.022, 0.03, 0.04,
 ]
 const AIR_FLOWS_kgsm2 = [0.0015, 0.0025, 0.004, 0.006, 0.009, 0.013, 0.018, 0.025, 0.035, 0.05]
 /** Heat a good night gives at full flow, and the surface conductance that goes with it (references: 40–100 W/m², 8 W/m²K). */
