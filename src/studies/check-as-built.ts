@@ -8,6 +8,8 @@ import {
   openLog,
   type OpenedLog,
   asFoundScenario,
+  type FlowUnitName,
+  type LogColumns,
 } from '#model/handover/as-built'
 import { ProblemError, type Problem } from '#model/basis/words'
 import { type Scenario, hold } from '#model/design/scenario'
@@ -24,6 +26,9 @@ export interface BuiltPanel extends Asked {
   readonly text: string
   /** Period a row covers; the moment of its stamp when left out. */
   readonly stamp?: Stamp
+  /** Columns chosen by hand, and the unit of the flow. */
+  readonly columns?: LogColumns
+  readonly flowUnit?: FlowUnitName
 }
 
 /** Store and room as logged and as simulated over the log's hours; null where not logged. */
@@ -52,9 +57,15 @@ export interface AsBuiltReport {
 
 /** Judges a logger file against the design in this weather. @throws ProblemError naming file, line and column */
 export function* checkAsBuilt(stages: Stages, q: BuiltPanel): Study<AsBuiltReport> {
-  const { scenario, weather, area_m2, file, text, stamp } = q
+  const { scenario, weather, area_m2, file, text, stamp, columns, flowUnit } = q
   const fluidDensity_kgm3 = loopDensity_kgm3(scenario)
-  const opened = openLog(text, weather, { file, fluidDensity_kgm3, ...(stamp && { stamp }) })
+  const opened = openLog(text, weather, {
+    file,
+    fluidDensity_kgm3,
+    ...(stamp && { stamp }),
+    ...(columns && { columns }),
+    ...(flowUnit && { flowUnit }),
+  })
   const inputs = asBuiltInputs(scenario, opened.weather, opened.log, area_m2)
   const result = asBuiltCheck(inputs)
   yield { share: 0.5 }

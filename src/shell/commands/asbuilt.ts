@@ -1,4 +1,4 @@
-import { FAULTS } from '#model/handover/as-built'
+import { FAULTS, FLOW_UNIT_NAMES, LOG_QUANTITIES } from '#model/handover/as-built'
 import { stop, saysInvented } from '#model/basis/words'
 import { writeScenarioFile } from '#model/design/scenario'
 import { STAMPS, type Stamp } from '#model/outdoors/intake'
@@ -12,6 +12,7 @@ import { weatherOf } from '../weather-source.ts'
 import { rehearsed } from './asbuilt-rehearsal.ts'
 import type { Command } from './command.ts'
 import { numberOption } from '../number-option.ts'
+import { chosenOf } from './asbuilt-columns.ts'
 
 export const asbuilt: Command = {
   summary:
@@ -26,6 +27,11 @@ export const asbuilt: Command = {
       type: 'string',
       help: `what a row's time is of its period: ${STAMPS.join(', ')} (default instant)`,
     },
+    columns: {
+      type: 'string',
+      help: `columns by number, 1 first, in place of their headers: panelIn=2,flow=5; 0 for none (${LOG_QUANTITIES.join(', ')})`,
+    },
+    'flow-unit': { type: 'string', help: `unit of the flow column: ${FLOW_UNIT_NAMES.join(', ')}` },
     hours: { type: 'boolean', help: 'print the judged hours instead of the summary' },
     'as-found': {
       type: 'boolean',
@@ -54,7 +60,15 @@ export const asbuilt: Command = {
     const stamp = stampOf(options.values['stamp'])
     const { scenario } = options
     const report = answered(
-      studies.checkAsBuilt({ scenario, weather, area_m2, file, text: textOf(file), ...(stamp && { stamp }) }),
+      studies.checkAsBuilt({
+        scenario,
+        weather,
+        area_m2,
+        file,
+        text: textOf(file),
+        ...(stamp && { stamp }),
+        ...chosenOf(options.values['columns'], options.values['flow-unit']),
+      }),
     )
     note(`columns: ${report.columns.map((c) => `${c.header} = ${c.quantity}`).join(', ')}`)
     if (report.unused.length > 0) note(`not used: ${report.unused.join(', ')}`)

@@ -16,7 +16,7 @@ export function responseConfig(
   const curve = enough(points) ? response(points, ...range) : null
   const xs = Array.from({ length: STEPS + 1 }, (_, i) => range[0] + ((range[1] - range[0]) * i) / STEPS)
   const along = curve === null ? [] : xs.map((x) => ({ x: shown(x), ...responseAt(curve, x) }))
-  const line = { showLine: true, pointRadius: 0 }
+  const line = { showLine: true, pointRadius: 0, pointStyle: 'line' as const }
   return {
     type: 'scatter',
     data: {

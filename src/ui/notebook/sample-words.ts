@@ -18,6 +18,6 @@ export function amountWords(key: string, system: UnitSystem) {
   const [kind, name] = [key.slice(0, key.indexOf(':')), key.slice(key.indexOf(':') + 1)]
   return {
     label: name,
-    quantity: ownQuantity(kind === 'solid' ? 'g a g of dry binder' : 'mL a g of dry binder', 1),
+    quantity: ownQuantity(kind === 'solid' ? 'g per g of binder' : 'mL per g of binder', 1),
   }
 }

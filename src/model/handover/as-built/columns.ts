@@ -72,3 +72,7 @@ export function flowUnit_kgs(header: string, unitText: string, density_kgm3: num
   const unit = FLOW_UNITS.find(([words]) => words.test(text))
   return unit === undefined ? null : (unit[1] * density_kgm3) / 1000
 }
+
+/** Units of flow a person can choose where the header names none. */
+export const FLOW_UNIT_NAMES = ['mL/min', 'L/min', 'L/h', 'L/s', 'm3/h', 'gpm', 'kg/s'] as const
+export type FlowUnitName = (typeof FLOW_UNIT_NAMES)[number]

@@ -1,4 +1,5 @@
-import { flowUnit_kgs, LOG_LABELS, logQuantity, type LogQuantity } from './columns.ts'
+import { type FlowUnitName, flowUnit_kgs, logQuantity, type LogQuantity } from './columns.ts'
+import { type LogColumns, takenColumns } from './taken-columns.ts'
 import type { AsBuiltLog } from './log.ts'
 import { commonSpan, weatherSpan, type CommonSpan } from './span.ts'
 import { ProblemError, stop, type Problem } from '#model/basis/words'
@@ -35,8 +36,10 @@ export interface LogOptions {
   readonly clockOffset_h?: number
   /** Density of the fluid, kg/m³, to turn a metered volume into mass. */
   readonly fluidDensity_kgm3: number
-  /** Corrections of the user: column number (0-based) by quantity. */
-  readonly columns?: Partial<Readonly<Record<LogQuantity, number>>>
+  /** Corrections of the user: column number (0-based) by quantity; null leaves the quantity out. */
+  readonly columns?: LogColumns
+  /** Unit of the flow column, in place of what its header says. */
+  readonly flowUnit?: FlowUnitName
 }
 
 /** A logger file laid beside its weather. */
@@ -61,7 +64,7 @@ export interface OpenedLog {
 export function openLog(text: string, weather: WeatherRecord, options: LogOptions): OpenedLog {
   const problems = new ProblemList(options.file)
   const { found, raw } = readTable(text, options.file)
-  const taken = takenColumns(found, options)
+  const taken = takenColumns(found, options.file, options.columns ?? {})
   const mapping = timeMapping(found, raw, taken, options)
   const times = rowTimes(
     raw,
@@ -101,6 +104,14 @@ export function openLog(text: string, weather: WeatherRecord, options: LogOption
 }
 
 function readTable(text: string, file: string): { found: FoundTable; raw: RawTable } {
+  const { found, lines } = tableOf(text, file)
+  const reader = new TableReader(found, lines)
+  reader.push(text)
+  return { found, raw: reader.finish() }
+}
+
+/** The table's layout from its first lines. */
+function tableOf(text: string, file: string): { found: FoundTable; lines: string[] } {
   const refused = refusal(text.slice(0, 400_000), text.length, file)
   if (refused !== null) throw new ProblemError([refused])
   const lines = plainLines(text.slice(0, 400_000)).split('\n', HEAD_LINES)
@@ -113,30 +124,15 @@ function readTable(text: string, file: string): { found: FoundTable; raw: RawTab
       { file, line: 1 },
     )
   }
-  const reader = new TableReader(found, lines)
-  reader.push(text)
-  return { found, raw: reader.finish() }
+  return { found, lines }
 }
 
-/** Column numbers by quantity: the user's, else the first header whose words fit. */
-function takenColumns(found: FoundTable, options: LogOptions): Map<LogQuantity, number> {
-  const taken = new Map<LogQuantity, number>(Object.entries(options.columns ?? {}) as [LogQuantity, number][])
-  found.headers.forEach((header, index) => {
-    const quantity = logQuantity(header)
-    if (quantity !== null && !taken.has(quantity) && ![...taken.values()].includes(index)) {
-      taken.set(quantity, index)
-    }
-  })
-  for (const needed of ['panelIn', 'panelOut'] as const) {
-    if (taken.has(needed)) continue
-    throw stop(
-      'as-built-column-missing',
-      `No column of the logger file is called anything like “${LOG_LABELS[needed]}” (it has ${found.headers.join(', ')}).`,
-      'Rename the column, or say which one it is.',
-      { file: options.file, line: found.shape.headerLine ?? 1 },
-    )
-  }
-  return taken
+/** The headers of a logger file and what each is taken for by its words. @throws ProblemError without a table */
+export function logHeaders(
+  text: string,
+  file: string,
+): { readonly header: string; readonly quantity: LogQuantity | null }[] {
+  return tableOf(text, file).found.headers.map((header) => ({ header, quantity: logQuantity(header) }))
 }
 
 /** The columns that give the time, as the weather reader wants them. */
@@ -196,12 +192,13 @@ function converter(
     return (value) => value / whole
   }
   if (quantity === 'flow') {
-    const unit = flowUnit_kgs(column.header, unitText, options.fluidDensity_kgm3)
+    const named = options.flowUnit ?? ''
+    const unit = flowUnit_kgs(named || column.header, named ? '' : unitText, options.fluidDensity_kgm3)
     if (unit !== null) return (value) => value * unit
     throw stop(
       'as-built-flow-unit',
       `The flow column “${column.header}” does not say its unit.`,
-      'Put L/min, L/h, m3/h, gpm or kg/s into its header.',
+      'Choose its unit beside the columns, or put mL/min, L/min, L/h, m3/h, gpm or kg/s into its header.',
       { file: options.file, column: column.header },
     )
   }

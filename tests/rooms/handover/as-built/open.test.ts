@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { inventClimate } from '#model/outdoors/climate'
 import { placeById } from '#inside/model/outdoors/climate/places.ts'
 import { flowUnit_kgs, logQuantity } from '#inside/model/handover/as-built/columns.ts'
-import { openLog } from '#model/handover/as-built'
+import { logHeaders, openLog } from '#model/handover/as-built'
 import type { LogOptions } from '#inside/model/handover/as-built/open.ts'
 import { writeLog } from '#inside/model/handover/as-built/write.ts'
 import { ProblemError } from '#model/basis/words'
@@ -135,5 +135,47 @@ describe('opening a logger file', () => {
       expect(error).toBeInstanceOf(ProblemError)
       expect((error as ProblemError).problems.map((p) => p.code)).toContain(code)
     }
+  })
+})
+
+describe('columns chosen by hand', () => {
+  const header = written.split('\n').findIndex((line) => /^time/i.test(line))
+  const lines = written.split('\n')
+  const names = lines[header]!.split(',')
+  const at = (quantity: string) => names.findIndex((name) => logQuantity(name) === quantity)
+  /** The same file with headers that say nothing. */
+  const mute = [
+    ...lines.slice(0, header),
+    names.map((name, i) => (i === 0 ? name : `channel ${i}`)).join(','),
+    ...lines.slice(header + 1),
+  ].join('\n')
+  const chosen = { panelIn: at('panelIn'), panelOut: at('panelOut') }
+
+  it('read a file whose headers say nothing as the one whose headers do', () => {
+    const found = openLog(mute, inputs.weather, { ...OPTIONS, columns: chosen })
+    const known = openLog(written, inputs.weather, OPTIONS)
+    near(found.log.panelIn_C, known.log.panelIn_C, 1e-9)
+    near(found.log.panelOut_C, known.log.panelOut_C, 1e-9)
+    expect(found.log.flow_kgs).toBeNull()
+    expect(logHeaders(mute, 'roof.csv').map(({ header }) => header)).toContain('channel 1')
+  })
+
+  it('ask for the unit of a flow without one, and take mL/min for what it is', () => {
+    const columns = { ...chosen, flow: at('flow') }
+    expect(() => openLog(mute, inputs.weather, { ...OPTIONS, columns })).toThrow(/does not say its unit/)
+    const slow = openLog(mute, inputs.weather, { ...OPTIONS, columns, flowUnit: 'mL/min' })
+    const fast = openLog(mute, inputs.weather, { ...OPTIONS, columns, flowUnit: 'L/min' })
+    const hour = fast.log.flow_kgs!.findIndex((flow) => flow > 0)
+    expect(fast.log.flow_kgs![hour]! / slow.log.flow_kgs![hour]!).toBeCloseTo(1000, 6)
+  })
+
+  it('leave a quantity out, and refuse a column that is not there or is taken twice', () => {
+    const without = openLog(written, inputs.weather, { ...OPTIONS, columns: { flow: null } })
+    expect(without.log.flow_kgs).toBeNull()
+    for (const columns of [
+      { ...chosen, air: 99 },
+      { panelIn: chosen.panelIn, panelOut: chosen.panelIn },
+    ])
+      expect(() => openLog(written, inputs.weather, { ...OPTIONS, columns })).toThrow(ProblemError)
   })
 })
