@@ -56,7 +56,7 @@ function checkChosen(
         'as-built-column-twice',
         `The column “${found.headers[index]}” was chosen for “${LOG_LABELS[other[0]]}” and for “${label}”.`,
         'Choose a column of its own for each.',
-        { file, column: found.headers[index]! },
+        { file, column: found.headers[index] },
       )
   })
 }

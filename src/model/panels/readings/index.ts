@@ -13,7 +13,7 @@ export { type LightBoxResult, lightBoxResult } from './light-box.ts'
 export type { Measured } from './measured.ts'
 export { pairedReflectance } from './paired-boards.ts'
 export { warmPlateEmittance } from './warm-plate.ts'
-export { type ReadingProposal, nextReading } from './next-reading.ts'
+export { type ReadingProposal, readingProposals } from './next-reading.ts'
 export {
   type BenchBoard,
   type BenchMoment,

@@ -36,25 +36,25 @@ const BOUGHT_REFERENCE = {
   },
 } as const
 
-/** All proposals, the most telling first: one more moment with every sample on the board. */
-export function readingProposals(readings: BenchReadings, estimate: BenchEstimate): ReadingProposal[] {
+/** All proposals, the most telling first: one more moment with every sample on the board. Yields how far it is, 0…1. */
+export function* readingProposals(
+  readings: BenchReadings,
+  estimate: BenchEstimate,
+): Generator<number, ReadingProposal[]> {
   const now = doubt(readings, estimate.fit, estimate)
-  return candidates(readings)
-    .map((candidate) => {
-      const extended = withReading(readings, candidate)
-      const then = doubt(
-        extended,
-        benchFit(extended, (row) => isWet(extended.moments[row.moment]!, row.surface)),
-        estimate,
-      )
-      return { ...candidate, what: inWords(readings, candidate), doubtNow_Wm2: now, doubtThen_Wm2: then }
-    })
-    .sort((a, b) => a.doubtThen_Wm2 - b.doubtThen_Wm2)
-}
-
-/** The one extra reading that narrows most. */
-export function nextReading(readings: BenchReadings, estimate: BenchEstimate): ReadingProposal {
-  return readingProposals(readings, estimate)[0]!
+  const tried: ReadingProposal[] = []
+  const all = candidates(readings)
+  for (const candidate of all) {
+    const extended = withReading(readings, candidate)
+    const then = doubt(
+      extended,
+      benchFit(extended, (row) => isWet(extended.moments[row.moment]!, row.surface)),
+      estimate,
+    )
+    tried.push({ ...candidate, what: inWords(readings, candidate), doubtNow_Wm2: now, doubtThen_Wm2: then })
+    yield tried.length / all.length
+  }
+  return tried.sort((a, b) => a.doubtThen_Wm2 - b.doubtThen_Wm2)
 }
 
 type Candidate = Pick<ReadingProposal, 'light' | 'wind' | 'cover' | 'withReference'>

@@ -1,14 +1,15 @@
 /* Field notes that cannot decide: each gets its own warning, and full notes get none. Exact statements about information,
  * on noise-free readings of the full model. */
 import { describe, expect, it } from 'vitest'
-import { estimateCoatings, nextReading, type BenchReadings } from '#model/panels/readings'
-import { readingProposals } from '#inside/model/panels/readings/next-reading.ts'
+import { estimateCoatings, type BenchReadings } from '#model/panels/readings'
 import { ProblemError } from '#model/basis/words'
 import {
   AFTERNOON,
+  allProposals,
   BREEZY_NIGHT,
   CALM_NIGHT,
   fieldNotes,
+  nextReading,
   NOON,
   POLYETHYLENE,
   REFERENCE,
@@ -140,7 +141,7 @@ describe('pairs and the next reading', () => {
   it('a film on the board is proposed too, and no proposal makes things worse', () => {
     const notes = read([NOON, NOON, CALM_NIGHT])
     const withFilm = { ...notes, board: { ...notes.board, film: POLYETHYLENE } }
-    const proposals = readingProposals(withFilm, estimateCoatings(withFilm))
+    const proposals = allProposals(withFilm, estimateCoatings(withFilm))
     expect(proposals.some((p) => p.cover === 'film')).toBe(true)
     for (const p of proposals) expect(p.doubtThen_Wm2).toBeLessThanOrEqual(p.doubtNow_Wm2 * 1.0001)
   })

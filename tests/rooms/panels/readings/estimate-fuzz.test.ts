@@ -1,9 +1,9 @@
 /* Whatever lawful field notes hold, the bench answers with finite numbers or a problem for people. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { estimateCoatings, nextReading, USUAL_BOARD, type BenchReadings } from '#model/panels/readings'
+import { estimateCoatings, USUAL_BOARD, type BenchReadings } from '#model/panels/readings'
 import { ProblemError } from '#model/basis/words'
-import { POLYETHYLENE, REFERENCE, unknown } from './field-notes.ts'
+import { nextReading, POLYETHYLENE, REFERENCE, unknown } from './field-notes.ts'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const surface = fc.record({

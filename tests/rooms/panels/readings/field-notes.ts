@@ -3,12 +3,15 @@
  * record → sky → plane → balance), not through the bench's own code; every error is drawn afresh.
  */
 import {
+  readingProposals,
   USUAL_BOARD,
+  type BenchEstimate,
   type BenchMoment,
   type BenchReadings,
   type BenchSample,
   type Cover,
   type Light,
+  type ReadingProposal,
   type WindClass,
 } from '#model/panels/readings'
 import type { FilmOptics } from '#model/panels/coating'
@@ -216,3 +219,16 @@ export const AFTERNOON: MomentPlan = { ...NOON, wind: 'breezy', sun_Wm2: 700 }
 export const CALM_NIGHT: MomentPlan = { light: 'night', wind: 'calm', air_C: 20, dewPoint_C: -6, sun_Wm2: 0 }
 export const BREEZY_NIGHT: MomentPlan = { ...CALM_NIGHT, wind: 'breezy', air_C: 18 }
 export const SHADE: MomentPlan = { light: 'shade', wind: 'calm', air_C: 29, dewPoint_C: 4, sun_Wm2: 60 }
+
+/** The readings proposed, in one go. */
+export function allProposals(readings: BenchReadings, estimate: BenchEstimate): ReadingProposal[] {
+  const steps = readingProposals(readings, estimate)
+  for (;;) {
+    const step = steps.next()
+    if (step.done === true) return step.value
+  }
+}
+
+/** The one that narrows most. */
+export const nextReading = (readings: BenchReadings, estimate: BenchEstimate): ReadingProposal =>
+  allProposals(readings, estimate)[0]!
