@@ -54,8 +54,11 @@ export const ROW_GAP_m = 0.35
 /** Free along roof edges, where wind pulls hardest, m (common practice, no source). */
 export const EDGE_m = 0.3
 
+/** What the size of the panel field hangs on. */
+type FieldFacts = Pick<PlantFacts, 'rows' | 'moduleWidth_m' | 'moduleLength_m' | 'tilt_deg'>
+
 /** Size of the panel field, m: along the headers, and down the slope along the panels' own plane. */
-export function fieldOf({ rows, moduleWidth_m, moduleLength_m }: PlantFacts) {
+export function fieldOf({ rows, moduleWidth_m, moduleLength_m }: FieldFacts) {
   return {
     across_m: Math.max(...rows) * moduleWidth_m,
     down_m: rows.length * moduleLength_m + (rows.length - 1) * ROW_GAP_m,
@@ -69,7 +72,7 @@ export function planOf(facts: PlantFacts) {
 }
 
 /** Rise of the field from its low to its high edge, m. */
-export function riseOf(facts: PlantFacts): number {
+export function riseOf(facts: FieldFacts): number {
   return fieldOf(facts).down_m * Math.sin((facts.tilt_deg * Math.PI) / 180)
 }
 
@@ -85,4 +88,15 @@ export function scaleFor(
       (scale) => (1000 * size_m.across) / scale <= paper.across && (1000 * size_m.down) / scale <= paper.down,
     ) ?? Math.ceil(Math.max((1000 * size_m.across) / paper.across, (1000 * size_m.down) / paper.down))
   )
+}
+
+/** A tank is full to this share of its height (common practice, no source). */
+export const FULL_frac = 0.93
+
+/** From the water in the tank to the highest point of the panels, m: what a pump lifts to fill panels that have drained. */
+export function liftOf_m(
+  facts: FieldFacts & Pick<PlantFacts, 'panelHeight_m'>,
+  tankHeight_m: number,
+): number {
+  return facts.panelHeight_m + riseOf(facts) - FULL_frac * tankHeight_m
 }

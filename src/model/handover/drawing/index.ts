@@ -1,5 +1,5 @@
 export { buildUp } from './build-up.ts'
-export { type PlantFacts } from './facts.ts'
+export { liftOf_m, type PlantFacts } from './facts.ts'
 export { overhangOf, roofPlan } from './roof-plan.ts'
 export { schematic } from './schematic.ts'
 export { section } from './section.ts'

@@ -1,5 +1,5 @@
 import { figure, words, type Text } from '#model/basis/words'
-import { planOf, riseOf, scaleFor, type PlantFacts } from './facts.ts'
+import { FULL_frac, liftOf_m, planOf, riseOf, scaleFor, type PlantFacts } from './facts.ts'
 import {
   across,
   box,
@@ -18,8 +18,6 @@ const PAPER = { across: 104, down: 60 }
 const MARGIN = { left: 26, right: 46, top: 10, bottom: 16 }
 /** Free between a tank and the wall beside it, m. */
 const BESIDE_m = 0.3
-/** A tank is filled to this share of its height. */
-const FULL = 0.93
 
 interface Levels {
   readonly onRoof: boolean
@@ -52,7 +50,7 @@ function levelsOf(facts: PlantFacts): Levels {
     high_m: facts.panelHeight_m + riseOf(facts),
     panel_m,
     tank_m,
-    water_m: tank === null ? 0 : FULL * tank.height_m,
+    water_m: tank === null ? 0 : FULL_frac * tank.height_m,
     left_m: Math.min(0, panel_m),
     right_m: Math.max(roomWidth_m, panel_m + field_m, tank === null ? 0 : tank_m + tank.diameter_m),
   }
@@ -208,7 +206,7 @@ function levelMarks(facts: PlantFacts, levels: Levels, at: At, right: number): S
           [12, at(0, levels.high_m)[1]],
           [12, at(0, levels.water_m)[1]],
           4,
-          words`lift ${figure(levels.high_m - levels.water_m, 'm')}`,
+          words`lift ${figure(liftOf_m(facts, facts.tank.height_m), 'm')}`,
         )
   return [...lines, ...lift]
 }

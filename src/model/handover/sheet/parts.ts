@@ -3,6 +3,7 @@ import { THERMOMETERS } from './controls.ts'
 import type { Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { rowsOf } from './plant.ts'
+import { startLift_m } from './start-lift.ts'
 import { deliveredBy } from './delivered-by.ts'
 import { count, figure, short, words, type Figure, type Wording } from '#model/basis/words'
 
@@ -125,9 +126,17 @@ function loopParts(plant: Plant, amounts: Quantities): Part[] {
 /** The smallest pumps and fans that are sold draw about this much, W (common practice, no source). */
 export const SMALLEST_MOVER_W = 5
 
+/** Pressure of a metre of water, Pa/m. */
+const WATER_Pam = 9790
+/** Greatest head of a pump over the lift that it fills panels against, m (common practice, no source). */
+const START_SPARE_m = 1
+
 function moverWords(plant: Plant): Wording {
   const { loop } = plant.answer
+  const lift_m = startLift_m(plant)
   const duty = words`${plant.names.mover}: ${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}, about ${figure(loop.pumpPower_W, 'W', 2)}`
+  if (lift_m !== null)
+    return words`${duty}; it must fill drained panels each time it starts: greatest head (at no flow) of at least ${headFigure(plant, WATER_Pam * (lift_m + START_SPARE_m))}, then throttled to the flow`
   if (loop.pumpPower_W >= SMALLEST_MOVER_W) return duty
   return words`${duty}: the smallest that is sold will do, throttled to the flow; it will draw a few watts`
 }

@@ -4,6 +4,7 @@ import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './parts.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { deliveredBy } from './delivered-by.ts'
+import { startLift_m } from './start-lift.ts'
 import {
   count,
   figure,
@@ -156,7 +157,7 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
     line('Pressure', pressureWords(plant)),
     line(
       names.mover === 'pump' ? 'Pump' : 'Fan',
-      words`${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}: ${figure(loop.pumpPower_W, 'W', 2)}`,
+      words`${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}: ${figure(loop.pumpPower_W, 'W', 2)}${startWords(plant)}`,
     ),
     line(
       'Runs',
@@ -166,6 +167,14 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
+
+/** What a pump of a loop that drains has to do beside its duty. */
+function startWords(plant: Plant): Wording {
+  const lift_m = startLift_m(plant)
+  return lift_m === null
+    ? words``
+    : words`; to start, it lifts the water ${figure(lift_m, 'm')} into empty panels`
+}
 
 function pressureWords(plant: Plant): Wording {
   const { loop } = plant.answer

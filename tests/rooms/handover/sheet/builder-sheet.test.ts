@@ -35,7 +35,7 @@ describe('numbers of the sheet are those of the answer', () => {
       loop.headerLoss_Pa,
       loop.riserLoss_Pa,
     ])
-    expect(valuesAt(sheet.loop, 'Pump').at(-1)).toBe(loop.pumpPower_W)
+    expect(valuesAt(sheet.loop, 'Pump')[2]).toBe(loop.pumpPower_W)
   })
   it('temperatures, hours and months', () => {
     const { withPanels, doNothing } = answer.sizing
@@ -45,6 +45,26 @@ describe('numbers of the sheet are those of the answer', () => {
       answer.months.map((month) => month.panelHeat_J),
     )
     expect(Math.max(...sheet.months.map((month) => month.roomPeak_C))).toBeCloseTo(withPanels.peak_C, 9)
+  })
+})
+
+describe('a loop that drains back', () => {
+  const text = (one: typeof sheet): string => one.parts.map(({ what }) => wordingText(what, 'si')).join('; ')
+  it('needs a pump that lifts water from the tank to the top of the panels: the lift of the section', () => {
+    const lift_m = valuesAt(sheet.loop, 'Pump')[3]!
+    // two rows of 2 m and 0.35 m between them at their tilt, over the tank's water
+    const { panel } = answer.scenario
+    const rise_m = 4.35 * Math.sin((panel.tilt_deg * Math.PI) / 180)
+    expect(lift_m).toBeGreaterThan(0.5)
+    expect(lift_m).toBeLessThan(panel.height_m + rise_m)
+    const section = sheet.drawings.find(({ id }) => id === 'section')!
+    expect(JSON.stringify(section)).toContain(JSON.stringify({ value: lift_m }).slice(1, -1))
+    expect(text(sheet)).toMatch(/it must fill drained panels each time it starts/)
+  })
+  it('that stays full does not', () => {
+    const full = builderSheet(answerFor(16, { 'plan.freeze': 'stop' }))!
+    expect(valuesAt(full.loop, 'Pump')).toHaveLength(3)
+    expect(text(full)).not.toMatch(/drained panels/)
   })
 })
 
