@@ -20,7 +20,7 @@ const TANK_FLOOR_SHARE = 0.2
 const HEADROOM_M = 0.3
 
 /** Roof or ground that is free for panels, m²: as the scenario says, else as much as the room's roof. */
-function freeArea_m2({ panel, room }: Scenario): number {
+export function freeArea_m2({ panel, room }: Scenario): number {
   return panel.freeArea_m2 > 0 ? panel.freeArea_m2 : room.length_m * room.width_m
 }
 

@@ -16,6 +16,12 @@ import {
   type SheetLine,
 } from '#model/basis/words'
 
+/** A way chosen with other panels, or none, in mind is what the description has; the panels are for what it leaves. */
+function wayLines(way: string): SheetLine[] {
+  if (way === '') return []
+  return [way.includes('panels') ? line('Way chosen', way) : line('Measures taken before', way)]
+}
+
 /** Target and what the sized design does about it. */
 export function jobLines({ answer }: Plant): SheetLine[] {
   const { sizing } = answer
@@ -23,7 +29,7 @@ export function jobLines({ answer }: Plant): SheetLine[] {
   const { target, job } = answer.scenario
   const standard = FIELDS.target.adaptive.optionLabels[target.adaptive]
   return [
-    ...(job.way === '' ? [] : [line('Way chosen', job.way)]),
+    ...wayLines(job.way),
     line('Target', targetWords(target, words`${standard} (a guide: made for rooms without cooling)`)),
     line(
       'Hottest hour',
