@@ -1,4 +1,5 @@
 import { type UnitSystem, formatNumber } from '#model/basis/units'
+import { CANS_gal, CANS_L, containersFor, type ContainerSizes, TUBS_kg, TUBS_lb } from '#model/panels/paint'
 import { ownQuantity } from '#ui/words/own-quantity.ts'
 
 // Exact: US pound, ounce, gallon and fluid ounce (NIST SP 811, appendix B).
@@ -28,6 +29,27 @@ export function volumeText(volume_L: number, system: UnitSystem): string {
   }
   return volume_L < 1 ? `${formatNumber(volume_L * 1000)} mL` : `${formatNumber(volume_L)} L`
 }
+
+/** What to buy of a powder or a liquid, in sizes that are sold: "2 × 5 kg + 1 kg". */
+export function buyText(
+  amount: { mass_kg: number; volume_L: number },
+  liquid: boolean,
+  system: UnitSystem,
+): string {
+  const us = system === 'us'
+  if (liquid)
+    return us
+      ? containerText(amount.volume_L / GALLON_L, CANS_gal, (gal) => volumeText(gal * GALLON_L, 'us'))
+      : containerText(amount.volume_L, CANS_L, (litres) => volumeText(litres, 'si'))
+  return us
+    ? containerText(amount.mass_kg / POUND_KG, TUBS_lb, (lb) => massText(lb * POUND_KG, 'us'))
+    : containerText(amount.mass_kg, TUBS_kg, (kg) => massText(kg, 'si'))
+}
+
+const containerText = (amount: number, sizes: ContainerSizes, named: (size: number) => string): string =>
+  containersFor(amount, sizes)
+    .map(({ size, count }) => (count === 1 ? named(size) : `${count} × ${named(size)}`))
+    .join(' + ') || 'none'
 
 /** Boxes of the recipe: parts and millilitres stay as they are on any scale and cylinder. */
 export const PER_GRAM = ownQuantity('g per g', 1)

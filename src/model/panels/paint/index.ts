@@ -8,4 +8,5 @@ export {
   DEMO_WATER,
   type RecipeSolid,
 } from './batch-recipe.ts'
+export { CANS_L, CANS_gal, containersFor, type ContainerSizes, TUBS_kg, TUBS_lb } from './containers.ts'
 export { type BatchQuantities, batchQuantities } from './batch.ts'
