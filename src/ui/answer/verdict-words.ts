@@ -61,6 +61,6 @@ export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
     case 'met':
       return misfits.length > 0
         ? { big: 'It would work, but it does not fit.', why: misfits }
-        : { big: 'Yes, panels can do it here.', why: [`${area} of panel: ${change}`] }
+        : { big: 'Panels would be enough here.', why: [`${area} of panel: ${change}`] }
   }
 }
