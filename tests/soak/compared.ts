@@ -4,7 +4,8 @@ import { targetSpecOf } from '#model/design/assembly'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { YearResult } from '#model/building/year'
 import type { Stages } from '#studies/stages.ts'
-import { judgedLight } from './light.ts'
+import { insulationComplaints } from './insulation.ts'
+import { judgedLight, type OwnBuilt } from './light.ts'
 
 /** How many designs were held against another, and how many better ones a range check refuses before they run. */
 export interface Comparisons {
@@ -18,9 +19,9 @@ const WORSE_frac = 0.005
 /** The lower limit, K under the scenario's own. */
 const LOWER_K = 0.5
 
-/** Changes that can only help: more area, a coating that reflects or emits more, a tank kept better. */
+/** Changes that can only help: more area, a coating that reflects or emits more. Insulation: see `insulation.ts`. */
 function betterOnes(scenario: Scenario): readonly (readonly [string, Scenario])[] {
-  const { coating, store } = scenario
+  const { coating } = scenario
   const { area_m2 } = scenario.target
   const more = (share: number): number => Math.min(1, share)
   return [
@@ -40,10 +41,6 @@ function betterOnes(scenario: Scenario): readonly (readonly [string, Scenario])[
         coating: { ...coating, windowEmittance_frac: more(coating.windowEmittance_frac + 0.02) },
       },
     ],
-    [
-      'a thicker insulation of the tank',
-      { ...scenario, store: { ...store, insulation_m: store.insulation_m * 1.5 } },
-    ],
   ]
 }
 
@@ -51,7 +48,7 @@ function betterOnes(scenario: Scenario): readonly (readonly [string, Scenario])[
 export function comparedComplaints(
   stages: Stages,
   scenario: Scenario,
-  before: { readonly year: YearResult; readonly found: Exceedance },
+  before: OwnBuilt & { readonly year: YearResult; readonly found: Exceedance },
   weather: WeatherRecord,
   comparisons: Comparisons,
 ): string[] {
@@ -65,6 +62,7 @@ export function comparedComplaints(
     comparisons.made++
     return worse(found, after).map((what) => `${name}: ${what}`)
   })
+  heard.push(...insulationComplaints(stages, scenario, before, weather, comparisons))
   const lower = { ...scenario.target, limit_C: scenario.target.limit_C - LOWER_K }
   const stressed = stages.skyOf(scenario, weather).weather
   const stick = yardstickOf(targetSpecOf({ ...scenario, target: lower }), stressed)
@@ -75,7 +73,7 @@ export function comparedComplaints(
 }
 
 /** Peak and hours, each by itself. */
-function worse(before: Exceedance, after: Exceedance): string[] {
+export function worse(before: Exceedance, after: Exceedance): string[] {
   const heard: string[] = []
   if (after.peak_C > before.peak_C + WORSE_K)
     heard.push(`peak ${before.peak_C.toFixed(3)} → ${after.peak_C.toFixed(3)} °C`)

@@ -1,4 +1,4 @@
-import { outOfRange, type Prepared } from '#model/design/assembly'
+import type { Prepared } from '#model/design/assembly'
 import { exceedance } from '#model/design/target'
 import { type Scenario, crossFieldProblems, hold } from '#model/design/scenario'
 import { simulateYear, type YearResult } from '#model/building/year'
@@ -6,7 +6,7 @@ import type { WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish } from '#studies/index.ts'
 import type { Stages } from '#studies/stages.ts'
 import { type Comparisons, comparedComplaints } from './compared.ts'
-import { ownBuilt } from './light.ts'
+import { ownBuilt, refusal } from './light.ts'
 
 export interface Complaint {
   readonly index: number
@@ -40,14 +40,14 @@ export function verdictOf(
   if (refused !== undefined) return { refused: refused.code, complaints: [] }
   try {
     const own = hold(scenario, { area_m2: Math.max(0.5, Math.min(scenario.target.area_m2, 200)) })
+    const range = refusal(own)
+    if (range !== null) return { refused: range, complaints: [] }
     const { prepared, design } = ownBuilt(stages, own, climate.weather)
-    const range = outOfRange(prepared)
-    if (range !== null) return { refused: range.code, complaints: [] }
     const year = simulateYear(design.inputs)
     const found = exceedance(year.room_C, prepared.yardstick)
     const heard = [
       ...yearComplaints(year, prepared),
-      ...comparedComplaints(stages, own, { year, found }, climate.weather, comparisons),
+      ...comparedComplaints(stages, own, { prepared, design, year, found }, climate.weather, comparisons),
     ]
     if (index % REPEATED_EVERY === 0) heard.push(...repeatComplaints(own, year, climate.weather))
     return { refused: null, complaints: heard.map(say) }

@@ -1,4 +1,4 @@
-import { type Design, designOf, outOfRange, type Prepared, taskOf } from '#model/design/assembly'
+import { type Design, designFlow, designOf, outOfRange, type Prepared, taskOf } from '#model/design/assembly'
 import type { Scenario } from '#model/design/scenario'
 import type { Candidate } from '#model/design/sizing'
 import { type Exceedance, exceedance } from '#model/design/target'
@@ -24,13 +24,18 @@ export function ownBuilt(stages: Stages, scenario: Scenario, weather: WeatherRec
   return { prepared, design: designOf(prepared, candidate, 'built') }
 }
 
+/** Code of the range check that refuses it before anything of it is run, or null. */
+export function refusal(scenario: Scenario): string | null {
+  return outOfRange({ scenario, flow_kgsm2: designFlow(scenario) })?.code ?? null
+}
+
 /**
  * Its year by the room's temperature alone, and how that does against the target: the same figures, sooner. Null where it
  * is refused before it runs.
  */
 export function judgedLight(stages: Stages, scenario: Scenario, weather: WeatherRecord): Exceedance | null {
+  if (refusal(scenario) !== null) return null
   const { prepared, design } = ownBuilt(stages, scenario, weather)
-  if (outOfRange(prepared) !== null) return null
   const { room_C } = simulateYear(design.inputs, { lean: true, books: false })
   return exceedance(room_C, prepared.yardstick)
 }

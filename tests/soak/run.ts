@@ -1,8 +1,10 @@
 /**
  * `npm run -s soak [-- N [SEED [FROM]]]`: N seeded random scenarios in the sample climates, from number FROM of the seed
  * on, over all cores. Each must simulate a year without NaN or runaway and with closed books; none may be worse with
- * more area, a better coating, a better kept tank, and a lower limit must not be missed less. A scenario is refused only by
- * what checks its fields before it runs. Closes with `N scenarios, F failures, R refused`.
+ * more area or a better coating, and a lower limit must not be missed less. Thicker insulation, of the panel's back and of
+ * the tank, is asked what is true of it by physics in every scenario (`insulation.ts` says why that is not “never a hotter
+ * room”). A scenario is refused only by what checks its fields before anything of it runs. Closes with
+ * `N scenarios, F failures, R refused`.
  */
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'

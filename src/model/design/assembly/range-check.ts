@@ -15,7 +15,10 @@ const MOST_SHARE = 1 / 3
  * An own area that is out of range before it is run: its pump would warm the loop by more than more panel could cool it.
  * @returns the problem, or null where the pump is in range or the area is not given
  */
-export function outOfRange({ scenario, flow_kgsm2 }: Prepared): Problem | null {
+export function outOfRange({
+  scenario,
+  flow_kgsm2,
+}: Pick<Prepared, 'scenario' | 'flow_kgsm2'>): Problem | null {
   const { autoArea, area_m2 } = scenario.target
   if (autoArea) return null
   const duty = builtDuty({ ...loopSpecOf(scenario), flow_kgsm2: flow_kgsm2(area_m2) }, area_m2)
