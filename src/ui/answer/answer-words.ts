@@ -1,8 +1,15 @@
 import type { AboutArea } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
+import type { Scenario } from '#model/design/scenario'
 import type { LiveAnswer } from '#live/messages.ts'
 import { flowText, messageIn } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
+
+export const MACHINE_WORDS: Readonly<Record<Exclude<Scenario['job']['machine'], 'none'>, string>> = {
+  direct: 'Direct evaporative cooler',
+  indirect: 'Indirect evaporative cooler',
+  airConditioner: 'Small air conditioner',
+}
 
 export interface AnswerRow {
   readonly label: string
@@ -12,13 +19,19 @@ export interface AnswerRow {
 /** The one number, and the line above it that says what it is. */
 export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
   const area = shownQuantity('m2', system).text(answer.area_m2)
+  const { machine, way } = answer.scenario.job
+  if (machine !== 'none' && answer.area_m2 === 0)
+    return { kicker: 'In place of panels', big: MACHINE_WORDS[machine] }
   switch (answer.sizing.kind) {
     case 'own':
       return { kicker: 'Your own panel area', big: area }
     case 'met':
       return { kicker: 'Panel area for the target', big: area }
     case 'notNeeded':
-      return { kicker: 'The room meets the target by itself', big: 'No panels' }
+      return {
+        kicker: way ? 'What you chose meets the target' : 'The room meets the target by itself',
+        big: 'No panels',
+      }
     case 'floor':
       return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
   }
@@ -37,10 +50,15 @@ export function followingHeadline({ kind, area_m2 }: AboutArea, system: UnitSyst
   }
 }
 
-/** How many hot days are held, and what doing nothing would give. */
-export function held(answer: LiveAnswer): string {
+/** On how many of the hot days the limit is kept; and on how many without panels, where there are any. */
+export function held(answer: LiveAnswer, system: UnitSystem): { kept: string; without: string } {
   const { withPanels, doNothing } = answer.sizing
-  return `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days held (${doNothing.hotDaysHeld} without)`
+  const { target, job } = answer.scenario
+  if (job.machine !== 'none' && answer.area_m2 === 0)
+    return { kept: `${doNothing.hours_h.toFixed(0)} h a year too warm without it`, without: '' }
+  const limit = target.kind === 'adaptive' ? 'the limit' : shownQuantity('C', system).text(target.limit_C)
+  const without = answer.area_m2 > 0 ? `; ${doNothing.hotDaysHeld} without` : ''
+  return { kept: `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days under ${limit}`, without }
 }
 
 /** What has no place, and what the panels that have one would do. */
@@ -62,14 +80,19 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
   const t = shownQuantity('C', system)
   const m = shownQuantity('m', system)
   const energy = shownQuantity('J', system)
+  const none = answer.area_m2 === 0
+  const beside = (text: string) => (none ? '' : `; ${text} without`)
   const rows: AnswerRow[] = [
     {
-      label: 'Hottest hour',
-      value: `${t.text(sizing.withPanels.peak_C)}; ${t.text(sizing.doNothing.peak_C)} without`,
+      label: none && scenario.job.machine !== 'none' ? 'Hottest hour without it' : 'Hottest hour',
+      value: `${t.text(sizing.withPanels.peak_C)}${beside(t.text(sizing.doNothing.peak_C))}`,
     },
     {
-      label: 'Hours above the limit',
-      value: `${sizing.withPanels.hours_h.toFixed(0)}; ${sizing.doNothing.hours_h.toFixed(0)} without`,
+      label:
+        none && scenario.job.machine !== 'none'
+          ? 'Hours above the limit without it'
+          : 'Hours above the limit',
+      value: `${sizing.withPanels.hours_h.toFixed(0)}${beside(sizing.doNothing.hours_h.toFixed(0))}`,
     },
   ]
   if (year === doNothing || answer.area_m2 === 0) return rows

@@ -1,20 +1,13 @@
 import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
-import type { Scenario } from '#model/design/scenario'
 import { wordingText } from '#model/basis/words'
-import { fitLines } from '#ui/answer/answer-words.ts'
+import { fitLines, MACHINE_WORDS } from '#ui/answer/answer-words.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** Whether to build a panel, in a few words, and why in a sentence or two. */
 export interface Verdict {
   readonly big: string
   readonly why: readonly string[]
-}
-
-const MACHINES: Readonly<Record<Exclude<Scenario['job']['machine'], 'none'>, string>> = {
-  direct: 'A direct evaporative cooler',
-  indirect: 'An indirect evaporative cooler',
-  airConditioner: 'A small air conditioner',
 }
 
 /** The verdict on the design as it is; the numbers are those of the answer itself. */
@@ -32,7 +25,7 @@ export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
   const { machine, way } = scenario.job
   if (machine !== 'none' && answer.area_m2 === 0)
     return {
-      big: `${MACHINES[machine]} in place of panels.`,
+      big: `${MACHINE_WORDS[machine]} in place of panels.`,
       why: [
         `You chose: ${way}. Without the machine the room is above ${limit} for ${hours(doNothing.hours_h)} a year; the sheet gives the year with it.`,
       ],

@@ -37,8 +37,9 @@ export function momentOf(answer: LiveAnswer, hour: number): Moment {
 }
 
 /** What happens in this hour, in a sentence. */
-export function happening(m: Moment): string {
+export function happening(m: Moment, panels = true): string {
   const night = m.sunAltitude_deg < 0
+  if (!panels) return `${night ? 'Night' : 'Day'}. There are no panels: nothing is pumped.`
   const charging = m.pump_frac > 0.02 && m.panelHeat_W > 1
   const drawing = m.delivered_W > 1
   const dew =
@@ -50,7 +51,7 @@ export function happening(m: Moment): string {
         ? 'The panel charges the store.'
         : drawing
           ? 'The pump rests; the room draws on the store.'
-          : 'Pump and delivery rest; everything drifts.'
+          : 'The pump rests, and the room takes nothing from the store.'
   return `${night ? 'Night' : 'Day'}. ${what}${dew}`
 }
 

@@ -27,7 +27,7 @@ export function driversConfig(drivers: Drivers, ink: Ink): ChartConfiguration {
       ...base,
       indexAxis: 'y',
       scales: {
-        x: quantityAxis(ink, 'less area with more of it (left), more area (right)', { min: -1, max: 1 }),
+        x: quantityAxis(ink, '← less area   more area →', { min: -1, max: 1 }),
         y: { ticks: { color: ink.text, autoSkip: false }, grid: { display: false } },
       },
       plugins: { ...base.plugins, legend: { display: false } },

@@ -53,7 +53,7 @@ export function ledgerConfig(
       indexAxis: 'y',
       interaction: { mode: 'nearest', axis: 'y', intersect: false },
       scales: {
-        x: quantityAxis(ink, `${energy.symbol} in the year, out to the left, in to the right`, {
+        x: quantityAxis(ink, `← out   ${energy.symbol} a year   in →`, {
           grid: { color: ink.grid },
         }),
         y: { ticks: { color: ink.text, autoSkip: false }, grid: { display: false } },

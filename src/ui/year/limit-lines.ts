@@ -1,4 +1,6 @@
 import { LIMIT_NAMES, type UncertaintyResult } from '#model/design/sizing'
+import type { Scenario } from '#model/design/scenario'
+import { isShown, type FieldRef } from '#ui/choosing/parts.ts'
 import type { UnitSystem } from '#model/basis/units'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { LiveAnswer } from '#live/messages.ts'
@@ -8,14 +10,25 @@ import { shownQuantity } from '#ui/words/quantity.ts'
 const TELLING_CORRELATION = 0.15
 
 /** The inputs that move the area; none where every draw comes out the same, as where no area is enough. */
-export function tellingDrivers(result: UncertaintyResult | null): UncertaintyResult['drivers'] {
-  return (result?.drivers ?? []).filter(({ correlation }) => Math.abs(correlation) >= TELLING_CORRELATION)
+export function tellingDrivers(
+  result: UncertaintyResult | null,
+  scenario: Scenario,
+): UncertaintyResult['drivers'] {
+  return driversOf(result, scenario).filter(({ correlation }) => Math.abs(correlation) >= TELLING_CORRELATION)
+}
+
+/** Inputs that mean something in the design: a bare panel has no film to age. */
+export function driversOf(
+  result: UncertaintyResult | null,
+  scenario: Scenario,
+): UncertaintyResult['drivers'] {
+  return (result?.drivers ?? []).filter(({ field }) => isShown(field as FieldRef, scenario))
 }
 
 /** What holds the design back or deserves a look, in sentences. */
 export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: UnitSystem): readonly string[] {
   const { year, sizing } = answer
-  const drivers = range.isFor(answer) ? tellingDrivers(range.run.result) : []
+  const drivers = range.isFor(answer) ? tellingDrivers(range.run.result, answer.scenario) : []
   const kelvin = shownQuantity('K', system)
   const lines: string[] = []
   if (drivers.length > 0) {
@@ -36,7 +49,12 @@ export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: Unit
       `${cut.name}: ${kelvin.text(cut.peakDrop_K)} off the hottest hour${cut.area_m2 === null ? '' : ', and then this area is enough'}.`,
     )
   }
-  if (lines.length === 0) lines.push('Nothing stands out: the area does what is asked.')
+  if (lines.length === 0)
+    lines.push(
+      answer.area_m2 > 0
+        ? 'Nothing: the area does what is asked, with no hour held back by dew or frost.'
+        : 'Nothing: the room does what is asked without panels.',
+    )
   return lines
 }
 
