@@ -33,6 +33,7 @@ import {
   monthSummaries,
   type Prepared,
   refuseOutOfRange,
+  roundingWords,
   loopSpecOf,
   panelSpecOf,
   planSpecOf,
@@ -244,6 +245,7 @@ function answerOf(
     limit_C: prepared.yardstick.limit_C,
     hottestWeekStart_h: hottestWeekStart_h(weather),
     fit,
+    rounding: roundingWords(sizing, design.candidate),
     warnings: [
       ...crossFieldProblems(scenario),
       ...unusualValues(scenario),

@@ -161,7 +161,8 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
       'building/year/panel-exchange.ts#panelExchange_WK building/year/loop-flow.ts#LoopFlow.set | own algebra of Duffie & Beckman, ch. 6',
     'pipes:':
       'building/year/loop-flow.ts#LoopFlow.set #LoopFlow.into_C | exact solution of a pipe in still air',
-    'delivery:': 'building/year/delivery.ts#Delivery.lawAt #Delivery.add | own control law',
+    'delivery:':
+      'building/year/delivery.ts#Delivery.lawAt #Delivery.add building/year/open-valve.ts#OpenValve.reaches_W | own control law',
     'port:':
       'building/year/room-port.ts#RoomPort.setPipes #RoomPort.follow #RoomPort.seen_WK | reciprocity and elimination',
     'tray:':

@@ -61,6 +61,9 @@ function summaryOf(
     weatherBasis: answer.weather.basis,
     result: sizing.kind,
     areaNeeded_m2: sizing.kind === 'floor' ? null : sizing.area_m2,
+    storeNeeded_m3: sizing.kind === 'floor' ? null : sizing.storeVolume_m3,
+    peakNeeded_C: sizing.beforeRounding?.peak_C ?? null,
+    hoursOverNeeded_h: sizing.beforeRounding?.hours_h ?? null,
     areaLow10_m2: range?.low_m2 ?? null,
     areaMiddle50_m2: range?.middle_m2 ?? null,
     areaHigh90_m2: range?.high_m2 ?? null,
@@ -92,6 +95,7 @@ function summaryOf(
     freezeRisk_h: year.freezeRisk_h,
     dewHeld_h: year.dewHeld_h,
     ledgerResidual_frac: year.ledger.residual_J / year.ledger.throughput_J,
+    rounding: answer.rounding === null ? null : said(answer.rounding).message,
     limit: sizing.limit === null ? null : said(sizing.limit.sentence).message,
     limitShares: (sizing.limit?.shares ?? []).map(
       ({ cause, share_K }) => `${LIMIT_NAMES[cause]}: ${share_K.toFixed(2)} K`,

@@ -2,7 +2,7 @@ import type { AboutArea } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { Scenario } from '#model/design/scenario'
 import type { LiveAnswer } from '#live/messages.ts'
-import { flowText, messageIn } from '#model/basis/words'
+import { flowText, messageIn, wordingText } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 export const MACHINE_WORDS: Readonly<Record<Exclude<Scenario['job']['machine'], 'none'>, string>> = {
@@ -113,6 +113,9 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       value: shownQuantity('m', system, 0.5).text(bore_m),
     },
     { label: 'Store', value: storeWords(answer, system) },
+    ...(answer.rounding === null
+      ? []
+      : [{ label: 'Rounded last', value: wordingText(answer.rounding, system) }]),
     {
       label: scenario.loop.fluid === 'air' ? 'Fan' : 'Pump',
       value: shownQuantity('W', system).text(loop.pumpPower_W, 2),

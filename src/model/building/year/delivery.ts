@@ -1,6 +1,17 @@
 import type { StoreModel } from '#model/building/store'
-import { clamped, CLOSED, OPEN_AT_DEW_LIMIT, OPEN_TO_STORE, THROTTLED } from './delivery-law.ts'
+import {
+  clamped,
+  CLOSED,
+  fades,
+  FADING_AT_DEW_LIMIT,
+  FADING_TO_STORE,
+  heldByDew,
+  OPEN_AT_DEW_LIMIT,
+  OPEN_TO_STORE,
+  THROTTLED,
+} from './delivery-law.ts'
 import type { HubSystem } from './hub-system.ts'
+import { addByAir, OpenValve } from './open-valve.ts'
 import type { PlanSpec } from './plan.ts'
 import type { RoomPort } from './room-port.ts'
 import { WetCoil } from './wet-coil.ts'
@@ -18,13 +29,14 @@ const LEAST_FLOW = 0.05
  * Delivery from tank to room: a valve that opens in proportion to the room's excess over its setpoint, limited by
  * what the cooled surface can take up at the temperature it may have (never below indoor dew point + margin):
  *
- *   Q = max(0, min( UA (T_air − max(T_store, T_dew + margin)), UA · 10 K / band · (T_air − setpoint) ))
+ *   Q = max(0, min( UA ΔT, 2 UA (ΔT − 0.5 K), UA · 10 K / band · (T_air − setpoint) )),  ΔT = T_air − max(T_store, T_dew + margin)
  *
- * Piecewise linear, so each stage solves it as one of four laws and checks that the law holds at its solution. A fan coil
- * with a drip tray knows no dew limit: open or throttled, it is dry or wet (`WetCoil`), which is checked likewise.
+ * Piecewise linear, so each stage solves it as one of six laws and checks that the law holds at its solution. A fan coil
+ * with a drip tray knows no dew limit and does not fade: open or throttled, it is dry or wet (`WetCoil`), which is checked likewise.
  */
 export class Delivery {
   private readonly open_WK: number
+  private readonly open: OpenValve
   private readonly demand_WK: number
   private readonly setpoint_C: number
   private readonly margin_K: number
@@ -51,13 +63,13 @@ export class Delivery {
   /** Heat of the vapour that condensed in it, W, and the water, kg/s. */
   latent_W = 0
   condensate_kgs = 0
-
   private readonly port: RoomPort
 
   /** @param port  where it takes heat from the room; its numbers are those of the prepared step */
   constructor(store: StoreModel, plan: PlanSpec, port: RoomPort) {
     this.port = port
     this.open_WK = store.delivery_WK
+    this.open = new OpenValve(port, store.delivery_WK, !store.drained)
     this.demand_WK = (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K
     this.setpoint_C = plan.setpoint_C
     this.margin_K = store.dewMargin_K
@@ -69,17 +81,17 @@ export class Delivery {
 
   /** The indoor dew point is what holds the delivery back. */
   get dewLimited(): boolean {
-    return this.law === OPEN_AT_DEW_LIMIT
+    return heldByDew(this.law)
   }
 
   /** Sets what holds for a whole step. @param top_C  the tank's top layer at its beginning */
   beginStep(indoorDewPoint_C: number, enabled: boolean, top_C: number): void {
     this.warmest_C = top_C
     this.spent = false
-    this.lowest_C = this.coil === null ? indoorDewPoint_C + this.margin_K : -Infinity
     this.enabled = enabled
-    this.share = this.flowCounts ? clamped(2 * this.latestShare - this.earlierShare) : this.latestShare
     if (!enabled) this.law = CLOSED
+    this.lowest_C = this.coil === null ? indoorDewPoint_C + this.margin_K : -Infinity
+    this.share = this.flowCounts ? clamped(2 * this.latestShare - this.earlierShare) : this.latestShare
   }
 
   /**
@@ -107,8 +119,8 @@ export class Delivery {
    * asked with its temperature in the law. (For a stage alone will not do: the second starts far along the way of the first.)
    */
   changeLaw(system: HubSystem): boolean {
-    if (this.spent) return false
-    const unseen = this.law === THROTTLED || this.law === OPEN_AT_DEW_LIMIT
+    if (this.spent) return this.fadeSpent(system)
+    const unseen = this.law === THROTTLED || heldByDew(this.law)
     const tank_C = system.tankMean_C()
     const side_C = this.port.at_C(system.air_C, -this.under(system.air_C, system.tank_C[this.bottom]!))
     this.spent = unseen && tank_C > side_C && tank_C > this.warmest_C
@@ -122,6 +134,13 @@ export class Delivery {
     this.law = law
     this.wet = wet
     return changed || this.followShare(system)
+  }
+
+  private fadeSpent({ air_C, tank_C }: HubSystem): boolean {
+    if (this.law !== OPEN_TO_STORE) return false
+    if (!this.open.isFaded(this.open.heat_W(air_C, tank_C[this.bottom]!, false))) return false
+    this.law = FADING_TO_STORE
+    return true
   }
 
   /** Takes the throttled flow of the system's solution; true when it is not the one assumed. */
@@ -139,10 +158,12 @@ export class Delivery {
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
     // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
     if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
-    if (reachable_W <= 0)
-      return this.law === OPEN_TO_STORE && this.port.free_C(air_C) > this.lowest_C ? OPEN_TO_STORE : CLOSED
-    if (demanded_W < reachable_W) return THROTTLED
-    return store_C >= this.lowest_C ? OPEN_TO_STORE : OPEN_AT_DEW_LIMIT
+    const fading = this.open.isFaded(reachable_W)
+    if (reachable_W <= 0 && (this.law !== OPEN_TO_STORE || this.port.free_C(air_C) <= this.lowest_C))
+      return CLOSED
+    if (reachable_W > 0 && demanded_W < reachable_W) return THROTTLED
+    if (store_C >= this.lowest_C) return fading ? FADING_TO_STORE : OPEN_TO_STORE
+    return fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT
   }
 
   /** Adds the present law to the system: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
@@ -153,26 +174,10 @@ export class Delivery {
     if (this.wet && this.law === OPEN_TO_STORE) return this.coil!.addOpen(system, bottom)
     if (this.wet)
       return this.coil!.addThrottled(system, bottom, this.airShare(), this.demand_WK, this.setpoint_C)
-    const { share, base_C } = this.port
-    if (this.law === THROTTLED) return this.addLaw(system, this.demand_WK, this.demand_WK * this.setpoint_C)
-    const seen_WK = this.port.seen_WK(this.open_WK)
-    if (this.law === OPEN_AT_DEW_LIMIT)
-      return this.addLaw(system, seen_WK * share, seen_WK * (this.lowest_C - base_C))
-    system.air_WK += seen_WK * share * share
-    system.airDrive_W -= seen_WK * share * base_C
-    system.airTank_WK[bottom]! -= seen_WK * share
-    system.tankAir_WK[0]! -= seen_WK * share
-    system.tank!.matrix[bottom]! += seen_WK
-    system.tankDrive_W[0]! += seen_WK * base_C
-  }
-
-  /** Heat that follows the air alone: perAir_WK T_air − rest_W. */
-  private addLaw(system: HubSystem, perAir_WK: number, rest_W: number): void {
-    const { share } = this.port
-    system.air_WK += share * perAir_WK
-    system.airDrive_W += share * rest_W
-    system.tankAir_WK[0]! -= perAir_WK
-    system.tankDrive_W[0]! -= rest_W
+    if (this.law === THROTTLED)
+      return addByAir(system, this.port.share, this.demand_WK, this.demand_WK * this.setpoint_C)
+    if (heldByDew(this.law)) this.open.addHeldAt(system, this.lowest_C, fades(this.law))
+    else this.open.addToStore(system, bottom, fades(this.law))
   }
 
   /** Share of the air flow in this step; the fan never quite stops. */
@@ -183,7 +188,7 @@ export class Delivery {
   /** What the open valve takes from the room, W. */
   private reachable_W(air_C: number, store_C: number): number {
     if (this.wet) return this.coil!.openSensible_W(air_C, store_C)
-    return this.seen_W(air_C, Math.max(store_C, this.lowest_C))
+    return this.open.reaches_W(air_C, Math.max(store_C, this.lowest_C))
   }
 
   /** Latent heat under a law, W; not above 0 where nothing condenses. */
@@ -195,9 +200,7 @@ export class Delivery {
   }
 
   /** Fan and pump of the delivery, W, all of it heat to the room. */
-  fan_W(): number {
-    return this.share * this.power_W
-  }
+  fan_W = (): number => this.share * this.power_W
 
   /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled or blended at the dew limit, W/K. */
   flow_WK(): number {
@@ -228,19 +231,18 @@ export class Delivery {
     return least_W > 0 ? clamped(heat_W / Math.max(least_W, full_W)) : 0
   }
 
-  /** Heat from the room to an end at some temperature through the open valve, W. */
-  private seen_W(air_C: number, end_C: number): number {
-    return this.port.seen_WK(this.open_WK) * (this.port.free_C(air_C) - end_C)
-  }
-
   private under(air_C: number, store_C: number): number {
     switch (this.law) {
       case THROTTLED:
         return this.demand_WK * (air_C - this.setpoint_C)
       case OPEN_TO_STORE:
-        return this.wet ? this.coil!.openSensible_W(air_C, store_C) : this.seen_W(air_C, store_C)
+        return this.wet ? this.coil!.openSensible_W(air_C, store_C) : this.open.heat_W(air_C, store_C, false)
+      case FADING_TO_STORE:
+        return this.open.heat_W(air_C, store_C, true)
+      case FADING_AT_DEW_LIMIT:
+        return this.open.heat_W(air_C, this.lowest_C, true)
       case OPEN_AT_DEW_LIMIT:
-        return this.seen_W(air_C, this.lowest_C)
+        return this.open.heat_W(air_C, this.lowest_C, false)
       default:
         return 0
     }

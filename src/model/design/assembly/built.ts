@@ -1,8 +1,9 @@
-import { builtCandidate, designOf, taskOf, type Design } from './design.ts'
+import { designOf, moduleArea_m2, taskOf, type Design } from './design.ts'
 import type { Prepared } from './prepared.ts'
+import { tanksSoldAbout_m3 } from './tank-sizes.ts'
 import { exceedance } from '#model/design/target'
-import type { SizingResult } from '#model/design/sizing'
-import { type YearResult, simulateYear } from '#model/building/year'
+import { judged, type Candidate, type SizingResult } from '#model/design/sizing'
+import { USUAL_YEAR, type YearResult, simulateYear } from '#model/building/year'
 
 export interface Built {
   /** Judged as built. */
@@ -11,19 +12,53 @@ export interface Built {
   readonly year: YearResult
 }
 
-/** The sized design as it is built, of whole modules and standard bores; one module more where these miss the target. */
+/**
+ * The sized design as it is built, of whole modules, standard bores and a tank that is sold: with the fewest modules that
+ * make the area, the next smaller tank where that meets the target, else the next larger, else one module more. What is not
+ * sized is not rounded.
+ */
 export function builtOf(prepared: Prepared, sized: SizingResult): Built {
-  const built = builtWith(prepared, sized)
-  const missed = built.sizing.withPanels.measure > Math.max(0, sized.withPanels.measure)
-  return sized.kind === 'met' && missed
-    ? builtWith(prepared, { ...sized, modules: sized.modules + 1 })
-    : built
+  if (sized.kind !== 'met') return builtWith(prepared, sized, asItIs(prepared, sized))
+  const goal = Math.max(0, sized.withPanels.measure)
+  const task = taskOf(prepared, USUAL_YEAR.stepsPerHour, 'built')
+  const rounded = roundings(prepared, sized)
+  for (const one of rounded.slice(0, -1)) {
+    if (judged(task, one.candidate).measure > goal) continue
+    const built = roundedWith(prepared, sized, one)
+    if (built.sizing.withPanels.measure <= goal) return built
+  }
+  return roundedWith(prepared, sized, rounded.at(-1)!)
 }
 
-function builtWith(prepared: Prepared, sized: SizingResult): Built {
-  const design = designOf(prepared, builtCandidate(prepared, sized), 'built')
+function roundedWith(prepared: Prepared, sized: SizingResult, { modules, candidate }: Rounding): Built {
+  return builtWith(prepared, { ...sized, modules, beforeRounding: sized.withPanels }, candidate)
+}
+
+interface Rounding {
+  readonly modules: number
+  readonly candidate: Candidate
+}
+
+/** What may be built for a sized design, the least first. */
+function roundings({ scenario, flow_kgsm2 }: Prepared, sized: SizingResult): Rounding[] {
+  const chosen = scenario.store.autoVolume && sized.storeVolume_m3 > 0
+  const volumes_m3 = chosen ? tanksSoldAbout_m3(sized.storeVolume_m3) : [sized.storeVolume_m3]
+  return [sized.modules, sized.modules + 1].flatMap((modules) =>
+    volumes_m3.map((storeVolume_m3) => {
+      const area_m2 = modules * moduleArea_m2(scenario)
+      return { modules, candidate: { area_m2, storeVolume_m3, flow_kgsm2: flow_kgsm2(area_m2) } }
+    }),
+  )
+}
+
+function asItIs({ flow_kgsm2 }: Prepared, { area_m2, storeVolume_m3 }: SizingResult): Candidate {
+  return { area_m2, storeVolume_m3, flow_kgsm2: flow_kgsm2(area_m2) }
+}
+
+function builtWith(prepared: Prepared, sized: SizingResult, candidate: Candidate): Built {
+  const design = designOf(prepared, candidate, 'built')
   const year = design.inputs.plant === null ? prepared.doNothing : simulateYear(design.inputs)
-  const { area_m2, flow_kgsm2 } = design.candidate
+  const { area_m2, flow_kgsm2 } = candidate
   const flowKnee = area_m2 > 0 ? taskOf(prepared).flowRows(area_m2) : []
   const withPanels = exceedance(year.room_C, prepared.yardstick)
   return { sizing: { ...sized, flow_kgsm2, flowKnee, withPanels }, design, year }

@@ -1,7 +1,7 @@
 import type { Fit } from './fit.ts'
 import type { LoopDuty } from '#model/panels/loop'
 import type { PanelHours } from '#model/panels/plate'
-import type { Problem } from '#model/basis/words'
+import type { Problem, Wording } from '#model/basis/words'
 import type { Scenario } from '#model/design/scenario'
 import type { SizingResult } from '#model/design/sizing'
 import type { SkyHours } from '#model/outdoors/sky'
@@ -48,6 +48,8 @@ export interface DesignAnswer {
   /** First hour of the hottest seven days by outdoor mean. */
   readonly hottestWeekStart_h: number
   readonly fit: Fit
+  /** What whole modules and a tank that is sold give; null where nothing was rounded. */
+  readonly rounding: Wording | null
   /** Warnings: suspicious fields, remarks of loop and weather. */
   readonly warnings: readonly Problem[]
 }

@@ -2,13 +2,7 @@ import { builtDuty, loopDuty, type LoopDuty } from '#model/panels/loop'
 import type { Prepared } from './prepared.ts'
 import type { Scenario } from '#model/design/scenario'
 import { loopSpecOf, planSpecOf, storeSpecOf } from './to-specs.ts'
-import {
-  type Candidate,
-  flowRows,
-  type SizingTask,
-  type SizingResult,
-  seasonAtRisk,
-} from '#model/design/sizing'
+import { type Candidate, flowRows, type SizingTask, seasonAtRisk } from '#model/design/sizing'
 import { storeModel, type StoreModel, isTank } from '#model/building/store'
 import { USUAL_YEAR, type YearInputs, simulateYear } from '#model/building/year'
 
@@ -39,17 +33,21 @@ export function designOf(prepared: Prepared, candidate: Candidate, making: LoopM
 }
 
 /** The task that sizing works on, its years simulated in so many steps an hour (≥ 4). */
-export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.stepsPerHour): SizingTask {
+export function taskOf(
+  prepared: Prepared,
+  stepsPerHour: number = USUAL_YEAR.stepsPerHour,
+  making: LoopMaking = 'smooth',
+): SizingTask {
   const { scenario, yardstick, doNothing, room } = prepared
   const { store, target } = scenario
   const hasTank = isTank(store.kind)
   const search = { lean: true, books: false, stepsPerHour }
   return {
     yardstick,
-    room_C: (candidate) => simulateYear(designOf(prepared, candidate).inputs, search).room_C,
+    room_C: (candidate) => simulateYear(designOf(prepared, candidate, making).inputs, search).room_C,
     season: seasonAtRisk(doNothing.room_C, yardstick),
     seasonRoom_C: (candidate, season) => {
-      const { inputs } = designOf(prepared, candidate)
+      const { inputs } = designOf(prepared, candidate, making)
       const room_C = doNothing.room_C.slice()
       for (const span of season.spells) {
         const part = simulateYear(inputs, { ...search, span, settled: doNothing.states })
@@ -70,11 +68,4 @@ export function taskOf(prepared: Prepared, stepsPerHour: number = USUAL_YEAR.ste
 
 export function moduleArea_m2({ panel }: Scenario): number {
   return panel.moduleLength_m * panel.moduleWidth_m
-}
-
-/** What is built: whole modules where the area was sized, the tank in proportion; the user's own area as it is. */
-export function builtCandidate({ scenario, flow_kgsm2 }: Prepared, sizing: SizingResult): Candidate {
-  const area_m2 = sizing.kind === 'met' ? sizing.modules * moduleArea_m2(scenario) : sizing.area_m2
-  const grown = scenario.store.autoVolume && sizing.area_m2 > 0 ? area_m2 / sizing.area_m2 : 1
-  return { area_m2, flow_kgsm2: flow_kgsm2(area_m2), storeVolume_m3: sizing.storeVolume_m3 * grown }
 }

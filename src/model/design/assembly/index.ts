@@ -20,4 +20,5 @@ export {
   targetSpecOf,
   wallOf,
 } from './to-specs.ts'
+export { roundingWords } from './rounding-words.ts'
 export { outOfRange, refuseOutOfRange } from './range-check.ts'

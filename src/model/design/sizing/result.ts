@@ -47,6 +47,8 @@ export interface SizingResult {
   readonly flow_kgsm2: number
   readonly storeVolume_m3: number
   readonly withPanels: Exceedance
+  /** The same with area and tank as sized, before whole modules and a tank that is sold; null where nothing was rounded. */
+  readonly beforeRounding: Exceedance | null
   readonly doNothing: Exceedance
   readonly limit: Limit | null
   /** Load cuts that would help, best first; only worked out where no area is enough. */

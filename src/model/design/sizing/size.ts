@@ -203,6 +203,7 @@ function result(
     flow_kgsm2: task.flow_kgsm2(area_m2),
     storeVolume_m3: task.hasTank ? runs.volume_m3(area_m2, ratio_m3m2) : 0,
     withPanels,
+    beforeRounding: null,
     doNothing,
     limit: null,
     loadCuts: [],

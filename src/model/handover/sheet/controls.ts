@@ -64,7 +64,7 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
   return [
     line(
       'Room cooling',
-      words`on above ${above} room air (S5), fully open at ${full_C}; only while the tank’s bottom is ${figure(1, 'K')} colder than the room, off again at ${figure(0.5, 'K')}`,
+      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom is ${figure(1, 'K')} colder than the room, less below that, off at ${figure(0.5, 'K')} (a controller that only switches: on and off at these)`,
     ),
     store.deliveryKind === 'drained'
       ? line(

@@ -166,16 +166,20 @@ describe('freeze protection', () => {
 
 describe('delivery', () => {
   test.each([
-    [29.1, -30, false],
-    [28.9, -30, true],
-    [15, 27.1, false],
-    [15, 26.9, true],
+    [29.6, -30, 0],
+    [29.25, -30, 50],
+    [29, -30, 100],
+    [28, -30, 200],
+    [15, 27.6, 0],
+    [15, 27.25, 50],
+    [15, 26, 200],
   ])(
-    'store %f °C, indoor dew point %f °C, room 30 °C: delivers %s (1 K to start, dew margin 2 K)',
-    (store_C, dew_C, want) => {
+    'store %f °C, indoor dew point %f °C, room 30 °C: %f W of 100 W/K (none within 0.5 K, all from 1 K; dew margin 2 K)',
+    (store_C, dew_C, want_W) => {
       const kernel = kernelFor({ delivery_WK: 100, dewPoint_C: dew_C, equilibrium_C: 40 })
+      kernel.nodes.capacity_JK.fill(1e12)
       pumps(kernel, store_C, 40)
-      expect(kernel.controls.delivering).toBe(want)
+      expect(kernel.delivery!.delivered_W).toBeCloseTo(want_W, 1)
     },
   )
 })

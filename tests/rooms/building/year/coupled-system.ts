@@ -32,7 +32,7 @@ interface Port {
 /**
  * The equations of room, store and plate as a right-hand side for an adaptive general-purpose solver (odex,
  * Bulirsch–Stoer after Hairer & Wanner): nothing linearised, the panel's heat at its own temperature, the delivery
- * as its min/max law. What the controller holds for a quarter hour (share of the pump, windows, delivery on or off) is taken over
+ * as its min/max law. What the controller holds for a quarter hour (share of the pump, windows, a drained coil on or off) is taken over
  * from the kernel, since a decision that hangs on a thousandth of a kelvin would part the two for reasons that are
  * not the integrator's; the exchange of the running panel is held for the step likewise. Layers of a tank that have come to
  * lie wrongly turn over at a step's end in both.
@@ -169,9 +169,10 @@ export class CoupledSystem {
     if (!this.controls.delivering) return NOTHING
     const { store } = this.inputs.plant!
     if (store.drained) return this.coil(hour, air_C, water_C)
-    const seen_WK = store.delivery_WK / (1 + store.delivery_WK * port.own_KW)
     const surface_C = Math.max(water_C, this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K)
-    const reach_W = seen_WK * (port.free_C - surface_C)
+    const through_W = (UA_WK: number, from_K: number): number =>
+      (UA_WK / (1 + UA_WK * port.own_KW)) * (port.free_C - surface_C - from_K)
+    const reach_W = Math.min(through_W(store.delivery_WK, 0), through_W(2 * store.delivery_WK, 0.5))
     const sensible_W = Math.max(0, Math.min(reach_W, this.demand_W(air_C)))
     if (sensible_W === 0) return NOTHING
     const apart_K = port.free_C - port.own_KW * sensible_W - water_C

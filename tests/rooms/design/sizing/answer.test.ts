@@ -1,3 +1,5 @@
+import { wordingText } from '#model/basis/words'
+import { tanksSoldAbout_m3 } from '#inside/model/design/assembly/tank-sizes.ts'
 import { describe, expect, test } from 'vitest'
 import { Stages } from '#studies/stages.ts'
 import { said } from '#model/basis/words'
@@ -81,10 +83,20 @@ describe('a target in reach', () => {
     expect(sizing.curve.area_m2[at - 1]!).toBeGreaterThan(0.99 * sizing.area_m2)
   })
 
-  test('is built of whole modules no smaller than asked, with the tank grown alike', () => {
+  test('is built of whole modules no smaller than asked, and a tank that is sold, next to the one asked', () => {
     expect(area_m2).toBe(sizing.modules * 2)
     expect(area_m2).toBeGreaterThanOrEqual(sizing.area_m2 - 1e-9)
-    expect(storeVolume_m3 / area_m2).toBeCloseTo(sizing.storeVolume_m3 / sizing.area_m2, 9)
+    expect(tanksSoldAbout_m3(sizing.storeVolume_m3)).toContain(storeVolume_m3)
+  })
+
+  test('says what rounding gives: the year before it and the year built', () => {
+    const text = wordingText(answer.rounding!, 'si')
+    expect(sizing.beforeRounding!.measure).toBeLessThanOrEqual(0)
+    expect(text).toContain(`(${sizing.beforeRounding!.hours_h} h above the limit`)
+    expect(text).toContain(`: ${sizing.withPanels.hours_h} h above the limit`)
+    expect(answer.year.room_C.filter((value, h) => value > answer.limit_C[h]!)).toHaveLength(
+      sizing.withPanels.hours_h,
+    )
   })
 
   test('the year is that of the design built: its peak is no worse than the one sized', () => {

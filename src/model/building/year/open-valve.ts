@@ -1,0 +1,72 @@
+import type { HubSystem } from './hub-system.ts'
+import type { RoomPort } from './room-port.ts'
+
+/**
+ * Warmer than store or dew limit by the first, a room gets nothing, and by the second all that UA carries, K: under it the
+ * fan's own heat eats the gain (common practice, no source).
+ */
+const FADED_K = 0.5
+const FULL_K = 1
+/** A fading delivery is one of this times UA that begins at `FADED_K`. */
+const FADING_TIMES = FULL_K / (FULL_K - FADED_K)
+
+/** The valve of a delivery quite open: between room and an end (store or dew limit) all of UA, fading where they are nearly alike. */
+export class OpenValve {
+  private readonly port: RoomPort
+  private readonly open_WK: number
+  private readonly mayFade: boolean
+
+  /** @param mayFade  false: switched on and off by the controller instead */
+  constructor(port: RoomPort, open_WK: number, mayFade: boolean) {
+    this.port = port
+    this.mayFade = mayFade
+    this.open_WK = open_WK
+  }
+
+  /** Heat from the room to an end at some temperature, full or fading, W. */
+  heat_W(air_C: number, end_C: number, fading: boolean): number {
+    return this.seen_WK(fading) * (this.port.free_C(air_C) - end_C - (fading ? FADED_K : 0))
+  }
+
+  /** The same, fading where it does: the lesser of the two. */
+  reaches_W(air_C: number, end_C: number): number {
+    const full_W = this.heat_W(air_C, end_C, false)
+    return this.isFaded(full_W) ? this.heat_W(air_C, end_C, true) : full_W
+  }
+
+  isFaded(heat_W: number): boolean {
+    return this.mayFade && heat_W < this.open_WK * FULL_K
+  }
+
+  /** Joins room and tank: cold drawn at the bottom, warm water back at the top. */
+  addToStore(system: HubSystem, bottom: number, fading: boolean): void {
+    const { share, base_C } = this.port
+    const seen_WK = this.seen_WK(fading)
+    const above_C = (fading ? FADED_K : 0) - base_C
+    system.air_WK += seen_WK * share * share
+    system.airDrive_W += seen_WK * share * above_C
+    system.airTank_WK[bottom]! -= seen_WK * share
+    system.tankAir_WK[0]! -= seen_WK * share
+    system.tank!.matrix[bottom]! += seen_WK
+    system.tankDrive_W[0]! -= seen_WK * above_C
+  }
+
+  /** The same with the end held at a temperature by return water. */
+  addHeldAt(system: HubSystem, end_C: number, fading: boolean): void {
+    const { share, base_C } = this.port
+    const seen_WK = this.seen_WK(fading)
+    addByAir(system, share, seen_WK * share, seen_WK * (end_C + (fading ? FADED_K : 0) - base_C))
+  }
+
+  private seen_WK(fading: boolean): number {
+    return this.port.seen_WK(fading ? FADING_TIMES * this.open_WK : this.open_WK)
+  }
+}
+
+/** Heat to the tank's top that follows the air alone: perAir_WK T_air − rest_W, felt by the air in its port's share. */
+export function addByAir(system: HubSystem, share: number, perAir_WK: number, rest_W: number): void {
+  system.air_WK += share * perAir_WK
+  system.airDrive_W += share * rest_W
+  system.tankAir_WK[0]! -= perAir_WK
+  system.tankDrive_W[0]! -= rest_W
+}
