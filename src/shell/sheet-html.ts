@@ -24,6 +24,7 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
   return page(sheet.title, [
     `<header><p>Duskbank builder’s sheet</p><h1>${escaped(sheet.title)}</h1>`,
     `<p class="headline">${text(sheet.headline)}</p>`,
+    sheet.sure === null ? '' : `<p class="sure">${text(sheet.sure)}</p>`,
     sheet.note === '' ? '' : `<p>${escaped(sheet.note)}</p>`,
     ...sheet.notBuildable.map(
       (misfit) =>
@@ -38,7 +39,7 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
     lines('Sensors', sheet.sensors),
     part(
       'What to buy',
-      `<table>${sheet.parts.map(({ quantity, what }) => `<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${text(what)}</td></tr>`).join('')}</table><p>Net quantities: add your own waste, supports, screws and sealants.</p>`,
+      `<table>${partRows(sheet, system)}</table><p>Net quantities: add your own waste, screws and sealants.</p>`,
     ),
     part(
       'Start it up, with numbers to measure',
@@ -65,6 +66,15 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
       `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults:</p><p class="code">${code === '' ? 'every field is at its default' : escaped(`#${code}`)}</p>`,
     ),
   ])
+}
+
+function partRows({ parts }: BuilderSheet, system: UnitSystem): string {
+  return parts
+    .map(({ group, quantity, what }, i) => {
+      const head = group === parts[i - 1]?.group ? '' : `<tr><th colspan="2">${escaped(group)}</th></tr>`
+      return `${head}<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${escaped(wordingText(what, system))}</td></tr>`
+    })
+    .join('')
 }
 
 function pictureHtml(drawing: Drawing, system: UnitSystem): string {
@@ -98,7 +108,7 @@ dl{display:grid;grid-template-columns:9em 1fr;gap:0 .8em;margin:0}.key{grid-temp
 dt{font-weight:600}dd{margin:0}table{border-collapse:collapse;width:100%}
 td,th{text-align:left;vertical-align:top;padding:.1em .6em .1em 0;border-bottom:1px solid #bbb}
 .amount,.number{text-align:right;white-space:nowrap;font-variant-numeric:tabular-nums}li{margin-bottom:.25em;break-inside:avoid}
-.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@page{margin:11mm}@media print{body{padding:0}svg{max-width:none}}`
+.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@page{margin:10mm 11mm 12mm}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}svg{max-width:none}figure{margin:0 0 .6em}.key{grid-template-columns:repeat(3,4em 1fr)}.columns{columns:2;column-gap:6mm}}`
 
 function page(title: string, body: readonly string[]): string {
   return `<!doctype html>

@@ -41,3 +41,28 @@ export function pipeSold(inner_m: number, system: 'si' | 'us'): PipeSize | null 
   const sizes = system === 'us' ? NOMINAL : METRIC
   return sizes.find((size) => size.inner_m >= inner_m) ?? null
 }
+
+/** A valve or fitting: nominal bore, mm, and its pipe thread. */
+export interface ValveSize {
+  readonly nominal: number
+  readonly thread: string
+}
+
+/** Nominal sizes of EN ISO 6708 with the threads of ISO 7-1 that go with them (from memory). */
+const VALVES: readonly ValveSize[] = [
+  { nominal: 10, thread: '3/8 in' },
+  { nominal: 15, thread: '1/2 in' },
+  { nominal: 20, thread: '3/4 in' },
+  { nominal: 25, thread: '1 in' },
+  { nominal: 32, thread: '1 1/4 in' },
+  { nominal: 40, thread: '1 1/2 in' },
+  { nominal: 50, thread: '2 in' },
+  { nominal: 65, thread: '2 1/2 in' },
+  { nominal: 80, thread: '3 in' },
+  { nominal: 100, thread: '4 in' },
+]
+
+/** The smallest valve that is no narrower than the bore asked for; the largest listed where none is. `inner_m` in m. */
+export function valveSold(inner_m: number): ValveSize {
+  return VALVES.find(({ nominal }) => nominal >= 1000 * inner_m - 1e-6) ?? VALVES.at(-1)!
+}

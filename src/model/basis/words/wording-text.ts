@@ -1,5 +1,5 @@
 import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
-import { pipeSold } from './pipe-sizes.ts'
+import { pipeSold, valveSold } from './pipe-sizes.ts'
 import type { Figure, Text } from './wording.ts'
 
 /** Metre of water at 4 °C, what heads are given in, Pa: NIST SP 811, appendix B.8. */
@@ -11,6 +11,11 @@ const LITRES_m3 = 1000
 const FOOT_m = 0.3048
 /** h·ft²·°F/Btu in a m²K/W: NIST SP 811, appendix B.8 (0.176 1102 the other way). */
 const US_R_m2KW = 1 / 0.1761102
+/** Bar, and pound-force on a square inch, Pa: NIST SP 811, appendix B.8. */
+const BAR_Pa = 100_000
+const POUND_INCH2_Pa = 6894.757
+/** Pound-force, N: NIST SP 811, appendix B.8. */
+const POUND_FORCE_N = 4.4482216
 /** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
 const INCH_WATER_Pa = 249.082
 
@@ -36,6 +41,10 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
       return system === 'us'
         ? `${formatNumber(value / POUND_FOOT2_Pa, digits)} lb/ft²`
         : `${formatNumber(value, digits)} Pa`
+    case 'gauge':
+      return system === 'us'
+        ? `${formatNumber(value / POUND_INCH2_Pa, 2)} psi`
+        : `${formatNumber(value / BAR_Pa, 2)} bar`
     case 'fanPressure':
       return system === 'us'
         ? `${formatNumber(value / INCH_WATER_Pa, digits)} in water`
@@ -46,6 +55,14 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
         : `${formatNumber(value, digits)} m/s`
     case 'pipeBore':
       return boreText(value, system)
+    case 'valveSize': {
+      const sold = valveSold(value)
+      return system === 'us' ? sold.thread : `DN ${sold.nominal} (${sold.thread})`
+    }
+    case 'force':
+      return system === 'us'
+        ? `${formatNumber(value / POUND_FORCE_N, digits)} lbf`
+        : `${formatNumber(value / 1000, digits)} kN`
     case 'rValue':
       return system === 'us' ? `R-${formatNumber(value * US_R_m2KW, 2)}` : `R ${formatNumber(value, 2)} m²K/W`
     default:

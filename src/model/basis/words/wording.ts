@@ -3,8 +3,9 @@ import type { Unit } from '#model/basis/units'
 /**
  * Units beyond the suffixes of `units/suffix.ts`, for what is bought or given by a unit of its own: volume flow (value
  * in m³/s) of a liquid or of air, the head of a pump or fan (value in Pa), what small vessels and pipes hold (value in
- * m³), the load of wind on an area (value in Pa), speed in a tube or duct (value in m/s), the bore a pipe must have (value in
- * m; given as the size it is sold in) and the thermal resistance of insulation (value in m²K/W).
+ * m³), the load of wind on an area (value in Pa), what a gauge or valve is set to (value in Pa), speed in a tube or duct (value in m/s), the bore a pipe must have (value in
+ * m; given as the size it is sold in), the bore of a valve or fitting for it (value in m), the thermal resistance of insulation (value in
+ * m²K/W) and a pull on a fixing (value in N).
  */
 export const TRADE_UNITS = [
   'liquidFlow',
@@ -13,9 +14,12 @@ export const TRADE_UNITS = [
   'fanPressure',
   'content',
   'load',
+  'gauge',
   'flowSpeed',
   'pipeBore',
+  'valveSize',
   'rValue',
+  'force',
 ] as const
 export type TradeUnit = (typeof TRADE_UNITS)[number]
 

@@ -22,6 +22,10 @@ export interface PlantFacts {
     readonly diameter_m: number
     readonly height_m: number
     readonly place: 'room' | 'outside'
+    /** Heights above the tank's bottom, m: water line with empty panels, panel-loop outlet, end of the return in it. */
+    readonly water_m: number
+    readonly outlet_m: number
+    readonly end_m: number
   } | null
   /** What keeps the cold where there is no tank. */
   readonly mass: 'slab' | 'building' | null
@@ -53,6 +57,9 @@ export interface PlantFacts {
 export const ROW_GAP_m = 0.35
 /** Free along roof edges, where wind pulls hardest, m (common practice, no source). */
 export const EDGE_m = 0.3
+
+/** Fixings sit so far in from a module's corners, of its shorter side (common practice, no source). */
+export const FIXING_INSET_frac = 0.1
 
 /** What the size of the panel field hangs on. */
 type FieldFacts = Pick<PlantFacts, 'rows' | 'moduleWidth_m' | 'moduleLength_m' | 'tilt_deg'>
@@ -90,13 +97,28 @@ export function scaleFor(
   )
 }
 
-/** A tank is full to this share of its height (common practice, no source). */
-export const FULL_frac = 0.93
+/** A vessel for water that drains back hangs this far under the ceiling or the panels, whichever is lower, m (common practice, no source). */
+const VESSEL_UNDER_m = 0.4
 
-/** From the water in the tank to the highest point of the panels, m: what a pump lifts to fill panels that have drained. */
-export function liftOf_m(
-  facts: FieldFacts & Pick<PlantFacts, 'panelHeight_m'>,
-  tankHeight_m: number,
-): number {
-  return facts.panelHeight_m + riseOf(facts) - FULL_frac * tankHeight_m
+/** Pipes fall by so much of their length, 1 : 50 (¼ inch in a foot; common practice, no source). */
+export const FALL = 0.02
+
+/** What the height of the water depends on. */
+type WaterFacts = Pick<PlantFacts, 'tank' | 'panelHeight_m' | 'roomHeight_m' | 'liquid' | 'glycol' | 'freeze'>
+
+/** True where water leaves the panels each time the pump stops. */
+export const drainsBack = ({ liquid, glycol, freeze }: WaterFacts): boolean =>
+  liquid && !glycol && freeze === 'drainBack'
+
+/** Height of the water that the pump draws from, panels empty, above the floor, m; null in a closed loop that stays full. */
+export function waterLine_m(facts: WaterFacts): number | null {
+  if (!facts.liquid) return null
+  if (facts.tank !== null) return facts.tank.water_m
+  return drainsBack(facts) ? Math.min(facts.roomHeight_m, facts.panelHeight_m) - VESSEL_UNDER_m : null
+}
+
+/** From that water to the highest point of the panels, m: what a pump lifts to fill panels that have drained. */
+export function liftOf_m(facts: FieldFacts & WaterFacts): number | null {
+  const water_m = waterLine_m(facts)
+  return water_m === null ? null : facts.panelHeight_m + riseOf(facts) - water_m
 }

@@ -1,6 +1,7 @@
 export { buildUp } from './build-up.ts'
-export { liftOf_m, type PlantFacts } from './facts.ts'
+export { FIXING_INSET_frac, type PlantFacts, ROW_GAP_m, drainsBack, liftOf_m, waterLine_m } from './facts.ts'
 export { overhangOf, roofPlan } from './roof-plan.ts'
+export { AIR_HOLE_m } from './schematic-store.ts'
 export { schematic } from './schematic.ts'
 export { section } from './section.ts'
 export { type Drawing } from './shapes.ts'

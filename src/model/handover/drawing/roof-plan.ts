@@ -1,5 +1,15 @@
 import { figure, short, words, type Text } from '#model/basis/words'
-import { EDGE_m, ROW_GAP_m, fieldOf, planOf, scaleFor, type PlantFacts } from './facts.ts'
+import {
+  EDGE_m,
+  FALL,
+  FIXING_INSET_frac,
+  ROW_GAP_m,
+  drainsBack,
+  fieldOf,
+  planOf,
+  scaleFor,
+  type PlantFacts,
+} from './facts.ts'
 import {
   across,
   box,
@@ -48,7 +58,14 @@ export function roofPlan(facts: PlantFacts): Drawing {
     key: [
       { mark: '━', what: `supply: fed at the lower left corner of each row` },
       { mark: '╍', what: `return: drained at the upper right corner of each row` },
-      { mark: '○', what: 'high corner: air vent' },
+      {
+        mark: '○',
+        what: !facts.liquid
+          ? 'high corner'
+          : drainsBack(facts)
+            ? 'high corner: the highest point; no vent here'
+            : 'high corner: air vent',
+      },
       { mark: '●', what: 'fixing, four a module' },
     ],
     shapes: [
@@ -67,7 +84,7 @@ function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => nu
   return facts.rows.flatMap((modules, row) => {
     const top = y + row * (l + gap)
     const right = x + modules * w
-    const inset = Math.min(w, l) * 0.1
+    const inset = Math.min(w, l) * FIXING_INSET_frac
     return [
       ...Array.from({ length: modules }, (_, i): Shape[] => {
         number++
@@ -177,6 +194,10 @@ function notesOf(facts: PlantFacts, roof: Sizes, field: Sizes): Text[] {
   if (facts.rows.length > 1)
     notes.push(
       words`${figure(ROW_GAP_m, 'm')} stay free between rows, for hands and unions. Rows are piped so that the first fed is the last drained: all ways are equally long.`,
+    )
+  if (drainsBack(facts))
+    notes.push(
+      words`Hang each row lower at its fed corner, so that its headers drain: ${short(FALL * fieldOf(facts).across_m, 2)} over ${figure(fieldOf(facts).across_m, 'm')} (1 : 50).`,
     )
   if (facts.roof === null)
     notes.push(

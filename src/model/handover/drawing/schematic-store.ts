@@ -1,6 +1,6 @@
-import type { Text } from '#model/basis/words'
-import type { PlantFacts } from './facts.ts'
-import { box, label, path, type Shape } from './shapes.ts'
+import { short, words, type Text } from '#model/basis/words'
+import { drainsBack, type PlantFacts } from './facts.ts'
+import { box, disc, label, path, type Shape } from './shapes.ts'
 import { flowing, mover, sensor, unit, valve } from './symbols.ts'
 
 interface Drawn {
@@ -15,18 +15,19 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
     shapes: [
       box([100, top], 26, 32, 'thick', 'paper'),
       box([100, top + 2.5], 26, 29.5, 'thin', 'pale'),
-      label([113, top + 17], 'tank'),
-      label([113, top + 9], 'warm'),
-      label([113, top + 29], 'cold'),
+      label([110, top + 17], 'tank'),
+      label([110, top + 9], 'warm'),
+      label([110, top + 29], 'cold'),
+      ...airHole(facts, top),
       ...sensor([105, top], 'S2'),
       path(
         [
-          [119, top - 6],
-          [119, top - 2],
+          [113, top - 9],
+          [113, top - 5],
         ],
         'line',
       ),
-      label([121, top - 4], 'F1: fill, air gap', 'start'),
+      label([113, top - 10.5], 'F1'),
       path(
         [
           [126, top + 3],
@@ -46,6 +47,14 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
       ...valve([113, top + 36], 'D2', true),
     ],
     key: [
+      ...(drainsBack(facts)
+        ? [
+            {
+              mark: 'AH',
+              what: words`air hole of ${short(AIR_HOLE_m)} in the return, above the water line: lets the panels run empty`,
+            },
+          ]
+        : []),
       {
         mark: 'F1',
         what: 'filling hose that ends above the rim: an air gap, never a fixed joint with the mains',
@@ -56,6 +65,15 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
   }
 }
 
+/** Hole that lets air into a return, m (common practice, no source). */
+export const AIR_HOLE_m = 0.006
+
+function airHole(facts: PlantFacts, top: number): Shape[] {
+  return drainsBack(facts)
+    ? [disc([122, top + 1.1], 0.7, 'paper'), label([120.5, top - 0.8], 'AH', 'end')]
+    : []
+}
+
 /** Slab or the building's mass, with the vessel a drain-back loop needs. */
 function massBox(facts: PlantFacts, top: number): Drawn {
   const name = facts.mass === 'slab' ? 'pipes in slab' : 'cooled mass'
@@ -64,23 +82,16 @@ function massBox(facts: PlantFacts, top: number): Drawn {
       ...unit([100, top], 26, 30, ''),
       label([113, top + 14], name),
       ...sensor([113, top], 'S2'),
-      ...(facts.liquid && facts.freeze === 'drainBack'
-        ? [
-            ...unit([88, top + 14], 10, 8, 'DV'),
-            path(
-              [
-                [93, top + 14],
-                [93, top + 4],
-              ],
-              'line',
-            ),
-          ]
-        : []),
+      ...(drainsBack(facts) ? unit([136, top + 20], 10, 10, 'DV') : []),
     ],
-    key:
-      facts.liquid && facts.freeze === 'drainBack'
-        ? [{ mark: 'DV', what: 'drain-back vessel below the panels' }]
-        : [],
+    key: drainsBack(facts)
+      ? [
+          {
+            mark: 'DV',
+            what: 'drain-back vessel, open to the air by a filter in its lid: the panels run empty into it',
+          },
+        ]
+      : [],
   }
 }
 
@@ -125,8 +136,9 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
     box([36, top + 17], 22, 14, 'line', 'paper'),
     label([47, top + 23], facts.drained ? 'fan coil' : 'room'),
     label([47, top + 27], facts.drained ? 'and tray' : 'cooling'),
-    ...sensor([40, top + 31], 'S5', false),
-    ...sensor([53, top + 31], 'S6', false),
+    ...(facts.drained
+      ? [...sensor([40, top + 17], 'S5'), ...sensor([53, top + 17], 'S6')]
+      : [...sensor([40, top + 31], 'S5', false), ...sensor([53, top + 31], 'S6', false)]),
     ...(facts.drained
       ? [
           path(

@@ -1,5 +1,5 @@
 import { words, type Text } from '#model/basis/words'
-import type { PlantFacts } from './facts.ts'
+import { drainsBack, type PlantFacts } from './facts.ts'
 import { roomKey, roomSide, storeBox } from './schematic-store.ts'
 import { box, disc, label, path, type Drawing, type Shape, type Spot } from './shapes.ts'
 import { flowing, mover, sensor, unit, valve } from './symbols.ts'
@@ -77,7 +77,7 @@ function rowShapes(facts: PlantFacts, { number, modules }: DrawnRow, y: number):
       [(ROW.left + ROW.right) / 2, y + 5],
       `row ${number}: ${modules} ${modules === 1 ? 'module' : 'modules'}`,
     ),
-    ...(facts.liquid
+    ...(facts.liquid && !drainsBack(facts)
       ? [
           path(
             [
@@ -107,7 +107,7 @@ function mainPipes(facts: PlantFacts, drawn: number, top: number): Shape[] {
       ],
       'supply',
     ),
-    ...returnHome(drawn, top),
+    ...returnHome(facts, drawn, top),
     flowing([X.supply, top - 8], [0, -1]),
     ...(liquid ? valve([93, suction], 'V1') : []),
     ...unit([80, suction - 2.5], 7, 5, liquid ? 'ST' : 'FI'),
@@ -116,25 +116,41 @@ function mainPipes(facts: PlantFacts, drawn: number, top: number): Shape[] {
     ...unit([40, suction - 2.5], 9, 5, 'FM'),
     ...sensor([30, suction], 'S3'),
     ...(liquid ? [...sensor([75, suction], 'G1', false), ...sensor([62, suction], 'G2', false)] : []),
-    ...sensor([137, top + 26], 'S4', false),
-    path(
-      [
-        [X.supply, suction],
-        [X.supply, suction + 8],
-      ],
-      'line',
+    ...sensor(
+      [facts.tank === null ? 130 : 137, facts.tank === null ? top + 26 : top - 3],
+      'S4',
+      facts.tank !== null,
     ),
-    ...(liquid ? valve([X.supply, suction + 6], 'D1', true) : []),
+    ...(liquid
+      ? [
+          path([
+            [X.supply, suction],
+            [X.supply, suction + 8],
+          ]),
+          ...valve([X.supply, suction + 6], 'D1', true),
+        ]
+      : [...valve([56, suction], 'V1'), ...valve([drawn === 1 ? X.back : X.home, top + 12], 'V2', true)]),
     ...(facts.glycol && facts.tank === null ? closedSet(suction) : []),
   ]
 }
 
-/** One row: straight down. Several: up past the first, so that the first fed is the last drained. */
-function returnHome(drawn: number, top: number): Shape[] {
-  const into: Spot[] = [
-    [drawn === 1 ? X.back : X.home, top + 26],
-    [126, top + 26],
-  ]
+/**
+ * One row: straight down. Several: up past the first, so that the first fed is the last drained. Into a tank over its rim and
+ * down to the cold end; into slab or mass at its side.
+ */
+function returnHome({ tank }: PlantFacts, drawn: number, top: number): Shape[] {
+  const x = drawn === 1 ? X.back : X.home
+  const into: Spot[] =
+    tank === null
+      ? [
+          [x, top + 26],
+          [126, top + 26],
+        ]
+      : [
+          [x, top - 3],
+          [122, top - 3],
+          [122, top + 28],
+        ]
   if (drawn === 1)
     return [path([[X.back, ROW.top + 1], ...into], 'return'), flowing([X.back, top - 6], [0, 1])]
   const last = ROW.top + (drawn - 1) * ROW.pitch + 1
@@ -177,6 +193,7 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
       { mark: 'FI', what: 'filter before the fan' },
       { mark: 'FM', what: 'place to measure the air flow' },
       ...(many > 1 ? [{ mark: `B${rows}`, what: 'damper of each row' }] : []),
+      { mark: 'V1, V2', what: 'dampers that shut while the fan is off' },
       { mark: 'S1–S7', what: 'sensors, as listed' },
     ]
   return [
@@ -189,17 +206,18 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
       mark: `B${rows}`,
       what: many === 1 ? 'shut-off and balancing valve' : 'shut-off and balancing valve of each row',
     },
-    {
-      mark: `A${rows}`,
-      what:
-        facts.freeze === 'drainBack'
-          ? 'vent that lets air in, at each high corner'
-          : 'air vent at each high corner',
-    },
+    ...(drainsBack(facts) ? [] : [{ mark: `A${rows}`, what: ventWords(facts) }]),
     { mark: 'D1', what: 'drain valve at the lowest point' },
     ...(facts.glycol && facts.tank === null
       ? [{ mark: 'EX, RV', what: 'expansion vessel and relief valve, piped to a can' }]
       : []),
     { mark: 'S1–S7', what: 'sensors, as listed' },
   ]
+}
+
+/** Above an open tank the loop is under suction while it stays full: a vent that opens by itself would let air in. */
+function ventWords({ tank }: PlantFacts): string {
+  return tank === null
+    ? 'air vent at each high corner'
+    : 'air vent at each high corner, opened by hand to fill and to drain, else shut'
 }

@@ -1,6 +1,7 @@
 import { describedRoom, FIELDS, fieldAt, SPREADS } from '#model/design/scenario'
 import type { UncertaintyResult } from '#model/design/sizing'
 import type { Plant } from './plant.ts'
+import { fillingWords } from './pump-duty.ts'
 import { figure, words, type Wording } from '#model/basis/words'
 import { isUnit } from '#model/basis/units'
 
@@ -57,11 +58,13 @@ function valueOf(path: string, value: number): Wording {
   return [figure(value, unit)]
 }
 
-function plantAssumptions({ loopSpec, answer, names }: Plant): Wording[] {
+function plantAssumptions(plant: Plant): Wording[] {
+  const { loopSpec, answer, names } = plant
   const { store } = answer.scenario
   const lines: Wording[] = [
     words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between store and room, ${figure(store.deliveryPower_W, 'W')} while it runs; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
   ]
+  lines.push(...fillingWords(plant))
   if (loopSpec.fluid === 'glycol')
     lines.push(words`No heat exchanger between loop and tank is reckoned with: one costs some degrees.`)
   return lines

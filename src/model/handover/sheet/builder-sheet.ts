@@ -19,10 +19,13 @@ import { clearNights, type ClearNight } from './clear-nights.ts'
 import { controlStates, type ControlState } from './control-states.ts'
 import { drawingsOf, shapeMisfits } from './drawings.ts'
 import { maintenanceLines } from './maintenance.ts'
-import { flowFigure, partsList, type Part } from './parts.ts'
+import { flowFigure } from './figures.ts'
+import type { Part } from './part.ts'
+import { partsList } from './parts.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import type { DesignRanges } from './ranges.ts'
+import { sureLine } from './sure.ts'
 import { buildUpLines, jobLines, loopLines, panelLines, siteLines, storeLines } from './sections.ts'
 
 /** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
@@ -33,6 +36,8 @@ export interface BuilderSheet {
   readonly flow: Figure
   /** The design in one line. */
   readonly headline: Wording
+  /** How sure that is: the range of area, hottest hour and hours; null until they are worked out. */
+  readonly sure: Wording | null
   /** Said first when the sheet rests on data that nobody measured; else null. */
   readonly invented: Wording | null
   /** Said before all else when the design does not reach its target; else null. */
@@ -92,6 +97,7 @@ export function builderSheet(
     note: answer.scenario.job.note,
     flow: flowFigure(plant),
     headline: headlineOf(plant),
+    sure: sureLine(plant, doubts),
     invented: inventedPart(answer),
     outOfReach: outOfReach(answer),
     notBuildable: [...answer.fit.misfits, ...shapeMisfits(plant)],

@@ -1,7 +1,6 @@
 import { ANCHORS_PER_MODULE } from './quantities.ts'
 import type { Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
-import { GRAVITY_MS2 } from '#model/outdoors/air'
 import { isTank } from '#model/building/store'
 
 /** One hazard where the work happens. */
@@ -30,9 +29,9 @@ export function gustPressure_Pa(gust_ms: number): number {
   return VELOCITY_PRESSURE * gust_ms * gust_ms
 }
 
-/** Pull on one module, as the weight that pulls as hard, kg. */
-export function upliftOfModule_kg(moduleArea_m2: number, gust_ms: number): number {
-  return (gustPressure_Pa(gust_ms) * UPLIFT * moduleArea_m2) / GRAVITY_MS2
+/** Pull on one module at a roof's edge, N. */
+export function upliftOfModule_N(moduleArea_m2: number, gust_ms: number): number {
+  return gustPressure_Pa(gust_ms) * UPLIFT * moduleArea_m2
 }
 
 /** All cautions that bear on this plant, those of the roof first. */
@@ -58,10 +57,10 @@ const caution = (title: string, text: Wording): Caution => ({ title, text: words
 
 function wind({ loopSpec }: Plant): Caution {
   const area_m2 = loopSpec.moduleLength_m * loopSpec.moduleWidth_m
-  const pull_kg = upliftOfModule_kg(area_m2, GUST_ms)
+  const pull_N = upliftOfModule_N(area_m2, GUST_ms)
   return caution(
     'Wind',
-    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² (Pa, V in m/s) = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with the pull of ${figure(pull_kg, 'kg', 2)}, or ${figure(pull_kg / ANCHORS_PER_MODULE, 'kg', 2)} at each of its ${count(ANCHORS_PER_MODULE)} fixings, far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners.`,
+    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² (Pa, V in m/s) = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with ${figure(pull_N, 'force', 2)}, or ${figure(pull_N / ANCHORS_PER_MODULE, 'force', 2)} at each of its ${count(ANCHORS_PER_MODULE)} fixings, far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners; an engineer decides rails, feet and bolts.`,
   )
 }
 

@@ -1,7 +1,9 @@
 import { GRAVITY_MS2 } from '#model/outdoors/air'
+import { tankLevels } from './tank-levels.ts'
 import type { NightTest } from './expected.ts'
 import type { Span } from './span.ts'
-import { flowFigure, headFigure, SMALLEST_MOVER_W } from './parts.ts'
+import { flowFigure, headFigure, SMALLEST_MOVER_W } from './figures.ts'
+import { startDuty } from './pump-duty.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 
@@ -29,22 +31,44 @@ function tightness(plant: Plant): Step[] {
     fluid.density_kgm3 * GRAVITY_MS2 * answer.scenario.panel.height_m + answer.loop.pressureDrop_Pa
   return [
     {
-      what: 'Fill slowly from the low point, vent every high point, then leak-test',
+      what: 'Plug the loop, fill it slowly from the low point, let the air out at the top, then leak-test',
       expect: words`${headFigure(plant, TEST_FACTOR * working_Pa)} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
     },
+    ...waterSteps(plant),
   ]
 }
 
+/** Filling for good, and for a loop that drains back the proof that it does. */
+function waterSteps(plant: Plant): Step[] {
+  const { tank } = plant
+  const levels = tank === null ? null : tankLevels(plant, tank)
+  const drains = startDuty(plant) !== null
+  const fill: Step[] =
+    levels === null
+      ? []
+      : [
+          {
+            what: drains ? 'Fill the tank by F1, panels empty' : 'Fill tank and loop by F1',
+            expect: words`water line ${figure(levels.water_m, 'm')} above the bottom; with the pump running it falls to ${figure(levels.running_m, 'm')}, and stays over the outlet at ${figure(levels.outlet_m, 'm')}`,
+          },
+        ]
+  return drains
+    ? [
+        ...fill,
+        {
+          what: 'Let the pump run ten minutes, then stop it',
+          expect: words`the panels run empty within minutes, air is heard at ${tank === null ? 'the vessel DV' : 'the air hole AH'}, the level comes back to where it was, and opening D1 after that brings no water from above`,
+        },
+      ]
+    : fill
+}
+
 function flows(plant: Plant): Step[] {
-  const { loop } = plant.answer
   const { mover } = plant.names
   const rows = rowsOf(plant)
   const steps: Step[] = [
     { what: 'Total flow', expect: words`${flowFigure(plant)} ${FLOW_TOLERANCE}` },
-    {
-      what: `Pressure across the ${mover}`,
-      expect: words`${headFigure(plant, loop.pressureDrop_Pa)} ${PUMP_TOLERANCE}`,
-    },
+    { what: `Pressure across the ${mover}`, expect: acrossMover(plant) },
     { what: `Power of the ${mover}`, expect: powerWords(plant) },
   ]
   if (rows.length > 1)
@@ -53,6 +77,15 @@ function flows(plant: Plant): Step[] {
       expect: words`${flowFigure(plant, rows[0]! / plant.layout.modules)} for ${count(rows[0]!)} modules, ${FLOW_TOLERANCE}; others by their number of modules`,
     })
   return steps
+}
+
+/** Where panels drain: high until the return runs full. */
+function acrossMover(plant: Plant): Wording {
+  const { loop } = plant.answer
+  const settled = words`${headFigure(plant, loop.pressureDrop_Pa)} ${PUMP_TOLERANCE}`
+  const start = startDuty(plant)
+  if (start === null || loop.liftLoss_Pa > 0) return settled
+  return words`up to ${headFigure(plant, start.head_Pa)} until the return runs full, then ${settled} (G2 less G1); where it stays high the return does not fill, and the pump draws about ${figure(start.power_W, 'W', 2)}: the cooling is the same`
 }
 
 function powerWords({ answer, names }: Plant): Wording {

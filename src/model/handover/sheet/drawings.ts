@@ -1,16 +1,16 @@
 import {
   buildUp,
+  drainsBack,
   overhangOf,
   roofPlan,
   schematic,
   section,
+  waterLine_m,
   type Drawing,
-  type PlantFacts,
 } from '#model/handover/drawing'
-import { figure, said, short, words, type Problem } from '#model/basis/words'
-import { FOAM_TEXT, backInsulation_m, flowFigure } from './parts.ts'
-import { rowsOf, type Plant } from './plant.ts'
-import { quantitiesOf } from './quantities.ts'
+import { figure, said, words, type Problem } from '#model/basis/words'
+import { factsOf } from './facts-of.ts'
+import type { Plant } from './plant.ts'
 
 /** All drawings of the sheet, in the order of the work: roof, section, loop, panel. */
 export function drawingsOf(plant: Plant): Drawing[] {
@@ -18,8 +18,15 @@ export function drawingsOf(plant: Plant): Drawing[] {
   return [roofPlan(facts), section(facts), schematic(facts), buildUp(facts)]
 }
 
-/** What has the area but not the shape: a field wider or longer than the roof it is to lie on. */
+/**
+ * What has the area but not the shape (a field wider or longer than the roof it is to lie on), and panels that are to drain
+ * into water that is higher than they are.
+ */
 export function shapeMisfits(plant: Plant): Problem[] {
+  return [...overhang(plant), ...undrained(plant)]
+}
+
+function overhang(plant: Plant): Problem[] {
   const over = overhangOf(factsOf(plant))
   if (over === null || plant.answer.fit.within !== null) return []
   return [
@@ -33,65 +40,26 @@ export function shapeMisfits(plant: Plant): Problem[] {
   ]
 }
 
-function factsOf(plant: Plant): PlantFacts {
-  const { answer, loopSpec, panelSpec, tank, names } = plant
-  const { panel, room, store, plan } = answer.scenario
-  const wet = loopSpec.fluid !== 'air'
-  const film = panelSpec.film
-  return {
-    moduleLength_m: loopSpec.moduleLength_m,
-    moduleWidth_m: loopSpec.moduleWidth_m,
-    rows: rowsOf(plant),
-    tilt_deg: panel.tilt_deg,
-    azimuth_deg: panel.azimuth_deg,
-    panelHeight_m: panel.height_m,
-    roof: panel.freeArea_m2 > 0 ? null : roofAlong(answer.scenario),
-    roomWidth_m: room.width_m,
-    roomHeight_m: room.height_m,
-    liquid: wet,
-    glycol: loopSpec.fluid === 'glycol',
-    freeze: plan.freeze,
-    tank:
-      tank === null
-        ? null
-        : {
-            volume_m3: tank.volume_m3,
-            diameter_m: tank.diameter_m,
-            height_m: tank.height_m,
-            place: store.place,
-          },
-    mass: tank !== null ? null : store.kind === 'slab' ? 'slab' : 'building',
-    drained: store.deliveryKind === 'drained',
-    pipe: wet
-      ? words`${figure(answer.loop.pipeInnerDiameter_m, 'pipeBore')}`
-      : words`${short(answer.loop.pipeInnerDiameter_m)} inside`,
-    header: wet
-      ? words`${figure(answer.loop.headerInnerDiameter_m, 'pipeBore')}`
-      : words`${short(answer.loop.headerInnerDiameter_m)} inside`,
-    pipeRun_m: quantitiesOf(plant).pipe_m,
-    flow: flowFigure(plant),
-    mover: names.mover,
-    ducting: names.pipe,
-    passage: names.passage,
-    build: {
-      film: film === null ? null : { gap_m: answer.scenario.cover.gap_m },
-      coating: words`solar reflectance ${figure(panelSpec.coating.solarReflectance_frac, 'frac')}`,
-      plate_m: loopSpec.plateThickness_m,
-      plateText: words`${short(loopSpec.plateThickness_m)} thick`,
-      passageInner_m: loopSpec.tubeInnerDiameter_m,
-      passageOuter_m: loopSpec.tubeOuterDiameter_m,
-      spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
-      foam_m: backInsulation_m(panel.backLoss_Wm2K),
-      foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of ${FOAM_TEXT}`,
-    },
-  }
-}
+/** Panels drain only into water below their low edge, with some fall to it, m (common practice, no source). */
+const LEAST_DROP_m = 0.1
 
-/** The room's roof seen with the slope of the panels down the page: its length lies along the front. */
-function roofAlong({ room, panel }: Plant['answer']['scenario']) {
-  const turn = ((panel.azimuth_deg - room.azimuth_deg) * Math.PI) / 180
-  const sideways = Math.abs(Math.sin(turn)) > Math.SQRT1_2
-  return sideways
-    ? { across_m: room.width_m, down_m: room.length_m }
-    : { across_m: room.length_m, down_m: room.width_m }
+function undrained(plant: Plant): Problem[] {
+  const facts = factsOf(plant)
+  const water_m = waterLine_m(facts)
+  if (!drainsBack(facts) || water_m === null) return []
+  if (water_m > LEAST_DROP_m && facts.panelHeight_m >= water_m + LEAST_DROP_m) return []
+  const what =
+    facts.tank === null
+      ? words`Under panels whose low edge is ${figure(facts.panelHeight_m, 'm')} above the ground there is no place for a vessel that they could drain into.`
+      : words`The low edge of the panels is ${figure(facts.panelHeight_m, 'm')} above the ground, the tank’s water line ${figure(water_m, 'm')}: they cannot drain into it.`
+  return [
+    {
+      code: 'panels-cannot-drain',
+      severity: 'warning',
+      ...said(what),
+      place: { field: 'plan.freeze' },
+      remedy:
+        'Raise the panels, use a lower tank, fill the loop with glycol, or stop and drain it by hand in winter.',
+    },
+  ]
 }

@@ -1,6 +1,7 @@
 import { FIELDS } from '#model/design/scenario'
 import { targetWords } from '#model/design/target'
-import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './parts.ts'
+import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './figures.ts'
+import { tankLevels } from './tank-levels.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { deliveredBy } from './delivered-by.ts'
@@ -189,7 +190,8 @@ function pressureWords(plant: Plant): Wording {
   return words`${headFigure(plant, loop.pressureDrop_Pa)}: ${plant.names.pipe}s ${headFigure(plant, loop.pipeLoss_Pa)}, headers ${headFigure(plant, loop.headerLoss_Pa)}, ${plant.names.passage}s ${headFigure(plant, loop.riserLoss_Pa)}${lift}`
 }
 
-export function storeLines({ answer, tank }: Plant): SheetLine[] {
+export function storeLines(plant: Plant): SheetLine[] {
+  const { answer, tank } = plant
   const { store, room } = answer.scenario
   if (tank === null) {
     const slab = store.kind === 'slab'
@@ -204,6 +206,7 @@ export function storeLines({ answer, tank }: Plant): SheetLine[] {
     ]
   }
   const { load } = tank
+  const levels = tankLevels(plant, tank)
   return [
     line(
       'Tank',
@@ -222,8 +225,12 @@ export function storeLines({ answer, tank }: Plant): SheetLine[] {
       words`${figure(load.full_kg, 'kg')}, ${figure(answer.store.waterMass_kg, 'kg')} of it water; on the floor ${figure(load.load_kgm2, 'kgm2')}`,
     ),
     line(
+      'Water line',
+      words`fill to ${figure(levels.water_m, 'm')} above the bottom with the panels empty; ${figure(levels.running_m, 'm')} while they are full`,
+    ),
+    line(
       'Connections',
-      'to the panel from the top, back at the bottom; to the room from the bottom, back at the top',
+      words`to the panel ${figure(levels.outlet_m, 'm')} above the bottom, back over the rim and down to ${figure(levels.end_m, 'm')}; to the room ${figure(levels.end_m, 'm')}, back ${figure(levels.outlet_m, 'm')}`,
     ),
     line(
       'Room cooling',

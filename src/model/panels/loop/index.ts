@@ -1,5 +1,6 @@
 export { LOOP_TEMP_C, builtDuty, loopDuty } from './duty.ts'
 export { fluidProperties } from './fluid.ts'
+export { pressureGradient_Pam } from './friction.ts'
 export { type FieldLayout, type ModulePassages, builtLayout, modulePassages } from './layout.ts'
 export type { FluidProperties } from './properties.ts'
 export type { LoopDuty, LoopSpec } from './spec.ts'

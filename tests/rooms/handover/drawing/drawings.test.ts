@@ -127,6 +127,29 @@ describe('to scale', () => {
   })
 })
 
+describe('the return of a tank', () => {
+  it('goes over the rim in section and loop alike, with an air hole only where panels drain', () => {
+    const drains = sheetOf('two rows and a tank').drawings
+    const full = sheetOf('glycol under a film, tank outdoors').drawings
+    for (const id of ['section', 'schematic']) {
+      expect(texts(byId(drains, id)), id).toContain('AH')
+      expect(texts(byId(full, id)), id).not.toContain('AH')
+    }
+    expect(texts(byId(drains, 'schematic'))).not.toContain('A1')
+    expect(texts(byId(full, 'schematic'))).toContain('A1')
+  })
+  it('falls along its whole way: no point of the section’s pipes is higher than the one before, on the way to the store', () => {
+    const section = byId(sheetOf('two rows and a tank').drawings, 'section')
+    const back = section.shapes.find((shape) => shape.kind === 'path' && shape.ink === 'return')!
+    if (back.kind !== 'path') throw new Error('no return')
+    back.points.slice(1).forEach(([x, y], i) => {
+      const [fromX, fromY] = back.points[i]!
+      if (i === 0) expect(y).toBe(fromY)
+      else expect(y, `from ${fromX} to ${x}`).toBeGreaterThan(fromY)
+    })
+  })
+})
+
 describe('the control', () => {
   it('has each state once a part, safety first, running last but for the room', () => {
     const { states } = sheetOf('two rows and a tank')

@@ -4,7 +4,7 @@ import {
   GUST_ms,
   gustPressure_Pa,
   LOCAL_CODES,
-  upliftOfModule_kg,
+  upliftOfModule_N,
 } from '#inside/model/handover/sheet/cautions.ts'
 import { type Figure, type Wording, type SheetLine, wordingText } from '#model/basis/words'
 import { answerFor, ownScenario, sampleWeather, stages } from './sheet-answers.ts'
@@ -59,12 +59,49 @@ describe('a loop that drains back', () => {
     expect(lift_m).toBeLessThan(panel.height_m + rise_m)
     const section = sheet.drawings.find(({ id }) => id === 'section')!
     expect(JSON.stringify(section)).toContain(JSON.stringify({ value: lift_m }).slice(1, -1))
-    expect(text(sheet)).toMatch(/it must fill drained panels each time it starts/)
+    expect(text(sheet)).toMatch(/to fill drained panels each time it starts/)
   })
   it('that stays full does not', () => {
     const full = builderSheet(answerFor(16, { 'plan.freeze': 'stop' }))!
     expect(valuesAt(full.loop, 'Pump')).toHaveLength(3)
     expect(text(full)).not.toMatch(/drained panels/)
+  })
+})
+
+describe('no question is left to the builder', () => {
+  const text = sheet.parts.map(({ what }) => wordingText(what, 'si').replaceAll('\u00a0', ' ')).join('; ')
+  it('the coil is given as catalogues rate it: 200 W/K · 20 K = 4000 W sensible, its water 4000/0.75/(5 K · c) = 15 L/min', () => {
+    expect(text).toMatch(/4000 W sensible/)
+    expect(text).toMatch(/pump \(P2\): 15 L\/min/)
+  })
+  it('every valve, the flow meter, the gauges and the mixing valve have a size', () => {
+    for (const mark of ['V1, V2', 'ST', 'FM', 'G1, G2', 'D1', 'O1', 'M1'])
+      expect(text).toMatch(
+        new RegExp(`(DN \\d+ \\(|L/min to |0 to \\S+ bar)[^;]*\\(${mark}\\)|\\(${mark}\\)[^;]*DN`),
+      )
+  })
+  it('rails, feet and the pull on a fixing: 2 m² · 981 Pa · 1.8 / 4 = 0.88 kN', () => {
+    expect(text).toMatch(/rail, .*two a row/)
+    expect(text).toMatch(/0\.88 kN/)
+  })
+  it('the same heights of outlet, return and water line in section, tank lines and start-up', () => {
+    const heights = valuesAt(sheet.store, 'Connections')
+    const marks = JSON.stringify(sheet.drawings.find(({ id }) => id === 'section'))
+    for (const height_m of heights) expect(marks).toContain(String(height_m))
+    const [full_m, running_m] = valuesAt(sheet.store, 'Water line')
+    const fill = sheet.commissioning.find(({ what }) => what.startsWith('Fill the tank'))!
+    expect(figuresOf(fill.expect).map(({ value }) => value)).toEqual([full_m, running_m, heights[0]])
+    expect(running_m! - heights[0]!).toBeCloseTo(0.1, 9)
+  })
+  it('the level falls by what panels and pipes hold', () => {
+    const [full_m, running_m] = valuesAt(sheet.store, 'Water line')
+    const base_m2 = (Math.PI / 4) * Math.cbrt(6 / Math.PI) ** 2
+    expect((full_m! - running_m!) * base_m2).toBeCloseTo(sheet.quantities.loopVolume_m3, 9)
+  })
+  it('panels lower than the water cannot drain: not buildable', () => {
+    const low = builderSheet(answerFor(8, { 'panel.height_m': '0.5', 'panel.freeArea_m2': '50' }))!
+    expect(low.notBuildable.map(({ code }) => code)).toContain('panels-cannot-drain')
+    expect(sheet.notBuildable.map(({ code }) => code)).not.toContain('panels-cannot-drain')
   })
 })
 
@@ -120,7 +157,7 @@ describe('cautions', () => {
     expect(Math.abs(gustPressure_Pa(30) - 552)).toBeLessThan(0.5)
     expect(Math.abs(gustPressure_Pa(GUST_ms) - 981)).toBeLessThan(0.5)
     expect(Math.abs(gustPressure_Pa(50) - 1532)).toBeLessThan(0.6)
-    expect(Math.abs((upliftOfModule_kg(2, GUST_ms) * 9.80665) / 3530 - 1)).toBeLessThan(0.01)
+    expect(Math.abs(upliftOfModule_N(2, GUST_ms) / 3530 - 1)).toBeLessThan(0.01)
   })
   it('glycol has its caution only where there is glycol', () => {
     expect(sheet.cautions.some((caution) => caution.title === 'Glycol')).toBe(false)

@@ -1,0 +1,37 @@
+import { figure, words, type Text } from '#model/basis/words'
+import { drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
+import type { Levels } from './section.ts'
+
+/** What is said under the section. */
+export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
+  const { tank } = facts
+  const notes: Text[] = [
+    words`${facts.ducting === 'pipe' ? 'Pipe' : 'Duct'} there and back together ${figure(facts.pipeRun_m, 'm')}, ${facts.pipe}. ${fallWords(facts)}`,
+  ]
+  if (!levels.onRoof)
+    notes.push('The panels are lower than the ceiling, so they are drawn on the ground beside the room.')
+  if (facts.liquid && tank !== null)
+    notes.push(
+      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'm')}, ${figure(tank.height_m, 'm')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'm', 2)} above the bottom.`,
+    )
+  if (drainsBack(facts))
+    notes.push(
+      tank === null
+        ? 'Drain-back: no trap, no check valve and no level stretch between panels and DV, or water stays and freezes.'
+        : 'Drain-back: no trap, no check valve and no level stretch above the water line, or water stays and freezes. Air gets in by the hole AH of the return, above the water line: nothing else may be open at the top.',
+    )
+  if (drainsBack(facts) && (liftOf_m(facts) ?? 1) < facts.roomHeight_m && tank?.place === 'outside')
+    notes.push(
+      'Outdoors the pump and what is under the water line stay full: insulate them, and drain them for the winter by D1 and D2.',
+    )
+  if (tank !== null && tank.height_m > facts.roomHeight_m && tank.place === 'room')
+    notes.push('The tank is higher than the room.')
+  return notes
+}
+
+function fallWords(facts: PlantFacts): string {
+  if (!facts.liquid) return 'Ducts fall to the drain at the low point, 1 : 50.'
+  return drainsBack(facts)
+    ? 'Every run falls 1 : 50 (20 mm a metre, 1/4 in a foot) towards the store, as drawn.'
+    : 'Every run falls 1 : 50 (20 mm a metre, 1/4 in a foot) to the drain D1, and rises to the vents, as drawn.'
+}

@@ -1,0 +1,71 @@
+import type { PlantFacts } from '#model/handover/drawing'
+import { figure, short, words } from '#model/basis/words'
+import { backInsulation_m, flowFigure, FOAM_TEXT } from './figures.ts'
+import { rowsOf, type Plant } from './plant.ts'
+import { quantitiesOf } from './quantities.ts'
+import { tankLevels } from './tank-levels.ts'
+
+/** What of a plant is drawn. */
+export function factsOf(plant: Plant): PlantFacts {
+  const { answer, loopSpec, panelSpec, tank, names } = plant
+  const { panel, room, store, plan } = answer.scenario
+  const wet = loopSpec.fluid !== 'air'
+  const film = panelSpec.film
+  return {
+    moduleLength_m: loopSpec.moduleLength_m,
+    moduleWidth_m: loopSpec.moduleWidth_m,
+    rows: rowsOf(plant),
+    tilt_deg: panel.tilt_deg,
+    azimuth_deg: panel.azimuth_deg,
+    panelHeight_m: panel.height_m,
+    roof: panel.freeArea_m2 > 0 ? null : roofAlong(answer.scenario),
+    roomWidth_m: room.width_m,
+    roomHeight_m: room.height_m,
+    liquid: wet,
+    glycol: loopSpec.fluid === 'glycol',
+    freeze: plan.freeze,
+    tank:
+      tank === null
+        ? null
+        : {
+            volume_m3: tank.volume_m3,
+            diameter_m: tank.diameter_m,
+            height_m: tank.height_m,
+            place: store.place,
+            ...tankLevels(plant, tank),
+          },
+    mass: tank !== null ? null : store.kind === 'slab' ? 'slab' : 'building',
+    drained: store.deliveryKind === 'drained',
+    pipe: wet
+      ? words`${figure(answer.loop.pipeInnerDiameter_m, 'pipeBore')}`
+      : words`${short(answer.loop.pipeInnerDiameter_m)} inside`,
+    header: wet
+      ? words`${figure(answer.loop.headerInnerDiameter_m, 'pipeBore')}`
+      : words`${short(answer.loop.headerInnerDiameter_m)} inside`,
+    pipeRun_m: quantitiesOf(plant).pipe_m,
+    flow: flowFigure(plant),
+    mover: names.mover,
+    ducting: names.pipe,
+    passage: names.passage,
+    build: {
+      film: film === null ? null : { gap_m: answer.scenario.cover.gap_m },
+      coating: words`solar reflectance ${figure(panelSpec.coating.solarReflectance_frac, 'frac')}`,
+      plate_m: loopSpec.plateThickness_m,
+      plateText: words`${short(loopSpec.plateThickness_m)} thick`,
+      passageInner_m: loopSpec.tubeInnerDiameter_m,
+      passageOuter_m: loopSpec.tubeOuterDiameter_m,
+      spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
+      foam_m: backInsulation_m(panel.backLoss_Wm2K),
+      foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of ${FOAM_TEXT}`,
+    },
+  }
+}
+
+/** The room's roof seen with the slope of the panels down the page: its length lies along the front. */
+function roofAlong({ room, panel }: Plant['answer']['scenario']) {
+  const turn = ((panel.azimuth_deg - room.azimuth_deg) * Math.PI) / 180
+  const sideways = Math.abs(Math.sin(turn)) > Math.SQRT1_2
+  return sideways
+    ? { across_m: room.width_m, down_m: room.length_m }
+    : { across_m: room.length_m, down_m: room.width_m }
+}

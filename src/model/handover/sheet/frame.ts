@@ -1,0 +1,86 @@
+import { FIXING_INSET_frac, ROW_GAP_m } from '#model/handover/drawing'
+import { GUST_ms, upliftOfModule_N } from './cautions.ts'
+import { partOf, type Part } from './part.ts'
+import { rowsOf, type Plant } from './plant.ts'
+import { ANCHORS_PER_MODULE } from './quantities.ts'
+import { count, figure, short, words, type Wording } from '#model/basis/words'
+
+/** Rails of a row; how far a rail runs past its modules; most between two feet of a rail, m (common practice, no source). */
+const RAILS = 2
+const PAST_m = 0.1
+const FEET_APART_m = 2
+/** Panels lower over their roof than this need no posts, m. */
+const FLAT_m = 0.05
+
+/** What carries the modules: rails along each row, feet under them, and the pull that each fixing must hold. */
+export interface Frame {
+  /** Between the two rails of a row, along the slope, m. */
+  readonly apart_m: number
+  /** Lengths of the rails, one of each row, m. */
+  readonly rails_m: readonly number[]
+  readonly feet: number
+  /** Heights of the feet above what they stand on, m: low and high rail of each row, from the low edge up; empty where none is needed. */
+  readonly feet_m: readonly (readonly [low: number, high: number])[]
+  readonly uplift_N: number
+}
+
+export function frameOf(plant: Plant): Frame {
+  const { loopSpec, answer } = plant
+  const { panel, room } = answer.scenario
+  const rows = rowsOf(plant)
+  const inset_m = FIXING_INSET_frac * Math.min(loopSpec.moduleLength_m, loopSpec.moduleWidth_m)
+  const raised_m = panel.height_m >= room.height_m ? panel.height_m - room.height_m : panel.height_m
+  const slope = Math.sin((panel.tilt_deg * Math.PI) / 180)
+  const rails_m = rows.map((modules) => modules * loopSpec.moduleWidth_m + 2 * PAST_m)
+  const onPosts = raised_m > FLAT_m || slope * loopSpec.moduleLength_m > FLAT_m
+  return {
+    apart_m: loopSpec.moduleLength_m - 2 * inset_m,
+    rails_m,
+    feet: RAILS * rails_m.reduce((sum, rail_m) => sum + Math.ceil(rail_m / FEET_APART_m) + 1, 0),
+    feet_m: onPosts
+      ? rows.map((_, row) => {
+          const from_m = row * (loopSpec.moduleLength_m + ROW_GAP_m)
+          const at = (along_m: number): number => raised_m + slope * (from_m + along_m)
+          return [at(inset_m), at(loopSpec.moduleLength_m - inset_m)] as const
+        })
+      : [],
+    uplift_N:
+      upliftOfModule_N(loopSpec.moduleLength_m * loopSpec.moduleWidth_m, GUST_ms) / ANCHORS_PER_MODULE,
+  }
+}
+
+export function frameParts(plant: Plant): Part[] {
+  const part = partOf('Frame')
+  const frame = frameOf(plant)
+  const anchors = ANCHORS_PER_MODULE * plant.layout.modules
+  const rail_m = RAILS * frame.rails_m.reduce((sum, each_m) => sum + each_m, 0)
+  const ground = plant.answer.scenario.panel.height_m < plant.answer.scenario.room.height_m
+  return [
+    part(
+      figure(rail_m, 'm'),
+      words`rail, hot-dip galvanised steel or aluminium: two a row, ${short(frame.apart_m, 3)} apart up the slope, ${lengths(frame.rails_m)} long`,
+    ),
+    part(
+      count(frame.feet),
+      words`feet under the rails, at most ${figure(FEET_APART_m, 'm')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}; cross-braced, and a pad between unlike metals`,
+    ),
+    part(
+      count(anchors),
+      words`bolts and clamps from module to rail, four a module; clamp and foot must each hold ${figure(frame.uplift_N, 'force', 2)} upwards a fixing (gust ${figure(GUST_ms, 'ms')}, roof edge: see Wind): an engineer decides their size`,
+    ),
+  ]
+}
+
+function lengths(rails_m: readonly number[]): Wording {
+  const kinds = [...new Set(rails_m)]
+  return kinds.flatMap((rail_m, i) => [...(i === 0 ? [] : [' and ']), figure(rail_m, 'm')])
+}
+
+function heights({ feet_m }: Frame): Wording {
+  if (feet_m.length === 0) return words``
+  const rows = feet_m.map(
+    ([low_m, high_m], row) =>
+      words`${row === 0 ? '' : '; '}${feet_m.length > 1 ? `row ${feet_m.length - row} ` : ''}${short(low_m)} and ${short(high_m)}`,
+  )
+  return words`, ${rows.flat()} high (low rail and high rail)`
+}

@@ -1,0 +1,157 @@
+import { AIR_HOLE_m, drainsBack } from '#model/handover/drawing'
+import { count, figure, short, words, type Wording } from '#model/basis/words'
+import { factsOf } from './facts-of.ts'
+import { moverWords, startDuty } from './pump-duty.ts'
+import { partOf, type Part } from './part.ts'
+import { rowsOf, type Plant } from './plant.ts'
+import type { Quantities } from './quantities.ts'
+
+const part = partOf('Panel loop')
+
+/** Headers, pipes, pump, and what sits in them. */
+export function loopParts(plant: Plant, amounts: Quantities): Part[] {
+  const { answer, loopSpec, names, layout, passages } = plant
+  const { loop } = answer
+  const rows = rowsOf(plant).length
+  const wet = loopSpec.fluid !== 'air'
+  const bore = (inner_m: number) =>
+    wet ? words`${figure(inner_m, 'pipeBore')}` : words`${short(inner_m)} inside or the next wider`
+  const parts = [
+    part(
+      figure(amounts.header_m, 'm'),
+      words`header ${names.pipe}, ${bore(loop.headerInnerDiameter_m)}: two to a module, each ${figure(loopSpec.moduleWidth_m, 'm')}${wet ? words`; metal tube of that bore where ${names.passage}s are brazed in` : words``}`,
+    ),
+    part(
+      count(2 * layout.modules * passages.parallel),
+      words`joints of ${names.passage}s (${short(loopSpec.tubeOuterDiameter_m)} outside) to headers`,
+    ),
+    part(count(amounts.unions), words`unions between headers of neighbouring modules`),
+    part(count(amounts.caps), words`header end caps (the corners not fed or drained)`),
+    part(
+      count(2 * rows),
+      words`reducers from header to ${names.pipe}, at the fed and the drained corner of each row`,
+    ),
+    part(count(2 * (rows - 1)), words`tees where rows branch off supply and return`),
+    part(
+      figure(amounts.pipe_m, 'm'),
+      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together, with its clips; elbows as your own way needs (40 % of the ${names.pipe}s’ loss is allowed for all fittings)`,
+    ),
+    part(
+      figure(amounts.pipe_m, 'm'),
+      words`${names.pipe} insulation ${short(loopSpec.pipeInsulation_m)}, vapour-tight, sun-proof outdoors`,
+    ),
+    part(count(1), moverWords(plant)),
+  ]
+  return wet
+    ? [...parts, ...valves(plant, rows), ...fluids(plant, amounts)]
+    : [...parts, ...airParts(plant, rows)]
+}
+
+/** A gauge reads to at least twice what it sees; usual ranges, Pa (common practice, no source). */
+const GAUGES_Pa = [100_000, 250_000, 400_000, 600_000] as const
+/** A flow meter shows the flow in the middle of its range. */
+const METER_RANGE = [0.4, 2] as const
+
+function valves(plant: Plant, rows: number): Part[] {
+  const { loop } = plant.answer
+  const facts = factsOf(plant)
+  const size = figure(loop.pipeInnerDiameter_m, 'valveSize')
+  const most_Pa = 2 * Math.max(startDuty(plant)?.greatest_Pa ?? 0, loop.pressureDrop_Pa)
+  const gauge_Pa = GAUGES_Pa.find((range_Pa) => range_Pa >= most_Pa) ?? most_Pa
+  const range = METER_RANGE.map((share) => figure(share * plant.flow_m3s, 'liquidFlow', 2))
+  const drains = drainsBack(facts)
+  return [
+    part(
+      count(2),
+      words`ball valves ${size}, full bore, either side of the pump (V1, V2); V2 one that can be set`,
+    ),
+    part(
+      count(rows),
+      words`shut-off and balancing valve ${size}, one a row (B), fully open in the longest row`,
+    ),
+    ...(drains
+      ? plant.tank === null
+        ? []
+        : [
+            part(
+              count(1),
+              words`air hole (AH) of ${short(AIR_HOLE_m)}, drilled in the return above the water line`,
+            ),
+          ]
+      : [
+          part(
+            count(rows),
+            plant.tank === null
+              ? words`automatic air vent ${figure(0.01, 'valveSize')} at the high corner of each row (A)`
+              : words`air vent ${figure(0.01, 'valveSize')}, opened by hand, at the high corner of each row (A)`,
+          ),
+        ]),
+    part(count(1), words`strainer ${size}, mesh about ${short(0.0005, 1)} (ST)`),
+    part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM)`),
+    part(count(2), words`pressure gauges 0 to ${figure(gauge_Pa, 'gauge')} (G1, G2)`),
+    part(count(1), words`drain valve ${figure(0.015, 'valveSize')} with hose end at the lowest point (D1)`),
+    part(count(1), fillingWords(plant)),
+  ]
+}
+
+/** How water or mix gets in. */
+function fillingWords(plant: Plant): Wording {
+  if (plant.tank !== null) return words`filling hose that ends over the rim, with an air gap (F1)`
+  return drainsBack(factsOf(plant))
+    ? words`filling hose that ends over the rim of the vessel DV, with an air gap`
+    : words`hand pump and hose: the mix is pumped in at D1 until no more air comes out at the vents`
+}
+
+function fluids(plant: Plant, amounts: Quantities): Part[] {
+  const { loopSpec, fluid } = plant
+  const parts: Part[] = []
+  const content = figure(amounts.loopVolume_m3, 'content', 2)
+  if (plant.tank === null && drainsBack(factsOf(plant)))
+    parts.push(
+      part(
+        count(1),
+        words`drain-back vessel (DV), open to the air by a filter: ${figure(VESSEL_SPARE * amounts.loopVolume_m3, 'content', 2)} for the ${content} of panels and pipes`,
+      ),
+    )
+  if (loopSpec.fluid === 'glycol' && plant.tank === null)
+    parts.push(
+      part(
+        count(1),
+        words`diaphragm expansion vessel (EX) of ${figure(EXPANSION_SHARE * amounts.loopVolume_m3, 'content', 2)} or the next larger, charged to ${figure(EXPANSION_CHARGE_Pa, 'gauge')}, for ${content} of mix`,
+      ),
+      part(
+        count(1),
+        words`relief valve ${figure(0.015, 'valveSize')}, ${figure(RELIEF_Pa, 'gauge')}, piped to a can (RV)`,
+      ),
+    )
+  if (loopSpec.fluid === 'glycol')
+    parts.push(
+      part(
+        figure(amounts.loopVolume_m3 * fluid.density_kgm3 * loopSpec.glycol_frac, 'kg'),
+        words`inhibited propylene glycol for the loop alone`,
+      ),
+    )
+  return parts
+}
+
+/** Vessels over the water they take in; share of a mix's volume that an expansion vessel has; its charge and the relief pressure, Pa (common practice, no source). */
+const VESSEL_SPARE = 1.5
+const EXPANSION_SHARE = 0.3
+const EXPANSION_CHARGE_Pa = 100_000
+const RELIEF_Pa = 300_000
+
+function airParts(plant: Plant, rows: number): Part[] {
+  const bore = short(plant.answer.loop.pipeInnerDiameter_m)
+  return [
+    part(count(1), words`filter (FI) before the fan, ${bore}, and a drain at the low point of the duct`),
+    part(
+      count(1),
+      words`place to measure the air flow (FM): a straight piece of ten widths with a hole for a probe`,
+    ),
+    ...(rows > 1 ? [part(count(rows), words`damper ${bore}, one a row (B)`)] : []),
+    part(
+      count(2),
+      words`dampers ${bore} that shut while the fan is off, so that no warm air drifts in by day (V1, V2)`,
+    ),
+  ]
+}

@@ -1,0 +1,68 @@
+import { GRAVITY_MS2 } from '#model/outdoors/air'
+import { count, figure, words, type Wording } from '#model/basis/words'
+import { flowFigure, headFigure, SMALLEST_MOVER_W } from './figures.ts'
+import type { Plant } from './plant.ts'
+import { startLift_m } from './start-lift.ts'
+
+/** Greatest head of a pump over the lift that it fills panels against, m (common practice, no source). */
+const START_SPARE_m = 1
+
+/** What the pump of a loop that drains back has to do before its return runs full. */
+export interface StartDuty {
+  readonly lift_m: number
+  /** Head at the flow while the return does not carry its own weight, Pa. */
+  readonly head_Pa: number
+  /** Least head at no flow, Pa. */
+  readonly greatest_Pa: number
+  /** Electric power while the return does not run full, W. */
+  readonly power_W: number
+  /** Water speed in the return over the least at which a falling pipe fills itself. */
+  readonly fills_frac: number
+}
+
+/** null where the loop stays full, and for air. */
+export function startDuty(plant: Plant): StartDuty | null {
+  const lift_m = startLift_m(plant)
+  if (lift_m === null) return null
+  const { answer, fluid, loopSpec, flow_m3s } = plant
+  const { loop } = answer
+  const column_Pa = (height_m: number): number => fluid.density_kgm3 * GRAVITY_MS2 * height_m
+  const head_Pa = loop.pressureDrop_Pa - loop.liftLoss_Pa + column_Pa(lift_m)
+  return {
+    lift_m,
+    head_Pa,
+    greatest_Pa: column_Pa(lift_m + START_SPARE_m),
+    power_W: (flow_m3s * head_Pa) / loopSpec.pumpEfficiency_frac,
+    fills_frac: loop.pipeVelocity_ms / fillingSpeed_ms(loop.pipeInnerDiameter_m),
+  }
+}
+
+/** Speed at which a pipe that falls runs full by itself: √(g d), Froude number 1, m/s (a rule of gravity drains, from memory). */
+export function fillingSpeed_ms(bore_m: number): number {
+  return Math.sqrt(GRAVITY_MS2 * bore_m)
+}
+
+/** What to buy as pump or fan. */
+export function moverWords(plant: Plant): Wording {
+  const { loop } = plant.answer
+  const start = startDuty(plant)
+  const duty = words`${plant.names.mover} (${plant.names.mover === 'pump' ? 'P1' : 'F1'}): ${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}, about ${figure(loop.pumpPower_W, 'W', 2)}`
+  if (start !== null)
+    return words`pump (P1), centrifugal, for cold water: at least ${flowFigure(plant)} against ${headFigure(plant, start.head_Pa)}, as it must while the return does not run full (about ${figure(start.power_W, 'W', 2)}), and ${headFigure(plant, start.greatest_Pa)} at no flow, to fill drained panels each time it starts; with the return full ${headFigure(plant, loop.pressureDrop_Pa)} is left (${figure(loop.pumpPower_W, 'W', 2)}), and V2 throttles it to the flow`
+  if (loop.pumpPower_W >= SMALLEST_MOVER_W) return duty
+  return words`${duty}: the smallest that is sold will do, throttled to the flow; it will draw a few watts`
+}
+
+/** Whether the return fills, and what it costs where it does not; nothing for a loop that stays full. */
+export function fillingWords(plant: Plant): Wording[] {
+  const start = startDuty(plant)
+  if (start === null) return []
+  const { loop, months } = plant.answer
+  const hours_h = months.reduce((sum, month) => sum + month.pumpRun_h, 0)
+  const more_J = Math.max(0, start.power_W - loop.pumpPower_W) * hours_h * 3600
+  if (loop.liftLoss_Pa > 0)
+    return [words`The pump is reckoned to hold the lift of ${figure(start.lift_m, 'm')} all the time.`]
+  return [
+    words`The pump is reckoned with a return that runs full and so carries its own weight. A falling pipe of this bore does so from about ${figure(fillingSpeed_ms(loop.pipeInnerDiameter_m), 'flowSpeed', 2)} (√(g d)); here the water runs at ${figure(loop.pipeVelocity_ms, 'flowSpeed', 2)}${start.fills_frac < 1 ? ', so expect that it does not' : ''}. If it does not, the pump holds the lift all the time: ${figure(start.power_W, 'W', 2)} in place of ${figure(loop.pumpPower_W, 'W', 2)}, ${figure(more_J, 'J', 2)} more in the ${count(Math.round(hours_h))} h of the year. Cooling is the same.`,
+  ]
+}

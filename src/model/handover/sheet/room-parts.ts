@@ -1,0 +1,110 @@
+import { count, figure, short, words, type Wording } from '#model/basis/words'
+import { THERMOMETERS } from './controls.ts'
+import { deliveredBy } from './delivered-by.ts'
+import { partOf, type Part } from './part.ts'
+import type { Plant } from './plant.ts'
+import { COIL_Pa, RATED, ROOM_PIPE_m, roomCoil } from './room-coil.ts'
+import { massPipes } from './mass-pipes.ts'
+
+const part = partOf('Cooling of the room')
+
+/** What brings the cold into the room: coil or surface, its pump and mixing valve, sized. */
+export function roomParts(plant: Plant): Part[] {
+  const { answer, tank } = plant
+  const { store } = answer.scenario
+  if (tank === null) return [part(count(1), massWords(plant))]
+  const coil = roomCoil(plant)
+  const air = store.deliveryKind === 'drained' || store.deliveryKind === 'surface'
+  const size = figure(coil.bore_m, 'valveSize')
+  return [
+    part(count(1), air ? fanCoilWords(plant) : surfaceWords(plant)),
+    part(
+      count(1),
+      words`pump (P2): ${figure(coil.water_m3s, 'liquidFlow', 2)} against ${figure(coil.head_Pa, 'head', 2)} (${figure(COIL_Pa, 'head', 2)} for ${air ? 'the coil' : 'its circuits'}${store.deliveryKind === 'drained' ? '' : words`, ${figure(coil.mixing_Pa, 'head', 2)} for M1`}, the rest for ${figure(ROOM_PIPE_m, 'm')} of pipe there and back: put in your own), its speed set by the controller; shut-off valve (V3) ${size}`,
+    ),
+    part(
+      figure(ROOM_PIPE_m, 'm'),
+      words`pipe ${figure(coil.bore_m, 'pipeBore')} between tank and ${air ? 'coil' : 'circuits'}, insulated and vapour-tight like that of the panel loop; measure your own`,
+    ),
+    ...(store.deliveryKind === 'drained'
+      ? [
+          part(
+            count(1),
+            words`condensate drain ${figure(0.02, 'valveSize')} with a trap, and a float switch in the tray`,
+          ),
+        ]
+      : [
+          part(
+            count(1),
+            words`three-way mixing valve (M1) ${size}, Kvs ${figure(coil.kvs_m3h, 'count', 2)} m³/h (Cv ${figure(1.156 * coil.kvs_m3h, 'count', 2)} gal/min), with a 0–10 V drive, held by the dew guard`,
+          ),
+        ]),
+  ]
+}
+
+/** A fan coil by what catalogues say, and what it gives here. */
+function fanCoilWords(plant: Plant): Wording {
+  const { store } = plant.answer.scenario
+  const coil = roomCoil(plant)
+  const tray =
+    store.deliveryKind === 'drained'
+      ? 'with drip tray and drain'
+      : 'kept dry by the dew guard; a drip tray all the same'
+  return words`fan coil, ${tray}: ${figure(coil.ratedSensible_W, 'W', 2)} sensible (about ${figure(coil.ratedTotal_W, 'W', 2)} in all) at the catalogue’s ${figure(RATED.air_C, 'C')} air and ${figure(RATED.waterIn_C, 'C')} to ${figure(RATED.waterOut_C, 'C')} water (EN 1397), about ${figure(coil.air_m3s, 'airFlow', 2)} of air: that is the ${figure(store.delivery_WK, 'WK')} between store water and room air that was reckoned with. ${mostWords(plant)} Fan and P2 are reckoned with ${figure(store.deliveryPower_W, 'W')} together, where about ${figure(coil.usual_W, 'W', 1)} are usual for catalogue sizes: put in what yours draw`
+}
+
+function mostWords(plant: Plant): Wording {
+  const { most_W, mostBelow_K } = roomCoil(plant)
+  return words`Here it gave ${figure(most_W, 'W', 2)} at the most, with water ${figure(mostBelow_K, 'K')} colder than the room.`
+}
+
+/** Heat taken on by cooled surfaces, W/m²K: ceilings EN 14240 and EN 1264, floors EN 1264 (from memory). */
+const SURFACES_Wm2K = { ceiling: 9, roofPipes: 8, floorPipes: 6 } as const
+
+function surfaceWords(plant: Plant): Wording {
+  const { deliveryKind, delivery_WK } = plant.answer.scenario.store
+  const { room } = plant.answer.scenario
+  if (deliveryKind !== 'ceiling') return massWords(plant)
+  const area_m2 = delivery_WK / SURFACES_Wm2K.ceiling
+  return words`cooled ceiling panels of ${figure(area_m2, 'm2', 2)}, at ${figure(SURFACES_Wm2K.ceiling, 'Wm2K')} (${figure(delivery_WK, 'WK')} in all; the ceiling has ${figure(room.length_m * room.width_m, 'm2', 3)}). ${mostWords(plant)}`
+}
+
+function massWords(plant: Plant): Wording {
+  const { store } = plant.answer.scenario
+  const wet = plant.loopSpec.fluid !== 'air'
+  if (!wet && plant.tank === null)
+    return words`air passages along the cooled mass: ${figure(store.delivery_WK, 'WK')} between air and mass`
+  if (store.kind !== 'slab' && store.deliveryKind === 'surface')
+    return words`${deliveredBy(store)}: ${figure(store.delivery_WK, 'WK')} between fluid and mass`
+  const pipes = massPipes(store.delivery_WK)
+  return words`${deliveredBy(store)}: about ${figure(pipes.length_m, 'm', 2)} of oxygen-tight pipe ${figure(pipes.inner_m, 'pipeBore')}, ${short(pipes.spacing_m)} apart in concrete or screed, in ${count(pipes.circuits)} ${pipes.circuits === 1 ? 'circuit' : 'circuits of equal length on a manifold with a valve each'} (${figure(store.delivery_WK, 'WK')} between fluid and mass, from pipe wall and concrete around it)`
+}
+
+/** Controller, sensors and supply. */
+export function controlParts(plant: Plant): Part[] {
+  const { names, answer, tank } = plant
+  const control = partOf('Control')
+  const guard = answer.scenario.store.dewMargin_K > 0
+  const mover = names.mover === 'pump' ? 'P1' : 'F1'
+  const outputs =
+    tank === null
+      ? `${mover} (switched) and an alarm`
+      : answer.scenario.store.deliveryKind === 'drained'
+        ? `${mover} (switched), P2 (0–10 V or pulses), the coil’s fan, and an alarm; an input for the float switch`
+        : `${mover} (switched), P2 and M1 (0–10 V), the coil’s fan where there is one, and an alarm`
+  return [
+    control(
+      count(1),
+      words`controller that can be programmed with the table of states: ${count(THERMOMETERS)} thermometer inputs and one for humidity, a clock; outputs for ${outputs}`,
+    ),
+    control(
+      count(THERMOMETERS),
+      words`thermometers (S1–S5, S7), Pt1000 or like, good to ${figure(0.2, 'K')}, S3 and S4 paired; screened cable, apart from mains`,
+    ),
+    control(
+      count(1),
+      words`humidity sensor (S6), good to 3 % of relative humidity${guard ? ', for the dew guard' : ''}`,
+    ),
+    control(count(1), words`residual-current protected supply with isolator, drip loops, splash-proof boxes`),
+  ]
+}

@@ -1,0 +1,52 @@
+import { fluidProperties, LOOP_TEMP_C } from '#model/panels/loop'
+import { count, figure, short, words } from '#model/basis/words'
+import { partOf, type Part } from './part.ts'
+import type { Plant } from './plant.ts'
+import type { Quantities } from './quantities.ts'
+import { tankLevels } from './tank-levels.ts'
+
+const part = partOf('Store')
+
+/** The tank with its connections; nothing where slab or building keep the cold. */
+export function storeParts(plant: Plant, amounts: Quantities): Part[] {
+  const { tank, answer, loopSpec } = plant
+  const { store } = answer.scenario
+  if (tank === null) return []
+  const water_kg = tank.volume_m3 * fluidProperties('water', 0, LOOP_TEMP_C).density_kgm3
+  const levels = tankLevels(plant, tank)
+  const pipe = figure(answer.loop.pipeInnerDiameter_m, 'valveSize')
+  const parts = [
+    part(
+      count(1),
+      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'm')} wide and ${figure(tank.height_m, 'm')} high (or another shape of that content that passes your door), with a tight, child-proof lid`,
+    ),
+    part(
+      count(1),
+      words`outlet ${pipe} to P1, ${figure(levels.outlet_m, 'm')} above the bottom: under the water even while the panels are full`,
+    ),
+    part(
+      count(1),
+      words`return ${pipe} through the lid, ending ${figure(levels.end_m, 'm')} above the bottom`,
+    ),
+    part(
+      count(2),
+      words`connections for the cooling of the room: out ${figure(levels.end_m, 'm')} above the bottom, back ${figure(levels.outlet_m, 'm')}, as wide as its pipe`,
+    ),
+    part(
+      count(1),
+      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'm')}, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pocket for S2`,
+    ),
+    part(
+      figure(amounts.tankSkin_m2, 'm2'),
+      words`tank insulation ${short(store.insulation_m)} all round (${figure(store.insulation_m / store.insulationConductivity_WmK, 'rValue')}), load-bearing below`,
+    ),
+  ]
+  if (loopSpec.fluid === 'glycol')
+    parts.push(
+      part(
+        figure(water_kg * loopSpec.glycol_frac, 'kg'),
+        words`more glycol if the tank holds the same mix; none with a heat exchanger, which this reckoning does not contain`,
+      ),
+    )
+  return parts
+}
