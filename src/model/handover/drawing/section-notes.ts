@@ -1,6 +1,6 @@
 import { figure, words, type Text } from '#model/basis/words'
 import { drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
-import type { Levels } from './section.ts'
+import type { Levels } from './levels.ts'
 
 /** What is said under the section. */
 export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {

@@ -1,5 +1,5 @@
 import { FALL, drainsBack, planOf, waterLine_m, type PlantFacts } from './facts.ts'
-import type { At, Levels } from './section.ts'
+import type { At, Levels } from './levels.ts'
 import { disc, head, label, path, type Shape, type Spot } from './shapes.ts'
 import { unit } from './symbols.ts'
 

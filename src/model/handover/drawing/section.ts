@@ -1,6 +1,7 @@
 import { figure, words } from '#model/basis/words'
 import { liftOf_m, planOf, riseOf, scaleFor, waterLine_m, type PlantFacts } from './facts.ts'
 import { pipesOf } from './section-pipes.ts'
+import type { At, Levels } from './levels.ts'
 import { sectionNotes } from './section-notes.ts'
 import { across, box, label, outline, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
 
@@ -8,19 +9,6 @@ const PAPER = { across: 104, down: 60 }
 const MARGIN = { left: 22, right: 62, top: 10, bottom: 16 }
 /** Free between a tank and the wall beside it, m. */
 const BESIDE_m = 0.3
-
-/** Levels and places in the section, m: heights above the floor, places from the left outer wall. */
-export interface Levels {
-  readonly onRoof: boolean
-  /** Low and high edge of the panels above the ground, m. */
-  readonly low_m: number
-  readonly high_m: number
-  /** Left end of the panels and of the tank, from the outer wall, m. */
-  readonly panel_m: number
-  readonly tank_m: number
-  readonly left_m: number
-  readonly right_m: number
-}
 
 function levelsOf(facts: PlantFacts): Levels {
   const { tank, roomWidth_m, roomHeight_m } = facts
@@ -83,8 +71,6 @@ export function section(facts: PlantFacts): Drawing {
     ],
   }
 }
-
-export type At = (x_m: number, z_m: number) => Spot
 
 function panelOf(facts: PlantFacts, levels: Levels, at: At): Shape[] {
   const field_m = planOf(facts).down_m
