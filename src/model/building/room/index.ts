@@ -16,6 +16,8 @@ export {
   TO_RADIANT_W,
   absorbed_Wm2,
   groupAt,
+  PER_GROUP,
+  PER_MODE,
 } from './rows.ts'
 export type {
   GroupStep,

@@ -12,6 +12,8 @@ export const TO_RADIANT_W = 5
 const BEFORE_GROUPS = 6
 /** Entries of a group: α, the temperature outside, and what its face absorbs as if it came through the film. */
 export const PER_GROUP = 3
+/** Entries of a mode: e^−x, and inner and outer shape times the share of a step's mean. */
+export const PER_MODE = 3
 
 /** Rows of a room for steps of `step_s`, exact for drives that hold over the step. */
 export function roomRows(room: RoomParts, step_s: number): RoomRows {
@@ -25,8 +27,13 @@ export function roomRows(room: RoomParts, step_s: number): RoomRows {
     held: [],
   }
   for (const group of room.groups) groups.push(groupStep(group, step_s, columns))
-  const times = (shape: readonly number[], factor: number): Float64Array =>
-    Float64Array.from(shape, (value, k) => value * columns.m1[k]! * factor)
+  const times = (shape: readonly number[]): Float64Array =>
+    Float64Array.from(shape, (value, k) => value * columns.m1[k]!)
+  const ofGroups = (value: (group: GroupStep) => number): Float64Array =>
+    Float64Array.from(groups, (group) => value(group))
+  const [innerMean, outerMean] = [times(columns.b), times(columns.c)]
+  const modeRows = new Float64Array(PER_MODE * columns.decay.length)
+  columns.decay.forEach((decay, k) => modeRows.set([decay, innerMean[k]!, outerMean[k]!], PER_MODE * k))
   const stride = BEFORE_GROUPS + PER_GROUP * groups.length
   const rows = new Float64Array(stride * room.hours)
   for (let h = 0; h < room.hours; h++) fillRow(rows, h * stride, room, groups, h)
@@ -36,13 +43,14 @@ export function roomRows(room: RoomParts, step_s: number): RoomRows {
     rows,
     groups,
     modes: columns.decay.length,
-    decay: Float64Array.from(columns.decay),
-    innerMean: times(columns.b, 1),
-    outerMean: times(columns.c, 1),
-    pipeMean: times(columns.d, 1),
-    innerGain: times(columns.b, step_s),
-    outerGain: times(columns.c, step_s),
-    pipeGain: times(columns.d, step_s),
+    modeRows,
+    ends: Int32Array.from(groups, ({ end }) => end),
+    inner_Wm2K: ofGroups((group) => group.inner_Wm2K),
+    given_WK: ofGroups(({ area_m2, inner_Wm2K }) => (area_m2 * inner_Wm2K) / HI),
+    cb: ofGroups((group) => group.cb),
+    innerMean,
+    outerMean,
+    pipeMean: times(columns.d),
     held: Float64Array.from(columns.held),
   }
 }

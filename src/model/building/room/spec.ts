@@ -160,15 +160,17 @@ export interface RoomRows {
   readonly rows: Float64Array
   readonly groups: readonly GroupStep[]
   readonly modes: number
-  /** e^−x, and shapes times the share of a step's mean: inner, outer, pipe. */
-  readonly decay: Float64Array
+  /** Each mode's e^−x and its shapes times the share of a step's mean, inner and outer, side by side. */
+  readonly modeRows: Float64Array
+  /** Of each group: one past its last mode, its conductance inside, what of its inner temperature goes back to the room, and `cb`. */
+  readonly ends: Int32Array
+  readonly inner_Wm2K: Float64Array
+  readonly given_WK: Float64Array
+  readonly cb: Float64Array
+  /** Shapes times the share of a step's mean: what one J/m² over the step leaves at its end. */
   readonly innerMean: Float64Array
   readonly outerMean: Float64Array
   readonly pipeMean: Float64Array
-  /** Shapes times m1 h: what a flux over the step leaves at its end. */
-  readonly innerGain: Float64Array
-  readonly outerGain: Float64Array
-  readonly pipeGain: Float64Array
   readonly held: Float64Array
 }
 

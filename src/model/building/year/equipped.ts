@@ -62,8 +62,7 @@ export function equippedYear(inputs: EquippedInputs): EquippedYear {
   const warm_h = room.hours > WARM_UP_h ? WARM_UP_h : 0
   const before = Array.from({ length: room.hours }, (_, k) => (k + room.hours - warm_h) % room.hours)
   const rest = pastRoom(room, before)
-  step.air_C = rest.air_C
-  step.masses.set(rest.masses)
+  step.begin(rest.air_C, rest.masses)
   const machine = new Machine(inputs)
   const room_C = new Float64Array(room.hours)
   for (let run = -warm_h; run < room.hours; run++) {

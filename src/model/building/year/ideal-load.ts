@@ -41,8 +41,7 @@ export function idealLoad(room: RoomNetwork, held: HeldRange): IdealLoad {
     room,
     Array.from({ length: room.hours }, (_, k) => (k + begin + room.hours) % room.hours),
   )
-  step.air_C = start.air_C
-  step.masses.set(start.masses)
+  step.begin(start.air_C, start.masses)
   const column = () => new Float64Array(room.hours)
   const [load_W, air_C, operative_C] = [column(), column(), column()]
   let heating_J = 0

@@ -82,8 +82,7 @@ export class YearKernel {
 
   /** Puts air and masses of the room, °C and as `RoomStep` has them, and the tank at the air's temperature. */
   setRoom(air_C: number, masses: ArrayLike<number>): void {
-    this.room.air_C = this.room.radiantMean_C = air_C
-    this.room.masses.set(masses)
+    this.room.begin(air_C, masses)
     this.temp_C.fill(air_C)
     this.noteRoom()
   }
@@ -125,7 +124,7 @@ export class YearKernel {
     this.solveStep(hourNow, share > 0 ? plate : null)
     const sink_C = this.sinkMean_C()
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
-    if (share === 0) seen.colder_K = sink_C - plate.relaxation.resting_C
+    if (share === 0) seen.colder_K = sink_C - plate.resting_C
     seen.drop_K = plate.drop_K(sink_C)
     seen.gain_K = plate.gain_K(sink_C)
     seen.mixed_K = plate.mixed_K(sink_C)

@@ -1,52 +1,55 @@
-import { Face, tangentAt, waterAfter_kgm2 } from '#model/panels/plate'
 import type { Books } from './books.ts'
 import type { Plant, YearInputs } from './inputs.ts'
 import { LoopFlow } from './loop-flow.ts'
 import { MixedSupply } from './mixed-supply.ts'
 import type { Nodes } from './nodes.ts'
-import { copyPoint, newPoint } from './plate-point.ts'
-import { dryingParts, PlateStep } from './plate-step.ts'
+import { PlateAlone } from './plate-alone.ts'
+import { restingCourse, type RestingCourse } from './resting-course.ts'
 
 /** The plate, its water and the loop through a step: running between store and sky, or resting alone under the sky. */
-export class PlateCourse {
-  /** Plate temperature at the end of the last step, °C. */
-  temp_C = 0
-  /** Water or frost on the panel, kg/m². */
-  water_kgm2 = 0
-  /** Mean of the charged node over the step, °C, and its change in the last step, K/s. */
+export class PlateCourse extends PlateAlone {
+  /** Mean of the charged node over the step, °C. */
   sinkMean_C = 0
-  sinkDrift_Ks = 0
   /** Share of the step that the loop runs, 0…1. */
   share = 0
   /** Heat of the running loop into a mixed tank, slab or room air: charging_W − charging_WK · T_sink, times the share. */
   charging_W = 0
   charging_WK = 0
   readonly flow: LoopFlow
-  readonly relaxation: PlateStep
   /** Return water is blended in, so that pipes in slab or ceiling are not supplied colder than they may be. */
   mixing = false
+  /** Where the plate prepared last comes to rest with no fluid in it, °C. */
+  resting_C = 0
   private lowest_C = -Infinity
   private readonly mixed: MixedSupply
-  private readonly face = new Face()
-  private readonly point = newPoint()
-  /** At the step's beginning: the same for every share that is tried. */
-  private readonly begun = newPoint()
-  private hasBegun = false
   private readonly inputs: YearInputs
   private readonly plant: Plant
   private readonly nodes: Nodes
-  step_s: number
-  /** Hour in which the plate last rested, so that its tangent is this hour's. */
-  private restHour = -1
+  /** The plate that never runs, its step now, and whether this one is on it. */
+  private rest: RestingCourse | null = null
+  private restStep = 0
+  private isOnRest = false
 
   constructor(inputs: YearInputs, plant: Plant, nodes: Nodes, step_s: number) {
+    const { panel, loop, fieldFactor_frac } = plant
+    super(panel, nodes.plateCapacity_JK, loop.area_m2 * fieldFactor_frac, step_s)
     this.inputs = inputs
     this.plant = plant
     this.nodes = nodes
-    this.step_s = step_s
-    this.flow = new LoopFlow(plant.loop, nodes.sinkShare)
+    this.flow = new LoopFlow(loop, nodes.sinkShare)
     this.mixed = new MixedSupply(this.flow)
-    this.relaxation = new PlateStep(nodes.plateCapacity_JK, plant.loop.area_m2 * plant.fieldFactor_frac)
+  }
+
+  /**
+   * Goes on from `start_C` at the beginning of hour `start`, dry. From here on the hours must follow one another: while the plate
+   * is where one that never runs would be, its rest is read from that one’s course, which all designs share.
+   */
+  begin(start_C: number, start: number): void {
+    this.temp_C = start_C
+    this.water_kgm2 = 0
+    this.rest = restingCourse(this.panel, this.plant.fieldFactor_frac, this.step_s, start, start_C)
+    this.restStep = 0
+    this.isOnRest = true
   }
 
   /**
@@ -160,73 +163,55 @@ export class PlateCourse {
     this.water_kgm2 = this.waterAfter(step_s)
     this.temp_C = relaxation.end_C(sinkMean_C)
     this.hasBegun = false
+    this.restStep++
+    this.isOnRest = false
   }
 
   /**
-   * The plate at rest through the whole step. A dry plate that rested in the same hour goes on with the tangent it has.
+   * The plate at rest through the whole step.
    * @param asked  what the loop would meet if the pump ran will be asked
    */
   prepareRest(hour: number, asked: boolean): void {
-    const { relaxation } = this
+    const { relaxation, rest } = this
     this.mixing = false
     this.share = 0
-    relaxation.step_s = this.step_s
-    relaxation.setLoop(null, 0)
-    if (hour === this.restHour && this.water_kgm2 === 0) relaxation.start_C = this.temp_C
-    else this.beginAtPlate(hour)
-    relaxation.prepare()
-    this.refine(0)
-    this.restHour = hour
+    if (rest !== null && this.isOnRest) {
+      rest.reach(this.restStep)
+      relaxation.setMean(rest.mean_C(this.restStep))
+      this.resting_C = rest.resting_C(this.restStep)
+      this.point.slope_Wm2K = rest.slope_Wm2K(this.restStep)
+    } else {
+      this.prepareAlone(hour)
+      this.resting_C = relaxation.resting_C
+    }
     if (asked) this.setFlow(hour)
   }
 
-  /** The prepared rest is taken: alone with sky and air, while it dries off in finer steps, since that takes minutes. */
+  /** The prepared rest is taken. */
   finishRest(hour: number, books: Books | null): void {
-    const { relaxation } = this
-    const parts = dryingParts(this.water_kgm2, this.begun.water_kgm2s, this.step_s)
-    const part_s = this.step_s / parts
-    relaxation.step_s = part_s
-    for (let k = 0; k < parts; k++) {
-      if (parts > 1) {
-        this.hasBegun = false
-        this.beginAtPlate(hour)
-        relaxation.prepare()
-        this.refine(0)
-      }
-      if (books !== null)
-        books.shed_J += part_s * (relaxation.shed_WK * relaxation.mean_C(0) - relaxation.rest_W)
-      this.water_kgm2 = this.waterAfter(part_s)
-      this.temp_C = relaxation.end_C(0)
+    const { rest } = this
+    if (rest !== null && this.isOnRest) {
+      if (books !== null) books.shed_J += this.plant.loop.area_m2 * rest.shed_Jm2(this.restStep)
+      this.restStep++
+      this.temp_C = rest.temp_C(this.restStep)
+      this.water_kgm2 = rest.water_kgm2(this.restStep)
+      this.hasBegun = false
+      return
     }
-    this.hasBegun = false
+    this.finishAlone(hour)
+    if (books !== null) books.shed_J += this.shed_J
+    this.restStep++
+    if (rest !== null) this.rejoin(rest, books)
   }
 
-  private beginAtPlate(hour: number): void {
-    const { point, begun, relaxation } = this
-    relaxation.start_C = this.temp_C
-    relaxation.drift_Ks = this.sinkDrift_Ks
-    if (!this.hasBegun) {
-      begun.plate_C = this.temp_C
-      begun.water_kgm2 = this.water_kgm2
-      if (this.face.hour !== hour) this.face.set(this.plant.panel, hour)
-      tangentAt(this.face, begun)
-      this.hasBegun = true
-    }
-    copyPoint(begun, point)
-    relaxation.setTangent(point)
-  }
-
-  /** Takes the tangent again about the mean that was just found; twice where dew or drying change fast. */
-  private refine(sink_C: number): void {
-    const { point, relaxation } = this
-    const passes = this.water_kgm2 > 0 || point.water_kgm2s > 0 ? 2 : 1
-    for (let pass = 0; pass < passes; pass++) {
-      point.plate_C = relaxation.mean_C(sink_C)
-      point.water_kgm2 = this.waterAfter(0.5 * relaxation.step_s)
-      tangentAt(this.face, point)
-      relaxation.setTangent(point)
-      relaxation.prepare()
-    }
+  /** Takes the course of the plate that never ran where this one has come to it. */
+  private rejoin(rest: RestingCourse, books: Books | null): void {
+    this.isOnRest = rest.isAt(this.restStep, this.temp_C, this.water_kgm2)
+    if (!this.isOnRest) return
+    const resting_C = rest.temp_C(this.restStep)
+    if (books !== null) books.shed_J += this.nodes.plateCapacity_JK * (this.temp_C - resting_C)
+    this.temp_C = resting_C
+    this.water_kgm2 = rest.water_kgm2(this.restStep)
   }
 
   /** How fast the loop alone changes a tank's top at the start of a run, K/s; by the middle of a step it is no further than the fluid that comes back. */
@@ -239,11 +224,5 @@ export class PlateCourse {
   /** What pipes in slab or ceiling would carry, °C. */
   private supply_C(sink_C: number, plate_C: number): number {
     return this.flow.back_C(this.flow.top_C(sink_C, plate_C), plate_C)
-  }
-
-  /** Water after some seconds at the tangent's rate, kg/m². */
-  private waterAfter(seconds_s: number): number {
-    const limit_kgm2 = this.plant.panel.waterLimit_kgm2
-    return waterAfter_kgm2(this.water_kgm2, this.point.water_kgm2s, seconds_s, this.temp_C, limit_kgm2)
   }
 }

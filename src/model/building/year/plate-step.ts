@@ -99,6 +99,12 @@ export class PlateStep {
     this.endRamp_C = ramp_C * (short ? z / 12 : mean - end / 2)
   }
 
+  /** Sets a mean that is known, with no fluid in the plate. */
+  setMean(mean_C: number): void {
+    this.meanSlope = 0
+    this.meanOffset_C = mean_C
+  }
+
   /** Mean plate temperature of the step for a mean sink temperature, °C. */
   mean_C(sink_C: number): number {
     return this.meanSlope * sink_C + this.meanOffset_C

@@ -37,8 +37,7 @@ export function pastRoom(room: RoomNetwork, hours: readonly number[]): RoomState
   const days = withRows(means(room, hours.slice(-count * DAY_h), DAY_h))
   const rest = restingRoom(days, [...Array(count).keys()])
   const step = new RoomStep(days, DAY_h * HOUR_S)
-  step.air_C = rest.air_C
-  step.masses.set(rest.masses)
+  step.begin(rest.air_C, rest.masses)
   for (let day = 0; day < count; day++) advance(step, day)
   return { air_C: step.air_C, masses: step.masses }
 }

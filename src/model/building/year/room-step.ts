@@ -7,10 +7,11 @@ import {
   AIR_WK,
   BACK_WK,
   groupAt,
+  PER_GROUP,
+  PER_MODE,
   RADIANT_WK,
   TO_AIR_W,
   TO_RADIANT_W,
-  type GroupStep,
   type RoomNetwork,
   type RoomPortKind,
   type RoomRows,
@@ -28,7 +29,7 @@ import { RoomPort } from './room-port.ts'
 export class RoomStep {
   /** Air at the end of the last step, °C. */
   air_C = 0
-  /** Modes of all groups, in √(J K)/m: the state of the masses. */
+  /** Modes of all groups, in √(J K)/m: the state of the masses. They are set by `begin`. */
   readonly masses: Float64Array
   /** What the plant meets in the prepared step. */
   air_WK = 0
@@ -41,16 +42,23 @@ export class RoomStep {
   readonly outer_Wm2: Float64Array
   private readonly rows: RoomRows
   private readonly room: RoomNetwork
-  /** w = fixed − follows · u of each group. */
-  private readonly fixed: Float64Array
-  private readonly follows: Float64Array
+  /** Mean temperatures of each group's faces over the coming step without heat at them, as the masses now are, °C. */
+  private readonly inner_C: Float64Array
+  private readonly outer_C: Float64Array
+  /** What holds for an hour with the windows as they are. */
+  private hour = -1
+  private vent_WK = 0
+  private at = 0
   private end = 0
   private endOf_WK = NaN
+  private inertia_WK = 0
   private across_WK = 0
   private radiant_WK = 0
+  private radiantShare = 0
+  private hourToAir_W = 0
+  private hourToRadiant_W = 0
+  /** Of the prepared step. */
   private toRadiant_W = 0
-  private hour = 0
-  private readonly sums = new Float64Array(6)
 
   constructor(room: RoomNetwork, step_s: number, port: RoomPortKind = 'air') {
     this.room = room
@@ -59,8 +67,23 @@ export class RoomStep {
     this.masses = new Float64Array(this.rows.modes)
     const { length } = this.rows.groups
     this.outer_Wm2 = new Float64Array(length)
-    this.fixed = new Float64Array(length)
-    this.follows = new Float64Array(length)
+    this.inner_C = new Float64Array(length)
+    this.outer_C = new Float64Array(length)
+  }
+
+  /** Puts air, °C, and masses where they are to begin. */
+  begin(air_C: number, masses: ArrayLike<number>): void {
+    const { innerMean, outerMean, ends } = this.rows
+    const { inner_C, outer_C } = this
+    this.air_C = this.radiantMean_C = air_C
+    this.masses.set(masses)
+    inner_C.fill(0)
+    outer_C.fill(0)
+    for (let i = 0, k = 0; i < ends.length; i++)
+      for (; k < ends[i]!; k++) {
+        inner_C[i]! += innerMean[k]! * this.masses[k]!
+        outer_C[i]! += outerMean[k]! * this.masses[k]!
+      }
   }
 
   /**
@@ -68,56 +91,56 @@ export class RoomStep {
    * @param vent_WK  added by opened windows
    */
   prepare(hour: number, vent_WK: number): void {
-    const { rows, stride, groups, step_s } = this.rows
+    if (hour !== this.hour || vent_WK !== this.vent_WK) this.setHour(hour, vent_WK)
+    const { inner_C, outer_C, port } = this
+    const { rows, given_WK, cb } = this.rows
+    let J = 0
+    for (let i = 0, mine = groupAt(this.at, 0); i < inner_C.length; i++, mine += PER_GROUP)
+      J += given_WK[i]! * (inner_C[i]! + cb[i]! * rows[mine]! * (rows[mine + 1]! - outer_C[i]!))
+    this.toRadiant_W = this.hourToRadiant_W + HR * J
+    this.airDrive_W =
+      this.hourToAir_W + HC * J + this.inertia_WK * this.air_C - this.radiantShare * this.toRadiant_W
+    if (port.kind !== 'air') this.preparePort()
+  }
+
+  /** Copies an hour's row: most steps go on with that of the one before. */
+  private setHour(hour: number, vent_WK: number): void {
+    const { rows, stride, step_s } = this.rows
+    const { room } = this
     const at = hour * stride
-    const { sums, room, port } = this
-    for (let i = 0; i < 6; i++) sums[i] = rows[at + i]!
-    for (let i = 0; i < groups.length; i++) this.addGroup(groups[i]!, i, groupAt(at, i))
-    const air_WK = sums[AIR_WK]! + vent_WK
-    // Most steps have the conductance of the one before: an exponential saved.
+    const air_WK = rows[at + AIR_WK]! + vent_WK
     if (air_WK !== this.endOf_WK) {
       this.endOf_WK = air_WK
       this.end = endOverMean((air_WK * step_s) / room.airCapacity_JK)
     }
-    const inertia_WK = (this.end * room.airCapacity_JK) / step_s
-    const radiant_WK = sums[RADIANT_WK]!
-    // A room without faces has no radiant temperature of its own: it takes the air's.
-    const share = radiant_WK > 0 ? sums[ACROSS_WK]! / radiant_WK : 0
     this.hour = hour
-    this.across_WK = sums[ACROSS_WK]!
-    this.radiant_WK = radiant_WK
-    this.toRadiant_W = sums[TO_RADIANT_W]!
-    this.air_WK = air_WK + inertia_WK - sums[BACK_WK]! - share * sums[ACROSS_WK]!
-    this.airDrive_W =
-      sums[TO_AIR_W]! + inertia_WK * this.air_C + vent_WK * room.outdoor_C[hour]! - share * this.toRadiant_W
-    if (port.piped >= 0) this.preparePipes(groups[port.piped]!, groupAt(at, port.piped))
-    port.follow(radiant_WK > 0 ? this.toRadiant_W / radiant_WK : 0, radiant_WK > 0 ? -share : 1, radiant_WK)
+    this.vent_WK = vent_WK
+    this.at = at
+    this.inertia_WK = (this.end * room.airCapacity_JK) / step_s
+    this.across_WK = rows[at + ACROSS_WK]!
+    this.radiant_WK = rows[at + RADIANT_WK]!
+    // A room without faces has no radiant temperature of its own: it takes the air's.
+    this.radiantShare = this.radiant_WK > 0 ? this.across_WK / this.radiant_WK : 0
+    this.hourToAir_W = rows[at + TO_AIR_W]! + vent_WK * room.outdoor_C[hour]!
+    this.hourToRadiant_W = rows[at + TO_RADIANT_W]!
+    this.air_WK = air_WK + this.inertia_WK - rows[at + BACK_WK]! - this.radiantShare * this.across_WK
+  }
+
+  private preparePort(): void {
+    const { port, radiant_WK } = this
+    if (port.piped >= 0) this.preparePipes(port.piped)
+    const radiant_C = radiant_WK > 0 ? this.toRadiant_W / radiant_WK : 0
+    port.follow(radiant_C, radiant_WK > 0 ? -this.radiantShare : 1, radiant_WK)
   }
 
   /** The pipes as the prepared step leaves them without heat. */
-  private preparePipes(group: GroupStep, mine: number): void {
-    const { rows, pipeMean } = this.rows
-    let mean_C = group.dc * this.fixed[this.port.piped]!
+  private preparePipes(i: number): void {
+    const { rows, pipeMean, groups } = this.rows
+    const group = groups[i]!
+    const mine = groupAt(this.at, i)
+    let mean_C = group.dc * rows[mine]! * (rows[mine + 1]! - this.outer_C[i]!)
     for (let k = group.begin; k < group.end; k++) mean_C += pipeMean[k]! * this.masses[k]!
     this.port.setPipes(group, mean_C, rows[mine]!, rows[mine + 2]!)
-  }
-
-  private addGroup(group: GroupStep, i: number, mine: number): void {
-    const { rows, innerMean, outerMean } = this.rows
-    const { masses, sums } = this
-    let inner = 0
-    let outer = 0
-    for (let k = group.begin; k < group.end; k++) {
-      inner += innerMean[k]! * masses[k]!
-      outer += outerMean[k]! * masses[k]!
-    }
-    const alpha = rows[mine]!
-    const fixed = alpha * (rows[mine + 1]! - outer)
-    this.fixed[i] = fixed
-    this.follows[i] = alpha * group.cb
-    const J = (group.area_m2 * group.inner_Wm2K * (inner + group.cb * fixed)) / HI
-    sums[TO_AIR_W]! += HC * J
-    sums[TO_RADIANT_W]! += HR * J
   }
 
   /** Mean radiant temperature over the step for a mean of the air, °C. */
@@ -131,30 +154,62 @@ export class RoomStep {
    * @param portHeat_W  heat put in at the port, which the air's mean already knows of
    */
   finish(airMean_C: number, portHeat_W = 0): void {
-    const { rows, stride, groups, decay, innerGain, outerGain, pipeGain } = this.rows
-    const { masses, fixed, follows, outer_Wm2, port } = this
-    const { piped } = port
-    const perArea_Wm2 = piped < 0 ? 0 : portHeat_W / groups[piped]!.area_m2
+    const { port } = this
     const radiant_C =
       this.radiant_WK > 0
         ? this.radiantAt_C(airMean_C) + (port.toRadiant * portHeat_W) / this.radiant_WK
         : airMean_C
     this.radiantMean_C = radiant_C
-    port.mean_C = port.at_C(airMean_C, portHeat_W)
-    const at = this.hour * stride
-    const inner_C = (HC * airMean_C + HR * radiant_C) / HI
-    for (let i = 0; i < groups.length; i++) {
-      const group = groups[i]!
-      const u = group.inner_Wm2K * inner_C + rows[groupAt(at, i) + 2]!
-      const w =
-        fixed[i]! - follows[i]! * u - (i === piped ? rows[groupAt(at, i)]! * group.dc * perArea_Wm2 : 0)
-      outer_Wm2[i] = w
-      for (let k = group.begin; k < group.end; k++)
-        masses[k] = decay[k]! * masses[k]! + innerGain[k]! * u + outerGain[k]! * w
-    }
-    if (piped >= 0)
-      for (let k = groups[piped]!.begin; k < groups[piped]!.end; k++) masses[k]! += pipeGain[k]! * perArea_Wm2
+    this.advance((HC * airMean_C + HR * radiant_C) / HI)
+    if (port.kind !== 'air') port.mean_C = port.at_C(airMean_C, portHeat_W)
+    if (port.piped >= 0) this.enterPipes(port.piped, portHeat_W)
     this.air_C += this.end * (airMean_C - this.air_C)
+  }
+
+  /** Masses at the step's end, and in the same pass what the next step asks of them. */
+  private advance(star_C: number): void {
+    const { rows, ends, modeRows, inner_Wm2K, cb, step_s } = this.rows
+    const { masses, inner_C, outer_C, outer_Wm2 } = this
+    let k = 0
+    let m = 0
+    for (let i = 0, mine = groupAt(this.at, 0); i < ends.length; i++, mine += PER_GROUP) {
+      const u = inner_Wm2K[i]! * star_C + rows[mine + 2]!
+      const w = rows[mine]! * (rows[mine + 1]! - outer_C[i]! - cb[i]! * u)
+      const inner_Jm2 = step_s * u
+      const outer_Jm2 = step_s * w
+      let inner = 0
+      let outer = 0
+      for (const end = ends[i]!; k < end; k++, m += PER_MODE) {
+        const b = modeRows[m + 1]!
+        const c = modeRows[m + 2]!
+        const z = modeRows[m]! * masses[k]! + b * inner_Jm2 + c * outer_Jm2
+        masses[k] = z
+        inner += b * z
+        outer += c * z
+      }
+      outer_Wm2[i] = w
+      inner_C[i] = inner
+      outer_C[i] = outer
+    }
+  }
+
+  /** What heat at the pipes adds: at the outer face within the step, and to their group's masses. */
+  private enterPipes(i: number, heat_W: number): void {
+    const { rows, groups, innerMean, outerMean, pipeMean, step_s } = this.rows
+    const { masses } = this
+    const { area_m2, dc, begin, end } = groups[i]!
+    const perArea_Wm2 = heat_W / area_m2
+    const less_Wm2 = rows[groupAt(this.at, i)]! * dc * perArea_Wm2
+    this.outer_Wm2[i]! -= less_Wm2
+    let inner = 0
+    let outer = 0
+    for (let k = begin; k < end; k++) {
+      masses[k]! += step_s * (pipeMean[k]! * perArea_Wm2 - outerMean[k]! * less_Wm2)
+      inner += innerMean[k]! * masses[k]!
+      outer += outerMean[k]! * masses[k]!
+    }
+    this.inner_C[i] = inner
+    this.outer_C[i] = outer
   }
 
   /** Heat in air and masses above 0 °C, J. */

@@ -71,7 +71,9 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
     const state = pastRoom(room, hoursBefore(start, wraps, room.hours))
     kernel.setRoom(state.air_C, state.masses)
   }
-  kernel.plate_C = room.outdoor_C[wrapped(start, room.hours)]!
+  const begun = wrapped(start, room.hours)
+  kernel.plate_C = room.outdoor_C[begun]!
+  kernel.plate?.begin(kernel.plate_C, begun)
   for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
 }
 

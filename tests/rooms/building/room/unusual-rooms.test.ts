@@ -77,8 +77,10 @@ function summer(climate: string, unlike: Partial<RoomSpec>) {
   const layers = partsOf(spec, geometry, weathered, furniture).map((part) => part.layers)
   const fine = fineRoom(room, layers, 20, [FROM_h, TO_h])
   const step = new RoomStep(room, 900)
-  step.air_C = 20
-  step.masses.set(room.groups.flatMap(({ modes }) => Array.from(modes.held, (held) => 20 * held)))
+  step.begin(
+    20,
+    room.groups.flatMap(({ modes }) => Array.from(modes.held, (held) => 20 * held)),
+  )
   const ours = fine.map((_, at) => {
     let sum = 0
     for (let k = 0; k < 4; k++) {
