@@ -2,7 +2,15 @@
 import { HOUR_S } from '#model/basis/hours'
 import { simulateYear } from '#model/building/year'
 import { builtOf, designOf, taskOf, type Prepared } from '#model/design/assembly'
-import { areaOnly, sizePanels, slopeNearZero, type SizingTask, type Trial } from '#model/design/sizing'
+import {
+  areaOnly,
+  type Candidate,
+  judged,
+  sizePanels,
+  slopeNearZero,
+  type SizingTask,
+  type Trial,
+} from '#model/design/sizing'
 import { exceedance } from '#model/design/target'
 
 /** A year with a plant, and what it used. */
@@ -13,6 +21,8 @@ export interface PlantYear {
   readonly mostHumid_frac: number
   readonly panelArea_m2: number
   readonly storeVolume_m3: number
+  /** The area is only hoped to meet the target. */
+  readonly hoped?: true
 }
 
 /** Tank for each m² of panel while guessing, m³/m²; and how closely the area is guessed. */
@@ -34,12 +44,13 @@ export function missOf(prepared: Prepared, area_m2: number, storeVolume_m3: numb
   return exceedance(room_C, prepared.yardstick).measure
 }
 
-/** Steps of a guess: how far beyond the expected area, at most how far at once, and how many years. */
-const BEYOND = 1.02
+/** Steps of a guess: how far at once, and how many years. */
 const LONGEST_FACTOR = 2.5
 const MOST_YEARS = 6
-/** A year that meets the target with no more than this to spare, as a share of its area, is near enough. */
-const NEAR_ENOUGH = 0.8
+/** Where the slope says that the area needed is no further than this factor from one tried, that is near enough. */
+const NEAR_ENOUGH = 1.25
+/** Share of the guessed area that may be enough once it is sized as built. */
+const LUCKY_AREA = 0.93
 const SMALLEST_m2 = 0.05
 
 /** A ceiling fan moves the limit itself: so many other measures are nearer. */
@@ -59,6 +70,8 @@ interface Known {
 export class PanelGuess {
   private readonly known: Known[] = []
   private slope: number | null = null
+  /** Tank for each m² of panel as the last one was built, m³/m². */
+  private ratio_m3m2 = GUESSED_STORE_m3m2
 
   year(prepared: Prepared, measures: readonly string[]): PlantYear {
     const task = taskOf(prepared)
@@ -77,7 +90,7 @@ export class PanelGuess {
     )
   }
 
-  /** Newton's steps, then secants, a little to the met side, until one is near enough; null where they do not end. */
+  /** Newton's steps, then secants, until one is near enough; null where they do not end. */
   private fewYears(
     prepared: Prepared,
     task: SizingTask,
@@ -85,41 +98,44 @@ export class PanelGuess {
     guess_m2: number,
     slope: number,
   ): PlantYear | null {
-    let area_m2 = Math.min(guess_m2, task.maxArea_m2)
+    const { maxArea_m2 } = task
+    const { ratio_m3m2 } = this
+    let area_m2 = Math.min(guess_m2, maxArea_m2)
     let before: Trial | null = null
     for (let k = 0; k < MOST_YEARS; k++) {
-      const year = yearWith(prepared, task, area_m2)
-      const here: Trial = { area_m2, measure: exceedance(year.room_C, prepared.yardstick).measure }
-      if (here.measure > 0 && area_m2 === task.maxArea_m2) {
+      const { measure } = judged(task, guessed(task, area_m2, ratio_m3m2))
+      const here: Trial = { area_m2, measure }
+      if (measure > 0 && area_m2 === maxArea_m2) {
         this.learn(measures, area_m2, slope)
-        return year
+        return yearWith(prepared, guessed(task, area_m2))
       }
       const steep: number = (before === null ? null : slopeNearZero([before, here])) ?? slope
-      const factor = Math.min(LONGEST_FACTOR, Math.max(1 / LONGEST_FACTOR, Math.exp(-here.measure / steep)))
-      if (here.measure <= 0 && (factor > NEAR_ENOUGH || area_m2 < SMALLEST_m2)) {
+      const factor = Math.exp(-measure / steep)
+      const near = factor < NEAR_ENOUGH && (factor > 1 / NEAR_ENOUGH || area_m2 < SMALLEST_m2)
+      if (near && factor * area_m2 <= maxArea_m2) {
         this.learn(measures, factor * area_m2, steep)
-        return scaled(year, factor)
+        return hopedYear(prepared, task, factor * area_m2, ratio_m3m2)
       }
       before = here
-      area_m2 = Math.min(task.maxArea_m2, BEYOND * factor * area_m2)
+      const held = Math.min(LONGEST_FACTOR, Math.max(1 / LONGEST_FACTOR, factor))
+      area_m2 = Math.min(maxArea_m2, held * area_m2)
     }
     return null
   }
 
   private searched(prepared: Prepared, task: SizingTask, measures: readonly string[]): PlantYear {
-    const start = {
-      ratio_m3m2: GUESSED_STORE_m3m2,
-      guess_m2: task.guess_m2,
-      slope: null,
-      tolerance: GUESS_TOLERANCE,
-    }
-    const area_m2 = areaOnly(task, start) ?? task.maxArea_m2
-    this.learn(measures, area_m2, null)
-    return yearWith(prepared, task, area_m2)
+    const { guess_m2, maxArea_m2 } = task
+    const { ratio_m3m2 } = this
+    const area_m2 = areaOnly(task, { ratio_m3m2, guess_m2, slope: null, tolerance: GUESS_TOLERANCE })
+    this.learn(measures, area_m2 ?? maxArea_m2, null)
+    return area_m2 === null
+      ? yearWith(prepared, guessed(task, maxArea_m2))
+      : hopedYear(prepared, task, area_m2, ratio_m3m2)
   }
 
   /** Sized as built: the next guess may begin from it. */
-  learn(measures: readonly string[], area_m2: number, slope: number | null): void {
+  learn(measures: readonly string[], area_m2: number, slope: number | null, ratio_m3m2?: number): void {
+    if (ratio_m3m2 !== undefined) this.ratio_m3m2 = ratio_m3m2
     if (slope !== null) this.slope = slope
     if (area_m2 > 0) this.known.unshift({ measures, area_m2, slope })
   }
@@ -152,19 +168,22 @@ export class PanelGuess {
   }
 }
 
-function yearWith(prepared: Prepared, task: SizingTask, panelArea_m2: number): PlantYear {
-  const storeVolume_m3 = task.storeVolume_m3 ?? GUESSED_STORE_m3m2 * panelArea_m2
-  const candidate = { area_m2: panelArea_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(panelArea_m2) }
-  const { room_C, ledger } = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
-  return { ...used(ledger.pumpHeat_J), room_C, panelArea_m2, storeVolume_m3 }
+function guessed(task: SizingTask, area_m2: number, ratio_m3m2 = GUESSED_STORE_m3m2): Candidate {
+  const storeVolume_m3 = task.storeVolume_m3 ?? ratio_m3m2 * area_m2
+  return { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
 }
 
-/** A design nearly as large: what it is made of and draws falls with its area. */
-const scaled = (year: PlantYear, factor: number): PlantYear => ({
-  ...year,
-  panelArea_m2: factor * year.panelArea_m2,
-  storeVolume_m3: factor * year.storeVolume_m3,
-  electric_J: factor * year.electric_J,
-})
+/** The year of the whole modules that might do, with some luck, where about so much area is needed. */
+function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, ratio_m3m2: number): PlantYear {
+  const modules = Math.max(1, Math.ceil((LUCKY_AREA * needed_m2) / task.moduleArea_m2))
+  const candidate = guessed(task, modules * task.moduleArea_m2, ratio_m3m2)
+  return { ...yearWith(prepared, candidate, 'built'), hoped: true }
+}
+
+function yearWith(prepared: Prepared, candidate: Candidate, making?: 'built'): PlantYear {
+  const { area_m2: panelArea_m2, storeVolume_m3 } = candidate
+  const { room_C, ledger } = simulateYear(designOf(prepared, candidate, making).inputs, { lean: true })
+  return { ...used(ledger.pumpHeat_J), room_C, panelArea_m2, storeVolume_m3 }
+}
 
 const used = (electric_J: number) => ({ electric_J, water_kg: 0, mostHumid_frac: 0 })

@@ -2,13 +2,14 @@
 import type { Measure } from '#model/design/measures'
 import type { PlantKind } from './decide-machines.ts'
 import type { Combination, Trials } from './decide-trial.ts'
+import { missed } from './decide-ways.ts'
 
 /** Sets of measures whose rooms are the same. */
 export type Group = readonly (readonly Measure[])[]
 
 /** How much better than guessed a panel may turn out once it is sized as built: share of cost and electricity, K or K·h. */
 const BETTER_COST = 0.9
-const BETTER_ELECTRICITY = 0.85
+const BETTER_ELECTRICITY = 0.92
 const BETTER_MISS = 0.5
 
 interface Guessed {
@@ -18,9 +19,10 @@ interface Guessed {
 
 /**
  * A combination is left out only where one known already meets the target without electricity or water, at a lower price
- * than its own without anything simulated, and needs no roof work that it does without: it can then be neither on the
- * front nor a named way. Panels are guessed first. Where the largest area is far from enough they are left so; of the
- * rest, what might be best with some luck is sized as it would be built.
+ * than its own without anything simulated, and needs no roof work that it does without; or where some hot weeks show that
+ * it misses the target by more than a cheaper one that draws nothing: it can then be neither on the front nor a named way.
+ * Panels are guessed first. Where the largest area is far from enough they are left so; of the rest, what might be best
+ * with some luck is sized as it would be built.
  */
 export class Search {
   readonly done: Combination[] = []
@@ -46,6 +48,7 @@ export class Search {
       const withPlants = set.length <= this.mostBesidePlant
       this.looked += withPlants ? 1 + this.plants.length : 1
       if (this.loses(set, 'none')) continue
+      if (this.skips && !withPlants && group.length === 1 && this.missesMore(set)) continue
       const prepared = this.trials.with(set)
       const alone = this.trials.run(prepared, set, 'none')
       this.add(alone)
@@ -84,6 +87,19 @@ export class Search {
   private add(one: Combination): void {
     this.done.push(one)
     if (one.meets && one.electric_J === 0 && one.water_m3 === 0 && one.yearlyCost === 0) this.free.push(one)
+  }
+
+  /** True where measures alone are seen to miss the target by more than others do that cost less and draw nothing. */
+  private missesMore(set: readonly Measure[]): boolean {
+    const price = this.trials.leastFirstCost(set, 'none')
+    const cheaper = this.done.filter(
+      (known) =>
+        known.plant === 'none' &&
+        known.electric_J === 0 &&
+        known.firstCost <= price &&
+        Math.round(known.totalCost) < Math.round(price),
+    )
+    return cheaper.length > 0 && this.trials.missesBy(set, Math.min(...cheaper.map(missed)))
   }
 
   private loses(set: readonly Measure[], plant: PlantKind): boolean {

@@ -52,6 +52,11 @@ const AHEAD_h = 3
 /** Ceiling fans run above this, °C. */
 const FAN_FROM_C = 25
 
+/** A room run through its hot weeks alone differs from the same weeks of its whole year by less, K. */
+const MARGIN_K = 0.05
+/** Hours of the weeks that are looked at first. */
+const HOT_WEEKS_h = 6 * 7 * 24
+
 /** What a search shares between its trials. */
 export class Trials {
   readonly prices: WayPrices
@@ -61,6 +66,7 @@ export class Trials {
   private readonly already: readonly Measure[]
   private readonly coolers = new Map<string, CoolerHours>()
   private readonly guess = new PanelGuess()
+  private hotWeeks: readonly [number, number] | null = null
 
   /** @param already  measures that the description has: only what their fans draw is added */
   constructor(stages: Stages, scenario: Scenario, weather: WeatherRecord, already: readonly Measure[] = []) {
@@ -78,7 +84,15 @@ export class Trials {
 
   /** The description with measures, and one more change, prepared. */
   with(measures: readonly Measure[], change: (s: Scenario) => Scenario = (s) => s): Prepared {
-    return this.stages.prepare(change(this.described(measures)), this.weather)
+    return this.stages.prepare(change(this.described(measures)), this.weather, true)
+  }
+
+  /** True where some hot weeks show that the measures alone miss the target by more than so much. */
+  missesBy(measures: readonly Measure[], much: number): boolean {
+    this.hotWeeks ??= hottestWeeks(this.with([]))
+    const found = this.stages.leftAlone(this.described(measures), this.weather, this.hotWeeks)
+    const hours_h = this.scenario.target.kind === 'degreeHours' ? found.hours_h : 1
+    return found.measure - MARGIN_K * hours_h > much
   }
 
   /** What measures and machine cost at the least before anything is simulated; panels without their area. */
@@ -98,6 +112,7 @@ export class Trials {
     const fan = this.fanOf('ceilingFan', measures)
     const year = this.yearOf(prepared, measures, plant, sizing)
     const found = exceedance(year.room_C, yardstick)
+    const miss = year.hoped === true ? 0 : found.measure
     const ran =
       plant === 'panels'
         ? panelPrice(this.scenario, year.panelArea_m2, year.storeVolume_m3)
@@ -115,8 +130,8 @@ export class Trials {
       storeVolume_m3: year.storeVolume_m3,
       hoursOver_h: found.hours_h,
       peak_C: found.peak_C,
-      miss: found.measure,
-      meets: found.measure <= 0,
+      miss,
+      meets: miss <= 0,
       firstCost,
       yearlyCost: each,
       totalCost: firstCost + this.prices.years_y * each,
@@ -167,7 +182,8 @@ export class Trials {
     const ids = measures.map(({ id }) => id)
     if (sizing === 'rough') return this.guess.year(prepared, ids)
     const built = builtPanels(prepared)
-    this.guess.learn(ids, built.panelArea_m2, built.slope)
+    const ratio = built.panelArea_m2 > 0 ? built.storeVolume_m3 / built.panelArea_m2 : undefined
+    this.guess.learn(ids, built.panelArea_m2, built.slope, ratio)
     return built
   }
 
@@ -177,6 +193,24 @@ export class Trials {
     this.coolers.set(kind, known)
     return known
   }
+}
+
+/** The weeks in which a room left alone is the nearest to its limit, or the furthest over it. */
+function hottestWeeks({
+  doNothing: { room_C },
+  yardstick: { limit_C },
+}: Prepared): readonly [number, number] {
+  const over_K = room_C.map((temp_C, h) =>
+    Number.isNaN(limit_C[h]!) ? 0 : Math.max(0, UNDER_LIMIT_K + temp_C - limit_C[h]!),
+  )
+  const length = Math.min(HOT_WEEKS_h, room_C.length)
+  let sum = 0
+  let [most, first] = [-1, 0]
+  for (let h = 0; h < room_C.length; h++) {
+    sum += over_K[h]! - (h >= length ? over_K[h - length]! : 0)
+    if (h >= length - 1 && sum > most) [most, first] = [sum, h - length + 1]
+  }
+  return [first, first + length]
 }
 
 /** Counted hours in which a ceiling fan is on. */

@@ -42,7 +42,7 @@ import {
   targetSpecOf,
 } from '#model/design/assembly'
 import { LOAD_CUTS } from '#model/design/measures'
-import { yardstickOf, exceedance } from '#model/design/target'
+import { type Exceedance, exceedance, yardstickOf } from '#model/design/target'
 import {
   aboutArea,
   type AboutArea,
@@ -92,22 +92,39 @@ export class Stages {
     return { weather, sun, sky, panel }
   }
 
-  /** Runs (or recalls) the stages up to the room left alone. @throws ProblemError, RangeError as the stages do */
-  prepare(scenario: Scenario, record: WeatherRecord): Prepared {
+  private roomOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'room' | 'yardstick'> {
     const { memory } = this
     const roomSpec = roomSpecOf(scenario)
-    const plan = planSpecOf(scenario)
     const target = targetSpecOf(scenario)
-    const nightVentStop_C = plan.setpoint_C - VENT_BELOW_SETPOINT_K
-    const { weather, sun, sky, panel } = this.panelOf(scenario, record)
+    const { weather, sun, sky } = this.skyOf(scenario, record)
     const room = memory.recall('room', [sky, sun, roomSpec], () =>
       roomNetwork(weather, sun, sky, roomSpec, memory.recall),
     )
-    const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
-    const doNothing = memory.recall('doNothing', [room, nightVentStop_C], () =>
-      simulateYear({ room, plant: null, nightVentStop_C }, { keepStates: true }),
-    )
     const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
+    return { room, yardstick }
+  }
+
+  /** How the room left alone does in some hours of the year, the others not counted: never more than it does in all. */
+  leftAlone(scenario: Scenario, record: WeatherRecord, span: readonly [number, number]): Exceedance {
+    const { room, yardstick } = this.roomOf(scenario, record)
+    const inputs = { room, plant: null, nightVentStop_C: ventStop_C(scenario) }
+    return exceedance(simulateYear(inputs, { lean: true, books: false, span }).room_C, yardstick)
+  }
+
+  /**
+   * Runs (or recalls) the stages up to the room left alone. @throws ProblemError, RangeError as the stages do
+   * @param lean  of the room left alone only its temperature is wanted
+   */
+  prepare(scenario: Scenario, record: WeatherRecord, lean = false): Prepared {
+    const { memory } = this
+    const plan = planSpecOf(scenario)
+    const nightVentStop_C = ventStop_C(scenario)
+    const { weather, sun, sky, panel } = this.panelOf(scenario, record)
+    const { room, yardstick } = this.roomOf(scenario, record)
+    const allowed = memory.recall('plan', [weather, sun, plan], () => planHours(weather, sun, plan))
+    const doNothing = memory.recall(lean ? 'doNothingLean' : 'doNothing', [room, nightVentStop_C], () =>
+      simulateYear({ room, plant: null, nightVentStop_C }, { keepStates: true, lean, books: !lean }),
+    )
     const flow_kgsm2 = memory.recall('flow', [loopSpecOf(scenario)], () => designFlow(scenario))
     return {
       scenario,
@@ -198,6 +215,9 @@ function areaAlone({ area_m2, storeVolume_m3, slope }: NearDesign, guess_m2: num
   const ratio_m3m2 = area_m2 > 0 ? storeVolume_m3 / area_m2 : 0
   return { guess_m2: area_m2 || guess_m2, ratio_m3m2: ratio_m3m2 || USUAL_STORE_m3m2, slope }
 }
+
+/** Opened windows are shut again under this, °C. */
+const ventStop_C = (scenario: Scenario): number => planSpecOf(scenario).setpoint_C - VENT_BELOW_SETPOINT_K
 
 /** The sizing alone. */
 export function sizingOf(prepared: Prepared): SizingResult {
