@@ -1,7 +1,10 @@
 import type { Problem } from '#model/basis/words'
 import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import type { Decision } from '#studies/decide.ts'
+import type { Decision, joinDecisions } from '#studies/decide.ts'
+import type { Way } from '#studies/decide-ways.ts'
+import { HoursRun } from '#live/hours-run.svelte.ts'
+import type { HoursSpread } from '#studies/decide-sure.ts'
 import { SharedRun } from '#live/shared-run.svelte.ts'
 
 /** More workers than this wait for each other's memory. */
@@ -11,9 +14,14 @@ const MOST_WORKERS = 4
 export class DecideRun {
   /** Once every share is done. */
   decision = $state.raw<Decision | null>(null)
+  /** How sure the ways of the decision are: begun once it is there. */
+  readonly sure = new HoursRun()
+  /** The way that was put into the design, in words, and the description it made. */
+  taken = $state.raw<{ readonly name: string; readonly scenario: Scenario } | null>(null)
   /** The description it was asked for. */
   #for: Scenario | null = $state.raw(null)
   readonly #run = new SharedRun('decide', workers())
+  #join: typeof joinDecisions | null = null
 
   get running(): boolean {
     return this.#run.running
@@ -28,20 +36,42 @@ export class DecideRun {
     return this.#run.problems
   }
 
-  /** False once the description has changed since. */
+  /** False once the description has changed since, but for the way that was taken. */
   isFor(scenario: Scenario): boolean {
-    return this.#for === scenario
+    return this.#for === scenario || this.taken?.scenario === scenario
+  }
+
+  /** The ways that are worth naming, of what was looked at so far; none before there is anything. */
+  get best(): readonly Way[] {
+    const shares = this.running ? this.#run.soFar : []
+    return this.#for === null || shares.length === 0 || this.#join === null
+      ? []
+      : this.#join({ scenario: this.#for }, shares).ways
   }
 
   async start(scenario: Scenario, weather: WeatherRecord): Promise<void> {
-    const { joinDecisions } = await import('#studies/decide.ts')
+    const { joinDecisions: join } = await import('#studies/decide.ts')
+    this.#join = join
     this.#for = scenario
     this.decision = null
+    this.taken = null
+    this.sure.stop()
     const of = this.#run.workers
     const parts = Array.from({ length: of }, (_, index) => ({ scenario, part: { index, of } }))
     // A share that was stopped or failed has only what it had so far: that is no decision.
     const shares = await this.#run.all(parts, weather)
-    if (shares !== null) this.decision = joinDecisions({ scenario }, shares)
+    if (shares === null) return
+    this.decision = join({ scenario }, shares)
+    void this.sure.start(
+      scenario,
+      this.decision.ways.map((way) => way.combination),
+      weather,
+    )
+  }
+
+  /** How sure the way of that place is; null until it is known. */
+  sureOf(way: number): HoursSpread | null {
+    return this.sure.result?.[way] ?? null
   }
 
   stop(): void {

@@ -8,6 +8,8 @@ import type { Input, Output } from '#live/messages.ts'
 export class SharedRun<V extends Verb> {
   readonly #shares: readonly LongRun<V>[]
 
+  #parts: readonly Input<V>[] = $state.raw([])
+
   constructor(verb: V, workers: number) {
     this.#shares = Array.from({ length: workers }, () => new LongRun(verb))
   }
@@ -31,8 +33,16 @@ export class SharedRun<V extends Verb> {
 
   /** Asks every worker its part; what they found, in order, or null where one was stopped, failed or asked anew. */
   async all(parts: readonly Input<V>[], weather: WeatherRecord): Promise<Output<V>[] | null> {
+    this.#parts = parts
     const finished = await Promise.all(this.#shares.map((one, i) => one.start(parts[i]!, weather)))
     return finished.every(Boolean) ? this.#shares.map((one) => one.result!) : null
+  }
+
+  /** What the shares that were asked last have so far; of a share that has nothing yet, nothing. */
+  get soFar(): Output<V>[] {
+    return this.#shares.flatMap((one, i) =>
+      one.result !== null && one.resultFor === this.#parts[i] ? [one.result] : [],
+    )
   }
 
   stop(): void {

@@ -21,6 +21,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   map: async () => (await import('#studies/map.ts')).map,
   compare: async () => (await import('#studies/compare.ts')).compare,
   decide: async () => (await import('#studies/decide.ts')).decide,
+  drawHours: async () => (await import('#studies/decide-sure.ts')).drawHours,
   idealLoads: async () => (await import('#studies/ideal-loads.ts')).idealLoads,
   sky: async () => (await import('#studies/sky.ts')).sky,
   plate: async () => (await import('#studies/plate.ts')).plate,

@@ -8,6 +8,7 @@ import { Keeping } from '#live/keeping.svelte.ts'
 import { KeptDesigns } from '#live/kept-designs.svelte.ts'
 import { CompareRun } from '#live/compare-run.svelte.ts'
 import { MapRun } from '#live/map-run.svelte.ts'
+import { DecideRun } from '#live/decide-run.svelte.ts'
 import { LiveRun } from '#live/live-run.svelte.ts'
 import { AreaRangeRun } from '#live/area-range.svelte.ts'
 import { ownId } from '#live/own-id.ts'
@@ -23,6 +24,7 @@ export class Workbench {
   readonly range = new AreaRangeRun()
   readonly maps = new MapRun()
   readonly comparing = new CompareRun()
+  readonly deciding = new DecideRun()
   readonly units = new UnitChoice()
   readonly kept = new KeptDesigns()
   readonly keeping = new Keeping()

@@ -99,6 +99,6 @@ function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[], 
   const dearer = Math.round(next.totalCost - chosen.totalCost)
   const names = next.names.join(' + ') || 'Nothing at all'
   return dearer >= 0
-    ? `Next kind: ${names} costs ${dearer} more over the years counted.`
-    : `${names} costs ${-dearer} less over the years counted.`
+    ? `The best of another kind: ${names}, for ${dearer} more over the years counted.`
+    : `${names} would cost ${-dearer} less over the years counted.`
 }

@@ -6,6 +6,7 @@ import { board } from './board.ts'
 import { checkAsBuilt } from './check-as-built.ts'
 import { compare } from './compare.ts'
 import { decide } from './decide.ts'
+import { drawHours } from './decide-sure.ts'
 import { estimateCoating } from './estimate-coating.ts'
 import { expected } from './expected.ts'
 import { follow } from './follow.ts'
@@ -30,6 +31,7 @@ const VERBS = {
   compare,
   decide,
   drawAreas,
+  drawHours,
   estimateCoating,
   expected,
   follow,

@@ -27,12 +27,18 @@ describe('what keeps it cool', () => {
         expect(cards.length).toBeGreaterThanOrEqual(2)
         expect(cards[0]).toContain('Cheapest that meets the target')
         for (const card of cards) {
-          expect(card).toMatch(/At first\s+\d+/)
-          expect(card).toMatch(/Winter heating, not in the cost\s+[+−]?[\d.]+ kWh/)
+          expect(card).toMatch(/Cost at first\s+\d+/)
+          expect(card).toMatch(/Heating a winter\s+[+−]?[\d.]+ kWh/)
+          expect(card).toMatch(/The \d+ years with heating\s+\d+/)
         }
         expect(await page.locator('h2').allInnerTexts()).toContainEqual(
           expect.stringMatching(/No panels needed|Panels belong here/),
         )
+        await page.waitForSelector(`${WAYS} .sure:has-text("eight times in ten")`, { timeout: 200_000 })
+        const sure = await page.locator(`${WAYS} .sure`).allInnerTexts()
+        for (const words of sure) {
+          expect(words).toMatch(/In practice \d+ to \d+ h, eight times in ten.* in \d+ of \d+ draws/)
+        }
         await page.click('.ways article >> nth=0 >> button:has-text("Take this way")')
         await page.waitForSelector('[role=status]:has-text("In the design now")')
         expect(await axeViolations(page)).toEqual([])

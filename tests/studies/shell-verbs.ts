@@ -57,4 +57,17 @@ export const SHELL_VERBS: {
     why: 'a share of `range` for a second worker, joined to the same range',
     input: (sizing) => ({ scenario, sizing, draws: 4, from: 1, to: 3 }),
   },
+  drawHours: {
+    why: 'how sure the ways that `decide` prints are, worked out after them for the page',
+    input: () => ({
+      scenario,
+      ways: [
+        { measures: ['paintRoof'], plant: 'none', panelArea_m2: 0, storeVolume_m3: 0 },
+        { measures: [], plant: 'panels', panelArea_m2: 6, storeVolume_m3: 0.5 },
+      ],
+      draws: 4,
+      from: 1,
+      to: 3,
+    }),
+  },
 }

@@ -1,10 +1,12 @@
 import { J_PER_KWH } from '#model/basis/hours'
+import { heatingCost } from '#model/design/cost'
 import { count, figure, sentenceCase, words, type Wording } from '#model/basis/words'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
 import { targetWords, type TargetSpec } from '#model/design/target'
 import { airConditionerOf, coolerOf } from '#studies/decide-machines.ts'
 import type { Combination } from '#studies/decide-trial.ts'
+import type { Decision } from '#studies/decide.ts'
 import type { WayKind } from '#studies/decide-ways.ts'
 
 export const WAY_TITLES: Readonly<Record<WayKind, string>> = {
@@ -65,12 +67,23 @@ const MACHINE_EFFECTS: Readonly<Partial<Record<Combination['plant'], { name: str
 
 /** One sentence: should there be panels? */
 export function headline(best: Combination, meets: boolean): string {
-  const what = best.names.length === 0 ? 'Nothing needs to be done' : best.names.join(' + ')
+  const what = listed(best.names) || 'Nothing needs to be done'
   if (!meets) return `Nothing looked at holds the target. Nearest: ${what}.`
   if (best.names.length === 0) return 'The room holds its target as it is: no panels, no machine.'
   return best.panelArea_m2 > 0
-    ? `Panels belong here: ${what}.`
-    : `No panels needed: ${what} does it for less.`
+    ? `Panels belong here. Do this: ${what}.`
+    : `No panels needed. Do this: ${what}.`
+}
+
+/** "Paint the roof, shade the windows outside, ceiling fan". */
+export function listed(names: readonly string[]): string {
+  const all = names.map((name, i) => (i === 0 ? name : `${name[0]!.toLowerCase()}${name.slice(1)}`))
+  return all.length === 0
+    ? ''
+    : `${all[0]![0]!.toUpperCase()}${all[0]!.slice(1)}${all
+        .slice(1)
+        .map((name) => `, ${name}`)
+        .join('')}`
 }
 
 export const kilowattHours = (joules: number): string => {
@@ -80,6 +93,24 @@ export const kilowattHours = (joules: number): string => {
 
 /** Sign of a change, for a number without its own. */
 export const signed = (change: number): string => (change > 0 ? '+' : change < 0 ? '−' : '')
+
+/** Which of the named ways that meet the target is cheapest once winter is counted, in a sentence. */
+export function withHeating({ ways, winter, years_y }: Decision, heat_perkWh: number): string {
+  const counted = ways.flatMap(({ combination }, i) => {
+    const line = winter[i]
+    if (line === undefined || !combination.meets) return []
+    return [
+      {
+        combination,
+        all: combination.totalCost + heatingCost({ heat_perkWh, years_y }, line.heatingChange_J),
+      },
+    ]
+  })
+  if (heat_perkWh === 0 || counted.length < 2) return ''
+  const best = counted.reduce((a, b) => (b.all < a.all ? b : a))
+  const first = best.combination === ways[0]?.combination
+  return `With heating at ${heat_perkWh} per kWh counted, ${first ? 'the first of these is the cheapest too' : `“${listed(best.combination.names)}” is the cheapest of these`} (${Math.round(best.all)} in ${years_y} years); where the room is not heated, leave that out (“Heat in winter” 0).`
+}
 
 /** What a machine has to be, in a line; nothing where there is none. */
 export function machineWords(scenario: Scenario): Wording {

@@ -33,6 +33,14 @@ export function wayPrices(prices: WayPrices): WayPrices {
   }
 }
 
+/** What a change of the yearly heating (J, positive: more) costs over so many years, in the user's currency. */
+export function heatingCost(
+  { heat_perkWh, years_y }: { readonly heat_perkWh: number; readonly years_y: number },
+  change_J: number,
+): number {
+  return (heat_perkWh * years_y * change_J) / J_PER_KWH
+}
+
 /** Electricity, water and upkeep of a year. */
 export function yearlyCost(
   prices: WayPrices,

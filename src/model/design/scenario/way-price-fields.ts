@@ -23,6 +23,12 @@ export const WAY_PRICE_FIELDS = {
     'Water',
     invented('For evaporative coolers.'),
   ),
+  heat_perkWh: number(
+    'perkWh',
+    { min: 0, max: 100, default: 0.1, usual: [0, 0.5], step: 0.01 },
+    'Heat in winter',
+    invented('What warmth costs where the room is heated; 0: it is not.'),
+  ),
   upkeep_frac: number(
     'frac',
     { min: 0, max: 0.5, default: 0.03, usual: [0, 0.1], step: 0.01 },

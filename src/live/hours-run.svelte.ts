@@ -1,0 +1,51 @@
+import type { Problem } from '#model/basis/words'
+import type { Scenario } from '#model/design/scenario'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { HoursSpread, KnownWay } from '#studies/decide-sure.ts'
+import { SharedRun } from '#live/shared-run.svelte.ts'
+
+/** How sure the hours of some ways are: their draws, shared out between two workers and joined. */
+export class HoursRun {
+  /** One for each way, in their order. */
+  result = $state.raw<readonly HoursSpread[] | null>(null)
+  readonly #run = new SharedRun('drawHours', 2)
+
+  get running(): boolean {
+    return this.#run.running
+  }
+
+  /** 0…1 while running. */
+  get share(): number {
+    return this.#run.share
+  }
+
+  get problems(): readonly Problem[] {
+    return this.#run.problems
+  }
+
+  async start(scenario: Scenario, ways: readonly KnownWay[], weather: WeatherRecord): Promise<void> {
+    const { joinHours, WAY_DRAWS: draws } = await import('#studies/decide-sure.ts')
+    const plain = ways.map(({ measures, plant, panelArea_m2, storeVolume_m3 }) => ({
+      measures: [...measures],
+      plant,
+      panelArea_m2,
+      storeVolume_m3,
+    }))
+    this.result = null
+    const half = Math.ceil(draws / 2)
+    const question = { scenario, ways: plain, draws }
+    const shares = await this.#run.all(
+      [
+        { ...question, from: 0, to: half },
+        { ...question, from: half, to: draws },
+      ],
+      weather,
+    )
+    if (shares === null) return
+    this.result = joinHours(shares)
+  }
+
+  stop(): void {
+    this.#run.stop()
+  }
+}

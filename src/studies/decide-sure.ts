@@ -1,0 +1,89 @@
+/** How sure is a way? Its hours over the limit when every uncertain input is drawn at once, the plant as it was sized. */
+import { simulateYear } from '#model/building/year'
+import { quantile } from '#model/basis/numbers'
+import { designOf, type Prepared } from '#model/design/assembly'
+import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import { drawnScenarios } from '#model/design/scenario'
+import { exceedance } from '#model/design/target'
+import { Trials, type Combination } from './decide-trial.ts'
+import type { Stages } from './stages.ts'
+import type { Asked, Study } from './study.ts'
+
+/** A way whose plant is known. */
+export type KnownWay = Pick<Combination, 'measures' | 'plant' | 'panelArea_m2' | 'storeVolume_m3'>
+
+/** Draws behind the hours of a way: enough for 10 and 90 %, few enough to wait for. */
+export const WAY_DRAWS = 24
+
+/** The question: ways of one description, and which of the draws; `joinHours` joins the shares of several workers. */
+export interface DrawingHours extends Asked {
+  readonly ways: readonly KnownWay[]
+  readonly draws?: number
+  readonly from?: number
+  readonly to?: number
+}
+
+/** For each way: hours over the limit, h, and distance from the target (0 or less: met) of each draw. */
+export type DrawnHours = readonly { readonly hours_h: readonly number[]; readonly miss: readonly number[] }[]
+
+/** @throws ProblemError as sizing does */
+export function* drawHours(
+  stages: Stages,
+  { scenario, weather, ways, draws = WAY_DRAWS, from = 0, to = draws }: DrawingHours,
+): Study<DrawnHours> {
+  const found = ways.map(() => ({ hours_h: [] as number[], miss: [] as number[] }))
+  const drawn = drawnScenarios(scenario, weather, draws).slice(from, to)
+  for (const [i, one] of drawn.entries()) {
+    const trials = new Trials(stages, one, weather)
+    for (const [k, way] of ways.entries()) {
+      const { hours_h, miss } = hoursOf(trials, way)
+      found[k]!.hours_h.push(hours_h)
+      found[k]!.miss.push(miss)
+      yield { share: (i + (k + 1) / ways.length) / drawn.length }
+    }
+  }
+  return { result: found, remarks: [] }
+}
+
+function hoursOf(trials: Trials, { measures, plant, panelArea_m2, storeVolume_m3 }: KnownWay) {
+  const set = MEASURES.filter(({ id }) => measures.includes(id))
+  const prepared = trials.with(set)
+  if (plant === 'panels') return builtHours(prepared, panelArea_m2, storeVolume_m3)
+  const { hoursOver_h, miss } = trials.run(prepared, set, plant)
+  return { hours_h: hoursOver_h, miss }
+}
+
+/** Panels as they were sized, in a year that turns out otherwise. */
+function builtHours(prepared: Prepared, area_m2: number, storeVolume_m3: number) {
+  const candidate = { area_m2, storeVolume_m3, flow_kgsm2: prepared.flow_kgsm2(area_m2) }
+  const { room_C } = simulateYear(designOf(prepared, candidate, 'built').inputs, { lean: true })
+  const { hours_h, measure } = exceedance(room_C, prepared.yardstick)
+  return { hours_h, miss: measure }
+}
+
+const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
+
+/** Hours over the limit of one way, eight draws in ten, and the share of draws that meet the target. */
+export interface HoursSpread {
+  readonly low_h: number
+  readonly middle_h: number
+  readonly high_h: number
+  readonly met_frac: number
+  readonly draws: number
+}
+
+/** The spread of each way over the draws of all shares. */
+export function joinHours(shares: readonly DrawnHours[]): HoursSpread[] {
+  return (shares[0] ?? []).map((_, k) => {
+    const sorted = shares.flatMap((share) => share[k]!.hours_h).toSorted((a, b) => a - b)
+    const miss = shares.flatMap((share) => share[k]!.miss)
+    const at = (share: number): number => quantile(sorted, share)
+    return {
+      low_h: at(0.1),
+      middle_h: at(0.5),
+      high_h: at(0.9),
+      met_frac: miss.filter((one) => one <= 0).length / Math.max(1, miss.length),
+      draws: miss.length,
+    }
+  })
+}
