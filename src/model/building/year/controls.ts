@@ -4,9 +4,6 @@ import type { PlateCourse } from './plate-course.ts'
 
 /** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
 const VENT_DIFFERENCE_K = 1
-/** A coil with a drip tray starts when the store is this much colder than the room, and stops at the second, K (common practice, no source); without a tray see `OpenValve`. */
-const COIL_START_K = 1
-const COIL_STOP_K = 0.5
 /** Water in a plate below this can freeze, °C. */
 const FREEZING_C = 0
 
@@ -37,15 +34,11 @@ export class Controls {
       air_C - room.outdoor_C[hour]! > VENT_DIFFERENCE_K &&
       air_C > inputs.nightVentStop_C
     if (plant === null || plate === null) return
-    this.delivering = nodes.tank && (!plant.store.drained || this.coilRuns(nodes, temp_C))
+    this.delivering = nodes.tank && (!plant.store.drained || temp_C[nodes.port]! > temp_C[nodes.bottom]!)
     const allowed = plant.allowed[hour] === 1
     this.freezing = freezing(plant, plate.temp_C, allowed)
     this.mayPump =
       allowed && plant.loop.capacityRate_WK > 0 && (!this.freezing || plant.plan.freeze === 'glycol')
-  }
-
-  private coilRuns({ port, bottom }: Nodes, temp_C: Float64Array): boolean {
-    return temp_C[port]! - temp_C[bottom]! > (this.delivering ? COIL_STOP_K : COIL_START_K)
   }
 
   get pumping(): boolean {

@@ -29,10 +29,10 @@ const LEAST_FLOW = 0.05
  * Delivery from tank to room: a valve that opens in proportion to the room's excess over its setpoint, limited by
  * what the cooled surface can take up at the temperature it may have (never below indoor dew point + margin):
  *
- *   Q = max(0, min( UA ΔT, 2 UA (ΔT − 0.5 K), UA · 10 K / band · (T_air − setpoint) )),  ΔT = T_air − max(T_store, T_dew + margin)
+ *   Q = max(0, min( UA ΔT, 2 UA (ΔT − least), UA · 10 K / band · (T_air − setpoint) )),  ΔT = T_air − max(T_store, T_dew + margin)
  *
  * Piecewise linear, so each stage solves it as one of six laws and checks that the law holds at its solution. A fan coil
- * with a drip tray knows no dew limit and does not fade: open or throttled, it is dry or wet (`WetCoil`), which is checked likewise.
+ * with a drip tray knows no dew limit: open or throttled, it is dry or wet; fading, dry (`WetCoil`), which is checked likewise.
  */
 export class Delivery {
   private readonly open_WK: number
@@ -69,7 +69,7 @@ export class Delivery {
   constructor(store: StoreModel, plan: PlanSpec, port: RoomPort) {
     this.port = port
     this.open_WK = store.delivery_WK
-    this.open = new OpenValve(port, store.delivery_WK, !store.drained)
+    this.open = new OpenValve(port, store)
     this.demand_WK = (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K
     this.setpoint_C = plan.setpoint_C
     this.margin_K = store.dewMargin_K
@@ -158,7 +158,7 @@ export class Delivery {
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
     // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
     if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
-    const fading = this.open.isFaded(reachable_W)
+    const fading = this.open.isFaded(this.open.reaches_W(air_C, Math.max(store_C, this.lowest_C)))
     if (reachable_W <= 0 && (this.law !== OPEN_TO_STORE || this.port.free_C(air_C) <= this.lowest_C))
       return CLOSED
     if (reachable_W > 0 && demanded_W < reachable_W) return THROTTLED
@@ -187,14 +187,14 @@ export class Delivery {
 
   /** What the open valve takes from the room, W. */
   private reachable_W(air_C: number, store_C: number): number {
-    if (this.wet) return this.coil!.openSensible_W(air_C, store_C)
-    return this.open.reaches_W(air_C, Math.max(store_C, this.lowest_C))
+    const dry_W = this.open.reaches_W(air_C, Math.max(store_C, this.lowest_C))
+    return this.wet ? Math.min(dry_W, this.coil!.openSensible_W(air_C, store_C)) : dry_W
   }
 
   /** Latent heat under a law, W; not above 0 where nothing condenses. */
   private latentUnder(law: number, air_C: number, store_C: number): number {
     const { coil } = this
-    if (coil === null) return 0
+    if (coil === null || fades(law)) return 0
     if (law === OPEN_TO_STORE) return coil.openLatent_W(air_C, store_C)
     return coil.throttledLatent_W(this.airShare(), this.demand_WK * (air_C - this.setpoint_C), store_C)
   }

@@ -1,31 +1,34 @@
+import type { StoreModel } from '#model/building/store'
 import type { HubSystem } from './hub-system.ts'
 import type { RoomPort } from './room-port.ts'
 
-/**
- * Warmer than store or dew limit by the first, a room gets nothing, and by the second all that UA carries, K: under it the
- * fan's own heat eats the gain (common practice, no source).
- */
+/** Hardly warmer than store or dew limit, a room gets nothing: at least up to this, K (common practice, no source). */
 const FADED_K = 0.5
-const FULL_K = 1
-/** A fading delivery is one of this times UA that begins at `FADED_K`. */
-const FADING_TIMES = FULL_K / (FULL_K - FADED_K)
+/** All that UA carries is let in at this times the difference at which nothing is. */
+const FULL_TIMES = 2
+/** A fading delivery is one of this times UA that begins at that difference. */
+const FADING_TIMES = FULL_TIMES / (FULL_TIMES - 1)
+
+/** Difference up to which nothing is let in, K: where the fan's own heat would eat the gain, or `FADED_K`. */
+export function fadedAt_K(store: Pick<StoreModel, 'delivery_WK' | 'deliveryPower_W'>): number {
+  return store.delivery_WK > 0 ? Math.max(FADED_K, store.deliveryPower_W / store.delivery_WK) : FADED_K
+}
 
 /** The valve of a delivery quite open: between room and an end (store or dew limit) all of UA, fading where they are nearly alike. */
 export class OpenValve {
   private readonly port: RoomPort
   private readonly open_WK: number
-  private readonly mayFade: boolean
+  private readonly faded_K: number
 
-  /** @param mayFade  false: switched on and off by the controller instead */
-  constructor(port: RoomPort, open_WK: number, mayFade: boolean) {
+  constructor(port: RoomPort, store: StoreModel) {
     this.port = port
-    this.mayFade = mayFade
-    this.open_WK = open_WK
+    this.open_WK = store.delivery_WK
+    this.faded_K = fadedAt_K(store)
   }
 
   /** Heat from the room to an end at some temperature, full or fading, W. */
   heat_W(air_C: number, end_C: number, fading: boolean): number {
-    return this.seen_WK(fading) * (this.port.free_C(air_C) - end_C - (fading ? FADED_K : 0))
+    return this.seen_WK(fading) * (this.port.free_C(air_C) - end_C - (fading ? this.faded_K : 0))
   }
 
   /** The same, fading where it does: the lesser of the two. */
@@ -35,14 +38,14 @@ export class OpenValve {
   }
 
   isFaded(heat_W: number): boolean {
-    return this.mayFade && heat_W < this.open_WK * FULL_K
+    return heat_W < this.open_WK * FULL_TIMES * this.faded_K
   }
 
   /** Joins room and tank: cold drawn at the bottom, warm water back at the top. */
   addToStore(system: HubSystem, bottom: number, fading: boolean): void {
     const { share, base_C } = this.port
     const seen_WK = this.seen_WK(fading)
-    const above_C = (fading ? FADED_K : 0) - base_C
+    const above_C = (fading ? this.faded_K : 0) - base_C
     system.air_WK += seen_WK * share * share
     system.airDrive_W += seen_WK * share * above_C
     system.airTank_WK[bottom]! -= seen_WK * share
@@ -55,7 +58,7 @@ export class OpenValve {
   addHeldAt(system: HubSystem, end_C: number, fading: boolean): void {
     const { share, base_C } = this.port
     const seen_WK = this.seen_WK(fading)
-    addByAir(system, share, seen_WK * share, seen_WK * (end_C + (fading ? FADED_K : 0) - base_C))
+    addByAir(system, share, seen_WK * share, seen_WK * (end_C + (fading ? this.faded_K : 0) - base_C))
   }
 
   private seen_WK(fading: boolean): number {

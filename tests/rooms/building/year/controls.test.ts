@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { planHours, type PlanSpec } from '#model/building/year'
+import { fadedAt_K } from '#inside/model/building/year/open-valve.ts'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { sunHours } from '#model/outdoors/sun'
 import type { LoopDuty } from '#model/panels/loop'
@@ -182,6 +183,12 @@ describe('delivery', () => {
       expect(kernel.delivery!.delivered_W).toBeCloseTo(want_W, 1)
     },
   )
+
+  test('a fan is let in nothing up to the difference that carries its own heat', () => {
+    expect(fadedAt_K({ delivery_WK: 200, deliveryPower_W: 12 })).toBe(0.5)
+    // Regression (soak, seed 31, scenario 122): 410 W at 358 W/K heated more than it cooled.
+    expect(fadedAt_K({ delivery_WK: 358, deliveryPower_W: 410 })).toBeCloseTo(410 / 358, 9)
+  })
 })
 
 describe('windows at night', () => {

@@ -2,6 +2,7 @@ import { type PanelTangent, panelTangent, waterAfter_kgm2 } from '#model/panels/
 import { Controls } from '#inside/model/building/year/controls.ts'
 import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery.ts'
 import { type YearInputs, panelExchange_WK } from '#model/building/year'
+import { fadedAt_K } from '#inside/model/building/year/open-valve.ts'
 import { nodesOf, type Nodes } from '#inside/model/building/year/nodes.ts'
 import { turnOver } from '#inside/model/building/year/tank-layers.ts'
 import { Solver } from '../../../odex.ts'
@@ -153,7 +154,12 @@ export class CoupledSystem {
     const at = { air_C, water_C }
     const open = coilAt(this.inputs, hour, at, 1, (s_C) => (delivery_WK / 0.7) * (air_C - s_C))
     const demand_W = this.demand_W(air_C)
-    if (demand_W <= 0 || open.sensible_W <= 0) return NOTHING
+    const fading_W = 2 * delivery_WK * (air_C - water_C - fadedAt_K(this.inputs.plant!.store))
+    if (demand_W <= 0 || open.sensible_W <= 0 || fading_W <= 0) return NOTHING
+    if (fading_W < Math.min(open.sensible_W, demand_W)) {
+      const share = Math.min(1, fading_W / (delivery_WK * Math.max(0.1, air_C - water_C)))
+      return { sensible_W: fading_W, latent_W: 0, share, flow: Math.max(LEAST_FLOW, share) }
+    }
     if (demand_W >= open.sensible_W) return { ...open, share: 1, flow: 1 }
     const flow = Math.max(LEAST_FLOW, demand_W / open.sensible_W)
     const found = coilAt(this.inputs, hour, at, flow, () => demand_W)
@@ -172,7 +178,10 @@ export class CoupledSystem {
     const surface_C = Math.max(water_C, this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K)
     const through_W = (UA_WK: number, from_K: number): number =>
       (UA_WK / (1 + UA_WK * port.own_KW)) * (port.free_C - surface_C - from_K)
-    const reach_W = Math.min(through_W(store.delivery_WK, 0), through_W(2 * store.delivery_WK, 0.5))
+    const reach_W = Math.min(
+      through_W(store.delivery_WK, 0),
+      through_W(2 * store.delivery_WK, fadedAt_K(store)),
+    )
     const sensible_W = Math.max(0, Math.min(reach_W, this.demand_W(air_C)))
     if (sensible_W === 0) return NOTHING
     const apart_K = port.free_C - port.own_KW * sensible_W - water_C
