@@ -25,6 +25,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   idealLoads: async () => (await import('#studies/ideal-loads.ts')).idealLoads,
   sky: async () => (await import('#studies/sky.ts')).sky,
   plate: async () => (await import('#studies/plate.ts')).plate,
+  panelNight: async () => (await import('#studies/panel-night.ts')).panelNight,
   board: async () => (await import('#studies/board.ts')).board,
   sheet: async () => (await import('#studies/sheet.ts')).sheet,
   mixPaint: async () => (await import('#studies/mix-paint.ts')).mixPaint,

@@ -13,6 +13,7 @@ import { follow } from './follow.ts'
 import { idealLoads } from './ideal-loads.ts'
 import { map } from './map.ts'
 import { mixPaint } from './mix-paint.ts'
+import { panelNight } from './panel-night.ts'
 import { plate } from './plate.ts'
 import { practiceLog } from './practice-log.ts'
 import { drawAreas, range } from './range.ts'
@@ -39,6 +40,7 @@ const VERBS = {
   judge,
   map,
   mixPaint,
+  panelNight,
   plate,
   practiceLog,
   range,

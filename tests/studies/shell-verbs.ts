@@ -57,6 +57,10 @@ export const SHELL_VERBS: {
     why: 'a share of `range` for a second worker, joined to the same range',
     input: (sizing) => ({ scenario, sizing, draws: 4, from: 1, to: 3 }),
   },
+  panelNight: {
+    why: 'the parts of one night’s balance for a chart: `panel` prints the balance itself',
+    input: () => ({ scenario, from_h: 4000, plate_C: [14, 12], water_kgm2: [0, 0.05] }),
+  },
   drawHours: {
     why: 'how sure the ways that `decide` prints are, worked out after them for the page',
     input: () => ({

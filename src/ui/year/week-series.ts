@@ -15,6 +15,11 @@ interface Series {
 }
 
 function seriesOf(answer: LiveAnswer): readonly Series[] {
+  if (answer.area_m2 === 0)
+    return [
+      { label: 'Outdoors', values: answer.weather.airTemp_C },
+      { label: 'Room', values: answer.year.room_C },
+    ]
   return [
     { label: 'Outdoors', values: answer.weather.airTemp_C },
     { label: 'Room without panels', values: answer.doNothing.room_C },
@@ -39,7 +44,8 @@ export function weekConfig(
   temperature: ShownQuantity,
   ink: Ink,
 ): ChartConfiguration {
-  const look = styles(ink)
+  const all = styles(ink)
+  const look = answer.area_m2 === 0 ? [all[0], all[2]] : all
   return {
     type: 'line',
     data: {

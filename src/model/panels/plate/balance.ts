@@ -63,7 +63,7 @@ export function panelBalance(
 }
 
 /** Balance of the dry or the wet share; `limit_kgm2s`: fastest evaporation, 0 on the dry share. */
-function partBalance(
+export function partBalance(
   setting: PanelSetting,
   exchange: Exchange,
   hour: PanelHour,
@@ -94,7 +94,12 @@ function partBalance(
 }
 
 /** Convection and latent heat from the exposed face at a temperature. */
-function faceLoss(setting: PanelSetting, hour: PanelHour, face_C: number, limit_kgm2s: number): FaceLoss {
+export function faceLoss(
+  setting: PanelSetting,
+  hour: PanelHour,
+  face_C: number,
+  limit_kgm2s: number,
+): FaceLoss {
   const convection = exposedConvection_Wm2K(setting.free, face_C, hour, setting.spec.freeConvectionLength_m)
   const wish = massTransfer(hour.pressure_Pa) * convection * (saturationPressure_Pa(face_C) - hour.vapour_Pa)
   const evaporation_kgm2s = Math.min(wish, limit_kgm2s)
