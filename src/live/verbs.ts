@@ -32,6 +32,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   expected: async () => (await import('#studies/expected.ts')).expected,
   estimateCoating: async () => (await import('#studies/estimate-coating.ts')).estimateCoating,
   checkAsBuilt: async () => (await import('#studies/check-as-built.ts')).checkAsBuilt,
+  waySheet: async () => (await import('#studies/way-sheet.ts')).waySheet,
   year: async () => (await import('#studies/year.ts')).year,
   readWeather: async () => (await import('#studies/read-weather.ts')).readWeather,
   practiceLog: async () => (await import('#studies/practice-log.ts')).practiceLog,

@@ -22,6 +22,7 @@ import { sheet } from './sheet.ts'
 import { judge, size } from './size.ts'
 import { sky } from './sky.ts'
 import { trials } from './trials.ts'
+import { waySheet } from './way-sheet.ts'
 import { year } from './year.ts'
 
 export { finish, type Asked, type Reply, type Step, type Study } from './study.ts'
@@ -49,6 +50,7 @@ const VERBS = {
   size,
   sky,
   trials,
+  waySheet,
   year,
 } as const
 

@@ -35,6 +35,19 @@ export const SHELL_VERBS: {
   checkAsBuilt: { words: ['asbuilt', ...ASKED, '--area', '8', '--log', 'LOG'] },
   sheet: { words: ['sheet', ...ASKED] },
   expected: { words: ['sheet', ...ASKED, '--ranges'] },
+  waySheet: {
+    words: [
+      'sheet',
+      '--weather',
+      'continental',
+      '--set',
+      'target.autoArea=false',
+      '--set',
+      'target.area_m2=0',
+      '--set',
+      'job.way=Shade the windows outside',
+    ],
+  },
   year: { words: ['sky', '--at', '36.1,-79.95', '--another-year', '2'] },
   readWeather: {
     words: ['sky', '--weather', 'TABLE', '--latitude', '47.1', '--longitude', '20.4', '--utc-offset', '1'],

@@ -1,11 +1,13 @@
 import { figureText, messageIn, stop, wordingText } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
 import { differences, type Scenario } from '#model/design/scenario'
-import type { BuilderSheet } from '#model/handover/sheet'
+import type { BuilderSheet, WaySheet } from '#model/handover/sheet'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
-import { note } from '../output.ts'
+import type { Options } from '../options.ts'
+import { note, type Result } from '../output.ts'
 import { sheetHtml } from '../sheet-html.ts'
+import { wayHtml } from '../way-html.ts'
 import { yearOf } from '../weather-source.ts'
 import type { Command } from './command.ts'
 
@@ -35,6 +37,11 @@ export const sheet: Command = {
       design: ranges && area_m2 > 0 ? answered(studies.expected({ scenario, weather, built })) : null,
     }
     const found = answered(studies.sheet({ answer, doubts }))
+    const way =
+      found === null
+        ? answered(studies.waySheet({ scenario, weather, ...(ranges ? {} : { draws: 0 }) }))
+        : null
+    if (way !== null) return wayResult(way, options, system, inventedParts(options, weather))
     if (found === null) {
       throw stop(
         'nothing-to-build',
@@ -50,6 +57,36 @@ export const sheet: Command = {
       ? { body: { kind: 'text', text: sheetHtml(found, system, fieldsOf(scenario)) }, invented }
       : { body: { kind: 'record', record: textsOf(found, system) }, invented }
   },
+}
+
+/** The sheet of a way without panels, as a page or as its texts. */
+function wayResult(
+  way: WaySheet,
+  { format, scenario }: Options,
+  system: UnitSystem,
+  invented: readonly string[],
+): Result {
+  if (format === 'html')
+    return { body: { kind: 'text', text: wayHtml(way, system, fieldsOf(scenario)) }, invented }
+  const record = {
+    title: way.title,
+    headline: wordingText(way.headline, system),
+    reaches: way.job.map(({ label, value }) => `${label}: ${wordingText(value, system)}`),
+    parts: way.works.flatMap(({ buy }) =>
+      buy.map(({ quantity, what }) => `${figureText(quantity, system)}: ${wordingText(what, system)}`),
+    ),
+    steps: way.works.flatMap(({ name, steps }) =>
+      steps.map((step) => `${name}: ${wordingText(step, system)}`),
+    ),
+    commissioning: way.works.flatMap(({ readings }) =>
+      readings.map(({ what, expect }) => `${what}: ${wordingText(expect, system)}`),
+    ),
+    cautions: way.works.flatMap(({ cautions }) =>
+      cautions.map(({ title, text }) => `${title}: ${wordingText(text, system)}`),
+    ),
+    assumptions: way.assumptions.map((assumption) => wordingText(assumption, system)),
+  }
+  return { body: { kind: 'record', record }, invented }
 }
 
 /** The sheet's texts, list by list. */

@@ -2,9 +2,7 @@ import { J_PER_KWH } from '#model/basis/hours'
 import { heatingCost } from '#model/design/cost'
 import { count, figure, sentenceCase, words, type Wording } from '#model/basis/words'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
-import type { Scenario } from '#model/design/scenario'
 import { targetWords, type TargetSpec } from '#model/design/target'
-import { airConditionerOf, coolerOf } from '#studies/decide-machines.ts'
 import type { Combination } from '#studies/decide-trial.ts'
 import type { Decision } from '#studies/decide.ts'
 import type { WayKind } from '#studies/decide-ways.ts'
@@ -110,16 +108,4 @@ export function withHeating({ ways, winter, years_y }: Decision, heat_perkWh: nu
   const best = counted.reduce((a, b) => (b.all < a.all ? b : a))
   const first = best.combination === ways[0]?.combination
   return `With heating at ${heat_perkWh} per kWh counted, ${first ? 'the first of these is the cheapest too' : `“${listed(best.combination.names)}” is the cheapest of these`} (${Math.round(best.all)} in ${years_y} years); where the room is not heated, leave that out (“Heat in winter” 0).`
-}
-
-/** What a machine has to be, in a line; nothing where there is none. */
-export function machineWords(scenario: Scenario): Wording {
-  const kind = scenario.job.machine
-  if (kind === 'none') return words``
-  if (kind === 'airConditioner') {
-    const { rated_W, ratedCop_frac } = airConditionerOf(scenario)
-    return words`${figure(rated_W, 'W', 2)} of sensible cooling at ${figure(35, 'C')} outdoors, efficiency ${figure(ratedCop_frac, 'frac', 2)} or better`
-  }
-  const { flow_m3h, fan_Wm3h, effectiveness_frac } = coolerOf(scenario, kind)
-  return words`${figure(flow_m3h / 3600, 'airFlow', 2)}, fan ${figure(fan_Wm3h * flow_m3h, 'W', 2)}, wet-bulb effectiveness ${figure(effectiveness_frac, 'frac', 2)} or better; an opening of its own for the air to leave`
 }

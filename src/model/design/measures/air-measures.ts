@@ -1,23 +1,14 @@
 import { FIELDS, type Scenario } from '#model/design/scenario'
 import { feelsAir } from '#model/design/target'
 import type { Measure } from './measure.ts'
+import { MEASURE_SIZES } from './sizes.ts'
 import { meanOpeningFlow_m3h } from './night-flow.ts'
 import { floor_m2, volume_m3, windows_m2 } from './geometry.ts'
 
-/** Clear opening for each m² of floor, its height, and what mesh and bars leave of the flow (common practice, no source). */
-const OPENING_m2m2 = 0.05
-const OPENING_HEIGHT_m = 1
-const MESH_frac = 0.6
-/** Air changes of a night fan, and its power for each m³/h, W (500 W per m³/s; common practice, no source). */
-const FAN_CHANGES_1H = 8
+/** Power of a night fan for each m³/h, W (500 W per m³/s; common practice, no source). */
 const FAN_Wm3h = 500 / 3600
-/** What one night fan moves, m³/h (common practice, no source). */
-const ONE_FAN_m3h = 500
-/** One ceiling fan for so much floor, m², and its power, W. */
-const CEILING_FAN_m2 = 20
+/** Power of one ceiling fan, W (common practice, no source). */
 const CEILING_FAN_W = 30
-/** Speed of its air at people, m/s (common practice, no source). */
-const CEILING_FAN_MS = 0.6
 
 function opened(scenario: Scenario, changes_1h: number): Scenario {
   const { nightVent, nightAirChange_1h } = scenario.room
@@ -27,7 +18,7 @@ function opened(scenario: Scenario, changes_1h: number): Scenario {
 }
 
 const ceilingFans = (scenario: Scenario): number =>
-  Math.max(1, Math.round(floor_m2(scenario) / CEILING_FAN_m2))
+  Math.max(1, Math.round(floor_m2(scenario) / MEASURE_SIZES.ceilingFan_m2))
 
 export const AIR_MEASURES: readonly Measure[] = [
   {
@@ -37,12 +28,13 @@ export const AIR_MEASURES: readonly Measure[] = [
     fits: (s) => !s.room.nightVent,
     apply: (s, amount, weather) => {
       if (amount === 0) return s
-      const area_m2 = amount * OPENING_m2m2 * floor_m2(s)
-      const flow_m3h = MESH_frac * meanOpeningFlow_m3h(area_m2, OPENING_HEIGHT_m, weather)
+      const area_m2 = amount * MEASURE_SIZES.opening_m2m2 * floor_m2(s)
+      const flow_m3h =
+        MEASURE_SIZES.mesh_frac * meanOpeningFlow_m3h(area_m2, MEASURE_SIZES.openingHeight_m, weather)
       return opened(s, flow_m3h / volume_m3(s))
     },
     price: (s) => {
-      const needed_m2 = OPENING_m2m2 * floor_m2(s)
+      const needed_m2 = MEASURE_SIZES.opening_m2m2 * floor_m2(s)
       const vents_m2 = windows_m2(s) > needed_m2 ? 0 : needed_m2
       return s.prices.openingFittings_each + s.prices.opening_perm2 * vents_m2
     },
@@ -54,19 +46,21 @@ export const AIR_MEASURES: readonly Measure[] = [
     name: 'Night fan',
     onRoof: false,
     fits: () => true,
-    apply: (s, amount) => (amount === 0 ? s : opened(s, amount * FAN_CHANGES_1H)),
-    price: (s) => s.prices.nightFan_each * Math.ceil((FAN_CHANGES_1H * volume_m3(s)) / ONE_FAN_m3h),
-    power_W: (s) => FAN_CHANGES_1H * volume_m3(s) * FAN_Wm3h,
+    apply: (s, amount) => (amount === 0 ? s : opened(s, amount * MEASURE_SIZES.fanChanges_1h)),
+    price: (s) =>
+      s.prices.nightFan_each *
+      Math.ceil((MEASURE_SIZES.fanChanges_1h * volume_m3(s)) / MEASURE_SIZES.oneFan_m3h),
+    power_W: (s) => MEASURE_SIZES.fanChanges_1h * volume_m3(s) * FAN_Wm3h,
     sideEffect: 'Noise at night, and humid air on humid nights.',
   },
   {
     id: 'ceilingFan',
     name: 'Ceiling fan',
     onRoof: false,
-    fits: ({ target }) => feelsAir(target.keptFor) && target.airSpeed_ms < CEILING_FAN_MS,
+    fits: ({ target }) => feelsAir(target.keptFor) && target.airSpeed_ms < MEASURE_SIZES.ceilingFan_ms,
     apply: (s, amount) => {
       const before_ms = s.target.airSpeed_ms
-      const airSpeed_ms = before_ms + amount * Math.max(0, CEILING_FAN_MS - before_ms)
+      const airSpeed_ms = before_ms + amount * Math.max(0, MEASURE_SIZES.ceilingFan_ms - before_ms)
       return amount === 0 ? s : { ...s, target: { ...s.target, airSpeed_ms } }
     },
     price: (s) => s.prices.ceilingFan_each * ceilingFans(s),

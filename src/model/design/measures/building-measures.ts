@@ -2,29 +2,17 @@ import { agedCoating } from '#model/panels/coating'
 import { describedRoom, FIELDS, type Scenario } from '#model/design/scenario'
 import { floor_m2, walls_m2, windows_m2 } from './geometry.ts'
 import type { Measure } from './measure.ts'
+import { MEASURE_SIZES } from './sizes.ts'
 
-/** Insulation that is added, m and W/m·K; its U-value follows from both (common practice, no source). */
-const ADDED_m = 0.1
-const ADDED_WmK = 0.035
 /** Better insulated than this, W/m²K, more of it is not looked at. */
 const GOOD_U_Wm2K = 0.3
-/** Sunlight left by an outside blind (DIN 4108-2: 0.25–0.30, from memory) and by reflective film or a second pane. */
-const BLIND_frac = 0.27
-const FILM_frac = 0.6
-const SECOND_PANE_m2KW = 0.17
-/** Water jars or masonry, heat capacity per m² of floor, J/m²K (50 kg of water; common practice, no source). */
-const JARS_Jm2K = 209_000
-/** Share of gains and of leaks that can be had away (common practice, no source). */
-const GAINS_AWAY_frac = 0.3
-const LEAKS_AWAY_frac = 0.5
-
 const withRoom = (scenario: Scenario, room: Partial<Scenario['room']>): Scenario => ({
   ...scenario,
   room: { ...scenario.room, ...room },
 })
 const toward = (from: number, to: number, amount: number): number => from + amount * (to - from)
 const insulated_Wm2K = (U_Wm2K: number, amount: number): number =>
-  1 / (1 / U_Wm2K + (amount * ADDED_m) / ADDED_WmK)
+  1 / (1 / U_Wm2K + (amount * MEASURE_SIZES.insulation_m) / MEASURE_SIZES.insulation_WmK)
 const coatingOf = ({ coating }: Scenario) => agedCoating(coating, coating.soiling_1y, coating.age_y)
 const none = () => 0
 
@@ -85,7 +73,8 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     name: 'Shade the windows outside',
     onRoof: false,
     fits: (s) => windows_m2(s) > 0 && s.room.shading_frac > 0,
-    apply: (s, amount) => withRoom(s, { shading_frac: s.room.shading_frac * toward(1, BLIND_frac, amount) }),
+    apply: (s, amount) =>
+      withRoom(s, { shading_frac: s.room.shading_frac * toward(1, MEASURE_SIZES.blind_frac, amount) }),
     price: (s) => s.prices.shade_perm2 * windows_m2(s),
     power_W: none,
     sideEffect: 'Takes winter sun unless it is drawn up; less daylight.',
@@ -97,8 +86,8 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     fits: (s) => windows_m2(s) > 0 && s.room.windowU_Wm2K > 2,
     apply: (s, amount) =>
       withRoom(s, {
-        windowGain_frac: s.room.windowGain_frac * toward(1, FILM_frac, amount),
-        windowU_Wm2K: 1 / (1 / s.room.windowU_Wm2K + amount * SECOND_PANE_m2KW),
+        windowGain_frac: s.room.windowGain_frac * toward(1, MEASURE_SIZES.film_frac, amount),
+        windowU_Wm2K: 1 / (1 / s.room.windowU_Wm2K + amount * MEASURE_SIZES.secondPane_m2KW),
       }),
     price: (s) => s.prices.glazing_perm2 * windows_m2(s),
     power_W: none,
@@ -108,8 +97,9 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     id: 'mass',
     name: 'Add mass inside (water jars, masonry)',
     onRoof: false,
-    fits: (s) => s.room.contents_Jm2K + JARS_Jm2K <= FIELDS.room.contents_Jm2K.max,
-    apply: (s, amount) => withRoom(s, { contents_Jm2K: s.room.contents_Jm2K + amount * JARS_Jm2K }),
+    fits: (s) => s.room.contents_Jm2K + MEASURE_SIZES.jars_Jm2K <= FIELDS.room.contents_Jm2K.max,
+    apply: (s, amount) =>
+      withRoom(s, { contents_Jm2K: s.room.contents_Jm2K + amount * MEASURE_SIZES.jars_Jm2K }),
     price: (s) => s.prices.mass_perm2 * floor_m2(s),
     power_W: none,
     sideEffect: 'About 50 kg for each m² of floor: ask whether the floor carries it.',
@@ -120,7 +110,9 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     onRoof: false,
     fits: (s) => s.room.gains_W.some((gain) => gain > 0),
     apply: (s, amount) =>
-      withRoom(s, { gains_W: s.room.gains_W.map((gain) => gain * toward(1, 1 - GAINS_AWAY_frac, amount)) }),
+      withRoom(s, {
+        gains_W: s.room.gains_W.map((gain) => gain * toward(1, 1 - MEASURE_SIZES.gainsAway_frac, amount)),
+      }),
     price: (s) => s.prices.lessHeat_each,
     power_W: none,
     sideEffect: 'Lights, machines or hot work moved or changed; a little more heating in winter.',
@@ -131,7 +123,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     onRoof: false,
     fits: (s) => s.room.airChange_1h > 0.5,
     apply: (s, amount) => {
-      const left = toward(1, 1 - LEAKS_AWAY_frac, amount)
+      const left = toward(1, 1 - MEASURE_SIZES.leaksAway_frac, amount)
       return withRoom(s, {
         airChange_1h: s.room.airChange_1h * left,
         airChangeWind_1hms: s.room.airChangeWind_1hms * left,

@@ -1,4 +1,4 @@
-import { describedRoom, FIELDS, fieldAt, SPREADS } from '#model/design/scenario'
+import { describedRoom, FIELDS, fieldAt, SPREADS, type Scenario } from '#model/design/scenario'
 import type { UncertaintyResult } from '#model/design/sizing'
 import type { Plant } from './plant.ts'
 import { fillingWords } from './pump-duty.ts'
@@ -18,13 +18,18 @@ function drawnFactor(): string {
 
 function siteAssumptions({ answer }: Plant): Wording[] {
   const { room, sky, site, panel } = answer.scenario
-  const described = describedRoom(room)
   const lines: Wording[] = [
     words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Idealised radiators read 20–30 % high in the field: field factor here ${figure(panel.fieldFactor_frac, 'frac')}${drawnFactor()}.`,
-    words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`,
+    roomAssumption(answer.scenario),
   ]
   if (room.nightVent) lines.push(words`Windows are opened on nights when outdoors is cooler.`)
   return lines
+}
+
+/** The room that the numbers are for. */
+export function roomAssumption({ room }: Scenario): Wording {
+  const described = describedRoom(room)
+  return words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`
 }
 
 function mean(values: readonly number[]): number {

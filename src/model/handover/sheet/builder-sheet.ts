@@ -25,8 +25,9 @@ import { partsList } from './parts.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import type { DesignRanges } from './ranges.ts'
+import { siteLinesOf } from './site-lines.ts'
 import { sureLine } from './sure.ts'
-import { buildUpLines, jobLines, loopLines, panelLines, siteLines, storeLines } from './sections.ts'
+import { buildUpLines, jobLines, loopLines, panelLines, storeLines } from './sections.ts'
 
 /** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
 export interface BuilderSheet {
@@ -102,7 +103,7 @@ export function builderSheet(
     outOfReach: outOfReach(answer),
     notBuildable: [...answer.fit.misfits, ...shapeMisfits(plant)],
     job: jobLines(plant),
-    site: siteLines(plant),
+    site: siteLinesOf(answer.scenario, answer.weather),
     panels: panelLines(plant),
     drawings: drawingsOf(plant),
     buildUp: buildUpLines(plant),

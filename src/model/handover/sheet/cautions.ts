@@ -41,14 +41,14 @@ export function cautionsOf(plant: Plant): Caution[] {
   return [
     wind(plant),
     roof(plant),
-    height,
+    heightCaution,
     ...(tank ? [tankCaution(plant)] : []),
     ...(wet ? [freezing(plant), crossConnection, legionella] : []),
     mains(wet),
     mould(plant),
     ...(loopSpec.fluid === 'glycol' || plant.answer.scenario.plan.freeze === 'glycol' ? [glycol] : []),
     ...(wet ? [stagnation] : []),
-    solvents,
+    solventsCaution,
     barium,
   ]
 }
@@ -71,7 +71,7 @@ function roof({ modulesArea_m2 }: Plant): Caution {
   )
 }
 
-const height = caution(
+export const heightCaution = caution(
   'Work at height',
   words`Guard every open edge (many rules begin at ${figure(1.8, 'm', 2)}); never alone, nor in wind, wet or ice. Skylights and old sheets break underfoot; old sheets may hold asbestos.`,
 )
@@ -144,7 +144,7 @@ const stagnation = caution(
   words`A panel at rest in the sun gets hot: a vented tank, or a safety valve and expansion vessel in a closed loop; beware of scalding when draining by day.`,
 )
 
-const solvents = caution(
+export const solventsCaution = caution(
   'Solvents',
   words`Coating solvents burn (acetone below ${figure(-18, 'C')}); vapour creeps along the floor. Outdoors, no flame or spark, small amounts, butyl gloves, goggles, respirator when spraying; rags in a shut tin.`,
 )

@@ -45,40 +45,6 @@ export function jobLines({ answer }: Plant): SheetLine[] {
   ]
 }
 
-/** Where it is and which weather the numbers are for. */
-export function siteLines({ answer }: Plant): SheetLine[] {
-  const { site, basis } = answer.weather
-  const stress = answer.scenario.site
-  const lines = [
-    line('Place', site.name),
-    line(
-      'Position',
-      words`${coordinates(site.latitude_deg, 'N', 'S')}, ${coordinates(site.longitude_deg, 'E', 'W')}, ${figure(site.altitude_m, 'm')} above the sea`,
-    ),
-    line('Weather', basis),
-  ]
-  const stresses: Wording[] = []
-  if (stress.wholeYear_K !== 0)
-    stresses.push(
-      words`all hours ${figure(Math.abs(stress.wholeYear_K), 'K')} ${stress.wholeYear_K > 0 ? 'warmer' : 'cooler'}`,
-    )
-  if (stress.hotSpell_K > 0) stresses.push(words`hottest spells ${figure(stress.hotSpell_K, 'K')} hotter`)
-  if (stress.moreHumid_K > 0) stresses.push(words`dew points ${figure(stress.moreHumid_K, 'K')} higher`)
-  if (stress.windFactor_frac !== 1) stresses.push(words`wind × ${figure(stress.windFactor_frac, 'frac')}`)
-  if (stresses.length > 0)
-    lines.push(
-      line(
-        'Stressed',
-        stresses.flatMap((stressed, i) => (i === 0 ? stressed : [', ', ...stressed])),
-      ),
-    )
-  return lines
-}
-
-function coordinates(value_deg: number, positive: string, negative: string): string {
-  return `${Math.abs(value_deg).toFixed(2)}° ${value_deg >= 0 ? positive : negative}`
-}
-
 const COMPASS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west']
 
 export function panelLines(plant: Plant): SheetLine[] {

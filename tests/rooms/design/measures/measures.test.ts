@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import { AIR_MEASURES, beforeMeasures, BUILDING_MEASURES } from '#model/design/measures'
 import { fanOffset_K, felt_C, limitInMovingAir_C, yardstickOf } from '#model/design/target'
 import { defaultScenario, PRESETS, withPreset, type Scenario } from '#model/design/scenario'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
@@ -33,6 +33,13 @@ describe.each(MEASURES)('$name', ({ id, apply, fits, price, power_W }) => {
       const quantities = [0, 0.25, 0.5, 0.75, 1].map((amount) => OWN[id]!(apply(building, amount, weather)))
       expect(quantities).toEqual(quantities.toSorted((a, b) => b - a))
       expect(quantities.at(-1)).toBeLessThan(quantities[0]!)
+    }
+  })
+
+  test('taken off again it leaves the quantity it changed as it was, or at its starting value', () => {
+    for (const building of [defaultScenario()].filter(fits)) {
+      const back = beforeMeasures(apply(building, 1, weather), [id])
+      expect(OWN[id]!(back)).toBeCloseTo(OWN[id]!(building), 9)
     }
   })
 

@@ -1,0 +1,82 @@
+import { floor_m2 } from '#model/design/measures'
+import { FIELDS, type Scenario } from '#model/design/scenario'
+import { batchQuantities, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
+import { count, figure, line, short, words } from '#model/basis/words'
+import { heightCaution, solventsCaution } from '../cautions.ts'
+import type { Work } from './work.ts'
+
+/** A litre of primer goes so far, m² (common practice, no source). */
+const PRIMER_m2L = 8
+/** Sun and outside film for the reading at noon, W/m² and W/m²K (ISO 6946: 25). */
+const NOON_Wm2 = 900
+const FILM_Wm2K = 25
+const LITRE_m3 = 0.001
+
+/** Painting the roof: area, coats, litres of the maker's own recipe, weather, and what a thermometer then shows. */
+export function paintWork(scenario: Scenario, recipe: CoatingRecipe, coat: Omit<CoatJob, 'area_m2'>): Work {
+  const area_m2 = floor_m2(scenario)
+  const batch = batchQuantities(recipe, { ...coat, area_m2 })
+  const wet_kg = batch.lines.reduce((sum, { mass_kg }) => sum + mass_kg, 0)
+  const before = FIELDS.room.roofReflectance_frac.default
+  const now = scenario.room.roofReflectance_frac
+  const colder_K = ((now - before) * NOON_Wm2) / FILM_Wm2K
+  return {
+    name: 'Paint the roof',
+    sizes: [
+      line(
+        'Area to coat',
+        words`${figure(area_m2, 'm2')} seen from above; a roof pitched 20° has 6 % more, corrugated sheet 10 to 20 % more: measure yours`,
+      ),
+      line(
+        'Coating',
+        words`solar reflectance ${figure(now, 'frac')}, emittance ${figure(scenario.room.roofEmittance_frac, 'frac')} as reckoned (aged); ${count(coat.coats)} coats, ${short(coat.dryThickness_m)} dry in all`,
+      ),
+      line('Recipe', words`${recipe.name} (page “Batch”)`),
+      line(
+        'One coat',
+        words`${figure((batch.wet_L / coat.coats) * LITRE_m3, 'content', 2)} for the whole area, ${short(batch.wetPerCoat_m, 2)} wet`,
+      ),
+    ],
+    buy: [
+      {
+        quantity: figure(batch.wet_L * LITRE_m3, 'content', 2),
+        what: words`coating, wet, for ${count(coat.coats)} coats with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”`,
+      },
+      {
+        quantity: figure((area_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),
+        what: words`primer for what the roof is made of (zinc, bitumen, tile), one coat`,
+      },
+      {
+        quantity: count(1),
+        what: words`rollers with long handles, brush for edges, wet-film comb, masking for gutters`,
+      },
+    ],
+    steps: [
+      words`Mend leaks and rust, wash off dirt, moss and chalk, rinse, let it dry. Bitumen: let new felt weather as its maker says.`,
+      words`Try one square metre first: after a week press tape on a cross cut (ISO 2409) and pull; what comes off wants another primer.`,
+      words`Weather: roof between ${figure(10, 'C')} and ${figure(35, 'C')}, at least ${figure(3, 'K')} above the dew point (ISO 8502-4), no rain or dew until it is dry to the touch, no rain for a day after the last coat; not in full sun.`,
+      words`Prime. Then ${count(coat.coats)} thin coats, each across the one before and dry before the next; comb each to ${short(batch.wetPerCoat_m, 2)} wet.`,
+      words`Where rain water is drunk or used, take the first rains away: ask the maker of every part of the coating.`,
+    ],
+    readings: [
+      {
+        what: 'Dry film, by a gauge or a chip under a lens',
+        expect: words`${short(coat.dryThickness_m)} ± 20 %`,
+      },
+      {
+        what: 'Near noon, clear sky, light wind: infrared thermometer on painted roof and on a piece left as it was (emissivity at its emittance)',
+        expect: words`painted about ${figure(colder_K, 'K')} colder than a roof that reflects ${figure(before, 'frac')} (difference of reflectance × ${figure(NOON_Wm2, 'Wm2')} ÷ ${figure(FILM_Wm2K, 'Wm2K')})`,
+      },
+    ],
+    cautions: [heightCaution, solventsCaution, wetRoof],
+    keep: [
+      words`Wash it with soft water and a soft brush before each summer: the reckoning has ${figure(scenario.coating.age_y, 'y')} of dirt on it, at ${figure(scenario.coating.soiling_1y, 'frac')} of reflectance a year.`,
+      words`Look for chalk, cracks and standing water each spring; a new top coat when the reflectance has fallen by 0.1.`,
+    ],
+  }
+}
+
+const wetRoof = {
+  title: 'Slippery and bright',
+  text: words`A coated roof is slippery when wet or dewy, and blinds in the sun: dry surface, soft soles, sun glasses, crawling boards on thin sheet. Ask neighbours and rules about glare. Local codes and licensed practice decide.`,
+}

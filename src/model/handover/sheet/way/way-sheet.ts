@@ -1,0 +1,137 @@
+import type { Measure } from '#model/design/measures'
+import type { MadeOrMeasured, Scenario } from '#model/design/scenario'
+import { targetWords } from '#model/design/target'
+import type { CoatingRecipe, CoatJob } from '#model/panels/paint'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { count, figure, line, saysInvented, words, type SheetLine, type Wording } from '#model/basis/words'
+import { roomAssumption } from '../assumptions.ts'
+import type { Range } from '../ranges.ts'
+import { siteLinesOf } from '../site-lines.ts'
+import { AIR_WORK } from './air-work.ts'
+import { BUILDING_WORK } from './building-work.ts'
+import { machineWork, type MachineSpec } from './machine-work.ts'
+import { paintWork } from './paint-work.ts'
+import type { Work } from './work.ts'
+
+/** A year's outcome: counted hours over the limit, operative peak. */
+export interface WayOutcome {
+  readonly hours_h: number
+  readonly peak_C: number
+}
+
+/** What a way without panels was found to do. */
+export interface WayFound {
+  readonly with: WayOutcome & {
+    readonly electric_J: number
+    readonly water_m3: number
+    readonly meets: boolean
+  }
+  /** The building before the way. */
+  readonly before: WayOutcome
+  readonly winter: {
+    readonly heating_J: number
+    readonly heatingChange_J: number
+    readonly mouldMonths: number
+    readonly mouldMonthsBefore: number
+  }
+  /** Eight draws in ten; null until they are worked out. */
+  readonly ranges: { readonly hours_h: Range; readonly peak_C: Range; readonly draws: number } | null
+}
+
+/** The sheet of a way without panels, unrounded and in SI. */
+export interface WaySheet {
+  readonly title: string
+  readonly note: string
+  readonly headline: Wording
+  readonly sure: Wording | null
+  readonly invented: Wording | null
+  readonly outOfReach: Wording | null
+  /** What it reaches. */
+  readonly job: readonly SheetLine[]
+  readonly site: readonly SheetLine[]
+  readonly works: readonly Work[]
+  readonly assumptions: readonly Wording[]
+}
+
+interface Asked {
+  readonly scenario: Scenario
+  readonly weather: WeatherRecord & MadeOrMeasured
+  readonly measures: readonly Measure['id'][]
+  readonly machine: MachineSpec | null
+  readonly recipe: CoatingRecipe
+  readonly coat: Omit<CoatJob, 'area_m2'>
+  readonly found: WayFound
+}
+
+/** The sheet of measures and machine: what to buy and do, what it reaches, how sure, and what to mind. */
+export function waySheet(asked: Asked): WaySheet {
+  const { scenario, weather, found } = asked
+  const { job } = scenario
+  return {
+    title: job.name,
+    note: job.note,
+    headline: words`${job.way}: ${count(Math.round(found.with.hours_h))} h a year above the limit, hottest hour ${figure(found.with.peak_C, 'C')}`,
+    sure:
+      found.ranges === null
+        ? null
+        : words`How sure, eight cases in ten: ${rangeWords(found.ranges.hours_h)} h above the limit, hottest hour ${figure(found.ranges.peak_C.low, 'C')} to ${figure(found.ranges.peak_C.high, 'C')}.`,
+    invented: saysInvented(weather.basis)
+      ? words`The climate of ${weather.site.name} is invented: nobody measured it. Choose your own place before you build from this sheet.`
+      : null,
+    outOfReach: found.with.meets ? null : words`This way does not reach the target.`,
+    job: jobLines(asked),
+    site: siteLinesOf(scenario, weather),
+    works: worksOf(asked),
+    assumptions: assumptionsOf(asked),
+  }
+}
+
+const rangeWords = ({ low, high }: Range): Wording =>
+  words`${count(Math.round(low))} to ${count(Math.round(high))}`
+
+function worksOf({ scenario, measures, machine, recipe, coat }: Asked): Work[] {
+  return [
+    ...measures.map((id): Work => {
+      if (id === 'paintRoof') return paintWork(scenario, recipe, coat)
+      if (id === 'nightOpening' || id === 'nightFan' || id === 'ceilingFan') return AIR_WORK[id](scenario)
+      return BUILDING_WORK[id](scenario)
+    }),
+    ...(machine === null ? [] : [machineWork(machine)]),
+  ]
+}
+
+function jobLines({ scenario, found }: Asked): SheetLine[] {
+  const { target } = scenario
+  const { with: after, before, winter } = found
+  const change = winter.heatingChange_J
+  return [
+    line('Way chosen', scenario.job.way),
+    line('Target', targetWords(target)),
+    line(
+      'Hours above the limit',
+      words`${count(Math.round(after.hours_h))}; ${count(Math.round(before.hours_h))} before`,
+    ),
+    line('Hottest hour', words`${figure(after.peak_C, 'C')}; ${figure(before.peak_C, 'C')} before`),
+    ...(after.electric_J > 0 ? [line('Electricity', words`${figure(after.electric_J, 'J', 2)} a year`)] : []),
+    ...(after.water_m3 > 0 ? [line('Water', words`${figure(after.water_m3, 'm3', 2)} a year`)] : []),
+    line(
+      'Heating in winter',
+      words`${figure(Math.abs(change), 'J', 2)} a year ${change >= 0 ? 'more' : 'less'} than before, to keep ${figure(target.heatedTo_C, 'C')} (${figure(winter.heating_J, 'J', 2)} in all); ${count(winter.mouldMonths)} months of mould weather at the coldest corner, ${count(winter.mouldMonthsBefore)} before`,
+    ),
+  ]
+}
+
+function assumptionsOf({ scenario, measures, found }: Asked): Wording[] {
+  const lines: Wording[] = [roomAssumption(scenario)]
+  const stand = measures.filter((id) => id === 'paintRoof' || id === 'nightOpening' || id === 'nightFan')
+  if (stand.length > 0)
+    lines.push(
+      words`“Before” is this room${measures.includes('paintRoof') ? ' with a roof at the starting value of its reflectance' : ''}${stand.some((id) => id !== 'paintRoof') ? ', its windows shut at night' : ''}: where yours was otherwise, hours before and heating change differ.`,
+    )
+  if (found.ranges !== null)
+    lines.push(
+      words`The range is that of ${count(found.ranges.draws)} years with the uncertain inputs drawn between their ends (page “Range”); what is bought stays as it is here.`,
+    )
+  lines.push(words`Windows, blinds, fans and machine are used as described every hour of the year.`)
+  return lines
+}

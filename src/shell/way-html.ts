@@ -1,0 +1,73 @@
+import { figureText, wordingText, type SheetLine, type Text, type Wording } from '#model/basis/words'
+import type { UnitSystem } from '#model/basis/units'
+import { escaped } from '#model/handover/drawing'
+import type { WaySheet, Work } from '#model/handover/sheet'
+import { part } from './sheet-html-expected.ts'
+import { page } from './sheet-page.ts'
+
+/** The sheet of a way without panels as one file of its own. */
+export function wayHtml(sheet: WaySheet, system: UnitSystem, code: string): string {
+  const text = (given: Text): string => escaped(wordingText(given, system))
+  return page(sheet.title, [
+    `<header><p>Duskbank builder’s sheet</p><h1>${escaped(sheet.title)}</h1>`,
+    `<p class="headline">${text(sheet.headline)}</p>`,
+    sheet.sure === null ? '' : `<p class="sure">${text(sheet.sure)}</p>`,
+    sheet.note === '' ? '' : `<p>${escaped(sheet.note)}</p>`,
+    ...[sheet.invented, sheet.outOfReach].map((given) =>
+      given === null ? '' : `<p class="warn"><strong>${text(given)}</strong></p>`,
+    ),
+    '</header>',
+    part('What it reaches', linesHtml(sheet.job, text)),
+    ...sheet.works.map((work) => workHtml(work, system)),
+    part('Site and weather', linesHtml(sheet.site, text)),
+    part('Assumptions that matter', listHtml(sheet.assumptions, text)),
+    part(
+      'Open this design again',
+      `<p>Choose the same place in Duskbank and put this behind its address:</p><p class="code">${escaped(`#${code}`)}</p>`,
+    ),
+  ])
+}
+
+function workHtml(work: Work, system: UnitSystem): string {
+  const text = (given: Text): string => escaped(wordingText(given, system))
+  const buy = work.buy
+    .map(
+      ({ quantity, what }) =>
+        `<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${text(what)}</td></tr>`,
+    )
+    .join('')
+  const rows = (title: string, body: string): string => (body === '' ? '' : `<h3>${title}</h3>${body}`)
+  return part(
+    work.name,
+    [
+      linesHtml(work.sizes, text),
+      rows('What to buy', buy === '' ? '' : `<table>${buy}</table>`),
+      rows('How to do it', listHtml(work.steps, text, 'ol')),
+      rows('Measure it afterwards', readings(work, text)),
+      rows('Keep it up', listHtml(work.keep, text)),
+      rows(
+        'Cautions',
+        work.cautions.length === 0
+          ? ''
+          : `<ul>${work.cautions.map(({ title, text: given }) => `<li><strong>${escaped(title)}.</strong> ${text(given)}</li>`).join('')}</ul>`,
+      ),
+    ].join(''),
+  )
+}
+
+function readings({ readings: all }: Work, text: (given: Text) => string): string {
+  if (all.length === 0) return ''
+  return `<ul>${all.map(({ what, expect }) => `<li><strong>${escaped(what)}:</strong> ${text(expect)}</li>`).join('')}</ul>`
+}
+
+const linesHtml = (all: readonly SheetLine[], text: (given: Text) => string): string =>
+  all.length === 0
+    ? ''
+    : `<dl>${all.map(({ label, value }) => `<dt>${escaped(label)}</dt><dd>${text(value)}</dd>`).join('')}</dl>`
+
+const listHtml = (
+  all: readonly Wording[],
+  text: (given: Text) => string,
+  kind: 'ul' | 'ol' = 'ul',
+): string =>
+  all.length === 0 ? '' : `<${kind}>${all.map((given) => `<li>${text(given)}</li>`).join('')}</${kind}>`

@@ -1,0 +1,125 @@
+/** The builder's sheet of a way without panels: its year, the year before it, its winter, and how sure all that is. */
+import {
+  eightInTen,
+  waySheet as sheetOf,
+  type MachineSpec,
+  type WayFound,
+  type WaySheet,
+} from '#model/handover/sheet'
+import { AIR_MEASURES, beforeMeasures, BUILDING_MEASURES, type Measure } from '#model/design/measures'
+import { drawnScenarios, type Scenario } from '#model/design/scenario'
+import { DEMO_JOB, DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import { airConditionerOf, coolerOf, supplyHours } from './decide-machines.ts'
+import { Trials } from './decide-trial.ts'
+import { Winter } from './decide-winter.ts'
+import type { Stages } from './stages.ts'
+import type { Asked, Study } from './study.ts'
+import { WAY_DRAWS } from './decide-sure.ts'
+
+const MEASURES: readonly Measure[] = [...BUILDING_MEASURES, ...AIR_MEASURES]
+
+/** Measures of a way, by the names it is written with. */
+export function measuresOf({ job }: Scenario): readonly Measure[] {
+  const names = job.way.split(' + ')
+  return MEASURES.filter(({ name }) => names.includes(name))
+}
+
+/** The description that a way's measures have changed already. @returns null where it has neither measures nor a machine */
+export function* waySheet(
+  stages: Stages,
+  {
+    scenario,
+    weather,
+    recipe = DEMO_RECIPE,
+    coat = DEMO_JOB,
+    draws = WAY_DRAWS,
+  }: Asked & {
+    readonly recipe?: CoatingRecipe
+    readonly coat?: Omit<CoatJob, 'area_m2'>
+    /** 0: no ranges. */
+    readonly draws?: number
+  },
+): Study<WaySheet | null, WaySheet | null> {
+  const measures = measuresOf(scenario)
+  const { machine } = scenario.job
+  if (measures.length === 0 && machine === 'none') return { result: null, remarks: [] }
+  const ids = measures.map(({ id }) => id)
+  const run = (described: Scenario, has: readonly Measure[], plant: typeof machine) =>
+    new Trials(stages, described, weather, has).run(stages.prepare(described, weather), [], plant)
+  const ran = run(scenario, measures, machine)
+  const before = beforeMeasures(scenario, ids)
+  const bare = run(before, [], 'none')
+  const found: WayFound = {
+    with: {
+      hours_h: ran.hoursOver_h,
+      peak_C: ran.peak_C,
+      electric_J: ran.electric_J,
+      water_m3: ran.water_m3,
+      meets: ran.meets,
+    },
+    before: { hours_h: bare.hoursOver_h, peak_C: bare.peak_C },
+    winter: new Winter(new Trials(stages, before, weather), weather).of(ids),
+    ranges: null,
+  }
+  const asked = {
+    scenario,
+    weather,
+    measures: ids,
+    machine: machine === 'none' ? null : machineOf(scenario, weather, machine),
+    recipe,
+    coat,
+  }
+  const first = sheetOf({ ...asked, found })
+  if (draws === 0) return { result: first, remarks: [] }
+  yield { share: 0.05, soFar: first }
+  const drawnFrom = redone(before, measures, weather)
+  const adopted = alike(drawnFrom.room, scenario.room)
+  const outcomes: { hours_h: number; peak_C: number }[] = []
+  // drawn before the measures, as the page of ways does, unless the room was changed since
+  for (const drawn of drawnScenarios(adopted ? before : scenario, weather, draws)) {
+    const one = adopted ? redone(drawn, measures, weather) : drawn
+    const { hoursOver_h, peak_C } = run(one, measures, machine)
+    outcomes.push({ hours_h: hoursOver_h, peak_C })
+    yield { share: 0.05 + (0.95 * outcomes.length) / draws }
+  }
+  const ranges = {
+    draws,
+    hours_h: eightInTen(outcomes.map(({ hours_h }) => hours_h)),
+    peak_C: eightInTen(outcomes.map(({ peak_C }) => peak_C)),
+  }
+  return { result: sheetOf({ ...asked, found: { ...found, ranges } }), remarks: [] }
+}
+
+const redone = (scenario: Scenario, measures: readonly Measure[], weather: WeatherRecord): Scenario =>
+  measures.reduce((s, measure) => measure.apply(s, 1, weather), scenario)
+
+/** Whether two descriptions of a room are the same but for rounding. */
+function alike(a: Scenario['room'], b: Scenario['room']): boolean {
+  const rounded = (_: string, value: unknown) =>
+    typeof value === 'number' ? Number(value.toPrecision(9)) : value
+  return JSON.stringify(a, rounded) === JSON.stringify(b, rounded)
+}
+
+function machineOf(
+  scenario: Scenario,
+  weather: WeatherRecord,
+  kind: Exclude<Scenario['job']['machine'], 'none'>,
+): MachineSpec {
+  if (kind === 'airConditioner') {
+    const { rated_W, ratedCop_frac, sensible_frac } = airConditionerOf(scenario)
+    return { kind, rated_W, ratedCop_frac, total_W: rated_W / sensible_frac }
+  }
+  const spec = coolerOf(scenario, kind)
+  const times = spec.cycles_count / (spec.cycles_count - 1)
+  const most_kgh = Math.max(...supplyHours(weather, spec).map(({ evaporated_kgh }) => evaporated_kgh))
+  return {
+    kind,
+    flow_m3h: spec.flow_m3h,
+    fan_W: spec.fan_Wm3h * spec.flow_m3h,
+    effectiveness_frac: spec.effectiveness_frac,
+    mostWater_kgh: times * most_kgh,
+    bled_frac: 1 - 1 / times,
+    mostHumid_frac: scenario.target.mostHumid_frac,
+  }
+}
