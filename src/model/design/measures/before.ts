@@ -5,7 +5,7 @@ import { MEASURE_SIZES } from './sizes.ts'
 
 /**
  * The description as it was before measures at their full amount, from what each of them does. A painted roof, a night opening
- * and a ceiling fan have taken the place of what was there: for those the starting value stands in.
+ * and a ceiling fan have taken the place of what was there: for those the starting value is taken.
  * @param ids  measures that the description has
  */
 export function beforeMeasures(scenario: Scenario, ids: readonly MeasureId[]): Scenario {

@@ -72,7 +72,7 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
         },
       ],
       steps: [
-        words`Stand them on racks along inner walls, two fingers apart, none in the sun and none against an outer wall; they only help where the room is cooled at night.`,
+        words`Put them on racks along inner walls, two fingers apart, none in the sun and none against an outer wall; they only help where the room is cooled at night.`,
       ],
       cautions: [
         {

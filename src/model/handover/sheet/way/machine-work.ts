@@ -33,58 +33,79 @@ export function machineWork(spec: MachineSpec): Work {
   return spec.kind === 'airConditioner' ? conditioner(spec) : cooler(spec)
 }
 
-function cooler(spec: Extract<MachineSpec, { flow_m3h: number }>): Work {
-  const flow_m3s = spec.flow_m3h / HOUR_s
-  const duct_m = Math.sqrt((4 * flow_m3s) / (Math.PI * DUCT_ms))
-  const leaving_m2 = flow_m3s / LEAVING_ms
-  const direct = spec.kind === 'direct'
+type Cooler = Extract<MachineSpec, { flow_m3h: number }>
+
+/** Flow, duct and way out of a cooler's air. */
+function airOf({ flow_m3h }: Cooler) {
+  const flow_m3s = flow_m3h / HOUR_s
   return {
-    name: direct ? 'Direct evaporative cooler' : 'Indirect evaporative cooler',
-    sizes: [
-      line('Air', words`${figure(flow_m3s, 'airFlow')}, fan ${figure(spec.fan_W, 'W', 2)}`),
-      line(
-        'Effectiveness',
-        words`${figure(spec.effectiveness_frac, 'frac')} of the way from dry bulb to wet bulb, or better`,
-      ),
-      line(
-        'Water',
-        words`up to ${figure(spec.mostWater_kgh * LITRE_m3, 'content', 2)} an hour in the driest, hottest hours, ${figure(100 * spec.bled_frac, 'count', 2)} % of it bled off against salt`,
-      ),
-      line('Duct', words`${short(duct_m, 2)} across, or the same area`),
-      line(
-        'Way out',
-        words`${figure(leaving_m2, 'm2', 2)} of open window or flap on the far side${direct ? ': it must stay open while the cooler runs' : ''}`,
-      ),
-      ...(direct
-        ? [line('Humidity', words`off above ${figure(100 * spec.mostHumid_frac, 'count', 2)} % inside`)]
-        : []),
-    ],
-    buy: [
-      {
-        quantity: count(1),
-        what: words`${direct ? 'direct' : 'indirect'} evaporative cooler: ${figure(flow_m3s, 'airFlow')} at the pressure of its duct, fan at most ${figure(spec.fan_W, 'W', 2)}, effectiveness ${figure(spec.effectiveness_frac, 'frac')} or better, with bleed and float`,
-      },
-      {
-        quantity: count(1),
-        what: words`water connection ${figure(0.015, 'valveSize')} with shut-off, backflow preventer and hose rated for pressure; or a tank filled by hand of ${figure(8 * spec.mostWater_kgh * LITRE_m3, 'content', 2)} for eight hours`,
-      },
-      {
-        quantity: count(1),
-        what: words`drain ${figure(0.02, 'valveSize')} from sump and bleed to a soakaway or sewer, with a trap`,
-      },
-      {
-        quantity: count(1),
-        what: words`duct ${short(duct_m, 2)} with weather hood, damper shut in winter, grille for the room`,
-      },
-      {
-        quantity: count(1),
-        what: words`flap or window stay for ${figure(leaving_m2, 'm2', 2)} of way out, with insect mesh`,
-      },
-      {
-        quantity: count(1),
-        what: words`thermostat${direct ? words` and humidity switch at ${figure(100 * spec.mostHumid_frac, 'count', 2)} %` : words``}, residual-current protected supply with isolator`,
-      },
-    ],
+    flow_m3s,
+    duct_m: Math.sqrt((4 * flow_m3s) / (Math.PI * DUCT_ms)),
+    leaving_m2: flow_m3s / LEAVING_ms,
+  }
+}
+
+function coolerSizes(spec: Cooler): Work['sizes'] {
+  const { flow_m3s, duct_m, leaving_m2 } = airOf(spec)
+  const direct = spec.kind === 'direct'
+  return [
+    line('Air', words`${figure(flow_m3s, 'airFlow')}, fan ${figure(spec.fan_W, 'W', 2)}`),
+    line(
+      'Effectiveness',
+      words`${figure(spec.effectiveness_frac, 'frac')} of the way from dry bulb to wet bulb, or better`,
+    ),
+    line(
+      'Water',
+      words`up to ${figure(spec.mostWater_kgh * LITRE_m3, 'content', 2)} an hour in the driest, hottest hours, ${figure(100 * spec.bled_frac, 'count', 2)} % of it bled off against salt`,
+    ),
+    line('Duct', words`${short(duct_m, 2)} across, or the same area`),
+    line(
+      'Way out',
+      words`${figure(leaving_m2, 'm2', 2)} of open window or flap on the far side${direct ? ': it must stay open while the cooler runs' : ''}`,
+    ),
+    ...(direct
+      ? [line('Humidity', words`off above ${figure(100 * spec.mostHumid_frac, 'count', 2)} % inside`)]
+      : []),
+  ]
+}
+
+function coolerParts(spec: Cooler): Work['buy'] {
+  const { flow_m3s, duct_m, leaving_m2 } = airOf(spec)
+  const direct = spec.kind === 'direct'
+  return [
+    {
+      quantity: count(1),
+      what: words`${direct ? 'direct' : 'indirect'} evaporative cooler: ${figure(flow_m3s, 'airFlow')} at the pressure of its duct, fan at most ${figure(spec.fan_W, 'W', 2)}, effectiveness ${figure(spec.effectiveness_frac, 'frac')} or better, with bleed and float`,
+    },
+    {
+      quantity: count(1),
+      what: words`water connection ${figure(0.015, 'valveSize')} with shut-off, backflow preventer and hose rated for pressure; or a tank filled by hand of ${figure(8 * spec.mostWater_kgh * LITRE_m3, 'content', 2)} for eight hours`,
+    },
+    {
+      quantity: count(1),
+      what: words`drain ${figure(0.02, 'valveSize')} from sump and bleed to a soakaway or sewer, with a trap`,
+    },
+    {
+      quantity: count(1),
+      what: words`duct ${short(duct_m, 2)} with weather hood, damper shut in winter, grille for the room`,
+    },
+    {
+      quantity: count(1),
+      what: words`flap or window stay for ${figure(leaving_m2, 'm2', 2)} of way out, with insect mesh`,
+    },
+    {
+      quantity: count(1),
+      what: words`thermostat${direct ? words` and humidity switch at ${figure(100 * spec.mostHumid_frac, 'count', 2)} %` : words``}, residual-current protected supply with isolator`,
+    },
+  ]
+}
+
+function cooler(spec: Cooler): Work {
+  const { flow_m3s } = airOf(spec)
+  return {
+    name: spec.kind === 'direct' ? 'Direct evaporative cooler' : 'Indirect evaporative cooler',
+    sizes: coolerSizes(spec),
+    buy: coolerParts(spec),
     steps: [
       words`Stand it in shade, level, away from flues, kitchens and traffic; outdoor air only. Frame and roof fixings like any machine in wind.`,
       words`Duct, hood and damper; way out on the far side; water with backflow preventer; drain; then power.`,
@@ -106,7 +127,7 @@ function cooler(spec: Extract<MachineSpec, { flow_m3h: number }>): Work {
     cautions: [
       {
         title: 'Legionella',
-        text: words`Warm, stale sumps breed it: drain and dry the sump each week it stands, clean and disinfect it at the beginning and the middle of the season, no mist into the room. Local codes and licensed practice decide.`,
+        text: words`Warm, stale sumps breed it: drain and dry the sump each week it is idle, clean and disinfect it at the beginning and the middle of the season, no mist into the room. Local codes and licensed practice decide.`,
       },
       {
         title: 'Cross-connection',

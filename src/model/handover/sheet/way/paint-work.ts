@@ -69,11 +69,15 @@ export function paintWork(scenario: Scenario, recipe: CoatingRecipe, coat: Omit<
       },
     ],
     cautions: [heightCaution, solventsCaution, wetRoof],
-    keep: [
-      words`Wash it with soft water and a soft brush before each summer: the reckoning has ${figure(scenario.coating.age_y, 'y')} of dirt on it, at ${figure(scenario.coating.soiling_1y, 'frac')} of reflectance a year.`,
-      words`Look for chalk, cracks and standing water each spring; a new top coat when the reflectance has fallen by 0.1.`,
-    ],
+    keep: keepWords(scenario),
   }
+}
+
+function keepWords(scenario: Scenario): Work['keep'] {
+  return [
+    words`Wash it with soft water and a soft brush before each summer: the reckoning has ${figure(scenario.coating.age_y, 'y')} of dirt on it, at ${figure(scenario.coating.soiling_1y, 'frac')} of reflectance a year.`,
+    words`Look for chalk, cracks and standing water each spring; a new top coat when the reflectance has fallen by 0.1.`,
+  ]
 }
 
 const wetRoof = {

@@ -123,10 +123,10 @@ function jobLines({ scenario, found }: Asked): SheetLine[] {
 
 function assumptionsOf({ scenario, measures, found }: Asked): Wording[] {
   const lines: Wording[] = [roomAssumption(scenario)]
-  const stand = measures.filter((id) => id === 'paintRoof' || id === 'nightOpening' || id === 'nightFan')
-  if (stand.length > 0)
+  const replaced = measures.filter((id) => id === 'paintRoof' || id === 'nightOpening' || id === 'nightFan')
+  if (replaced.length > 0)
     lines.push(
-      words`“Before” is this room${measures.includes('paintRoof') ? ' with a roof at the starting value of its reflectance' : ''}${stand.some((id) => id !== 'paintRoof') ? ', its windows shut at night' : ''}: where yours was otherwise, hours before and heating change differ.`,
+      words`“Before” is this room${measures.includes('paintRoof') ? ' with a roof at the starting value of its reflectance' : ''}${replaced.some((id) => id !== 'paintRoof') ? ', its windows shut at night' : ''}: where yours was otherwise, hours before and heating change differ.`,
     )
   if (found.ranges !== null)
     lines.push(
