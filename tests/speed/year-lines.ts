@@ -1,9 +1,10 @@
 import { reducePanelHours } from '#model/panels/plate'
-import { panelSpecOf } from '#model/design/assembly'
+import { designOf, panelSpecOf } from '#model/design/assembly'
+import { withField } from '#model/design/scenario'
 import { planeIrradiance } from '#model/outdoors/sun'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { restingRoom } from '#inside/model/building/year/room-start.ts'
-import { simulateYear } from '#model/building/year'
+import { simulateYear, type YearInputs } from '#model/building/year'
 import { withRows } from '#model/building/room'
 import { lump } from '../rooms/building/year/hand-made.ts'
 import { CoupledSystem } from '../rooms/building/year/coupled-system.ts'
@@ -59,14 +60,36 @@ export function overThreeNodes(made: Made): Row {
   }
 }
 
-/** A year of the search with its plant, and of the room left alone. */
+/** The same case with another store, its room and plant worked out anew. */
+function withStore({ stages, scenario, record }: Made, kind: 'layered' | 'slab'): Made['inputs'] {
+  const prepared = stages.prepare(withField(scenario, 'store.kind', kind), record)
+  return designOf(prepared, { area_m2: 10, storeVolume_m3: kind === 'slab' ? 0 : 1, flow_kgsm2: 0.01 }).inputs
+}
+
+/**
+ * Years of the search: with a plant in a weather whose resting plate is known from a year before, and not yet known; of other
+ * stores; and of the room left alone.
+ */
 export function yearRows(made: Made): Row[] {
-  const alone = { ...made.inputs, plant: null }
-  const times = (inputs: Made['inputs']) =>
-    timed_s(() => simulateYear(inputs, SEARCH), RUNS, 15).map((s) => s * 1e3)
+  const { inputs } = made
+  const { plant } = inputs
+  const alone = { ...inputs, plant: null }
+  // A panel that is another object has no course of its resting plate yet.
+  const afresh = (): YearInputs => ({ ...inputs, plant: plant && { ...plant, panel: { ...plant.panel } } })
+  const row = (name: string, make: () => YearInputs): Row => ({
+    name,
+    reach: '',
+    unit: 'ms',
+    values: timed_s(() => simulateYear(make(), SEARCH), RUNS, 15).map((s) => s * 1e3),
+    met: null,
+  })
+  const [layered, slab] = [withStore(made, 'layered'), withStore(made, 'slab')]
   return [
-    { name: 'year with its plant', reach: '', unit: 'ms', values: times(made.inputs), met: null },
-    { name: 'year of the room alone', reach: '', unit: 'ms', values: times(alone), met: null },
+    row('year with its plant', () => inputs),
+    row('the same, its resting plate not yet known', afresh),
+    row('year with a layered tank', () => layered),
+    row('year with pipes in the slab', () => slab),
+    row('year of the room alone', () => alone),
   ]
 }
 

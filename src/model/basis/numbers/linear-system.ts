@@ -17,14 +17,15 @@ export class LinearSystem {
     const n = this.size
     const m = this.matrix
     for (let k = 0; k < n; k++) {
-      const pivot = 1 / m[k * n + k]!
-      m[k * n + k] = pivot
-      for (let i = k + 1; i < n; i++) {
-        const below = m[i * n + k]!
-        if (below === 0) continue
-        const factor = below * pivot
-        m[i * n + k] = factor
-        for (let j = k + 1; j < n; j++) m[i * n + j]! -= factor * m[k * n + j]!
+      const row = k * n
+      const pivot = 1 / m[row + k]!
+      m[row + k] = pivot
+      for (let below = row + n; below < n * n; below += n) {
+        const under = m[below + k]!
+        if (under === 0) continue
+        const factor = under * pivot
+        m[below + k] = factor
+        for (let j = k + 1; j < n; j++) m[below + j]! -= factor * m[row + j]!
       }
     }
   }
@@ -34,14 +35,16 @@ export class LinearSystem {
     const n = this.size
     const m = this.matrix
     for (let i = 0; i < n; i++) {
+      const row = i * n
       let sum = right[i]!
-      for (let j = 0; j < i; j++) sum -= m[i * n + j]! * x[j]!
+      for (let j = 0; j < i; j++) sum -= m[row + j]! * x[j]!
       x[i] = sum
     }
     for (let i = n - 1; i >= 0; i--) {
+      const row = i * n
       let sum = x[i]!
-      for (let j = i + 1; j < n; j++) sum -= m[i * n + j]! * x[j]!
-      x[i] = sum * m[i * n + i]!
+      for (let j = i + 1; j < n; j++) sum -= m[row + j]! * x[j]!
+      x[i] = sum * m[row + i]!
     }
   }
 }

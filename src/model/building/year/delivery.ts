@@ -45,7 +45,7 @@ export class Delivery {
   private readonly bottom: number
   private law = CLOSED
   /** A fan coil with a drip tray, or null; and whether vapour condenses on it. */
-  private readonly coil: WetCoil | null
+  readonly coil: WetCoil | null
   private wet = false
   private lowest_C = 0
   private warmest_C = 0
@@ -95,7 +95,7 @@ export class Delivery {
   }
 
   /**
-   * Sets what a coil with a drip tray meets in the step.
+   * Sets what a coil with a drip tray meets in a step in which it is enabled.
    * @param indoorDewPoint_C  not above the air
    * @param airChange_WK      ṁc of the air change while shut
    */
@@ -106,8 +106,7 @@ export class Delivery {
     airChange_WK: number,
     pressure_Pa: number,
   ): void {
-    const { coil } = this
-    if (coil === null || !this.enabled) return
+    const coil = this.coil!
     coil.prepare({ air_C, water_C, share: this.airShare() }, indoorDewPoint_C, airChange_WK, pressure_Pa)
     coil.setOpen()
     if (this.law === CLOSED) this.wet = false
@@ -120,20 +119,20 @@ export class Delivery {
    */
   changeLaw(system: HubSystem): boolean {
     if (this.spent) return this.fadeSpent(system)
-    const unseen = this.law === THROTTLED || heldByDew(this.law)
-    const tank_C = system.tankMean_C()
-    const side_C = this.port.at_C(system.air_C, -this.under(system.air_C, system.tank_C[this.bottom]!))
-    this.spent = unseen && tank_C > side_C && tank_C > this.warmest_C
-    const law = !this.enabled
-      ? CLOSED
-      : this.spent
-        ? OPEN_TO_STORE
-        : this.lawAt(system.air_C, system.tank_C[this.bottom]!)
-    const wet = law !== CLOSED && this.latentUnder(law, system.air_C, system.tank_C[this.bottom]!) > 0
-    const changed = law !== this.law || wet !== this.wet
+    const { air_C } = system
+    // Shut, and nothing asked of it: most steps.
+    if (!this.enabled || (this.law === CLOSED && air_C <= this.setpoint_C)) return (this.wet = false)
+    const store_C = system.tank_C[this.bottom]!
+    if (this.law === THROTTLED || heldByDew(this.law)) {
+      const tank_C = system.tankMean_C()
+      this.spent = tank_C > this.warmest_C && tank_C > this.port.at_C(air_C, -this.under(air_C, store_C))
+    }
+    const law = this.spent ? OPEN_TO_STORE : this.lawAt(air_C, store_C)
+    const wet = law !== CLOSED && this.latentUnder(law, air_C, store_C) > 0
+    if (law === this.law && wet === this.wet) return this.followShare(system)
     this.law = law
     this.wet = wet
-    return changed || this.followShare(system)
+    return true
   }
 
   private fadeSpent({ air_C, tank_C }: HubSystem): boolean {
@@ -154,10 +153,10 @@ export class Delivery {
 
   /** The law that holds at a solution. A store that the open valve has brought to the room's temperature stays joined to it through the step. */
   private lawAt(air_C: number, store_C: number): number {
-    const reachable_W = this.reachable_W(air_C, store_C)
     const demanded_W = this.demand_WK * (air_C - this.setpoint_C)
     // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
     if (demanded_W <= 0) return this.law >= OPEN_TO_STORE ? THROTTLED : CLOSED
+    const reachable_W = this.reachable_W(air_C, store_C)
     const fading = this.open.isFaded(this.open.reaches_W(air_C, Math.max(store_C, this.lowest_C)))
     if (reachable_W <= 0 && (this.law !== OPEN_TO_STORE || this.port.free_C(air_C) <= this.lowest_C))
       return CLOSED
@@ -210,13 +209,14 @@ export class Delivery {
 
   /** Notes the heat from room to tank under the present law at the system's solution, and the share of full output. */
   enter(system: HubSystem): void {
-    const { air_C } = system
-    const store_C = system.tank_C[this.bottom]!
-    this.delivered_W = this.under(air_C, store_C)
-    this.latent_W = this.wet ? this.latentUnder(this.law, air_C, store_C) : 0
-    this.condensate_kgs = this.wet ? this.latent_W / this.coil!.evaporation_Jkg : 0
     this.earlierShare = this.latestShare
+    this.delivered_W = this.latent_W = this.condensate_kgs = this.latestShare = 0
+    if (this.law === CLOSED) return
+    const store_C = system.tank_C[this.bottom]!
+    this.delivered_W = this.under(system.air_C, store_C)
     this.latestShare = this.shareOf(system)
+    this.latent_W = this.wet ? this.latentUnder(this.law, system.air_C, store_C) : 0
+    this.condensate_kgs = this.wet ? this.latent_W / this.coil!.evaporation_Jkg : 0
   }
 
   /** Share of full output at the system's solution, 0…1: of what UA would carry between port and store as they are. */

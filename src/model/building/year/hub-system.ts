@@ -26,6 +26,7 @@ export class HubSystem {
   private readonly nodes: Nodes
   private readonly carried_W: Float64Array
   private readonly end: Float64Array
+  private readonly pace: Float64Array
   private readonly tankShare: Float64Array
   private perAir_K_W = 0
   private perTank_K_W = 0
@@ -40,6 +41,7 @@ export class HubSystem {
     this.tankDrive_W = ofLayers()
     this.carried_W = ofLayers()
     this.end = ofLayers()
+    this.pace = ofLayers().fill(NaN)
     this.tank_C = ofLayers()
   }
 
@@ -51,7 +53,12 @@ export class HubSystem {
       const n = tank.size
       for (let i = 0; i < n; i++) {
         const capacity_JK = nodes.capacity_JK[i]!
-        end[i] = endOverMean((tank.matrix[i * n + i]! * step_s) / capacity_JK)
+        const pace = (tank.matrix[i * n + i]! * step_s) / capacity_JK
+        // A tank at rest gives off as in the step before: an exponential saved.
+        if (pace !== this.pace[i]) {
+          this.pace[i] = pace
+          end[i] = endOverMean(pace)
+        }
         const inertia_WK = (end[i]! * capacity_JK) / step_s
         tank.matrix[i * n + i]! += inertia_WK
         carried_W[i] = inertia_WK * start_C[i]!

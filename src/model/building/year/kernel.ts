@@ -6,7 +6,7 @@ import { HubSystem } from './hub-system.ts'
 import type { YearInputs } from './inputs.ts'
 import { nodesOf, type Nodes } from './nodes.ts'
 import { PlateCourse } from './plate-course.ts'
-import { enterRoom } from './room-flows.ts'
+import { enterRoom, enterTank } from './room-flows.ts'
 import { PumpDuty, shareUsed } from './pump-duty.ts'
 import { RoomStep } from './room-step.ts'
 import { addLayers, turnOver } from './tank-layers.ts'
@@ -48,13 +48,13 @@ export class YearKernel {
     this.step_s = step_s
     this.keepsBooks = keepsBooks
     this.nodes = nodesOf(inputs)
-    const { count, tank } = this.nodes
-    this.temp_C = new Float64Array(count)
+    this.temp_C = new Float64Array(this.nodes.count)
     this.loss_WK = Float64Array.from(plant?.store.layerLoss_WK ?? [])
     this.system = new HubSystem(this.nodes)
     this.room = new RoomStep(inputs.room, step_s, plant?.store.port)
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
-    this.delivery = plant !== null && tank ? new Delivery(plant.store, plant.plan, this.room.port) : null
+    this.delivery =
+      plant !== null && this.nodes.tank ? new Delivery(plant.store, plant.plan, this.room.port) : null
     this.tankOutside = plant?.store.lossTo === 'outside'
   }
 
@@ -89,10 +89,9 @@ export class YearKernel {
 
   /** All steps of one hour, entered in the ledger. */
   hour(hour: number): void {
-    const { books } = this
-    books.clearHour()
+    this.books.clearHour()
     for (let k = Math.round(HOUR_S / this.step_s); k > 0; k--) this.step(hour)
-    if (this.keepsBooks) books.closeHour(this.tankOutside)
+    if (this.keepsBooks) this.books.closeHour(this.tankOutside)
   }
 
   /** One step inside hour `hour`, with the controls held through it. */
@@ -107,7 +106,7 @@ export class YearKernel {
       duty.share = shareUsed(this.slackAt, duty.asksStart ? 0 : duty.before)
     } else {
       duty.share = 0
-      plate.prepareRest(hour, false)
+      plate.prepareRest(hour)
       this.solveStep(hour, null)
     }
     controls.pumpShare = duty.share
@@ -120,11 +119,16 @@ export class YearKernel {
     const { nodes, temp_C, duty, system, seen, hourNow } = this
     const plate = this.plate!
     if (share > 0) plate.prepareRun(hourNow, temp_C, share, duty.before)
-    else plate.prepareRest(hourNow, true)
+    else plate.prepareRest(hourNow)
     this.solveStep(hourNow, share > 0 ? plate : null)
     const sink_C = this.sinkMean_C()
+    if (share === 0) {
+      seen.colder_K = sink_C - plate.resting_C
+      const start_K = duty.startSlack_K(seen.colder_K)
+      if (start_K < 0) return start_K
+      plate.askLoop(hourNow)
+    }
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
-    if (share === 0) seen.colder_K = sink_C - plate.resting_C
     seen.drop_K = plate.drop_K(sink_C)
     seen.gain_K = plate.gain_K(sink_C)
     seen.mixed_K = plate.mixed_K(sink_C)
@@ -143,7 +147,7 @@ export class YearKernel {
     if (delivery !== null) {
       const dew_C = inputs.room.indoorDewPoint_C[hour]!
       delivery.beginStep(dew_C, this.controls.delivering, temp_C[nodes.top]!)
-      this.beginCoil(hour, delivery)
+      if (delivery.coil !== null && this.controls.delivering) this.beginCoil(hour, delivery)
     }
     for (let attempt = 0; ; attempt++) {
       this.assemble(hour, running)
@@ -160,8 +164,8 @@ export class YearKernel {
   }
 
   private beginCoil(hour: number, delivery: Delivery): void {
-    const { room } = this.inputs
     const { temp_C, nodes } = this
+    const { room } = this.inputs
     const air_C = temp_C[nodes.air]!
     // Air holds no more than it is saturated with; the rest is on the walls before it is on the coil.
     const dew_C = Math.min(room.indoorDewPoint_C[hour]!, air_C)
@@ -234,16 +238,11 @@ export class YearKernel {
   }
 
   private enterFlows(hour: number): void {
-    const { books, nodes, delivery, loss_WK, system, step_s } = this
+    const { books, delivery, loss_WK, system, step_s } = this
     const vent_WK = this.controls.venting ? this.inputs.room.nightVent_WK : 0
     enterRoom(books, this.inputs.room, this.room, hour, system.air_C, vent_WK, step_s)
     if (delivery === null) return
     const around_C = this.tankOutside ? this.inputs.room.outdoor_C[hour]! : system.air_C
-    for (let i = 0; i < nodes.layers; i++)
-      books.gain_J += step_s * loss_WK[i]! * (around_C - system.tank_C[i]!)
-    books.fan_J += step_s * delivery.fan_W()
-    books.delivered_J += step_s * delivery.delivered_W
-    books.latent_J += step_s * delivery.latent_W
-    books.condensate_kg += step_s * delivery.condensate_kgs
+    enterTank(books, delivery, loss_WK, system.tank_C, around_C, step_s)
   }
 }

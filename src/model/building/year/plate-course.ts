@@ -167,11 +167,8 @@ export class PlateCourse extends PlateAlone {
     this.isOnRest = false
   }
 
-  /**
-   * The plate at rest through the whole step.
-   * @param asked  what the loop would meet if the pump ran will be asked
-   */
-  prepareRest(hour: number, asked: boolean): void {
+  /** The plate at rest through the whole step. */
+  prepareRest(hour: number): void {
     const { relaxation, rest } = this
     this.mixing = false
     this.share = 0
@@ -184,7 +181,11 @@ export class PlateCourse extends PlateAlone {
       this.prepareAlone(hour)
       this.resting_C = relaxation.resting_C
     }
-    if (asked) this.setFlow(hour)
+  }
+
+  /** What the loop would meet if it ran, for a rest that is prepared. */
+  askLoop(hour: number): void {
+    this.setFlow(hour)
   }
 
   /** The prepared rest is taken. */

@@ -39,6 +39,8 @@ export class PumpDuty {
   before = 0
   /** Of the last hour, fading. */
   private lately = 0
+  private fade = 0
+  private fadeOf_s = NaN
   private rise_K = 0
   private stop_K = 0
   private colder_K = 0
@@ -67,6 +69,11 @@ export class PumpDuty {
     return this.colder_K > 0
   }
 
+  /** Slack of the start difference at rest, K: below 0 the pump is not started whatever else holds. */
+  startSlack_K(colder_K: number): number {
+    return this.asksStart ? colder_K - this.colder_K : Infinity
+  }
+
   /**
    * What is left over the controller's limits at a share, K; below 0 it would have stopped before.
    * @param air_C  mean of the room's air over the step
@@ -85,7 +92,11 @@ export class PumpDuty {
   /** The step is over. */
   end(step_s: number): void {
     this.before = this.share
-    this.lately += (1 - Math.exp(-step_s / HOUR_S)) * (this.share - this.lately)
+    if (step_s !== this.fadeOf_s) {
+      this.fadeOf_s = step_s
+      this.fade = 1 - Math.exp(-step_s / HOUR_S)
+    }
+    this.lately += this.fade * (this.share - this.lately)
   }
 }
 

@@ -7,6 +7,7 @@ import {
   type RoomNetwork,
 } from '#model/building/room'
 import type { Books } from './books.ts'
+import type { Delivery } from './delivery.ts'
 import type { RoomStep } from './room-step.ts'
 
 /** Enters what crossed the room's boundaries in a step that `room` has just finished. */
@@ -46,4 +47,20 @@ export function enterRoom(
   books.ground_J += step_s * ground_W
   books.gains_J += step_s * gains_W
   books.nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C)
+}
+
+/** The same for a tank: through its insulation, and what its delivery took from the room. */
+export function enterTank(
+  books: Books,
+  delivery: Delivery,
+  loss_WK: Float64Array,
+  tank_C: Float64Array,
+  around_C: number,
+  step_s: number,
+): void {
+  for (let i = 0; i < tank_C.length; i++) books.gain_J += step_s * loss_WK[i]! * (around_C - tank_C[i]!)
+  books.fan_J += step_s * delivery.fan_W()
+  books.delivered_J += step_s * delivery.delivered_W
+  books.latent_J += step_s * delivery.latent_W
+  books.condensate_kg += step_s * delivery.condensate_kgs
 }

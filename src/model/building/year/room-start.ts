@@ -42,6 +42,22 @@ export function pastRoom(room: RoomNetwork, hours: readonly number[]): RoomState
   return { air_C: step.air_C, masses: step.masses }
 }
 
+const known = new WeakMap<RoomNetwork, Map<number, RoomState>>()
+
+/** The same, as the year before the beginning of hour `start` has left it, the record being a ring; kept for the room’s next year. */
+export function roomAt(room: RoomNetwork, start: number): RoomState {
+  const states = known.get(room) ?? new Map<number, RoomState>()
+  known.set(room, states)
+  const found =
+    states.get(start) ??
+    pastRoom(
+      room,
+      Array.from({ length: room.hours }, (_, k) => (start + k) % room.hours),
+    )
+  states.set(start, found)
+  return found
+}
+
 function advance(step: RoomStep, hour: number): void {
   step.prepare(hour, 0)
   step.finish(step.airDrive_W / step.air_WK)

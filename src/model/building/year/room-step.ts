@@ -162,7 +162,7 @@ export class RoomStep {
     this.radiantMean_C = radiant_C
     this.advance((HC * airMean_C + HR * radiant_C) / HI)
     if (port.kind !== 'air') port.mean_C = port.at_C(airMean_C, portHeat_W)
-    if (port.piped >= 0) this.enterPipes(port.piped, portHeat_W)
+    if (port.piped >= 0 && portHeat_W !== 0) this.enterPipes(port.piped, portHeat_W)
     this.air_C += this.end * (airMean_C - this.air_C)
   }
 

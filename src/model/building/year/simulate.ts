@@ -3,7 +3,7 @@ import { Books, UNKEPT } from './books.ts'
 import { YearKernel } from './kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from './inputs.ts'
 import type { RoomStates, YearResult } from './result.ts'
-import { pastRoom } from './room-start.ts'
+import { pastRoom, roomAt } from './room-start.ts'
 
 /** A warm-up needs this many hours of record to take from; shorter records start from their first air temperature. */
 const SHORTEST_WARM_UP_h = 24
@@ -68,7 +68,9 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
     const at = hour * settled.count
     kernel.setRoom(settled.air_C[hour]!, settled.masses.subarray(at, at + settled.count))
   } else {
-    const state = pastRoom(room, hoursBefore(start, wraps, room.hours))
+    const state = wraps
+      ? roomAt(room, wrapped(start, room.hours))
+      : pastRoom(room, firstDay(start, room.hours))
     kernel.setRoom(state.air_C, state.masses)
   }
   const begun = wrapped(start, room.hours)
@@ -77,11 +79,8 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
   for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
 }
 
-/** The year before a start that can be reached by going round the record, the oldest hour first; else the record's first day. */
-function hoursBefore(start: number, wraps: boolean, hours: number): number[] {
-  if (!wraps)
-    return Array.from({ length: Math.min(SHORTEST_WARM_UP_h, hours) }, (_, k) => wrapped(start + k, hours))
-  return Array.from({ length: hours }, (_, k) => wrapped(start + k, hours))
+function firstDay(start: number, hours: number): number[] {
+  return Array.from({ length: Math.min(SHORTEST_WARM_UP_h, hours) }, (_, k) => wrapped(start + k, hours))
 }
 
 function emptyStates(kernel: YearKernel, hours: number): RoomStates {

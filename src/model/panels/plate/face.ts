@@ -112,9 +112,12 @@ export class Face {
   expose(point: PanelPoint): void {
     const { water_kgm2 } = point
     this.temp_C = point.plate_C
+    if (water_kgm2 <= 0) {
+      this.wet_frac = this.limit_kgm2s = 0
+      return
+    }
     this.wet_frac = wetness_frac(water_kgm2)
-    const limit_kgm2s = evaporationLimit_kgm2s(water_kgm2)
-    this.limit_kgm2s = water_kgm2 > 0 ? limit_kgm2s : 0
+    this.limit_kgm2s = evaporationLimit_kgm2s(water_kgm2)
   }
 
   /** Radiation of a bare plate, its dry and wet share together. */
