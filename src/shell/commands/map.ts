@@ -3,7 +3,7 @@ import { stop } from '#model/basis/words'
 import { isTank } from '#model/building/store'
 import { FIELDS } from '#model/design/scenario'
 import { designFlow } from '#model/design/assembly'
-import { candidateAt, MAP_KINDS, type MapAxes, type MapKind } from '#model/design/sizing'
+import { candidateAt, type DesignMap, MAP_KINDS, type MapAxes, type MapKind } from '#model/design/sizing'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
 import type { Options } from '../options.ts'
@@ -44,6 +44,20 @@ function rising(options: Options, name: string, [least, most]: readonly [number,
   )
 }
 
+/** How far what is read between simulated designs was off where it was looked at. */
+function readNotes({ simulated, known, miss, electricMiss_J }: DesignMap): string[] {
+  const notes: string[] = []
+  if (miss !== null)
+    notes.push(
+      `${simulated} of ${known.length} crossings simulated; at ${miss.looks} left out, the reading between was off by ${miss.peak_K.toFixed(2)} K and ${miss.hours_h.toFixed(0)} h at most`,
+    )
+  if (electricMiss_J !== null)
+    notes.push(
+      `electricity is read between whole years; at others it was off by ${(electricMiss_J / J_PER_KWH).toFixed(2)} kWh a year at most`,
+    )
+  return notes
+}
+
 export const map: Command = {
   summary:
     'hours over the limit, peak and electricity over area and store, or area and flow, around the design',
@@ -63,12 +77,14 @@ export const map: Command = {
     const around = { area_m2, storeVolume_m3, flow_kgsm2: sizing.flow_kgsm2 }
     const held = { storeVolume_m3, flow_kgsm2: designFlow(scenario) }
     let tenths = 0
-    const { axes, hours_h, peak_C, electric_J, measure } = answered(
+    const found = answered(
       studies.map({ scenario, weather, kind, around, ...axesOf(kind, options) }),
       ({ share }) => {
         if (Math.floor(share * 10) > tenths) note(`map: ${(tenths = Math.floor(share * 10)) * 10} %`)
       },
     )
+    const { axes, known, hours_h, peak_C, electric_J, measure } = found
+    for (const said of readNotes(found)) note(`map: ${said}`)
     const crossings = axes.other.flatMap((other) =>
       axes.area_m2.map((each_m2) => candidateAt(held, axes, each_m2, other)),
     )
@@ -80,6 +96,7 @@ export const map: Command = {
       peak_C,
       electric_kWh: electric_J.map((each_J) => each_J / J_PER_KWH),
       meets: Array.from(measure, (each) => each <= 0),
+      simulated: Array.from(known, (each) => each === 1),
     }
     return { body: { kind: 'table', table }, invented: inventedParts(options, weather) }
   },

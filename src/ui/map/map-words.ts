@@ -1,3 +1,4 @@
+import { J_PER_KWH } from '#model/basis/hours'
 import type { DesignMap, MapKind } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
@@ -31,10 +32,27 @@ export function markWords(
   const other = otherQuantity(axes.kind, system).text(axes.other[row]!)
   const place = axes.kind === 'store' ? `${area} with ${other}` : `${area} at ${other}`
   if (Number.isNaN(map.measure[i]!)) return `${place}: not simulated yet.`
+  const about = map.known[i] === 1 ? '' : 'read between simulated designs, '
   const peak = shownQuantity('C', system).text(map.peak_C[i]!)
   const met = map.measure[i]! <= 0 ? 'meets the target' : 'misses the target'
   const cost = price === null ? '' : `, price ${price}`
-  return `${place}: ${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}.`
+  return `${place}: ${about}${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}.`
+}
+
+/** How far what is not simulated was off where it was looked at; empty where all of it is. */
+export function readWords({ known, miss, electricMiss_J }: DesignMap, system: UnitSystem): string {
+  const parts: string[] = []
+  if (miss !== null) {
+    const simulated = known.reduce((sum, one) => sum + one, 0)
+    parts.push(
+      `${simulated} of ${known.length} crossings are simulated, all that lie beside the edge of the target among them; the others are read between. At ${miss.looks} simulated ones that were left out, the reading was off by ${shownQuantity('K', system).text(miss.peak_K)} and ${miss.hours_h.toFixed(0)} h at most.`,
+    )
+  }
+  if (electricMiss_J !== null)
+    parts.push(
+      `The electricity in a price is read between some whole years; at others it was off by ${(electricMiss_J / J_PER_KWH).toFixed(1)} kWh a year at most.`,
+    )
+  return parts.join(' ')
 }
 
 /** Every simulated design of the map, area after area. */
@@ -47,7 +65,7 @@ export function mapTable(map: DesignMap, system: UnitSystem, price: ((i: number)
   const rows = axes.other.flatMap((value, row) =>
     axes.area_m2.flatMap((area_m2, column) => {
       const i = row * columns + column
-      if (Number.isNaN(map.measure[i]!)) return []
+      if (map.known[i] !== 1) return []
       const cells = [
         area.bare(area_m2),
         other.bare(value),

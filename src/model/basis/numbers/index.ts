@@ -1,6 +1,7 @@
 export { type ContourLine, type GridPoint, contourLines } from './contours.ts'
 export { latinHypercube, rankCorrelation, seededUniform } from './latin-hypercube.ts'
 export { LinearSystem } from './linear-system.ts'
+export { interpolateParabolic } from './parabolic.ts'
 export {
   type Polynomial5,
   interpolatingPolynomial,

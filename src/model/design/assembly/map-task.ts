@@ -1,22 +1,28 @@
 import { designOf, taskOf } from './design.ts'
 import { energyPriced, type HeldDesign } from '#model/design/scenario'
 import type { Prepared } from './prepared.ts'
-import { type MapTask, judged } from '#model/design/sizing'
-import { exceedance } from '#model/design/target'
+import { type Candidate, type MapTask, judgedAlso, seasonAtRisk } from '#model/design/sizing'
 import { simulateYear } from '#model/building/year'
 
-/** The task the design map works on: only the season that decides, unless the pump's energy of the year is asked for. */
+/**
+ * Hours of the room left alone this far under their limit are run where the season of the search does not settle a design that
+ * is well under its limit, K: less than half the year, and enough on all but the coolest corner of a map.
+ */
+const WIDE_MARGIN_K = 2.5
+
+/** The task the design map works on: only the season that decides, and whole years for the electricity where it has a price. */
 export function mapTaskOf(prepared: Prepared, { storeVolume_m3 }: HeldDesign): MapTask {
-  const held = { storeVolume_m3, flow_kgsm2: prepared.flow_kgsm2 }
-  if (!energyPriced(prepared.scenario)) {
-    const task = taskOf(prepared)
-    return { ...held, yearOf: (candidate) => ({ ...judged(task, candidate), electric_J: 0 }) }
-  }
+  const task = taskOf(prepared)
+  const wide = seasonAtRisk(prepared.doNothing.room_C, prepared.yardstick, WIDE_MARGIN_K)
+  const electric_J = ({ ledger }: { readonly ledger: { readonly pumpHeat_J: number } }): number =>
+    ledger.pumpHeat_J
   return {
-    ...held,
-    yearOf: (candidate) => {
-      const year = simulateYear(designOf(prepared, candidate).inputs, { lean: true })
-      return { ...exceedance(year.room_C, prepared.yardstick), electric_J: year.ledger.pumpHeat_J }
-    },
+    storeVolume_m3,
+    flow_kgsm2: prepared.flow_kgsm2,
+    judgedAt: judgedAlso(task, wide),
+    electric_J: energyPriced(prepared.scenario)
+      ? (candidate: Candidate) =>
+          electric_J(simulateYear(designOf(prepared, candidate).inputs, { lean: true }))
+      : null,
   }
 }

@@ -24,10 +24,17 @@ export interface Season {
   readonly outsideOver_K: number
 }
 
-/** The season of a room left alone (°C, one entry an hour of a whole year), or null where it is most of the year. */
-export function seasonAtRisk(doNothing_C: Float64Array, stick: Yardstick): Season | null {
+/**
+ * The season of a room left alone (°C, one entry an hour of a whole year), or null where it is most of the year.
+ * @param margin_K  hours that come this close to their limit are among it
+ */
+export function seasonAtRisk(
+  doNothing_C: Float64Array,
+  stick: Yardstick,
+  margin_K: number = MARGIN_K,
+): Season | null {
   const hours = doNothing_C.length
-  const spells = spellsOf(doNothing_C, stick.limit_C)
+  const spells = spellsOf(doNothing_C, stick.limit_C, margin_K)
   const run_h = spells.reduce((sum, [from, to]) => sum + (to - from) + JOIN_h, 0)
   if (spells.length === 0 || run_h > WORTH_SHARE * hours) return null
   let outsidePeak_C = -Infinity
@@ -42,10 +49,10 @@ export function seasonAtRisk(doNothing_C: Float64Array, stick: Yardstick): Seaso
 }
 
 /** Hours at risk, joined where the way from one to the next is short, also over the end of the year. */
-function spellsOf(doNothing_C: Float64Array, limit_C: Float64Array): Spell[] {
+function spellsOf(doNothing_C: Float64Array, limit_C: Float64Array, margin_K: number): Spell[] {
   const spells: [number, number][] = []
   for (let h = 0; h < doNothing_C.length; h++) {
-    if (!(doNothing_C[h]! - limit_C[h]! > -MARGIN_K)) continue
+    if (!(doNothing_C[h]! - limit_C[h]! > -margin_K)) continue
     const last = spells.at(-1)
     if (last !== undefined && h - last[1] < JOIN_h) last[1] = h + 1
     else spells.push([h, h + 1])

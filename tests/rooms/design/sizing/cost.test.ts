@@ -43,6 +43,9 @@ function madeMap(measureAt: (area_m2: number, store_m3: number) => number): Desi
   return {
     axes,
     stride: 1,
+    known: new Uint8Array(18).fill(1),
+    miss: null,
+    electricMiss_J: null,
     simulated: 18,
     measure: each(measureAt),
     peak_C: each(() => 25),

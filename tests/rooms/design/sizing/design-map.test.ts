@@ -17,7 +17,8 @@ function madeTask(seen: Candidate[]): MapTask {
   return {
     flow_kgsm2: () => 0.01,
     storeVolume_m3: 0.9,
-    yearOf: (candidate) => {
+    electric_J: ({ area_m2 }) => area_m2,
+    judgedAt: (candidate) => {
       seen.push(candidate)
       const peak_C = 34 - 0.4 * candidate.area_m2 - 2 * Math.log2(1 + candidate.storeVolume_m3)
       const hours_h = Math.max(0, peak_C - 26) * 50
@@ -28,7 +29,6 @@ function madeTask(seen: Candidate[]): MapTask {
         hotDays: 36,
         hotDaysHeld: 0,
         measure: peak_C - 26,
-        electric_J: candidate.area_m2,
       }
     },
   }
@@ -128,6 +128,61 @@ describe('design map', () => {
       area_m2: 8,
       storeVolume_m3: 0.5,
       flow_kgsm2: 0.01,
+    })
+  })
+  describe('of more crossings than are simulated each', () => {
+    const many = {
+      kind: 'store' as const,
+      area_m2: Array.from({ length: 40 }, (_, i) => 0.6 * (i + 1)),
+      other: Array.from({ length: 40 }, (_, i) => 0.2 * 1.08 ** i),
+    }
+    const truth = whole({ ...madeTask([]), electric_J: null }, { ...many, other: many.other.slice(0, 5) })
+    const seen: Candidate[] = []
+    const { map, levels } = whole(madeTask(seen), many)
+    const at = (i: number) => ({ area_m2: many.area_m2[i % 40]!, other: many.other[Math.floor(i / 40)]! })
+    const peak_C = (i: number): number => 34 - 0.4 * at(i).area_m2 - 2 * Math.log2(1 + at(i).other)
+
+    it('few are simulated, none twice, and it says which and how far the reading was off there', () => {
+      expect(seen).toHaveLength(map.simulated)
+      expect(new Set(seen.map((c) => `${c.area_m2} ${c.storeVolume_m3}`)).size).toBe(map.simulated)
+      expect(map.simulated).toBeLessThan(200)
+      expect(map.known.reduce((sum, one) => sum + one, 0)).toBe(map.simulated)
+      expect(map.miss!.looks).toBeGreaterThan(8)
+      for (let i = 0; i < 1600; i++) if (map.known[i] === 1) expect(map.peak_C[i]).toBeCloseTo(peak_C(i), 12)
+    })
+    it('the target is met where it truly is, and the contour runs between simulated crossings only', () => {
+      for (let i = 0; i < 1600; i++) {
+        expect(map.measure[i]! <= 0).toBe(peak_C(i) <= 26)
+        for (const next of [i % 40 < 39 ? i + 1 : i, i + 40 < 1600 ? i + 40 : i])
+          if (map.measure[i]! > 0 !== map.measure[next]! > 0) expect(map.known[i]! & map.known[next]!).toBe(1)
+      }
+    })
+    it('readings lie as near as it says, within a factor of two', () => {
+      for (let i = 0; i < 1600; i++)
+        expect(Math.abs(map.peak_C[i]! - peak_C(i))).toBeLessThanOrEqual(2 * map.miss!.peak_K + 1e-9)
+    })
+    it('the electricity is read within what it says, and shows from the first picture on', () => {
+      expect(levels[0]!.map.electric_J.some(Number.isNaN)).toBe(false)
+      expect(map.electricMiss_J).toBeGreaterThan(0)
+      for (let i = 0; i < 1600; i++)
+        expect(Math.abs(map.electric_J[i]! - at(i).area_m2)).toBeLessThanOrEqual(2 * map.electricMiss_J!)
+    })
+    it('a map small enough has every crossing simulated and nothing read', () => {
+      expect(truth.map.miss).toBeNull()
+      expect(truth.map.electricMiss_J).toBeNull()
+      expect(truth.map.known.every((one) => one === 1)).toBe(true)
+    })
+    it('a peak that jumps between two areas is simulated everywhere rather than read too far off', () => {
+      const jumpy: MapTask = {
+        ...madeTask([]),
+        judgedAt: ({ area_m2, storeVolume_m3 }) => {
+          const wave_K = 3 * Math.sin(40 * area_m2) * Math.cos(50 * storeVolume_m3)
+          return { ...madeTask([]).judgedAt({ area_m2, storeVolume_m3, flow_kgsm2: 1 }), peak_C: 30 + wave_K }
+        },
+      }
+      const all = whole(jumpy, many)
+      expect(all.map.simulated).toBe(1600)
+      expect(all.map.miss).toBeNull()
     })
   })
   it('refuses an axis of one mark', () => {
