@@ -25,8 +25,11 @@ export function hoursCsv(answer: LiveAnswer): string {
     waterOnPanel_kgm2: year.water_kgm2,
   }
   const invented = weather.madeFrom !== undefined || saysInvented(weather.basis)
-  const values = Object.values(columns)
-  const lines = [['hour_h', 'month', 'clock_h', ...Object.keys(columns), 'inventedWeather'].join(',')]
+  // where there are no panels, there is no plant to give columns of
+  const named = Object.entries(columns).filter(([name]) => answer.area_m2 > 0 || !OF_PLANT.has(name))
+  const values = named.map(([, column]) => column)
+  const names = named.map(([name]) => name)
+  const lines = [['hour_h', 'month', 'clock_h', ...names, 'inventedWeather'].join(',')]
   for (let h = 0; h < year.hours; h++) {
     const { month, hour } = wallClock(weather, h)
     const cells = values.map((column) => cell(column[h]!))
@@ -34,6 +37,18 @@ export function hoursCsv(answer: LiveAnswer): string {
   }
   return `${lines.join('\n')}\n`
 }
+
+const OF_PLANT: ReadonlySet<string> = new Set([
+  'store_C',
+  'storeBottom_C',
+  'plate_C',
+  'panelReturn_C',
+  'panelHeat_W',
+  'delivered_W',
+  'pumpRun_frac',
+  'electric_W',
+  'waterOnPanel_kgm2',
+])
 
 /** Five significant digits; nothing where there is no value, as of the panel’s return while the pump rests. */
 const cell = (value: number): string => (Number.isFinite(value) ? String(Number(value.toPrecision(5))) : '')
