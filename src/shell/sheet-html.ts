@@ -22,51 +22,55 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
     )
   const list = (all: readonly Wording[]): string =>
     `<ul>${all.map((given) => `<li>${text(given)}</li>`).join('')}</ul>`
-  return page(sheet.title, [
-    `<header><p>Duskbank builder’s sheet</p><h1>${escaped(sheet.title)}</h1>`,
-    `<p class="headline">${text(sheet.headline)}</p>`,
-    sheet.sure === null ? '' : `<p class="sure">${text(sheet.sure)}</p>`,
-    sheet.note === '' ? '' : `<p>${escaped(sheet.note)}</p>`,
-    ...sheet.notBuildable.map(
-      (misfit) =>
-        `<p class="warn"><strong>Not buildable as it is: ${escaped(messageIn(misfit, system))}</strong> ${escaped(misfit.remedy)}</p>`,
-    ),
-    ...[sheet.invented, sheet.outOfReach].map((given) =>
-      given === null ? '' : `<p class="warn"><strong>${text(given)}</strong></p>`,
-    ),
-    '</header>',
-    ...sheet.drawings.map((drawing) => pictureHtml(drawing, system)),
-    part('Control, as a table of states', statesHtml(sheet.states, text)),
-    lines('Sensors', sheet.sensors),
-    part(
-      'What to buy',
-      `<table>${partRows(sheet, system)}</table><p>Net quantities: add your own waste, screws and sealants.</p>`,
-    ),
-    part(
-      'Start it up, with numbers to measure',
-      `<ol>${sheet.commissioning.map(({ what, expect }) => `<li><strong>${escaped(what)}:</strong> ${text(expect)}</li>`).join('')}</ol>`,
-    ),
-    expectedHtml(sheet, system),
-    lines('The job', sheet.job),
-    lines('Site and weather', sheet.site),
-    lines('Panels', sheet.panels),
-    lines('Build-up, from the sky down', sheet.buildUp),
-    lines('Loop', sheet.loop),
-    lines('Store and room cooling', sheet.store),
-    part('Keep it up', list(sheet.maintenance)),
-    part(
-      'Cautions',
-      `<ul>${sheet.cautions.map(({ title, text: given }) => `<li><strong>${escaped(title)}.</strong> ${text(given)}</li>`).join('')}</ul>`,
-    ),
-    part(
-      'Assumptions that matter',
-      list([...sheet.assumptions, ...sheet.remarks.map((remark) => [messageIn(remark, system)])]),
-    ),
-    part(
-      'Open this design again',
-      `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults:</p><p class="code">${code === '' ? 'every field is at its default' : escaped(`#${code}`)}</p>`,
-    ),
-  ])
+  return page(
+    sheet.title,
+    [
+      `<header><p>Duskbank builder’s sheet</p><h1>${escaped(sheet.title)}</h1>`,
+      `<p class="headline">${text(sheet.headline)}</p>`,
+      sheet.sure === null ? '' : `<p class="sure">${text(sheet.sure)}</p>`,
+      sheet.note === '' ? '' : `<p>${escaped(sheet.note)}</p>`,
+      ...sheet.notBuildable.map(
+        (misfit) =>
+          `<p class="warn"><strong>Not buildable as it is: ${escaped(messageIn(misfit, system))}</strong> ${escaped(misfit.remedy)}</p>`,
+      ),
+      ...[sheet.invented, sheet.outOfReach].map((given) =>
+        given === null ? '' : `<p class="warn"><strong>${text(given)}</strong></p>`,
+      ),
+      '</header>',
+      ...sheet.drawings.map((drawing) => pictureHtml(drawing, system)),
+      part('Control, as a table of states', statesHtml(sheet.states, text)),
+      lines('Sensors', sheet.sensors),
+      part(
+        'What to buy',
+        `<table>${partRows(sheet, system)}</table><p>Net quantities: add your own waste, screws and sealants.</p>`,
+      ),
+      part(
+        'Start it up, with numbers to measure',
+        `<ol>${sheet.commissioning.map(({ what, expect }) => `<li><strong>${escaped(what)}:</strong> ${text(expect)}</li>`).join('')}</ol>`,
+      ),
+      expectedHtml(sheet, system),
+      lines('The job', sheet.job),
+      lines('Site and weather', sheet.site),
+      lines('Panels', sheet.panels),
+      lines('Build-up, from the sky down', sheet.buildUp),
+      lines('Loop', sheet.loop),
+      lines('Store and room cooling', sheet.store),
+      part('Keep it up', list(sheet.maintenance)),
+      part(
+        'Cautions',
+        `<ul>${sheet.cautions.map(({ title, text: given }) => `<li><strong>${escaped(title)}.</strong> ${text(given)}</li>`).join('')}</ul>`,
+      ),
+      part(
+        'Assumptions that matter',
+        list([...sheet.assumptions, ...sheet.remarks.map((remark) => [messageIn(remark, system)])]),
+      ),
+      part(
+        'Open this design again',
+        `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults:</p><p class="code">${code === '' ? 'every field is at its default' : escaped(`#${code}`)}</p>`,
+      ),
+    ],
+    sheet.notBuildable.length > 0,
+  )
 }
 
 function partRows({ parts }: BuilderSheet, system: UnitSystem): string {

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs'
 import { escaped } from '#model/handover/drawing'
+import { pageFeet } from '#model/handover/sheet'
 
 const STYLE = `body{font:9.5pt/1.35 system-ui,sans-serif;color:#111;background:#fff;max-width:190mm;margin:0 auto;padding:6mm}
 h1,h2{font-family:Georgia,serif;margin:.4em 0 .2em}h2{font-size:1.15em;break-after:avoid}small{font-weight:400}
@@ -8,15 +10,26 @@ dl{display:grid;grid-template-columns:9em 1fr;gap:0 .8em;margin:0}.key{grid-temp
 dt{font-weight:600}dd{margin:0}table{border-collapse:collapse;width:100%}
 td,th{text-align:left;vertical-align:top;padding:.1em .6em .1em 0;border-bottom:1px solid #bbb}
 .amount,.number{text-align:right;white-space:nowrap;font-variant-numeric:tabular-nums}li{margin-bottom:.25em;break-inside:avoid}
-.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@page{margin:10mm 11mm 12mm}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}svg{max-width:none}figure{margin:0 0 .6em}.key{grid-template-columns:repeat(3,4em 1fr)}.columns{columns:2;column-gap:6mm}}`
+.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}svg{max-width:none}figure{margin:0 0 .6em}.key{grid-template-columns:repeat(3,4em 1fr)}.columns{columns:2;column-gap:6mm}}`
 
 /** One file of its own: no script, nothing fetched. */
-export function page(title: string, body: readonly string[]): string {
+export function page(title: string, body: readonly string[], notBuildable = false): string {
+  const feet = pageFeet({ title, made: madeWith(), address: '', notBuildable })
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}: builder’s sheet</title><style>${STYLE}</style></head>
+<title>${escaped(title)}: builder’s sheet</title><style>${STYLE}${feet}</style></head>
 <body>
 ${body.filter((piece) => piece !== '').join('\n')}
 </body></html>
 `
+}
+
+/** "Made 2026-11-30 with Duskbank 0.1.0". */
+function madeWith(): string {
+  const now = new Date()
+  const two = (n: number): string => String(n).padStart(2, '0')
+  const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+    version: string
+  }
+  return `Made ${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())} with Duskbank ${manifest.version}`
 }

@@ -41,10 +41,11 @@ test('its four drawings are there, with what is marked in the loop', { timeout: 
 const steps = (page: Page): Promise<number> => page.locator('article.sheet ol > li').count()
 
 /** What paper may carry beyond the screen: step numbers and "page i of n". */
-function paperOnly(stepCount: number, pages: number): Map<string, number> {
+function paperOnly(stepCount: number, pages: number, head: string): Map<string, number> {
+  const heads = Array.from({ length: pages }, () => head)
   const markers = Array.from({ length: stepCount }, (_, i) => `${i + 1}.`)
   const feet = Array.from({ length: pages }, (_, i) => `${i + 1} of ${pages}`)
-  return numbersOf([...markers, ...feet].join(' '))
+  return numbersOf([...markers, ...feet, ...heads].join(' '))
 }
 
 async function expectSameOnPaper(page: Page, format: 'A4' | 'Letter'): Promise<void> {
@@ -56,7 +57,11 @@ async function expectSameOnPaper(page: Page, format: 'A4' | 'Letter'): Promise<v
   expect(screen.size).toBeGreaterThan(80)
   expect(moreOften(screen, paper), `on screen but not on ${format}`).toEqual([])
   const extra = new Map(moreOften(paper, screen))
-  expect(moreOften(extra, paperOnly(await steps(page), pages)), `on ${format} but not on screen`).toEqual([])
+  const head = (await page.locator('[data-feet]').getAttribute('data-feet'))!
+  expect(
+    moreOften(extra, paperOnly(await steps(page), pages, head)),
+    `on ${format} but not on screen`,
+  ).toEqual([])
 }
 
 describe('the builder’s sheet', () => {
