@@ -24,7 +24,7 @@ ${body.filter((piece) => piece !== '').join('\n')}
 `
 }
 
-/** "Made 2026-11-30 with Duskbank 0.1.0". */
+/** The day and the version. */
 function madeWith(): string {
   const now = new Date()
   const two = (n: number): string => String(n).padStart(2, '0')

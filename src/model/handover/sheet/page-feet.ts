@@ -1,7 +1,7 @@
 /** What is printed at the head and foot of every page of a sheet. */
 export interface PageFeet {
   readonly title: string
-  /** "Made 2026-11-30 with Duskbank 0.1.0". */
+  /** When, and with which version of the program it was made. */
   readonly made: string
   /** Address of the app; '' where it is not known. */
   readonly address: string
