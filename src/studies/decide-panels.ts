@@ -1,12 +1,12 @@
 /** Panels in a combination: guessed in a few years, or sized just as the design page sizes them. */
 import { HOUR_S } from '#model/basis/hours'
 import { simulateYear } from '#model/building/year'
-import { builtOf, designOf, taskOf, type Prepared } from '#model/design/assembly'
+import { builtOf, designOf, tanksSoldAbout_m3, taskOf, type Prepared } from '#model/design/assembly'
 import {
-  areaOnly,
   type Candidate,
   judged,
   sizePanels,
+  type SizingResult,
   slopeNearZero,
   type SizingTask,
   type Trial,
@@ -25,16 +25,18 @@ export interface PlantYear {
   readonly hoped?: true
 }
 
-/** Tank for each m² of panel while guessing, m³/m²; and how closely the area is guessed. */
+/** Tank for each m² of panel where none was sized yet, m³/m². */
 const GUESSED_STORE_m3m2 = 0.2
-const GUESS_TOLERANCE = 0.02
+
+/** A design before it is rounded to what is sold. */
+type Sized = Pick<SizingResult, 'area_m2' | 'storeVolume_m3' | 'slope'>
 
 /** Sized, of whole modules, the tank at its knee: the very numbers of the design page. */
-export function builtPanels(prepared: Prepared): PlantYear & { readonly slope: number | null } {
+export function builtPanels(prepared: Prepared): PlantYear & { readonly sized: Sized } {
   const { design, year, sizing } = builtOf(prepared, sizePanels(taskOf(prepared), false))
   const { area_m2: panelArea_m2, storeVolume_m3 } = design.candidate
   const electric_J = year.electric_W.reduce((sum, watts) => sum + watts, 0) * HOUR_S
-  return { ...used(electric_J), room_C: year.room_C, panelArea_m2, storeVolume_m3, slope: sizing.slope }
+  return { ...used(electric_J), room_C: year.room_C, panelArea_m2, storeVolume_m3, sized: sizing }
 }
 
 /** How far a design of a known area and tank is from a target: 0 or less when it is met. */
@@ -51,6 +53,8 @@ const MOST_YEARS = 6
 const NEAR_ENOUGH = 1.25
 /** Share of the guessed area that may be enough once it is sized as built. */
 const LUCKY_AREA = 0.93
+/** The same of the tank. */
+const LUCKY_TANK = 0.8
 const SMALLEST_m2 = 0.05
 
 /** A ceiling fan moves the limit itself: so many other measures are nearer. */
@@ -70,24 +74,17 @@ interface Known {
 export class PanelGuess {
   private readonly known: Known[] = []
   private slope: number | null = null
-  /** Tank for each m² of panel as the last one was built, m³/m². */
+  /** Tank for each m² of panel as the last one was sized, m³/m². */
   private ratio_m3m2 = GUESSED_STORE_m3m2
 
-  year(prepared: Prepared, measures: readonly string[]): PlantYear {
-    const task = taskOf(prepared)
+  /** Null where nothing is known to begin from, or the steps do not end: it has to be sized. */
+  year(prepared: Prepared, measures: readonly string[]): PlantYear | null {
     const near = this.nearest(measures)
     const slope = near?.slope ?? this.slope
-    return (
-      (slope === null
-        ? null
-        : this.fewYears(
-            prepared,
-            task,
-            measures,
-            this.expected_m2(measures) ?? near?.area_m2 ?? task.guess_m2,
-            slope,
-          )) ?? this.searched(prepared, task, measures)
-    )
+    if (slope === null) return null
+    const task = taskOf(prepared)
+    const guess_m2 = this.expected_m2(measures) ?? near?.area_m2 ?? task.guess_m2
+    return this.fewYears(prepared, task, measures, guess_m2, slope)
   }
 
   /** Newton's steps, then secants, until one is near enough; null where they do not end. */
@@ -123,19 +120,13 @@ export class PanelGuess {
     return null
   }
 
-  private searched(prepared: Prepared, task: SizingTask, measures: readonly string[]): PlantYear {
-    const { guess_m2, maxArea_m2 } = task
-    const { ratio_m3m2 } = this
-    const area_m2 = areaOnly(task, { ratio_m3m2, guess_m2, slope: null, tolerance: GUESS_TOLERANCE })
-    this.learn(measures, area_m2 ?? maxArea_m2, null)
-    return area_m2 === null
-      ? yearWith(prepared, guessed(task, maxArea_m2))
-      : hopedYear(prepared, task, area_m2, ratio_m3m2)
+  /** Sized as it would be built: the next guess may begin from it. */
+  learnSized(measures: readonly string[], { area_m2, storeVolume_m3, slope }: Sized): void {
+    if (area_m2 > 0 && storeVolume_m3 > 0) this.ratio_m3m2 = storeVolume_m3 / area_m2
+    this.learn(measures, area_m2, slope)
   }
 
-  /** Sized as built: the next guess may begin from it. */
-  learn(measures: readonly string[], area_m2: number, slope: number | null, ratio_m3m2?: number): void {
-    if (ratio_m3m2 !== undefined) this.ratio_m3m2 = ratio_m3m2
+  private learn(measures: readonly string[], area_m2: number, slope: number | null): void {
     if (slope !== null) this.slope = slope
     if (area_m2 > 0) this.known.unshift({ measures, area_m2, slope })
   }
@@ -173,10 +164,12 @@ function guessed(task: SizingTask, area_m2: number, ratio_m3m2 = GUESSED_STORE_m
   return { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
 }
 
-/** The year of the whole modules that might do, with some luck, where about so much area is needed. */
+/** The year of the whole modules and the tank sold that might do, with some luck, where about so much area is needed. */
 function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, ratio_m3m2: number): PlantYear {
   const modules = Math.max(1, Math.ceil((LUCKY_AREA * needed_m2) / task.moduleArea_m2))
-  const candidate = guessed(task, modules * task.moduleArea_m2, ratio_m3m2)
+  const area_m2 = modules * task.moduleArea_m2
+  const storeVolume_m3 = task.storeVolume_m3 ?? tanksSoldAbout_m3(LUCKY_TANK * ratio_m3m2 * needed_m2)[0]!
+  const candidate = { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
   return { ...yearWith(prepared, candidate, 'built'), hoped: true }
 }
 

@@ -8,8 +8,8 @@ import { missed } from './decide-ways.ts'
 export type Group = readonly (readonly Measure[])[]
 
 /** How much better than guessed a panel may turn out once it is sized as built: share of cost and electricity, K or K·h. */
-const BETTER_COST = 0.9
-const BETTER_ELECTRICITY = 0.92
+const BETTER_COST = 0.8
+const BETTER_ELECTRICITY = 0.7
 const BETTER_MISS = 0.5
 
 interface Guessed {

@@ -180,10 +180,10 @@ export class Trials {
 
   private panelYear(prepared: Prepared, measures: readonly Measure[], sizing: PanelSizing): PlantYear {
     const ids = measures.map(({ id }) => id)
-    if (sizing === 'rough') return this.guess.year(prepared, ids)
+    const guessed = sizing === 'rough' ? this.guess.year(prepared, ids) : null
+    if (guessed !== null) return guessed
     const built = builtPanels(prepared)
-    const ratio = built.panelArea_m2 > 0 ? built.storeVolume_m3 / built.panelArea_m2 : undefined
-    this.guess.learn(ids, built.panelArea_m2, built.slope, ratio)
+    this.guess.learnSized(ids, built.sized)
     return built
   }
 

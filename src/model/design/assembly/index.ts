@@ -22,3 +22,4 @@ export {
 } from './to-specs.ts'
 export { roundingWords } from './rounding-words.ts'
 export { outOfRange, refuseOutOfRange } from './range-check.ts'
+export { tanksSoldAbout_m3 } from './tank-sizes.ts'

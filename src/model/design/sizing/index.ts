@@ -11,7 +11,6 @@ export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
 export { seasonAtRisk } from './season.ts'
 export {
   type AreaAlone,
-  areaOnly,
   type Candidate,
   type SizingTask,
   judgeOwnArea,
