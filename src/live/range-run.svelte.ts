@@ -3,7 +3,7 @@ import type { UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Input } from '#live/messages.ts'
 import { SharedRun } from '#live/shared-run.svelte.ts'
-import { joinRange } from '#studies/range.ts'
+import { joinRange, nextShares } from '#studies/range.ts'
 import { USUAL_DRAWS } from '#studies/usual.ts'
 
 /** The draws of a range, shared out between two workers and joined. */
@@ -28,15 +28,21 @@ export class RangeRun {
 
   async start(question: Input<'range'>, weather: WeatherRecord): Promise<void> {
     const { draws = USUAL_DRAWS } = question
-    const half = Math.ceil(draws / 2)
-    const parts = [
-      { ...question, draws, from: 0, to: half },
-      { ...question, draws, from: half, to: draws },
-    ]
-    const shares = await this.#run.all(parts, weather)
-    if (shares === null) return
-    this.result = joinRange(question.scenario, weather, shares)
-    this.resultFor = question
+    const areas_m2: (number | null)[] = []
+    for (;;) {
+      const parts = nextShares(areas_m2.length, draws, this.#run.workers)
+      const shares = await this.#run.all(
+        parts.map((part) => ({ ...question, draws, ...part })),
+        weather,
+      )
+      if (shares === null) return
+      areas_m2.push(...shares.flat())
+      const found = joinRange(question.scenario, weather, draws, areas_m2)
+      if (found === null) continue
+      this.result = found
+      this.resultFor = question
+      return
+    }
   }
 
   stop(): void {

@@ -1,7 +1,7 @@
 import type { Stages } from './stages.ts'
 import { spreadOfAreas, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import type { SizingResult, UncertaintyResult } from '#model/design/sizing'
+import { drawsToSimulate, type SizingResult, type UncertaintyResult } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
 import { USUAL_DRAWS } from './usual.ts'
 
@@ -16,8 +16,13 @@ export function* range(
   stages: Stages,
   { scenario, weather, sizing, draws = USUAL_DRAWS }: Ranged,
 ): Study<UncertaintyResult> {
-  const result = yield* counted(stages.uncertainty(scenario, weather, sizing, draws), draws)
-  return { result, remarks: [] }
+  const work = stages.uncertainty(scenario, weather, sizing, draws)
+  for (let goal = 0; ;) {
+    const next = work.next()
+    if (next.done === true) return { result: next.value, remarks: [] }
+    if (next.value > goal) goal = drawsToSimulate(goal, draws)
+    yield { share: next.value / goal }
+  }
 }
 
 /** Areas of some of a range's draws, m²; null where none is enough. */
@@ -33,11 +38,23 @@ export function* drawAreas(
   return { result: yield* counted(work, to - from), remarks: [] }
 }
 
-/** The range of all shares' areas, in the order of the draws. */
+/** The range from the areas of the first draws, in their order; null where more of them are to be simulated. */
 export function joinRange(
   scenario: Scenario,
   weather: WeatherRecord,
-  shares: readonly DrawnAreas[],
-): UncertaintyResult {
-  return spreadOfAreas(scenario, weather, shares.flat())
+  draws: number,
+  first_m2: DrawnAreas,
+): UncertaintyResult | null {
+  return spreadOfAreas(scenario, weather, draws, first_m2)
+}
+
+/** The next draws to simulate, shared out between some workers: from which to which (not included) each. */
+export function nextShares(
+  simulated: number,
+  draws: number,
+  workers: number,
+): { readonly from: number; readonly to: number }[] {
+  const to = drawsToSimulate(simulated, draws)
+  const edge = (i: number): number => simulated + Math.round(((to - simulated) * i) / workers)
+  return Array.from({ length: workers }, (_, i) => ({ from: edge(i), to: edge(i + 1) }))
 }

@@ -45,6 +45,7 @@ import { LOAD_CUTS } from '#model/design/measures'
 import { type Exceedance, exceedance, yardstickOf } from '#model/design/target'
 import {
   aboutArea,
+  drawsToSimulate,
   type AboutArea,
   type NearDesign,
   type LoadCut,
@@ -159,7 +160,7 @@ export class Stages {
 
   /**
    * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop: an iterator
-   * of draws done, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
+   * of draws simulated, as many as a fit of the others needs, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
    */
   *uncertainty(
     scenario: Scenario,
@@ -167,8 +168,21 @@ export class Stages {
     sizing: SizingResult,
     draws: number,
   ): Generator<number, UncertaintyResult> {
-    const areas_m2 = yield* this.drawnAreas_m2(scenario, record, sizing, draws, 0, draws)
-    return spreadOfAreas(scenario, record, areas_m2)
+    const areas_m2: (number | null)[] = []
+    for (;;) {
+      const to = drawsToSimulate(areas_m2.length, draws)
+      const more = this.drawnAreas_m2(scenario, record, sizing, draws, areas_m2.length, to)
+      const before = areas_m2.length
+      for (let next = more.next(); ; next = more.next()) {
+        if (next.done !== true) yield before + next.value
+        else {
+          areas_m2.push(...next.value)
+          break
+        }
+      }
+      const found = spreadOfAreas(scenario, record, draws, areas_m2)
+      if (found !== null) return found
+    }
   }
 
   /** The areas of draws `from` to `to` (not included), m²: stages share draws out, `spreadOfAreas` joins them. */

@@ -26,8 +26,8 @@ function rangeOf(answer: DesignAnswer, draws: number, weather: WeatherRecord): U
   const { scenario, sizing } = answer
   if (draws === 0 || sizing.kind === 'own') return null
   return answered(studies.range({ scenario, weather, sizing, draws }), ({ share }) => {
-    const done = Math.round(share * draws)
-    if (done % 16 === 0) note(`uncertainty: ${done} of ${draws} draws`)
+    const percent = Math.round(100 * share)
+    if (percent % 25 === 0) note(`uncertainty: ${percent} % of the draws now thought enough`)
   })
 }
 
@@ -67,6 +67,8 @@ function summaryOf(
     areaLow10_m2: range?.low_m2 ?? null,
     areaMiddle50_m2: range?.middle_m2 ?? null,
     areaHigh90_m2: range?.high_m2 ?? null,
+    drawsSimulated_count: range?.simulated ?? null,
+    areaFitMiss_frac: range?.miss_frac ?? null,
     outOfReach_frac: range?.unreachable_frac ?? null,
     areaBuilt_m2: answer.area_m2,
     missedAgainFrom_m2: sizing.missedAgainFrom_m2,

@@ -25,14 +25,51 @@ export function latinHypercube(draws: number, dimensions: number, uniform: Unifo
   const points = new Float64Array(draws * dimensions)
   const order = new Uint32Array(draws)
   for (let d = 0; d < dimensions; d++) {
-    for (let i = 0; i < draws; i++) order[i] = i
-    for (let i = draws - 1; i > 0; i--) {
-      const j = Math.floor(uniform() * (i + 1))
-      const kept = order[i]!
-      order[i] = order[j]!
-      order[j] = kept
-    }
+    shuffle(order, uniform)
     for (let i = 0; i < draws; i++) points[i * dimensions + d] = (order[i]! + uniform()) / draws
+  }
+  return points
+}
+
+/** Writes 0, 1, 2 … in a random order. */
+function shuffle(order: Uint32Array, uniform: Uniform): void {
+  for (let i = 0; i < order.length; i++) order[i] = i
+  for (let i = order.length - 1; i > 0; i--) {
+    const j = Math.floor(uniform() * (i + 1))
+    const kept = order[i]!
+    order[i] = order[j]!
+    order[j] = kept
+  }
+}
+
+/**
+ * A Latin hypercube of `slices` × `each` points of which every `each` in turn are one of their own, so that the first of
+ * them are spread as evenly as all.
+ * @returns (slices · each) × dimensions, row by row
+ * Source: Qian 2012, J. Am. Stat. Assoc. 107, 393–399 (sliced Latin hypercube designs; from memory).
+ */
+export function slicedHypercube(
+  slices: number,
+  each: number,
+  dimensions: number,
+  uniform: Uniform,
+): Float64Array {
+  const draws = slices * each
+  const points = new Float64Array(draws * dimensions)
+  const [shares, places] = [new Uint32Array(slices), new Uint32Array(each)]
+  const levels = new Uint32Array(draws)
+  for (let d = 0; d < dimensions; d++) {
+    for (let place = 0; place < each; place++) {
+      shuffle(shares, uniform)
+      levels.set(shares, place * slices)
+    }
+    for (let slice = 0; slice < slices; slice++) {
+      shuffle(places, uniform)
+      for (let i = 0; i < each; i++) {
+        const level = places[i]! * slices + levels[places[i]! * slices + slice]!
+        points[(slice * each + i) * dimensions + d] = (level + uniform()) / draws
+      }
+    }
   }
   return points
 }

@@ -1,14 +1,24 @@
 import type { Scenario } from './fields.ts'
 import { drawnScenario, uncertainInputs, type MadeOrMeasured } from './uncertain-inputs.ts'
-import { latinHypercube, seededUniform } from '#model/basis/numbers'
-import { type UncertaintyResult, spreadOf, type UncertainInput } from '#model/design/sizing'
+import { latinHypercube, seededUniform, slicedHypercube } from '#model/basis/numbers'
+import {
+  areasFromFirst,
+  FIRST_DRAWS,
+  type UncertaintyResult,
+  spreadOf,
+  type UncertainInput,
+} from '#model/design/sizing'
 
 /** One seed for all, so that the same scenario always gives the same range. */
 const UNCERTAINTY_SEED = 20_261
 
 /** Draws × inputs: the values of every draw, the same for whoever asks. */
 function drawnValues(inputs: readonly UncertainInput[], draws: number): number[][] {
-  const points = latinHypercube(draws, inputs.length, seededUniform(UNCERTAINTY_SEED))
+  const uniform = seededUniform(UNCERTAINTY_SEED)
+  const points =
+    draws <= FIRST_DRAWS
+      ? latinHypercube(draws, inputs.length, uniform)
+      : slicedHypercube(Math.ceil(draws / FIRST_DRAWS), FIRST_DRAWS, inputs.length, uniform)
   return Array.from({ length: draws }, (_, i) =>
     inputs.map(({ low, high }, k) => low + (high - low) * points[i * inputs.length + k]!),
   )
@@ -20,12 +30,18 @@ export function drawnScenarios(scenario: Scenario, weather: MadeOrMeasured, draw
   return drawnValues(inputs, draws).map((values) => drawnScenario(scenario, inputs, values))
 }
 
-/** The spread of the areas (m², null where none is enough) of all draws of a scenario, in their order. */
+/**
+ * The spread over the draws of a scenario from the areas (m², null where none is enough) of the first of them, in their order.
+ * @returns null where these do not settle it: then more are to be simulated
+ */
 export function spreadOfAreas(
   scenario: Scenario,
   weather: MadeOrMeasured,
-  areas_m2: readonly (number | null)[],
-): UncertaintyResult {
+  draws: number,
+  first_m2: readonly (number | null)[],
+): UncertaintyResult | null {
   const inputs = uncertainInputs(scenario, weather)
-  return spreadOf(areas_m2, inputs, drawnValues(inputs, areas_m2.length))
+  const values = drawnValues(inputs, draws)
+  const found = areasFromFirst(first_m2, inputs, values, scenario.target.maxArea_m2)
+  return found === null ? null : spreadOf(found.areas_m2, inputs, values, found)
 }

@@ -8,7 +8,7 @@ import type { UncertainInput } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
 
 /** Draws of a range when nobody says otherwise: page and command line give the same numbers. */
-export const USUAL_DRAWS = 64
+export const USUAL_DRAWS = 256
 
 /** The named ranges of the uncertainty run. */
 export const SPREADS: readonly Spread[] = [

@@ -80,6 +80,10 @@ export interface SizingResult {
 /** Area over the uncertain inputs. Null where the target is out of reach in that share of draws. */
 export interface UncertaintyResult {
   readonly draws: number
+  /** Draws simulated; the areas of the others are read from a fit. */
+  readonly simulated: number
+  /** Share of the area by which the fit misses a simulated draw left out of it, root mean square; null where none is read. */
+  readonly miss_frac: number | null
   readonly low_m2: number | null
   readonly middle_m2: number | null
   readonly high_m2: number | null

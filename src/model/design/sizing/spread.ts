@@ -1,4 +1,5 @@
 import { rankCorrelation } from '#model/basis/numbers'
+import type { AreasOfDraws } from './fitted-areas.ts'
 import type { UncertaintyResult } from './result.ts'
 
 /** One uncertain input: its name, and the ends it is drawn between. */
@@ -13,11 +14,13 @@ export interface UncertainInput {
  * The 10/50/90 % areas of a set of draws and the inputs that move it most.
  * @param areas_m2  area of each draw; null where none is enough (they count as larger than all others)
  * @param values    draws × inputs, the values drawn
+ * @param made      how many of them are simulated, and how far the fit of the others is off; all when left out
  */
 export function spreadOf(
   areas_m2: readonly (number | null)[],
   inputs: readonly UncertainInput[],
   values: readonly (readonly number[])[],
+  { simulated, miss_frac }: Omit<AreasOfDraws, 'areas_m2'> = { simulated: areas_m2.length, miss_frac: null },
 ): UncertaintyResult {
   const ranked = areas_m2.map((area) => area ?? Infinity)
   const sorted = [...ranked].sort((a, b) => a - b)
@@ -34,6 +37,8 @@ export function spreadOf(
   }))
   return {
     draws: areas_m2.length,
+    simulated,
+    miss_frac,
     low_m2: quantile(0.1),
     middle_m2: quantile(0.5),
     high_m2: quantile(0.9),

@@ -1,5 +1,5 @@
 import { describedRoom, FIELDS, fieldAt, SPREADS, type Scenario } from '#model/design/scenario'
-import type { UncertaintyResult } from '#model/design/sizing'
+import { drawnHow, type UncertaintyResult } from '#model/design/sizing'
 import type { Plant } from './plant.ts'
 import { fillingWords } from './pump-duty.ts'
 import { figure, words, type Wording } from '#model/basis/words'
@@ -54,7 +54,7 @@ function rangeAssumptions({ answer }: Plant, range: UncertaintyResult | null): W
         words`${label.toLowerCase()} (${valueOf(field, low)} to ${valueOf(field, high)})`,
     )
   const named = drivers.flatMap((driver, i) => (i === 0 ? driver : [', ', ...driver]))
-  return [words`${area} What moves it most: ${named}.`]
+  return [words`${area} ${drawnHow(range)} What moves it most: ${named}.`]
 }
 
 function valueOf(path: string, value: number): Wording {
