@@ -1,6 +1,6 @@
 export { type ContourLine, type GridPoint, contourLines } from './contours.ts'
 export { latinHypercube, rankCorrelation, seededUniform, slicedHypercube } from './latin-hypercube.ts'
-export { type LinearFit, linearFit } from './linear-fit.ts'
+export { linearFit } from './linear-fit.ts'
 export { LinearSystem } from './linear-system.ts'
 export { interpolateParabolic } from './parabolic.ts'
 export {

@@ -1,5 +1,5 @@
 import { linearFit } from '#model/basis/numbers'
-import type { UncertainInput } from './spread.ts'
+import type { AreasOfDraws, UncertainInput } from './spread.ts'
 
 /** Draws simulated before it is seen whether the others can be read from a fit. */
 export const FIRST_DRAWS = 32
@@ -7,14 +7,6 @@ export const FIRST_DRAWS = 32
 const GOOD_MISS_FRAC = 0.03
 /** So many draws that all need no panel, or all have no area that is enough, speak for the rest. */
 const AGREED_DRAWS = 64
-
-/** The areas of all draws (m²; null where none is enough), the number of them simulated, and how far the others' fit is off. */
-export interface AreasOfDraws {
-  readonly areas_m2: readonly (number | null)[]
-  readonly simulated: number
-  /** Share of the area by which the fit misses a draw left out of it, root mean square; null where there is no fit. */
-  readonly miss_frac: number | null
-}
 
 /** Draws to have simulated next: the first 32, then twice as many each time, then all. */
 export function drawsToSimulate(simulated: number, draws: number): number {

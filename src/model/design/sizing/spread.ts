@@ -1,5 +1,4 @@
 import { rankCorrelation } from '#model/basis/numbers'
-import type { AreasOfDraws } from './fitted-areas.ts'
 import type { UncertaintyResult } from './result.ts'
 
 /** One uncertain input: its name, and the ends it is drawn between. */
@@ -8,6 +7,14 @@ export interface UncertainInput {
   readonly label: string
   readonly low: number
   readonly high: number
+}
+
+/** The areas of all draws (m²; null where none is enough), the number of them simulated, and how far the others' fit is off. */
+export interface AreasOfDraws {
+  readonly areas_m2: readonly (number | null)[]
+  readonly simulated: number
+  /** Share of the area by which the fit misses a draw left out of it, root mean square; null where there is no fit. */
+  readonly miss_frac: number | null
 }
 
 /**
