@@ -49,6 +49,7 @@ describe('what keeps it cool', () => {
         await page.waitForSelector('h2:has-text("You can skip this step")')
         expect(await page.locator('main').innerText()).not.toMatch(/Heat given off|From room to store/)
         await page.goBack()
+        await page.waitForSelector(WAYS, { timeout: 10_000 })
         expect(await page.locator(WAYS).count(), 'the decision is kept').toBe(cards.length)
         expect(complaints).toEqual([])
         await context.close()
