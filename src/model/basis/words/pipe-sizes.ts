@@ -36,10 +36,49 @@ const NOMINAL: readonly PipeSize[] = [
   { name: '4 in', inner_m: 0.0815 },
 ]
 
-/** The narrowest size sold that is wide enough; null where none is. `inner_m`: bore asked for, m. */
+/** Copper tube by outer diameter × wall, mm (EN 1057, from memory): the bores that loops are reckoned with. */
+const METRIC_COPPER: readonly PipeSize[] = [
+  { name: 'copper 10 × 0.6', inner_m: 0.0088 },
+  { name: 'copper 12 × 0.6', inner_m: 0.0108 },
+  { name: 'copper 15 × 0.7', inner_m: 0.0136 },
+  { name: 'copper 22 × 0.9', inner_m: 0.0202 },
+  { name: 'copper 28 × 0.9', inner_m: 0.0262 },
+  { name: 'copper 35 × 1.2', inner_m: 0.0326 },
+  { name: 'copper 42 × 1.2', inner_m: 0.0396 },
+  { name: 'copper 54 × 1.2', inner_m: 0.0516 },
+  { name: 'copper 66.7 × 1.2', inner_m: 0.0643 },
+  { name: 'copper 76.1 × 1.5', inner_m: 0.0731 },
+  { name: 'copper 108 × 1.5', inner_m: 0.105 },
+]
+
+/** Copper water tube, types L and M (ASTM B88, from memory). */
+const NOMINAL_COPPER: readonly PipeSize[] = [
+  { name: 'copper 3/8 in type L', inner_m: 0.0109 },
+  { name: 'copper 1/2 in type L', inner_m: 0.0138 },
+  { name: 'copper 3/4 in type L', inner_m: 0.0199 },
+  { name: 'copper 3/4 in type M', inner_m: 0.0206 },
+  { name: 'copper 1 in type L', inner_m: 0.026 },
+  { name: 'copper 1 1/4 in type M', inner_m: 0.0328 },
+  { name: 'copper 1 1/2 in type M', inner_m: 0.0388 },
+  { name: 'copper 2 in type M', inner_m: 0.051 },
+  { name: 'copper 2 1/2 in type M', inner_m: 0.0634 },
+  { name: 'copper 3 in type L', inner_m: 0.0748 },
+]
+
+/** A size this near to the bore asked for is that bore, as a share of it (common practice, no source). */
+const NEAR_frac = 0.025
+
+/**
+ * What is sold with the bore asked for (the nearest, plastic before copper); else the narrowest plastic pipe that is wide
+ * enough; null where none is. `inner_m`: bore asked for, m.
+ */
 export function pipeSold(inner_m: number, system: 'si' | 'us'): PipeSize | null {
-  const sizes = system === 'us' ? NOMINAL : METRIC
-  return sizes.find((size) => size.inner_m >= inner_m) ?? null
+  const plastic = system === 'us' ? NOMINAL : METRIC
+  const off = (size: PipeSize): number => Math.abs(size.inner_m - inner_m)
+  const near = [...plastic, ...(system === 'us' ? NOMINAL_COPPER : METRIC_COPPER)]
+    .filter((size) => off(size) <= NEAR_frac * inner_m)
+    .sort((a, b) => off(a) - off(b))
+  return near[0] ?? plastic.find((size) => size.inner_m >= inner_m) ?? null
 }
 
 /** A valve or fitting: nominal bore, mm, and its pipe thread. */

@@ -70,13 +70,17 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
   }
 }
 
-/** The size a pipe is sold in, with its bore and the least that will do. */
+/** The size a pipe is sold in with its bore, and the bore that was asked for where that is another. */
 function boreText(inner_m: number, system: UnitSystem): string {
   const bore = (length_m: number) => formatQuantity(length_m, 'm', system, { digits: 3, largest: 0.5 })
   const sold = pipeSold(inner_m, system)
   if (sold === null) return `at least ${bore(inner_m)} inside`
   const size = system === 'us' ? `${sold.name} nominal` : `${sold.name} mm`
-  return `${size} (${bore(sold.inner_m)} inside; at least ${bore(inner_m)} is asked for)`
+  const [has, asked] = [bore(sold.inner_m), bore(inner_m)]
+  if (has === asked) return `${size} (${has} inside)`
+  return sold.inner_m > 1.025 * inner_m
+    ? `${size} (${has} inside; at least ${asked} is asked for)`
+    : `${size} (${has} inside; reckoned with ${asked})`
 }
 
 /** Less than this is not given as a column of water, Pa. */

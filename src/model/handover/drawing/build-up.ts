@@ -94,14 +94,14 @@ function tubesOf({ build }: PlantFacts, top: number): Shape[] {
   }).flat()
 }
 
-/** Bracket, bolt and structure under the back sheet. */
+/** Clamp, bolt and rail under the back sheet. */
 function fixing(y: number, textEnd: number): Shape[] {
   const x = LEFT + 14
   const rafter = y + 7
   return [
     box([x - 5, y], 10, 7, 'line', 'grey'),
     box([LEFT, rafter], WIDE, 9, 'thick', 'paper'),
-    label([LEFT + WIDE / 2, rafter + 5.6], 'rafter, purlin or frame'),
+    label([LEFT + WIDE / 2, rafter + 5.6], 'rail, on feet'),
     path(
       [
         [x, y - 2],
@@ -118,7 +118,7 @@ function fixing(y: number, textEnd: number): Shape[] {
       ],
       'thin',
     ),
-    label([NAMES, textEnd + 4], 'bracket and bolt into the structure, four a', 'start'),
-    label([NAMES, textEnd + 8], 'module; washer and seal where it goes through', 'start'),
+    label([NAMES, textEnd + 4], 'bolt and clamp to a rail, four a module; the', 'start'),
+    label([NAMES, textEnd + 8], 'rail’s feet go into the structure, with a seal', 'start'),
   ]
 }

@@ -1,5 +1,13 @@
 export { buildUp } from './build-up.ts'
-export { FIXING_INSET_frac, type PlantFacts, ROW_GAP_m, drainsBack, liftOf_m, waterLine_m } from './facts.ts'
+export {
+  FALL,
+  FIXING_INSET_frac,
+  type PlantFacts,
+  ROW_GAP_m,
+  drainsBack,
+  liftOf_m,
+  waterLine_m,
+} from './facts.ts'
 export { overhangOf, roofPlan } from './roof-plan.ts'
 export { AIR_HOLE_m } from './schematic-store.ts'
 export { schematic } from './schematic.ts'

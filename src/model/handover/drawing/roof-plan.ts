@@ -66,7 +66,7 @@ export function roofPlan(facts: PlantFacts): Drawing {
             ? 'high corner: the highest point; no vent here'
             : 'high corner: air vent',
       },
-      { mark: '●', what: 'fixing, four a module' },
+      { mark: '●', what: 'clamp to a rail, four a module' },
     ],
     shapes: [
       box(at.roof, mm(roof.across_m), mm(roof.down_m), facts.roof === null ? 'hidden' : 'thick'),
@@ -195,7 +195,7 @@ function notesOf(facts: PlantFacts, roof: Sizes, field: Sizes): Text[] {
     notes.push(
       words`${figure(ROW_GAP_m, 'm')} stay free between rows, for hands and unions. Rows are piped so that the first fed is the last drained: all ways are equally long.`,
     )
-  if (drainsBack(facts))
+  if (facts.liquid)
     notes.push(
       words`Hang each row lower at its fed corner, so that its headers drain: ${short(FALL * fieldOf(facts).across_m, 2)} over ${figure(fieldOf(facts).across_m, 'm')} (1 : 50).`,
     )

@@ -20,6 +20,7 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
       label([110, top + 29], 'cold'),
       ...airHole(facts, top),
       ...sensor([105, top], 'S2'),
+      ...sensor([105, top + 32], 'S8', false),
       path(
         [
           [113, top - 9],
@@ -114,24 +115,25 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
       ],
       'return',
     ),
-    flowing([64, supply], [-1, 0]),
+    flowing([88, supply], [-1, 0]),
     flowing([95, back], [1, 0]),
     ...valve([93, supply], ''),
     label([93, supply + 5], 'V3'),
-    ...mover([82, supply], '', -1),
-    label([82, supply + 6.5], 'P2'),
+    ...mover([71, supply], '', -1),
+    label([71, supply + 6.5], 'P2'),
     ...(facts.drained
       ? []
       : [
           path(
             [
-              [72, back],
-              [72, supply],
+              [82, back],
+              [82, supply],
             ],
             'return',
           ),
-          ...valve([72, supply], ''),
-          label([72, supply + 5], 'M1'),
+          ...valve([82, supply], ''),
+          label([82, supply + 5], 'M1'),
+          ...sensor([63, supply], 'S9', false),
         ]),
     box([36, top + 17], 22, 14, 'line', 'paper'),
     label([47, top + 23], facts.drained ? 'fan coil' : 'room'),
@@ -158,11 +160,19 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
 export function roomKey(facts: PlantFacts): Drawn['key'] {
   if (facts.tank === null) return []
   return [
-    { mark: 'P2, V3', what: 'pump and shut-off valve of the room cooling' },
+    {
+      mark: 'P2, V3',
+      what: facts.drained
+        ? 'pump and shut-off valve of the room cooling'
+        : 'pump of the room cooling, after M1; its shut-off valve',
+    },
     ...(facts.drained
       ? [{ mark: 'tray', what: 'condensate tray with float switch, piped to a drain' }]
       : [
-          { mark: 'M1', what: 'mixing valve: return water in, so that the supply stays above the dew point' },
+          {
+            mark: 'M1',
+            what: 'mixing valve before P2, which draws return water in by it, so that the supply stays above the dew point',
+          },
         ]),
   ]
 }

@@ -194,26 +194,35 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
       { mark: 'FM', what: 'place to measure the air flow' },
       ...(many > 1 ? [{ mark: `B${rows}`, what: 'damper of each row' }] : []),
       { mark: 'V1, V2', what: 'dampers that shut while the fan is off' },
-      { mark: 'S1–S7', what: 'sensors, as listed' },
+      { mark: sensorMarks(facts), what: 'sensors, as listed' },
     ]
   return [
     { mark: 'V1, V2', what: 'shut-off valves either side of the pump; V2 throttles it' },
     { mark: 'ST', what: 'strainer before the pump' },
     { mark: 'P1', what: 'pump of the panel loop' },
     { mark: 'FM', what: 'flow meter' },
-    { mark: 'G1, G2', what: 'pressure before and after the pump' },
+    { mark: 'G1, G2', what: 'cocks of the difference gauge before and after the pump' },
     {
       mark: `B${rows}`,
       what: many === 1 ? 'shut-off and balancing valve' : 'shut-off and balancing valve of each row',
     },
     ...(drainsBack(facts) ? [] : [{ mark: `A${rows}`, what: ventWords(facts) }]),
-    { mark: 'D1', what: 'drain valve at the lowest point' },
+    {
+      mark: 'D1',
+      what: drainsBack(facts)
+        ? 'drain valve at the lowest point'
+        : 'filling and drain valve at the lowest point',
+    },
     ...(facts.glycol && facts.tank === null
       ? [{ mark: 'EX, RV', what: 'expansion vessel and relief valve, piped to a can' }]
       : []),
-    { mark: 'S1–S7', what: 'sensors, as listed' },
+    { mark: sensorMarks(facts), what: 'sensors, as listed' },
   ]
 }
+
+/** A tank has one at its bottom too; where M1 mixes, one in what it mixed. */
+const sensorMarks = ({ tank, drained }: PlantFacts): string =>
+  `S1–${tank === null ? 'S7' : drained ? 'S8' : 'S9'}`
 
 /** Above an open tank the loop is under suction while it stays full: a vent that opens by itself would let air in. */
 function ventWords({ tank }: PlantFacts): string {

@@ -60,7 +60,7 @@ function wind({ loopSpec }: Plant): Caution {
   const pull_N = upliftOfModule_N(area_m2, GUST_ms)
   return caution(
     'Wind',
-    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² (Pa, V in m/s) = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with ${figure(pull_N, 'force', 2)}, or ${figure(pull_N / ANCHORS_PER_MODULE, 'force', 2)} at each of its ${count(ANCHORS_PER_MODULE)} fixings, far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners; an engineer decides rails, feet and bolts.`,
+    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² (Pa, V in m/s) = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with ${figure(pull_N, 'force', 2)}, or ${figure(pull_N / ANCHORS_PER_MODULE, 'force', 2)} at each of its ${count(ANCHORS_PER_MODULE)} clamps (feet are fewer and hold more: see Frame), far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners; an engineer decides rails, feet and bolts.`,
   )
 }
 

@@ -31,7 +31,10 @@ function tightness(plant: Plant): Step[] {
     fluid.density_kgm3 * GRAVITY_MS2 * answer.scenario.panel.height_m + answer.loop.pressureDrop_Pa
   return [
     {
-      what: 'Plug the loop, fill it slowly from the low point, let the air out at the top, then leak-test',
+      what:
+        startDuty(plant) === null
+          ? 'Plug the loop, fill it slowly from the low point with the vents A open, shut them, then leak-test'
+          : `Fill the loop slowly from the low point until water without air comes out of the lower end of the return; plug that end${plant.tank === null ? '' : ' and the air hole AH'}, leak-test, then take the plugs out`,
       expect: words`${headFigure(plant, TEST_FACTOR * working_Pa)} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
     },
     ...waterSteps(plant),
@@ -43,12 +46,13 @@ function waterSteps(plant: Plant): Step[] {
   const { tank } = plant
   const levels = tank === null ? null : tankLevels(plant, tank)
   const drains = startDuty(plant) !== null
+  if (levels !== null && !drains) return fullLoopSteps(levels.water_m)
   const fill: Step[] =
     levels === null
       ? []
       : [
           {
-            what: drains ? 'Fill the tank by F1, panels empty' : 'Fill tank and loop by F1',
+            what: 'Fill the tank by F1, panels empty',
             expect: words`water line ${figure(levels.water_m, 'm')} above the bottom; with the pump running it falls to ${figure(levels.running_m, 'm')}, and stays over the outlet at ${figure(levels.outlet_m, 'm')}`,
           },
         ]
@@ -61,6 +65,17 @@ function waterSteps(plant: Plant): Step[] {
         },
       ]
     : fill
+}
+
+/** A loop over an open tank that stays full: water is pumped in from below, as P1 need not reach the panels. */
+function fullLoopSteps(water_m: number): Step[] {
+  return [
+    { what: 'Fill the tank by F1', expect: words`water line ${figure(water_m, 'm')} above the bottom` },
+    {
+      what: 'Shut V1 and V2, open the vents A, and fill the loop at D1 with the filling pump; shut A and D1, then open V1 and V2',
+      expect: words`water without air at every vent and out of the return, and the tank’s water line where it was once O1 has run off what came over; with P1 running and at rest no air is heard and the line does not move. Air at the top: shut V1 and V2 and fill again`,
+    },
+  ]
 }
 
 function flows(plant: Plant): Step[] {

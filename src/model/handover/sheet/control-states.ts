@@ -31,7 +31,9 @@ function loopStates(plant: Plant): ControlState[] {
   const frost = state(
     'Frost',
     words`S1 under ${figure(plan.freezeLimit_C, 'C')}`,
-    plan.freeze === 'drainBack' ? 'pump off: the panels drain back' : 'pump off; drained for winter',
+    plan.freeze === 'drainBack'
+      ? 'pump off: the panels drain back'
+      : 'pump off, alarm: shut V1 and V2, open A, drain by D1',
   )
   return [
     state(
@@ -79,22 +81,26 @@ function roomStates({ answer }: Plant): ControlState[] {
     then,
   })
   return [
-    state('Sensor lost', words`S2, S5 or S6 reads nothing`, 'P2 off, alarm'),
+    state(
+      'Sensor lost',
+      words`S5, S6, S8${store.deliveryKind === 'drained' ? '' : ' or S9'} reads nothing`,
+      'P2 off, alarm',
+    ),
     state(
       'Room cool enough',
-      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom less than ${figure(0.5, 'K')} colder than S5`,
+      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(0.5, 'K')} colder than S5`,
       'P2 off',
     ),
     store.deliveryKind === 'drained'
       ? state('Tray full', words`the float of the tray is up`, 'fan and P2 off, alarm')
       : state(
           'Dew guard',
-          words`supply less than ${figure(store.dewMargin_K, 'K')} above the dew point of S5 and S6`,
+          words`supply (S9) less than ${figure(store.dewMargin_K, 'K')} above the dew point of S5 and S6`,
           'M1 mixes return in; P2 off if that is not enough',
         ),
     state(
       'Cooling',
-      words`S5 above ${figure(plan.setpoint_C, 'C')} and the tank’s bottom ${figure(1, 'K')} colder`,
+      words`S5 above ${figure(plan.setpoint_C, 'C')} and the tank’s bottom (S8) ${figure(1, 'K')} colder`,
       `P2 on, opening with S5`,
     ),
   ]

@@ -64,7 +64,7 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
   return [
     line(
       'Room cooling',
-      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom is ${figure(1, 'K')} colder than the room, less below that, off at ${figure(0.5, 'K')} (a controller that only switches: on and off at these)`,
+      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom (S8) is ${figure(1, 'K')} colder than the room, less below that, off at ${figure(0.5, 'K')} (a controller that only switches: on and off at these)`,
     ),
     store.deliveryKind === 'drained'
       ? line(
@@ -73,7 +73,7 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
         )
       : line(
           'Dew guard',
-          words`water to the room never less than ${margin} above the indoor dew point (S6): mix or stop`,
+          words`water to the room (S9) never less than ${margin} above the indoor dew point (S6): mix or stop`,
         ),
   ]
 }
@@ -89,7 +89,12 @@ function frost({ answer, names, fluid, loopSpec, tank }: Plant): Wording {
     return words`glycol is the plan, but the loop holds water: change one of them before building`
   if (freeze === 'glycol')
     return words`the mix begins to freeze at ${figure(fluid.freezing_C, 'C')}; watch the plate (S1) below ${limit} and test the mix every autumn`
-  return words`pump stops below ${limit} on the plate (S1); drain the panel before the first frost and leave it empty all winter`
+  const { freezeRisk_h } = answer.year
+  const often =
+    freezeRisk_h > 0
+      ? words`; the simulated year had ${figure(freezeRisk_h, 'h')} of that in season`
+      : words``
+  return words`pump stops below ${limit} on the plate (S1) and the alarm sounds; that alone does not save water in the plate, so on a night that may be so cold shut V1 and V2, open the vents A and drain the panel by D1, and fill it again after it${often}. Drain it before winter and leave it empty; where nobody is there at night choose glycol or drain-back`
 }
 
 /** Where the sensors go. */
@@ -108,7 +113,26 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
     line('S5 room', words`inner wall at ${figure(1.5, 'm', 2)}, out of sun and air stream`),
     line('S6 humidity', 'beside the coldest surface of the room cooling'),
     line('S7 outdoors', words`shaded side at ${figure(1.5, 'm', 2)}, off the wall, away from the panels`),
+    ...(tank === null
+      ? []
+      : [
+          line(
+            'S8 store bottom',
+            'tank, a hand’s breadth above its bottom, in a pocket: where the room is served',
+          ),
+        ]),
+    ...(hasDewSupply({ tank, answer })
+      ? [line('S9 room supply', 'pipe to the room, after M1 and P2, under the insulation: for the dew guard')]
+      : []),
   ]
 }
-/** Sensors of the list above that are thermometers. */
-export const THERMOMETERS = 6
+
+/** True where the dew guard mixes water for the room. */
+export const hasDewSupply = ({ tank, answer }: Pick<Plant, 'tank' | 'answer'>): boolean =>
+  tank !== null && answer.scenario.store.deliveryKind !== 'drained'
+
+/** Marks of the sensors above that are thermometers: all but S6. */
+export function thermometersOf(plant: Plant): { readonly count: number; readonly marks: string } {
+  if (plant.tank === null) return { count: 6, marks: 'S1–S5, S7' }
+  return hasDewSupply(plant) ? { count: 8, marks: 'S1–S5, S7–S9' } : { count: 7, marks: 'S1–S5, S7, S8' }
+}

@@ -1,4 +1,4 @@
-import { FIXING_INSET_frac, ROW_GAP_m } from '#model/handover/drawing'
+import { FALL, FIXING_INSET_frac, ROW_GAP_m } from '#model/handover/drawing'
 import { GUST_ms, upliftOfModule_N } from './cautions.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
@@ -21,7 +21,9 @@ export interface Frame {
   readonly feet: number
   /** Heights of the feet above what they stand on, m: low and high rail of each row, from the low edge up; empty where none is needed. */
   readonly feet_m: readonly (readonly [low: number, high: number])[]
-  readonly uplift_N: number
+  readonly clampUplift_N: number
+  /** Pull of wind on a foot: the mean, and the most where rails run on past it, N. */
+  readonly footUplift_N: { readonly mean: number; readonly most: number }
 }
 
 export function frameOf(plant: Plant): Frame {
@@ -32,11 +34,19 @@ export function frameOf(plant: Plant): Frame {
   const raised_m = panel.height_m >= room.height_m ? panel.height_m - room.height_m : panel.height_m
   const slope = Math.sin((panel.tilt_deg * Math.PI) / 180)
   const rails_m = rows.map((modules) => modules * loopSpec.moduleWidth_m + 2 * PAST_m)
+  const feetOf = (rail_m: number): number => Math.ceil(rail_m / FEET_APART_m) + 1
+  const feet = RAILS * rails_m.reduce((sum, rail_m) => sum + feetOf(rail_m), 0)
+  const module_N = upliftOfModule_N(loopSpec.moduleLength_m * loopSpec.moduleWidth_m, GUST_ms)
+  /** A foot carries half a span on each side of it; the last of a rail, one half. */
+  const most_N = rows.map((modules, row) => {
+    const each = feetOf(rails_m[row]!)
+    return (module_N * modules) / RAILS / (each > 2 ? each - 1 : each)
+  })
   const onPosts = raised_m > FLAT_m || slope * loopSpec.moduleLength_m > FLAT_m
   return {
     apart_m: loopSpec.moduleLength_m - 2 * inset_m,
     rails_m,
-    feet: RAILS * rails_m.reduce((sum, rail_m) => sum + Math.ceil(rail_m / FEET_APART_m) + 1, 0),
+    feet,
     feet_m: onPosts
       ? rows.map((_, row) => {
           const from_m = row * (loopSpec.moduleLength_m + ROW_GAP_m)
@@ -44,8 +54,8 @@ export function frameOf(plant: Plant): Frame {
           return [at(inset_m), at(loopSpec.moduleLength_m - inset_m)] as const
         })
       : [],
-    uplift_N:
-      upliftOfModule_N(loopSpec.moduleLength_m * loopSpec.moduleWidth_m, GUST_ms) / ANCHORS_PER_MODULE,
+    clampUplift_N: module_N / ANCHORS_PER_MODULE,
+    footUplift_N: { mean: (module_N * plant.layout.modules) / feet, most: Math.max(...most_N) },
   }
 }
 
@@ -62,11 +72,11 @@ export function frameParts(plant: Plant): Part[] {
     ),
     part(
       count(frame.feet),
-      words`feet under the rails, at most ${figure(FEET_APART_m, 'm')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}; cross-braced, and a pad between unlike metals`,
+      words`feet under the rails, at most ${figure(FEET_APART_m, 'm')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
     ),
     part(
       count(anchors),
-      words`bolts and clamps from module to rail, four a module; clamp and foot must each hold ${figure(frame.uplift_N, 'force', 2)} upwards a fixing (gust ${figure(GUST_ms, 'ms')}, roof edge: see Wind): an engineer decides their size`,
+      words`bolts and clamps from module to rail, four a module; each must hold ${figure(frame.clampUplift_N, 'force', 2)} upwards (gust ${figure(GUST_ms, 'ms')}, roof edge: see Wind): an engineer decides their size`,
     ),
   ]
 }
@@ -74,6 +84,13 @@ export function frameParts(plant: Plant): Part[] {
 function lengths(rails_m: readonly number[]): Wording {
   const kinds = [...new Set(rails_m)]
   return kinds.flatMap((rail_m, i) => [...(i === 0 ? [] : [' and ']), figure(rail_m, 'm')])
+}
+
+/** Rails fall towards the fed corner, so that headers drain: feet at the other end are higher. */
+function fall({ loopSpec, layout }: Plant, { feet_m }: Frame): Wording {
+  if (loopSpec.fluid === 'air') return words``
+  const rise_m = FALL * Math.min(layout.modulesPerRow, layout.modules) * loopSpec.moduleWidth_m
+  return words`${feet_m.length === 0 ? ', shimmed' : ' at the fed end of a row'}, and ${short(rise_m, 2)} more at its other end (rising 1 : 50, those between in step)`
 }
 
 function heights({ feet_m }: Frame): Wording {

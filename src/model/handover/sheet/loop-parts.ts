@@ -1,4 +1,4 @@
-import { AIR_HOLE_m, drainsBack } from '#model/handover/drawing'
+import { AIR_HOLE_m, drainsBack, liftOf_m } from '#model/handover/drawing'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { factsOf } from './facts-of.ts'
 import { moverWords, startDuty } from './pump-duty.ts'
@@ -47,8 +47,11 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     : [...parts, ...airParts(plant, rows)]
 }
 
-/** A gauge reads to at least twice what it sees; usual ranges, Pa (common practice, no source). */
-const GAUGES_Pa = [100_000, 250_000, 400_000, 600_000] as const
+/** Difference gauges are sold to so much; one reads to at least 1.25 times what it sees, Pa (common practice, no source). */
+const GAUGES_Pa = [
+  2500, 4000, 6000, 10_000, 16_000, 25_000, 40_000, 60_000, 100_000, 160_000, 250_000,
+] as const
+const GAUGE_SPARE = 1.25
 /** A flow meter shows the flow in the middle of its range. */
 const METER_RANGE = [0.4, 2] as const
 
@@ -56,7 +59,7 @@ function valves(plant: Plant, rows: number): Part[] {
   const { loop } = plant.answer
   const facts = factsOf(plant)
   const size = figure(loop.pipeInnerDiameter_m, 'valveSize')
-  const most_Pa = 2 * Math.max(startDuty(plant)?.greatest_Pa ?? 0, loop.pressureDrop_Pa)
+  const most_Pa = GAUGE_SPARE * Math.max(startDuty(plant)?.head_Pa ?? 0, loop.pressureDrop_Pa)
   const gauge_Pa = GAUGES_Pa.find((range_Pa) => range_Pa >= most_Pa) ?? most_Pa
   const range = METER_RANGE.map((share) => figure(share * plant.flow_m3s, 'liquidFlow', 2))
   const drains = drainsBack(facts)
@@ -88,18 +91,32 @@ function valves(plant: Plant, rows: number): Part[] {
         ]),
     part(count(1), words`strainer ${size}, mesh about ${short(0.0005, 1)} (ST)`),
     part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM)`),
-    part(count(2), words`pressure gauges 0 to ${figure(gauge_Pa, 'gauge')} (G1, G2)`),
+    part(
+      count(1),
+      words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, that stands the test pressure, with a cock at each side of the pump (G1, G2)`,
+    ),
     part(count(1), words`drain valve ${figure(0.015, 'valveSize')} with hose end at the lowest point (D1)`),
     part(count(1), fillingWords(plant)),
+    ...(plant.tank !== null && !drains
+      ? [
+          part(
+            count(1),
+            words`filling pump with hose for D1, by hand or electric, that takes water from an open can and reaches ${figure(Math.max(1, liftOf_m(facts) ?? 0) + SPARE_m, 'm')} of lift; taken away afterwards`,
+          ),
+        ]
+      : []),
   ]
 }
+
+/** Lift of a filling pump over the tank's water, beyond the highest panel: to the pump's foot, and some to spare, m (common practice, no source). */
+const SPARE_m = 2
 
 /** How water or mix gets in. */
 function fillingWords(plant: Plant): Wording {
   if (plant.tank !== null) return words`filling hose that ends over the rim, with an air gap (F1)`
   return drainsBack(factsOf(plant))
     ? words`filling hose that ends over the rim of the vessel DV, with an air gap`
-    : words`hand pump and hose: the mix is pumped in at D1 until no more air comes out at the vents`
+    : words`hand pump and hose: ${plant.loopSpec.fluid === 'glycol' ? 'the mix' : 'water from an open can'} is pumped in at D1 until no more air comes out at the vents`
 }
 
 function fluids(plant: Plant, amounts: Quantities): Part[] {

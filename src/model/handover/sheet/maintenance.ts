@@ -1,3 +1,5 @@
+import { drainsBack } from '#model/handover/drawing'
+import { factsOf } from './facts-of.ts'
 import type { Plant } from './plant.ts'
 import { figure, words, type Wording } from '#model/basis/words'
 
@@ -5,6 +7,7 @@ import { figure, words, type Wording } from '#model/basis/words'
 export function maintenanceLines(plant: Plant): Wording[] {
   const { coating, cover, plan } = plant.answer.scenario
   const { loopSpec, tank } = plant
+  const drains = drainsBack(factsOf(plant))
   const lines: Wording[] = [
     coating.age_y > 0
       ? words`Wash the coating with soft water and a soft brush at the latest every ${figure(12 * coating.age_y, 'months')}: the sizing counts on it (solar reflectance falls ${figure(coating.soiling_1y, 'frac')} a year).`
@@ -16,7 +19,7 @@ export function maintenanceLines(plant: Plant): Wording[] {
     )
   if (loopSpec.fluid !== 'air')
     lines.push(
-      words`Spring: clean the strainer, vent the high points, compare flow and pump power with the figures above.`,
+      words`Spring: clean the strainer, ${drains ? 'see that AH or the filter of DV is open' : 'let air out at the vents A'}, compare flow and pump power with the figures above.`,
     )
   if (loopSpec.fluid === 'glycol')
     lines.push(
@@ -25,7 +28,9 @@ export function maintenanceLines(plant: Plant): Wording[] {
   else if (loopSpec.fluid === 'water' && plan.freeze === 'drainBack')
     lines.push(words`Every autumn: stop the pump and see that the panel runs empty within minutes.`)
   else if (loopSpec.fluid === 'water')
-    lines.push(words`Before the first frost: drain panel and outdoor pipes; leave the drain open.`)
+    lines.push(
+      words`Before the first frost: stop the pump, shut V1 and V2, open the vents A and D1, drain panel and outdoor pipes; leave A and D1 open.`,
+    )
   lines.push(words`Every year and after each storm: anchors, brackets, roof seals, pipe insulation, leaks.`)
   if (tank !== null)
     lines.push(words`Every year: look into the tank for slime and rust; drain it if it is idle.`)

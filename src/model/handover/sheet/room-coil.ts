@@ -1,4 +1,10 @@
-import { fluidProperties, LOOP_TEMP_C, pressureGradient_Pam } from '#model/panels/loop'
+import {
+  fluidProperties,
+  LOOP_TEMP_C,
+  pressureGradient_Pam,
+  standardBore_m,
+  WATER_RULE,
+} from '#model/panels/loop'
 import type { Plant } from './plant.ts'
 
 /** Air and water that fan coils are rated at, °C: EN 1397 (27 °C dry, 19 °C wet; water 7 to 12 °C; from memory). */
@@ -56,7 +62,7 @@ export function roomCoil(plant: Plant): RoomCoil {
     : ratedTotal_W / (RATED.waterOut_C - RATED.waterIn_C)
   const flow_kgs = capacity_WK / fluid.specificHeat_JkgK
   const water_m3s = flow_kgs / fluid.density_kgm3
-  const bore_m = Math.sqrt((4 * water_m3s) / (Math.PI * SPEED_ms))
+  const bore_m = standardBore_m(WATER_RULE, Math.sqrt((4 * water_m3s) / (Math.PI * SPEED_ms)))
   const kvs_m3h =
     KVS_m3h.find((kvs) => (3600 * water_m3s) / kvs <= Math.sqrt(MIXING_Pa / BAR_Pa)) ?? KVS_m3h.at(-1)!
   const mixing_Pa = BAR_Pa * ((3600 * water_m3s) / kvs_m3h) ** 2

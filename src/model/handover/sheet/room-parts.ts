@@ -1,5 +1,5 @@
 import { count, figure, short, words, type Wording } from '#model/basis/words'
-import { THERMOMETERS } from './controls.ts'
+import { thermometersOf } from './controls.ts'
 import { deliveredBy } from './delivered-by.ts'
 import { partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
@@ -36,7 +36,7 @@ export function roomParts(plant: Plant): Part[] {
       : [
           part(
             count(1),
-            words`three-way mixing valve (M1) ${size}, Kvs ${figure(coil.kvs_m3h, 'count', 2)} m³/h (Cv ${figure(1.156 * coil.kvs_m3h, 'count', 2)} gal/min), with a 0–10 V drive, held by the dew guard`,
+            words`three-way mixing valve (M1) ${size}, before P2, that passes ${figure(coil.kvs_m3h, 'count', 2)} m³/h of water at 1 bar (its catalogue’s Kvs; Cv ${figure(1.156 * coil.kvs_m3h, 'count', 2)} gal/min at 1 psi), with a 0–10 V drive, held by the dew guard`,
           ),
         ]),
   ]
@@ -84,6 +84,7 @@ function massWords(plant: Plant): Wording {
 export function controlParts(plant: Plant): Part[] {
   const { names, answer, tank } = plant
   const control = partOf('Control')
+  const thermometers = thermometersOf(plant)
   const guard = answer.scenario.store.dewMargin_K > 0
   const mover = names.mover === 'pump' ? 'P1' : 'F1'
   const outputs =
@@ -95,11 +96,11 @@ export function controlParts(plant: Plant): Part[] {
   return [
     control(
       count(1),
-      words`controller that can be programmed with the table of states: ${count(THERMOMETERS)} thermometer inputs and one for humidity, a clock; outputs for ${outputs}`,
+      words`controller that can be programmed with the table of states: ${count(thermometers.count)} thermometer inputs and one for humidity, a clock; outputs for ${outputs}`,
     ),
     control(
-      count(THERMOMETERS),
-      words`thermometers (S1–S5, S7), Pt1000 or like, good to ${figure(0.2, 'K')}, S3 and S4 paired; screened cable, apart from mains`,
+      count(thermometers.count),
+      words`thermometers (${thermometers.marks}), Pt1000 or like, good to ${figure(0.2, 'K')}, S3 and S4 paired; screened cable, apart from mains`,
     ),
     control(
       count(1),

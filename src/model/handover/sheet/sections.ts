@@ -118,7 +118,7 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
     line('Flow', words`${flowFigure(plant)} in all; ${flowFigure(plant, 1 / layout.modules)} a panel`),
     line(
       'Headers',
-      words`${short(loop.headerInnerDiameter_m)} inside, or the next wider: width keeps the ${names.passage}s even (± ${figure(100 * loop.flowSpread_frac, 'count', 2)} %)`,
+      words`${boreOf(plant, loop.headerInnerDiameter_m)}: width keeps the ${names.passage}s even (± ${figure(100 * loop.flowSpread_frac, 'count', 2)} %)`,
     ),
     line(
       `${sentenceCase(names.passage)}s`,
@@ -126,7 +126,7 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
     ),
     line(
       names.pipe === 'pipe' ? 'Pipes' : 'Ducts',
-      words`${short(loop.pipeInnerDiameter_m)} inside, ${figure(amounts.pipe_m, 'm')} there and back, insulation ${short(loopSpec.pipeInsulation_m)}`,
+      words`${boreOf(plant, loop.pipeInnerDiameter_m)}, ${figure(amounts.pipe_m, 'm')} there and back, insulation ${short(loopSpec.pipeInsulation_m)}`,
     ),
     line('Pressure', pressureWords(plant)),
     line(
@@ -138,6 +138,11 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
       words`${count(Math.round(sum(answer.months.map((month) => month.pumpRun_h))))} h a year, ${figure(sum(answer.months.map((month) => month.electric_J)), 'J', 2)} with the room’s cooling`,
     ),
   ]
+}
+
+/** A bore as it is bought. */
+function boreOf({ loopSpec }: Plant, inner_m: number): Wording {
+  return loopSpec.fluid === 'air' ? words`${short(inner_m)} inside` : words`${figure(inner_m, 'pipeBore')}`
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
@@ -188,11 +193,13 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Weight full',
-      words`${figure(load.full_kg, 'kg')}, ${figure(answer.store.waterMass_kg, 'kg')} of it water; on the floor ${figure(load.load_kgm2, 'kgm2')}`,
+      words`${figure(load.full_kg, 'kg')} full to the rim, ${figure(answer.store.waterMass_kg, 'kg')} of it water; on the floor ${figure(load.load_kgm2, 'kgm2')}; ${figure((answer.store.waterMass_kg * levels.water_m) / tank.height_m, 'kg')} of water when filled to its water line`,
     ),
     line(
       'Water line',
-      words`fill to ${figure(levels.water_m, 'm')} above the bottom with the panels empty; ${figure(levels.running_m, 'm')} while they are full`,
+      startLift_m(plant) === null
+        ? words`fill to ${figure(levels.water_m, 'm')} above the bottom; the loop is filled apart and stays full`
+        : words`fill to ${figure(levels.water_m, 'm')} above the bottom with the panels empty; ${figure(levels.running_m, 'm')} while they are full`,
     ),
     line(
       'Connections',

@@ -34,7 +34,7 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(1),
-      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'm')}, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pocket for S2`,
+      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'm')}, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8`,
     ),
     part(
       figure(amounts.tankSkin_m2, 'm2'),

@@ -122,8 +122,9 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
     const fans = Math.max(1, Math.round(floor_m2(s) / MEASURE_SIZES.ceilingFan_m2))
     const power_W = powerOf('ceilingFan', s)
     const blades_m = s.room.height_m - HANGS_m
+    const ceiling = blades_m >= BLADES_m
     return {
-      name: 'Ceiling fan',
+      name: ceiling ? 'Ceiling fan' : 'Wall fan in place of a ceiling fan',
       sizes: [
         line(
           'Fans',
@@ -135,7 +136,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
         ),
         line(
           'Height',
-          blades_m >= BLADES_m
+          ceiling
             ? words`blades ${figure(blades_m, 'm')} above the floor, at least ${figure(BLADES_m, 'm')}`
             : words`this room is too low for blades at ${figure(BLADES_m, 'm')}: take wall fans with guards, of the same speed at people`,
         ),
@@ -143,7 +144,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       buy: [
         {
           quantity: count(fans),
-          what: words`${blades_m >= BLADES_m ? 'ceiling fan' : 'wall fan with guard'}, ${short(1.2)} across, ${figure(power_W / fans, 'W', 2)}, three speeds, with its box or hook fixed to a joist`,
+          what: words`${ceiling ? words`ceiling fan, ${short(1.2)} across` : words`wall fan with guard, ${short(0.45)} across`}, ${figure(power_W / fans, 'W', 2)}, three speeds, with ${ceiling ? 'its box or hook fixed to a joist' : 'its bracket fixed to a stud or masonry'}`,
         },
       ],
       steps: [words`Fix to the structure, not to boards; off when nobody is there.`],
@@ -156,7 +157,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       cautions: [
         {
           title: 'Blades',
-          text: words`Blades at least ${figure(BLADES_m, 'm')} above the floor or behind guards; no loft bed under them. Local codes and licensed practice decide.`,
+          text: words`${ceiling ? words`Blades at least ${figure(BLADES_m, 'm')} above the floor; no loft bed under them.` : words`Blades behind guards that fingers do not pass; cord out of reach of children.`} Local codes and licensed practice decide.`,
         },
       ],
       keep: [words`Dust the blades twice a summer; tighten screws once a year.`],

@@ -7,8 +7,9 @@ import type { Work } from './work.ts'
 const EMPTY = { sizes: [], buy: [], steps: [], readings: [], cautions: [], keep: [] }
 /** An outside shade is wider than its window by so much on each side, m (common practice, no source). */
 const PAST_m = 0.15
-/** A jar of water, m³, and what usual floors of dwellings are made for, kg/m² (40 psf). */
+/** A jar, m³, and how far it is filled (common practice, no source). */
 const JAR_m3 = 0.02
+const FILLED_frac = 0.9
 
 type BuildingId = Exclude<Measure['id'], 'paintRoof' | 'nightOpening' | 'nightFan' | 'ceilingFan'>
 
@@ -67,7 +68,7 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
       ],
       buy: [
         {
-          quantity: count(Math.ceil(mass_kg / 1000 / JAR_m3)),
+          quantity: count(Math.ceil(mass_kg / (1000 * JAR_m3 * FILLED_frac))),
           what: words`closed jars of ${figure(JAR_m3, 'content', 2)}, filled to nine tenths, each with air around it`,
         },
       ],
