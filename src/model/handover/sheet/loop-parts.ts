@@ -93,7 +93,7 @@ function valves(plant: Plant, rows: number): Part[] {
     part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM)`),
     part(
       count(1),
-      words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, that stands the test pressure, with a cock at each side of the pump (G1, G2)`,
+      words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, made for the test pressure, with a cock at each side of the pump (G1, G2)`,
     ),
     part(count(1), words`drain valve ${figure(0.015, 'valveSize')} with hose end at the lowest point (D1)`),
     part(count(1), fillingWords(plant)),
