@@ -75,7 +75,8 @@ function boreText(inner_m: number, system: UnitSystem): string {
   const bore = (length_m: number) => formatQuantity(length_m, 'm', system, { digits: 3, largest: 0.5 })
   const sold = pipeSold(inner_m, system)
   if (sold === null) return `at least ${bore(inner_m)} inside`
-  const size = system === 'us' ? `${sold.name} nominal` : `${sold.name} mm`
+  const kind = sold.name.includes('type') ? '' : ' nominal'
+  const size = system === 'us' ? `${sold.name}${kind}` : `${sold.name} mm`
   const [has, asked] = [bore(sold.inner_m), bore(inner_m)]
   if (has === asked) return `${size} (${has} inside)`
   return sold.inner_m > 1.025 * inner_m

@@ -56,8 +56,8 @@ export function roofPlan(facts: PlantFacts): Drawing {
     summary: words`${facts.roof === null ? 'Panel field' : 'Roof'} from above: ${String(facts.rows.reduce((sum, n) => sum + n, 0))} modules in rows of ${facts.rows.join(' + ')}, field ${figure(field.across_m, 'm')} by ${figure(field.down_m, 'm')}.`,
     notes: notesOf(facts, roof, field),
     key: [
-      { mark: '━', what: `supply: fed at the lower left corner of each row` },
-      { mark: '╍', what: `return: drained at the upper right corner of each row` },
+      { mark: '━━━', what: `supply: fed at the lower left corner of each row` },
+      { mark: '╍╍╍', what: `return: drained at the upper right corner of each row` },
       {
         mark: '○',
         what: !facts.liquid

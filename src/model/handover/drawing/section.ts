@@ -51,8 +51,8 @@ export function section(facts: PlantFacts): Drawing {
     summary: words`Section: room ${figure(facts.roomHeight_m, 'm')} high, panels from ${figure(levels.low_m, 'm')} to ${figure(levels.high_m, 'm')} above the ground.`,
     notes: sectionNotes(facts, levels),
     key: [
-      { mark: '━', what: 'supply to the panels' },
-      { mark: '╍', what: 'return from the panels' },
+      { mark: '━━━', what: 'supply to the panels' },
+      { mark: '╍╍╍', what: 'return from the panels' },
     ],
     shapes: [
       path(

@@ -9,7 +9,7 @@ describe('a bore is given as the size pipe is sold in', () => {
     [0.016, 'si', '20 × 2.0 mm (16 mm inside)'],
     [0.0326, 'si', '40 × 3.7 mm (32.6 mm inside)'],
     [0.015, 'si', '20 × 2.0 mm (16 mm inside; at least 15 mm is asked for)'],
-    [0.0136, 'us', 'copper 1/2 in type L nominal (0.543 in inside; reckoned with 0.535 in)'],
+    [0.0136, 'us', 'copper 1/2 in type L (0.543 in inside; reckoned with 0.535 in)'],
     [0.5, 'si', 'at least 500 mm inside'],
   ] as const)('%f m in %s', (inner_m, system, text) => {
     expect(figureText(figure(inner_m, 'pipeBore'), system)).toBe(text)
