@@ -39,7 +39,10 @@ const BEFORE: Readonly<Record<MeasureId, (scenario: Scenario) => Scenario>> = {
       windowGain_frac: Math.min(1, s.room.windowGain_frac / MEASURE_SIZES.film_frac),
       windowU_Wm2K: 1 / (1 / s.room.windowU_Wm2K - MEASURE_SIZES.secondPane_m2KW),
     }),
-  mass: (s) => withRoom(s, { contents_Jm2K: Math.max(0, s.room.contents_Jm2K - MEASURE_SIZES.jars_Jm2K) }),
+  mass: (s) =>
+    withRoom(s, {
+      contents_Jm2K: Math.max(FIELDS.room.contents_Jm2K.min, s.room.contents_Jm2K - MEASURE_SIZES.jars_Jm2K),
+    }),
   fewerGains: (s) =>
     withRoom(s, { gains_W: s.room.gains_W.map((gain) => gain / (1 - MEASURE_SIZES.gainsAway_frac)) }),
   airtight: (s) => {

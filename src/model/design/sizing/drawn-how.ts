@@ -10,5 +10,5 @@ export function drawnHow({
   if (simulated === draws) return words`All ${count(draws)} draws are simulated.`
   if (miss_frac === null)
     return words`The first ${count(simulated)} of ${count(draws)} draws are simulated and come out alike.`
-  return words`Of ${count(draws)} draws ${count(simulated)} are simulated and the others read from a fit, which misses a simulated draw left out of it by ${figure(100 * miss_frac, 'count', 2)} % of its area (root mean square).`
+  return words`Of ${count(draws)} draws ${count(simulated)} are simulated and the others read from a fit, which misses a simulated draw left out of it by typically ${figure(100 * miss_frac, 'count', 2)} % of its area.`
 }

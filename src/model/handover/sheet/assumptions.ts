@@ -45,8 +45,8 @@ function rangeAssumptions({ answer }: Plant, range: UncertaintyResult | null): W
   const high = range.high_m2 === null ? words`more than ${most_m2}` : words`${figure(range.high_m2, 'm2', 2)}`
   const area =
     range.low_m2 === null
-      ? words`In nine of ten trials, each with the uncertain inputs at other values between their ends, no area up to ${most_m2} meets the target.`
-      : words`In eight of ten trials, each with the uncertain inputs at other values between their ends, the area that meets the target lies between ${figure(range.low_m2, 'm2', 2)} and ${high}.`
+      ? words`In nine of ten draws (each a year tried with the uncertain inputs at other values between their ends) no area up to ${most_m2} meets the target.`
+      : words`In eight of ten draws (each a year tried with the uncertain inputs at other values between their ends) the area that meets the target lies between ${figure(range.low_m2, 'm2', 2)} and ${high}.`
   const drivers = range.drivers
     .slice(0, NAMED)
     .map(

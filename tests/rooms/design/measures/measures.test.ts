@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { AIR_MEASURES, beforeMeasures, BUILDING_MEASURES } from '#model/design/measures'
 import { fanOffset_K, felt_C, limitInMovingAir_C, yardstickOf } from '#model/design/target'
-import { defaultScenario, PRESETS, withPreset, type Scenario } from '#model/design/scenario'
+import { defaultScenario, FIELDS, PRESETS, withPreset, type Scenario } from '#model/design/scenario'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 const weather = sampleWeather('continental')
@@ -49,6 +49,13 @@ describe.each(MEASURES)('$name', ({ id, apply, fits, price, power_W }) => {
       expect(power_W(building)).toBeGreaterThanOrEqual(0)
     }
   })
+})
+
+test('a room barer than the jars it is said to have is still a room', () => {
+  const bare = defaultScenario()
+  const least = FIELDS.room.contents_Jm2K.min
+  const room = { ...bare.room, contents_Jm2K: least }
+  expect(beforeMeasures({ ...bare, room }, ['mass']).room.contents_Jm2K).toBe(least)
 })
 
 describe('moving air', () => {
