@@ -41,6 +41,11 @@ export class DecideRun {
     return this.#for === scenario || this.taken?.scenario === scenario
   }
 
+  /** What the ways of the decision are put into: the description they were asked for, also once one of them was taken. */
+  basisOf(scenario: Scenario): Scenario {
+    return this.isFor(scenario) ? (this.#for ?? scenario) : scenario
+  }
+
   /** The ways that are worth naming, of what was looked at so far; none before there is anything. */
   get best(): readonly Way[] {
     const shares = this.running ? this.#run.soFar : []

@@ -68,9 +68,7 @@ export function headline(best: Combination, meets: boolean): string {
   const what = listed(best.names) || 'Nothing needs to be done'
   if (!meets) return `Nothing looked at holds the target. Nearest: ${what}.`
   if (best.names.length === 0) return 'The room holds its target as it is: no panels, no machine.'
-  return best.panelArea_m2 > 0
-    ? `Panels belong here. Do this: ${what}.`
-    : `No panels needed. Do this: ${what}.`
+  return best.panelArea_m2 > 0 ? `Panels belong here. Do this: ${what}.` : `No panels here. Do this: ${what}.`
 }
 
 /** "Paint the roof, shade the windows outside, ceiling fan". */

@@ -96,7 +96,7 @@ export const PRICES_FIELDS = {
     'perm2',
     { min: 0, max: 100000, default: 0, usual: [0, 500] },
     'Panel, by area',
-    'Your currency; 0 leaves prices out.',
+    'Your currency; at 0 the sheet has no price, and the search for ways takes an invented one.',
   ),
   store_perm3: number(
     'perm3',

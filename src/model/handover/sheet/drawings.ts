@@ -10,7 +10,7 @@ import {
 } from '#model/handover/drawing'
 import { figure, said, words, type Problem } from '#model/basis/words'
 import { factsOf } from './facts-of.ts'
-import type { Plant } from './plant.ts'
+import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 
 /** All drawings of the sheet, in the order of the work: roof, section, loop, panel. */
 export function drawingsOf(plant: Plant): Drawing[] {
@@ -25,6 +25,10 @@ export function drawingsOf(plant: Plant): Drawing[] {
 export function shapeMisfits(plant: Plant): Problem[] {
   return [...overhang(plant), ...undrained(plant)]
 }
+
+/** The same of an answer, none where it has no panels: for pages that come before the sheet. */
+export const shapeMisfitsOf = (answer: SheetAnswer): Problem[] =>
+  answer.area_m2 > 0 ? shapeMisfits(plantOf(answer)) : []
 
 function overhang(plant: Plant): Problem[] {
   const over = overhangOf(factsOf(plant))
