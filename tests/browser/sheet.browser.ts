@@ -76,7 +76,7 @@ describe('the builder’s sheet', () => {
       await settled(page)
       const area = await page.locator('section[aria-label="Answer"] .big').innerText()
       const rows = await page.locator('section[aria-label="Answer"] dd').allInnerTexts()
-      await page.click('nav[aria-label=Path] >> text=Builder’s sheet')
+      await page.click('nav[aria-label=Path] a[href$="sheet/"]')
       await complete(page)
       const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
       const headline = plain(await page.locator('article.sheet .headline').innerText())

@@ -59,7 +59,7 @@ describe('a newcomer walks the whole job: climate, room, drag, compare, print', 
     await page.waitForSelector('progress[aria-label=Comparing]', { state: 'detached', timeout: WAIT_MS })
     expect(await axeViolations(page)).toEqual([])
 
-    await page.click('nav[aria-label=Path] >> text=Builder’s sheet')
+    await page.click('nav[aria-label=Path] a[href$="sheet/"]')
     await page.waitForSelector('[data-sheet][aria-busy="false"]', { timeout: WAIT_MS })
     const headline = await page.locator('article.sheet .headline').innerText()
     expect(plain(headline)).toContain(plain(area))
