@@ -91,7 +91,7 @@ describe('recovery of coatings from synthetic field notes', () => {
       plans: [...FIVE, { ...NOON, cover: 'film' }, { ...CALM_NIGHT, cover: 'film' }] as MomentPlan[],
       seed: 13,
     },
-  ])('95 % intervals hold 90–99 %: $what', { timeout: 120_000 }, ({ what, plans, seed }) => {
+  ])('95 % intervals hold 90–99 %: $what', { timeout: 600_000 }, ({ what, plans, seed }) => {
     const found = coverage(plans, seed)
     console.log(`coverage, ${what}:`, found)
     for (const kind of ['reflectance', 'emittance', 'pair'] as const) {
