@@ -1,4 +1,3 @@
-import type { Problem } from '#model/basis/words'
 import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Decision, joinDecisions } from '#studies/decide.ts'
@@ -11,7 +10,7 @@ import { SharedRun } from '#live/shared-run.svelte.ts'
 const MOST_WORKERS = 4
 
 /** The search over combinations, shared out over the machine's cores. */
-export class DecideRun {
+export class DecideRun extends SharedRun<'decide'> {
   /** Once every share is done. */
   decision = $state.raw<Decision | null>(null)
   /** How sure the ways of the decision are: begun once it is there. */
@@ -20,20 +19,10 @@ export class DecideRun {
   taken = $state.raw<{ readonly name: string; readonly scenario: Scenario } | null>(null)
   /** The description it was asked for. */
   #for: Scenario | null = $state.raw(null)
-  readonly #run = new SharedRun('decide', workers())
   #join: typeof joinDecisions | null = null
 
-  get running(): boolean {
-    return this.#run.running
-  }
-
-  /** 0…1 while running. */
-  get share(): number {
-    return this.#run.share
-  }
-
-  get problems(): readonly Problem[] {
-    return this.#run.problems
+  constructor() {
+    super('decide', workers())
   }
 
   /** False once the description has changed since, but for the way that was taken. */
@@ -48,7 +37,7 @@ export class DecideRun {
 
   /** The ways that are worth naming, of what was looked at so far; none before there is anything. */
   get best(): readonly Way[] {
-    const shares = this.running ? this.#run.soFar : []
+    const shares = this.running ? this.soFar : []
     return this.#for === null || shares.length === 0 || this.#join === null
       ? []
       : this.#join({ scenario: this.#for }, shares).ways
@@ -61,10 +50,10 @@ export class DecideRun {
     this.decision = null
     this.taken = null
     this.sure.stop()
-    const of = this.#run.workers
+    const of = this.workers
     const parts = Array.from({ length: of }, (_, index) => ({ scenario, part: { index, of } }))
     // A share that was stopped or failed has only what it had so far: that is no decision.
-    const shares = await this.#run.all(parts, weather)
+    const shares = await this.all(parts, weather)
     if (shares === null) return
     this.decision = join({ scenario }, shares)
     void this.sure.start(
@@ -77,10 +66,6 @@ export class DecideRun {
   /** How sure the way of that place is; null until it is known. */
   sureOf(way: number): HoursSpread | null {
     return this.sure.result?.[way] ?? null
-  }
-
-  stop(): void {
-    this.#run.stop()
   }
 }
 

@@ -1,26 +1,15 @@
-import type { Problem } from '#model/basis/words'
 import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { HoursSpread, KnownWay } from '#studies/decide-sure.ts'
 import { SharedRun } from '#live/shared-run.svelte.ts'
 
 /** How sure the hours of some ways are: their draws, shared out between two workers and joined. */
-export class HoursRun {
+export class HoursRun extends SharedRun<'drawHours'> {
   /** One for each way, in their order. */
   result = $state.raw<readonly HoursSpread[] | null>(null)
-  readonly #run = new SharedRun('drawHours', 2)
 
-  get running(): boolean {
-    return this.#run.running
-  }
-
-  /** 0…1 while running. */
-  get share(): number {
-    return this.#run.share
-  }
-
-  get problems(): readonly Problem[] {
-    return this.#run.problems
+  constructor() {
+    super('drawHours', 2)
   }
 
   async start(scenario: Scenario, ways: readonly KnownWay[], weather: WeatherRecord): Promise<void> {
@@ -34,7 +23,7 @@ export class HoursRun {
     this.result = null
     const half = Math.ceil(draws / 2)
     const question = { scenario, ways: plain, draws }
-    const shares = await this.#run.all(
+    const shares = await this.all(
       [
         { ...question, from: 0, to: half },
         { ...question, from: half, to: draws },
@@ -43,9 +32,5 @@ export class HoursRun {
     )
     if (shares === null) return
     this.result = joinHours(shares)
-  }
-
-  stop(): void {
-    this.#run.stop()
   }
 }

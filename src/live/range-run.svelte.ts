@@ -1,4 +1,3 @@
-import type { Problem } from '#model/basis/words'
 import type { UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Input } from '#live/messages.ts'
@@ -7,31 +6,21 @@ import { joinRange, nextShares } from '#studies/range.ts'
 import { USUAL_DRAWS } from '#studies/usual.ts'
 
 /** The draws of a range, shared out between two workers and joined. */
-export class RangeRun {
+export class RangeRun extends SharedRun<'drawAreas'> {
   result = $state.raw<UncertaintyResult | null>(null)
   /** What the result answers: compare by identity with what is described now. */
   resultFor = $state.raw<Input<'range'> | null>(null)
-  readonly #run = new SharedRun('drawAreas', 2)
 
-  get running(): boolean {
-    return this.#run.running
-  }
-
-  /** 0…1 while running. */
-  get share(): number {
-    return this.#run.share
-  }
-
-  get problems(): readonly Problem[] {
-    return this.#run.problems
+  constructor() {
+    super('drawAreas', 2)
   }
 
   async start(question: Input<'range'>, weather: WeatherRecord): Promise<void> {
     const { draws = USUAL_DRAWS } = question
     const areas_m2: (number | null)[] = []
     for (;;) {
-      const parts = nextShares(areas_m2.length, draws, this.#run.workers)
-      const shares = await this.#run.all(
+      const parts = nextShares(areas_m2.length, draws, this.workers)
+      const shares = await this.all(
         parts.map((part) => ({ ...question, draws, ...part })),
         weather,
       )
@@ -43,9 +32,5 @@ export class RangeRun {
       this.resultFor = question
       return
     }
-  }
-
-  stop(): void {
-    this.#run.stop()
   }
 }

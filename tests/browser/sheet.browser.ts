@@ -20,15 +20,12 @@ async function complete(page: Page): Promise<void> {
   await page.waitForSelector('[data-sheet][aria-busy="false"]', { timeout: WAIT_MS })
 }
 
-/** The sheet's words as on screen, cell by cell; the style of its printed pages is none of them. */
+/** The sheet's words as on screen, cell by cell. */
 const sheetText = (page: Page): Promise<string> =>
   page.locator('article.sheet').evaluate((sheet) => {
     const walker = document.createTreeWalker(sheet, NodeFilter.SHOW_TEXT)
     const words: string[] = []
-    while (walker.nextNode()) {
-      const { parentElement, nodeValue } = walker.currentNode
-      if (parentElement?.tagName !== 'STYLE') words.push(nodeValue ?? '')
-    }
+    while (walker.nextNode()) words.push(walker.currentNode.nodeValue ?? '')
     return words.join(' ')
   })
 
