@@ -168,17 +168,13 @@ export class Stages {
     sizing: SizingResult,
     draws: number,
   ): Generator<number, UncertaintyResult> {
+    const drawn = drawnScenarios(scenario, record, draws)
     const areas_m2: (number | null)[] = []
     for (;;) {
       const to = drawsToSimulate(areas_m2.length, draws)
-      const more = this.drawnAreas_m2(scenario, record, sizing, draws, areas_m2.length, to)
-      const before = areas_m2.length
-      for (let next = more.next(); ; next = more.next()) {
-        if (next.done !== true) yield before + next.value
-        else {
-          areas_m2.push(...next.value)
-          break
-        }
+      while (areas_m2.length < to) {
+        areas_m2.push(this.drawnArea_m2(drawn[areas_m2.length]!, record, sizing))
+        yield areas_m2.length
       }
       const found = spreadOfAreas(scenario, record, draws, areas_m2)
       if (found !== null) return found
@@ -196,11 +192,15 @@ export class Stages {
   ): Generator<number, (number | null)[]> {
     const areas_m2: (number | null)[] = []
     for (const drawn of drawnScenarios(scenario, record, draws).slice(from, to)) {
-      const { kind, area_m2 } = this.about(drawn, record, sizing)
-      areas_m2.push(kind === 'floor' ? null : area_m2)
+      areas_m2.push(this.drawnArea_m2(drawn, record, sizing))
       yield areas_m2.length
     }
     return areas_m2
+  }
+
+  private drawnArea_m2(drawn: Scenario, record: WeatherRecord, sizing: SizingResult): number | null {
+    const { kind, area_m2 } = this.about(drawn, record, sizing)
+    return kind === 'floor' ? null : area_m2
   }
 
   /** The load cuts that would help at the largest area, best first. */
