@@ -1,5 +1,6 @@
 import type { GroupName, Scenario } from '#model/design/scenario'
 import type { PlacedDesign } from '#live/design-link.ts'
+import { ownNamed } from '#live/worked-example.ts'
 
 /** Edits of the same field closer together than this are one step back for undo. */
 const SAME_GESTURE_MS = 900
@@ -46,7 +47,7 @@ export class DesignState {
     if (!sameGesture) this.#remember()
     this.#future = []
     const scenario = { ...this.scenario, [group]: { ...groupNow, [field]: value } }
-    this.#now = { ...this.#now, scenario }
+    this.#now = ownNamed({ ...this.#now, scenario })
   }
 
   /** Puts a whole other scenario in place (a preset, a file, an adopted point); one step back. */
@@ -64,7 +65,7 @@ export class DesignState {
     this.#remember()
     this.#future = []
     this.#lastEdit = { key: '', at_ms: -Infinity }
-    this.#now = placed
+    this.#now = ownNamed(placed)
   }
 
   undo(): void {

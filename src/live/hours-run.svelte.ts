@@ -12,7 +12,13 @@ export class HoursRun extends SharedRun<'drawHours'> {
     super('drawHours', 2)
   }
 
-  async start(scenario: Scenario, ways: readonly KnownWay[], weather: WeatherRecord): Promise<void> {
+  /** @param already  measures that the description has */
+  async start(
+    scenario: Scenario,
+    ways: readonly KnownWay[],
+    weather: WeatherRecord,
+    already: readonly string[] = [],
+  ): Promise<void> {
     const { joinHours, WAY_DRAWS: draws } = await import('#studies/decide-sure.ts')
     const plain = ways.map(({ measures, plant, panelArea_m2, storeVolume_m3 }) => ({
       measures: [...measures],
@@ -22,7 +28,7 @@ export class HoursRun extends SharedRun<'drawHours'> {
     }))
     this.result = null
     const half = Math.ceil(draws / 2)
-    const question = { scenario, ways: plain, draws }
+    const question = { scenario, ways: plain, already: [...already], draws }
     const shares = await this.all(
       [
         { ...question, from: 0, to: half },

@@ -1,8 +1,8 @@
 /** The best of each kind of plant that was not chosen, and by what it loses. */
-import { count, figure, words, type Wording } from '#model/basis/words'
+import { count, words, type Wording } from '#model/basis/words'
 import type { PlantKind } from './decide-machines.ts'
 import type { Combination } from './decide-trial.ts'
-import { least, missed, type MissUnit, type Way } from './decide-ways.ts'
+import { least, missed, missWords, type MissUnit, type Way } from './decide-ways.ts'
 
 /** One that lost. */
 export interface Other {
@@ -32,10 +32,11 @@ export function othersOf(
 
 function whyNot(one: Combination, chosen: Combination, unit: MissUnit): Wording {
   if (!one.meets) {
-    const over = figure(one.miss, unit === 'K' ? 'K' : 'Kh', 2)
+    const over = missWords(one.miss, unit)
+    const hours = count(Math.round(one.hoursOver_h))
     return one.mostHumid_frac > 0
-      ? words`Misses the target by ${over}, over the limit in ${count(Math.round(one.hoursOver_h))} hours: its air would be too humid, or is too warm, in those.`
-      : words`Misses the target by ${over}, over the limit in ${count(Math.round(one.hoursOver_h))} hours.`
+      ? words`Misses the target: too warm, or its air too humid, in ${hours} hours; ${over}.`
+      : words`Misses the target: too warm in ${hours} hours; ${over}.`
   }
   const dearer = Math.round(one.totalCost - chosen.totalCost)
   return dearer > 0

@@ -18,25 +18,46 @@ export const WAY_DRAWS = 24
 /** The question: ways of one description, and which of the draws; `joinHours` joins the shares of several workers. */
 export interface DrawingHours extends Asked {
   readonly ways: readonly KnownWay[]
+  /** Measures that the description has already: their fans are in it. */
+  readonly already?: readonly string[]
   readonly draws?: number
   readonly from?: number
   readonly to?: number
 }
 
-/** For each way: hours over the limit, h, and distance from the target (0 or less: met) of each draw. */
-export type DrawnHours = readonly { readonly hours_h: readonly number[]; readonly miss: readonly number[] }[]
+/** The year of a way as it is described, nothing drawn. */
+export interface OwnYear {
+  /** Hours over the limit, h, and distance from the target (0 or less: met). */
+  readonly hours_h: number
+  readonly miss: number
+  /** Operative temperature of the room, °C, an entry an hour. */
+  readonly room_C: Float64Array
+}
+
+/** For each way: hours over the limit, h, and distance from the target of each draw; its own year from the first share. */
+export type DrawnHours = readonly {
+  readonly hours_h: readonly number[]
+  readonly miss: readonly number[]
+  readonly own: OwnYear | null
+}[]
 
 /** @throws ProblemError as sizing does */
 export function* drawHours(
   stages: Stages,
-  { scenario, weather, ways, draws = WAY_DRAWS, from = 0, to = draws }: DrawingHours,
+  { scenario, weather, ways, already = [], draws = WAY_DRAWS, from = 0, to = draws }: DrawingHours,
 ): Study<DrawnHours> {
-  const found = ways.map(() => ({ hours_h: [] as number[], miss: [] as number[] }))
+  const has = MEASURES.filter(({ id }) => already.includes(id))
+  const described = new Trials(stages, scenario, weather, has)
+  const found = ways.map((way) => ({
+    hours_h: [] as number[],
+    miss: [] as number[],
+    own: from === 0 ? yearOf(described, way) : null,
+  }))
   const drawn = drawnScenarios(scenario, weather, draws).slice(from, to)
   for (const [i, one] of drawn.entries()) {
-    const trials = new Trials(stages, one, weather)
+    const trials = new Trials(stages, one, weather, has)
     for (const [k, way] of ways.entries()) {
-      const { hours_h, miss } = hoursOf(trials, way)
+      const { hours_h, miss } = yearOf(trials, way)
       found[k]!.hours_h.push(hours_h)
       found[k]!.miss.push(miss)
       yield { share: (i + (k + 1) / ways.length) / drawn.length }
@@ -45,20 +66,21 @@ export function* drawHours(
   return { result: found, remarks: [] }
 }
 
-function hoursOf(trials: Trials, { measures, plant, panelArea_m2, storeVolume_m3 }: KnownWay) {
+function yearOf(trials: Trials, { measures, plant, panelArea_m2, storeVolume_m3 }: KnownWay): OwnYear {
   const set = MEASURES.filter(({ id }) => measures.includes(id))
   const prepared = trials.with(set)
-  if (plant === 'panels') return builtHours(prepared, panelArea_m2, storeVolume_m3)
-  const { hoursOver_h, miss } = trials.run(prepared, set, plant)
-  return { hours_h: hoursOver_h, miss }
+  const room_C =
+    plant === 'panels'
+      ? builtRoom_C(prepared, panelArea_m2, storeVolume_m3)
+      : trials.room_C(prepared, set, plant)
+  const { hours_h, measure } = exceedance(room_C, prepared.yardstick)
+  return { hours_h, miss: measure, room_C }
 }
 
 /** Panels as they were sized, in a year that turns out otherwise. */
-function builtHours(prepared: Prepared, area_m2: number, storeVolume_m3: number) {
+function builtRoom_C(prepared: Prepared, area_m2: number, storeVolume_m3: number): Float64Array {
   const candidate = { area_m2, storeVolume_m3, flow_kgsm2: prepared.flow_kgsm2(area_m2) }
-  const { room_C } = simulateYear(designOf(prepared, candidate, 'built').inputs, { lean: true })
-  const { hours_h, measure } = exceedance(room_C, prepared.yardstick)
-  return { hours_h, miss: measure }
+  return simulateYear(designOf(prepared, candidate, 'built').inputs, { lean: true }).room_C
 }
 
 const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
@@ -70,6 +92,10 @@ export interface HoursSpread {
   readonly high_h: number
   readonly met_frac: number
   readonly draws: number
+  /** Of every draw, in rising order, h. */
+  readonly all_h: readonly number[]
+  /** The year as it is described, nothing drawn. */
+  readonly own: OwnYear | null
 }
 
 /** The spread of each way over the draws of all shares. */
@@ -84,6 +110,8 @@ export function joinHours(shares: readonly DrawnHours[]): HoursSpread[] {
       high_h: at(0.9),
       met_frac: miss.filter((one) => one <= 0).length / Math.max(1, miss.length),
       draws: miss.length,
+      all_h: sorted,
+      own: shares.map((share) => share[k]!.own).find((own) => own !== null) ?? null,
     }
   })
 }

@@ -142,6 +142,11 @@ export class Trials {
     }
   }
 
+  /** Operative temperature of the room in each hour of the same year, °C; panels sized as for `run`. */
+  room_C(prepared: Prepared, measures: readonly Measure[], plant: PlantKind): Float64Array {
+    return this.yearOf(prepared, measures, plant, 'built').room_C
+  }
+
   private fanOf(id: 'ceilingFan' | 'nightFan', measures: readonly Measure[]): Measure | undefined {
     return [...this.already, ...measures].find((measure) => measure.id === id)
   }

@@ -1,5 +1,6 @@
 /** The few combinations worth naming, and why the others lost. */
 import { J_PER_KWH } from '#model/basis/hours'
+import { count, figure, words, type Wording } from '#model/basis/words'
 import type { Combination } from './decide-trial.ts'
 
 export const WAY_KINDS = [
@@ -22,7 +23,7 @@ export interface Way {
   readonly also: readonly WayKind[]
   readonly combination: Combination
   /** One sentence on how the nearest other combination compares, or what would have to change. */
-  readonly why: string
+  readonly why: Wording
 }
 
 /** Hours and peaks beyond the target only: a combination that meets it needs no more. */
@@ -84,21 +85,28 @@ export function waysOf(all: readonly Combination[], budget: number | null, unit:
   })
 }
 
-function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[], unit: MissUnit): string {
+/** How far from its target: with hours allowed, not the hottest hour of all but the hottest that is not allowed. */
+export function missWords(miss: number, unit: MissUnit): Wording {
+  return unit === 'K'
+    ? words`the hottest hour that is not allowed is ${figure(miss, 'K', 2)} over the limit`
+    : words`the year has ${figure(miss, 'Kh', 2)} more than is allowed`
+}
+
+function whyOf(kind: WayKind, chosen: Combination, all: readonly Combination[], unit: MissUnit): Wording {
   if (!chosen.meets) {
-    const over = `${chosen.miss.toFixed(1)} ${unit} over the target`
+    const over = missWords(chosen.miss, unit)
     return kind === 'nearest'
-      ? `Nothing looked at meets the target; this comes nearest, ${over}.`
-      : `Does not meet the target: ${over}.`
+      ? words`Nothing looked at meets the target; this comes nearest: ${over}.`
+      : words`Does not meet the target: ${over}.`
   }
   const next = least(
     all.filter((one) => one !== chosen && one.meets && one.plant !== chosen.plant),
     (one) => [one.totalCost],
   )
-  if (next === undefined) return 'No other kind of plant meets the target.'
+  if (next === undefined) return ['No other kind of plant meets the target.']
   const dearer = Math.round(next.totalCost - chosen.totalCost)
   const names = next.names.join(' + ') || 'Nothing at all'
   return dearer >= 0
-    ? `The best of another kind: ${names}, for ${dearer} more over the years counted.`
-    : `${names} would cost ${-dearer} less over the years counted.`
+    ? words`The best of another kind: ${names}, for ${count(dearer)} more over the years counted.`
+    : words`${names} would cost ${count(-dearer)} less over the years counted.`
 }

@@ -65,7 +65,7 @@ async function jobs(): Promise<number> {
     console.log(`tool:     ${cells(result)} – ${same ? 'the same kind' : 'ANOTHER KIND'}`)
     for (const way of result.ways)
       console.log(
-        `  ${way.kind}: ${way.combination.names.join(' + ') || 'nothing'}, ${Math.round(way.combination.totalCost)} over the years. ${way.why}`,
+        `  ${way.kind}: ${way.combination.names.join(' + ') || 'nothing'}, ${Math.round(way.combination.totalCost)} over the years. ${wordingText(way.why, 'si')}`,
       )
     for (const { combination, why } of result.others)
       console.log(`  lost: ${combination.names.join(' + ') || 'nothing'}. ${wordingText(why, 'si')}`)

@@ -4,6 +4,7 @@ import { createStudies, finish } from '#studies/index.ts'
 import { joinDecisions } from '#studies/decide.ts'
 import type { Combination } from '#studies/decide-trial.ts'
 import { AIR_MEASURES } from '#model/design/measures'
+import { wordingText } from '#model/basis/words'
 import { defaultScenario, PRESETS, withPreset } from '#model/design/scenario'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 
@@ -54,7 +55,9 @@ test('where nothing meets the target, the nearest is named, with what would have
   const { ways, combinations, changes } = finish(createStudies().decide(question)).result
   expect(ways[0]!.kind).toBe('nearest')
   expect(ways[0]!.combination.miss).toBe(Math.min(...combinations.map(({ miss }) => miss)))
-  expect(ways[0]!.why).toMatch(/this comes nearest, [\d.]+ K over the target/)
+  expect(wordingText(ways[0]!.why, 'si').replaceAll('\u00a0', ' ')).toMatch(
+    /this comes nearest: the hottest hour that is not allowed is [\d.]+ K over/,
+  )
   const limit = changes.find(({ field }) => field === 'target.limit_C')!
   const raised = (limit_C: number) =>
     finish(

@@ -83,7 +83,7 @@ function rowsOf(decision: Decision, all: boolean): readonly Row[] {
     ...decision.ways.map(({ kind, also, combination, why }, i) => ({
       way: [kind, ...also].join(' '),
       combination,
-      why: kind === 'nearest' ? `${why}${change}` : why,
+      why: `${wordingText(why, 'si')}${kind === 'nearest' ? change : ''}`,
       winter: decision.winter[i],
     })),
     ...decision.others.map(({ combination, why }) => ({

@@ -117,7 +117,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       ? []
       : [{ label: 'Rounded last', value: wordingText(answer.rounding, system) }]),
     {
-      label: scenario.loop.fluid === 'air' ? 'Fan' : 'Pump',
+      label: scenario.loop.fluid === 'air' ? 'Fan power, running' : 'Pump power, pipes full',
       value: shownQuantity('W', system).text(loop.pumpPower_W, 2),
     },
     {

@@ -76,7 +76,7 @@ export const PANEL_FIELDS = {
     'frac',
     { min: 0.4, max: 1, default: 0.85, usual: [0.6, 1], step: 0.01 },
     'Field factor',
-    'Multiplies the heat given off. Idealised radiators read 20–30 % high against field tests: a factor of 0.77 to 0.83. The range draws 0.7 to 1, and its middle, 0.85, is applied; 1 trusts the physics alone.',
-    'Below 1 asks for more area.',
+    'Heat that a built panel gives off over that of an ideal one. 0.85 is applied: the middle of the 0.7 to 1 that the range draws. Published field tests by themselves give 0.77 to 0.83.',
+    'Below 1 asks for more area. To size by the field tests alone set 0.8; 1 trusts the physics alone.',
   ),
 } as const

@@ -63,6 +63,9 @@ const SHED: Preset = {
   },
 }
 
+/** What the page opens with is this room: nothing in it differs but the name. */
+const USUAL = defaultScenario()
+
 const WORKSHOP: Preset = {
   id: 'workshop',
   name: 'Workshop room',
@@ -84,7 +87,7 @@ const WORKSHOP: Preset = {
       shading_frac: 0.5,
       airChange_1h: 0.6,
       airChangeWind_1hms: 0.08,
-      gains_W: day(20, [7, 8, 120], [8, 12, 160], [12, 13, 80], [13, 17, 160], [17, 18, 60]),
+      gains_W: USUAL.room.gains_W,
       moisture_kgh: 0.05,
       contents_Jm2K: 15000,
       wallBuild: 'own',
@@ -96,7 +99,7 @@ const WORKSHOP: Preset = {
       slabThickness_m: 0.1,
       slabInsulation_m2KW: 0,
     },
-    store: { delivery_WK: 120, deliveryPower_W: 12 },
+    store: { delivery_WK: USUAL.store.delivery_WK, deliveryPower_W: 12 },
     plan: { setpoint_C: 22 },
     target: { kind: 'hours', limit_C: 26, allowedHours_h: 40 },
   },

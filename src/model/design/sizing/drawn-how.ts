@@ -7,8 +7,8 @@ export function drawnHow({
   simulated,
   miss_frac,
 }: Pick<UncertaintyResult, 'draws' | 'simulated' | 'miss_frac'>): Wording {
-  if (simulated === draws) return words`All ${count(draws)} draws are simulated.`
+  if (simulated === draws) return words`All ${count(draws)} draws are simulated hour by hour.`
   if (miss_frac === null)
-    return words`The first ${count(simulated)} of ${count(draws)} draws are simulated and come out alike.`
-  return words`Of ${count(draws)} draws ${count(simulated)} are simulated and the others read from a fit, which misses a simulated draw left out of it by typically ${figure(100 * miss_frac, 'count', 2)} % of its area.`
+    return words`The first ${count(simulated)} of ${count(draws)} draws are simulated hour by hour and come out alike; the others are taken to be the same.`
+  return words`${count(simulated)} of the ${count(draws)} draws are simulated hour by hour; the area of the others is estimated from them, typically to ${figure(100 * miss_frac, 'count', 2)} % (as tried on draws that the estimate was not made from).`
 }

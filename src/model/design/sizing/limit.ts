@@ -71,12 +71,21 @@ const ofHottest =
   (makes: string, advice: string) =>
   ({ share_K }: Seen): Wording => [`${makes} `, figure(share_K, 'K'), ` of the hottest hour: ${advice}`]
 
+/** A share of one hour is no verdict on the year: insulation, for one, also keeps in what people, machines and sun bring. */
+const TRIED = 'What each brings in the whole year, the search of ways says (“What keeps it cool”).'
+
 const SENTENCES: Readonly<Record<LimitCause, (seen: Seen) => Wording>> = {
-  walls: ofHottest('Heat through the walls makes', 'insulate, shade or whiten them first.'),
-  roof: ofHottest('Heat through the roof makes', 'insulate or whiten it first.'),
-  floor: ofHottest('Heat from the floor makes', 'insulate it first.'),
-  sunGain: ofHottest('Windows, and the sunlight through them, make', 'shade them first.'),
-  airChange: ofHottest('Outdoor air that comes in makes', 'seal the room first.'),
+  walls: ofHottest(
+    'Heat through the walls makes',
+    `shade, white paint or insulation would lower it. ${TRIED}`,
+  ),
+  roof: ofHottest('Heat through the roof makes', `white paint or insulation would lower it. ${TRIED}`),
+  floor: ofHottest('Heat from the floor makes', `insulation under it would lower it. ${TRIED}`),
+  sunGain: ofHottest(
+    'Windows, and the sunlight through them, make',
+    `outside shade would lower it. ${TRIED}`,
+  ),
+  airChange: ofHottest('Outdoor air that comes in makes', `fewer leaks by day would lower it. ${TRIED}`),
   gains: ofHottest('People and machines make', 'take out what need not run there.'),
   dewPoint: ({ lowestSurface_C }) =>
     words`Humid air: the indoor dew point and its margin keep cooled surfaces at ${figure(lowestSurface_C, 'C')} or above, however cold the store is.`,

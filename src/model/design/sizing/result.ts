@@ -80,6 +80,8 @@ export interface SizingResult {
 /** Area over the uncertain inputs. Null where the target is out of reach in that share of draws. */
 export interface UncertaintyResult {
   readonly draws: number
+  /** The area of each draw in rising order, m²; null, at the end, where none is enough. */
+  readonly areas_m2: readonly (number | null)[]
   /** Draws simulated; the areas of the others are read from a fit. */
   readonly simulated: number
   /** Share of the area by which the fit misses a simulated draw left out of it, root mean square; null where none is read. */

@@ -44,6 +44,7 @@ export function spreadOf(
   }))
   return {
     draws: areas_m2.length,
+    areas_m2: sorted.map((area) => (Number.isFinite(area) ? area : null)),
     simulated,
     miss_frac,
     low_m2: quantile(0.1),

@@ -19,7 +19,7 @@ function drawnFactor(): string {
 function siteAssumptions({ answer }: Plant): Wording[] {
   const { room, sky, site, panel } = answer.scenario
   const lines: Wording[] = [
-    words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Idealised radiators read 20–30 % high in the field: field factor here ${figure(panel.fieldFactor_frac, 'frac')}${drawnFactor()}.`,
+    words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Field factor, the heat of a built panel over that of an ideal one: ${figure(panel.fieldFactor_frac, 'frac')}${drawnFactor()}; published field tests by themselves give 0.77 to 0.83.`,
     roomAssumption(answer.scenario),
   ]
   if (room.nightVent) lines.push(words`Windows are opened on nights when outdoors is cooler.`)
@@ -29,7 +29,7 @@ function siteAssumptions({ answer }: Plant): Wording[] {
 /** The room that the numbers are for. */
 export function roomAssumption({ room }: Scenario): Wording {
   const described = describedRoom(room)
-  return words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure before building: insulation is often the cheapest panel.`
+  return words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure the room before building; what shade, paint or insulation would bring in place of panel, the search of ways says (“What keeps it cool”).`
 }
 
 function mean(values: readonly number[]): number {

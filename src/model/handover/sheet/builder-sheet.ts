@@ -21,6 +21,7 @@ import { drawingsOf, shapeMisfits } from './drawings.ts'
 import { maintenanceLines } from './maintenance.ts'
 import { flowFigure } from './figures.ts'
 import type { Part } from './part.ts'
+import { powerFigures } from './pump-duty.ts'
 import { partsList } from './parts.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
@@ -130,7 +131,7 @@ function headlineOf(plant: Plant): Wording {
   const { answer, layout, tank, names } = plant
   const { panel } = answer.scenario
   const store = tank === null ? words`` : words`, a ${figure(tank.volume_m3, 'm3')} tank`
-  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${figure(answer.loop.pumpPower_W, 'W', 2)}`
+  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}`
 }
 
 function inventedPart({ weather }: SheetAnswer): Wording | null {

@@ -1,7 +1,7 @@
 import { GRAVITY_MS2 } from '#model/outdoors/air'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { flowFigure, headFigure, SMALLEST_MOVER_W } from './figures.ts'
-import type { Plant } from './plant.ts'
+import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { startLift_m } from './start-lift.ts'
 
 /** Greatest head of a pump over the lift that it fills panels against, m (common practice, no source). */
@@ -51,6 +51,20 @@ export function moverWords(plant: Plant): Wording {
     return words`pump (P1), centrifugal, for cold water: at least ${flowFigure(plant)} against ${headFigure(plant, start.head_Pa)}, as it must while the return does not run full (about ${figure(start.power_W, 'W', 2)}), and ${headFigure(plant, start.greatest_Pa)} at no flow, to fill drained panels each time it starts; with the return full ${headFigure(plant, loop.pressureDrop_Pa)} is left (${figure(loop.pumpPower_W, 'W', 2)}), and V2 throttles it to the flow`
   if (loop.pumpPower_W >= SMALLEST_MOVER_W) return duty
   return words`${duty}: the smallest that is sold will do, throttled to the flow; it will draw a few watts`
+}
+
+/** The same of an answer with panels, for a page that has no sheet. */
+export function moverToBuy(answer: SheetAnswer): Wording {
+  return moverWords(plantOf(answer))
+}
+
+/** Electric power of pump or fan, for a headline: where the panels drain, also that of filling them. */
+export function powerFigures(plant: Plant): Wording {
+  const full = figure(plant.answer.loop.pumpPower_W, 'W', 2)
+  const start = startDuty(plant)
+  return start === null || plant.answer.loop.liftLoss_Pa > 0
+    ? [full]
+    : words`${figure(start.power_W, 'W', 2)} (${full} once the return runs full)`
 }
 
 /** Whether the return fills, and what it costs where it does not; nothing for a loop that stays full. */

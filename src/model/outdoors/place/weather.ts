@@ -19,7 +19,7 @@ export const USUAL_PLACE: PlaceChoices = { hottest_C: null, hotSummer: false, an
 
 /** What the year of a place is, and what it is not: for every answer that rests on it. */
 export function trustLine({ warming_K }: FoundPlace): Wording {
-  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. Held against four year files, two areas came within a factor of two, one was too large, and one, of a hot year in the mountains, a fifth of the right one; three lay inside the stated range. With the twelve mean temperatures of the file’s own year typed in, all four came within a factor of 1.4: type your own where you have them. It leans to the safe side: today’s warmth, where most files are of cooler years. Size with a measured hourly file before you build.`
+  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. Against four year files the area was once 1.1 and once 1.6 times that of the file, once none was found to be enough, and once, for a year far hotter than usual in the mountains, it was a fifth of the file’s: too small. Three of the four lay inside the stated range. So it can miss either way. With the twelve mean temperatures of the file’s own year typed in, all four came within a factor of 1.4: type your own where you have them. Size with a measured hourly file before you build.`
 }
 
 /**

@@ -1,0 +1,24 @@
+import type { Scenario } from '#model/design/scenario'
+import { count, figure, words, type Wording } from '#model/basis/words'
+
+/** What the year takes for granted of a room, with what would follow if it is otherwise; a sentence or two each. */
+export function assumedOfRoom({ room, target }: Scenario): readonly Wording[] {
+  const most_W = room.gains_W.reduce((most, gain_W) => Math.max(most, gain_W), 0)
+  const walls = [room.behindFront, room.behindRight, room.behindBack, room.behindLeft]
+  const outdoors = walls.filter((behind) => behind === 'outdoors').length
+  const leaks = figure(room.airChange_1h, '1h', 2)
+  const { occupiedFrom_h: from_h, occupiedUntil_h: until_h } = target
+  return [
+    room.nightVent
+      ? words`Windows are shut by day and opened on nights when outdoors is cooler; otherwise air comes in by leaks alone, ${leaks} without wind. Opened in the heat of the day, the room gets warmer than is worked out.`
+      : words`Windows and doors are shut, day and night: air comes in by leaks alone, ${leaks} without wind. Opened on cool nights the room stays cooler, opened in the heat of the day warmer.`,
+    room.floorKind === 'raised'
+      ? words`The floor is raised, with outdoor air below it. On the ground it would stay cooler.`
+      : words`The floor lies on the ground, which takes heat in summer. Raised on posts it would be warmer.`,
+    words`${count(outdoors)} of the four walls have outdoors behind them. A wall against a room kept the same lets nothing in.`,
+    words`People, lamps and machines give off up to ${figure(most_W, 'W')} at the busiest hour. What runs beyond that has to be cooled as well.`,
+    from_h === until_h
+      ? words`Every hour of the day counts as too warm or not. Where nobody is in at night, leave those hours out.`
+      : words`Only the hours from ${count(from_h)} to ${count(until_h)} count. What it is like in the others is not judged.`,
+  ]
+}
