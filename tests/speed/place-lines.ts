@@ -18,21 +18,21 @@ export function placeYears(): Row[] {
   return [
     {
       name: 'year of a place, found and made',
-      reach: '≤ 0.3',
+      goal: '≤ 0.3',
       unit: 's',
       values: made_s,
       met: (value) => value <= 0.3,
     },
     {
       name: 'year of a place / reading a table of a year',
-      reach: '',
+      goal: '',
       unit: '×',
       values: made_s.map((value) => value / median(table_s)),
       met: null,
     },
     {
       name: 'towns for one more letter',
-      reach: '≤ 20',
+      goal: '≤ 20',
       unit: 'ms',
       values: letter_s.map((value) => 1000 * value),
       met: (value) => value <= 20,

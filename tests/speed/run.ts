@@ -1,35 +1,54 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { inBrowser } from './browser-lines.ts'
 import { sampleClimate } from './climate-lines.ts'
-import { designMap, growth, memory, sizing, uncertainty } from './design-lines.ts'
+import { search } from './decide-lines.ts'
+import { growth, memory } from './growth-lines.ts'
 import { makeCase } from './made.ts'
+import { designMap } from './map-lines.ts'
 import { placeYears } from './place-lines.ts'
+import { ranges } from './range-lines.ts'
+import { sizing } from './sizing-lines.ts'
+import { soak } from './soak-lines.ts'
 import { starting } from './start-lines.ts'
-import { printTable } from './table.ts'
+import { printTable, type Line } from './table.ts'
 import { yearRows, againstOdex, overThreeNodes, reduction } from './year-lines.ts'
 
-/** The bench: `npm run -s bench`, or `npm run -s bench -- tests` to time `npm test` as well. Times are CPU times but for the page's, so that other work on the machine does not count. */
-const made = makeCase()
-const folder = mkdtempSync(join(tmpdir(), 'duskbank-bench-'))
-try {
-  const rows = [
-    ...yearRows(made),
-    overThreeNodes(made),
-    againstOdex(made),
-    reduction(made),
-    sizing(made),
-    uncertainty(made),
-    designMap(made),
-    ...growth(made),
-    ...memory(made),
-    ...sampleClimate(),
-    ...placeYears(),
-    ...(await inBrowser()),
-    ...starting(folder, process.argv.includes('tests')),
-  ]
-  printTable(rows, [])
-} finally {
-  rmSync(folder, { recursive: true, force: true })
+/**
+ * The bench: `npm run -s bench`, or `npm run -s bench -- year map` for some of its parts; `tests` times `npm test` as well. Times
+ * are CPU times but for the page's, so that other work on the machine does not count.
+ */
+const PARTS: Readonly<Record<string, () => readonly Line[] | Promise<readonly Line[]>>> = {
+  year: () => {
+    const made = makeCase()
+    const reason = 'there is no twin of the layered room in C yet'
+    const against: Line = { name: 'year against the same equations in C', goal: '≤ 1.2', reason }
+    return [against, ...yearRows(made), overThreeNodes(made), againstOdex(made), reduction(made)]
+  },
+  sizing: () => sizing(makeCase()),
+  range: () => ranges(makeCase()),
+  map: () => designMap(makeCase()),
+  decide: () => search(),
+  growth: () => growth(makeCase()),
+  memory: () => memory(makeCase()),
+  climates: sampleClimate,
+  place: placeYears,
+  soak,
+  start: () => starting(chosen.includes('tests')),
+  browser: inBrowser,
 }
+
+const chosen = process.argv.slice(2)
+const unknown = chosen.filter((word) => !(word in PARTS) && word !== 'tests')
+if (unknown.length > 0) {
+  console.error(
+    `Usage: npm run -s bench -- [${Object.keys(PARTS).join('|')}|tests …], not ${unknown.join(' ')}.`,
+  )
+  process.exit(2)
+}
+const parts = chosen.filter((word) => word !== 'tests')
+const lines: Line[] = []
+for (const [name, measured] of Object.entries(PARTS)) {
+  if (parts.length > 0 && !parts.includes(name)) continue
+  console.error(`… ${name}`)
+  lines.push(...(await measured()))
+}
+await printTable(lines)

@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process'
-import { cpSync, mkdirSync, rmSync } from 'node:fs'
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Row } from './table.ts'
@@ -19,9 +20,8 @@ function seconds(name: string, cwd: string, words: readonly string[]): number | 
 }
 
 /** How long a newcomer waits: `npm ci` into an empty folder, the build, and, if asked for, every test. Once each. */
-export function starting(folder: string, withTests: boolean): Row[] {
-  const fresh = join(folder, 'fresh')
-  mkdirSync(fresh)
+export function starting(withTests: boolean): Row[] {
+  const fresh = mkdtempSync(join(tmpdir(), 'duskbank-fresh-'))
   for (const file of ['package.json', 'package-lock.json']) cpSync(join(ROOT, file), join(fresh, file))
   const times: [string, number | null][] = [
     ['npm ci', seconds('npm ci', fresh, ['ci', '--no-audit', '--no-fund', '--ignore-scripts'])],
@@ -31,5 +31,5 @@ export function starting(folder: string, withTests: boolean): Row[] {
   if (withTests) times.push(['npm test', seconds('npm test', ROOT, ['test'])])
   return times
     .filter((time): time is [string, number] => time[1] !== null)
-    .map(([name, value]) => ({ name, reach: '', unit: 's', values: [value], met: null }))
+    .map(([name, value]) => ({ name, goal: '', unit: 's', values: [value], met: null }))
 }

@@ -1,31 +1,52 @@
-/** One line of the bench: what was reached for, what came out, over how many runs. */
+import { profileOf } from './profile.ts'
+
+/** One line of the bench: what is to be reached, what came out, over how many runs. */
 export interface Row {
   readonly name: string
-  readonly reach: string
+  /** Empty: printed, not judged. */
+  readonly goal: string
   readonly values: readonly number[]
   readonly unit: string
   /** Null: printed, not judged. */
   readonly met: ((value: number) => boolean) | null
-  /** Printed under the table where the reach is missed. */
-  readonly found?: string
+  /** One sentence of why, printed where the goal is missed. */
+  readonly why?: string
+  /** The work behind the row, run once more under the profiler where the goal is missed; or the lines of a profile taken as it ran. */
+  readonly work?: (() => unknown) | readonly string[]
 }
+
+/** A line of the bench that cannot be measured where it runs. */
+export interface NotMeasured {
+  readonly name: string
+  readonly goal: string
+  readonly reason: string
+}
+
+export type Line = Row | NotMeasured
 
 const sorted = (values: readonly number[]): number[] => values.toSorted((a, b) => a - b)
 const middle = (values: readonly number[]): number => sorted(values)[Math.floor(values.length / 2)]!
-const figure = (value: number): string =>
-  Math.abs(value) >= 100 ? value.toFixed(0) : Math.abs(value) >= 10 ? value.toFixed(1) : value.toFixed(2)
 
-/** Prints the table, what is known of each miss, and the count. */
-export function printTable(rows: readonly Row[], notes: readonly string[]): void {
-  const missed = rows.filter(({ met, values }) => met !== null && !met(middle(values)))
-  const lines = rows.map((row) => [
-    row.name,
-    `${figure(middle(row.values))} ${row.unit}`.trim(),
-    `${figure(sorted(row.values)[0]!)} … ${figure(sorted(row.values).at(-1)!)} (${row.values.length})`,
-    row.reach,
-    row.met === null ? '' : missed.includes(row) ? 'missed' : 'reached',
-  ])
-  const table = [['what', 'median', 'least … most (runs)', 'reach', ''], ...lines]
+function figure(value: number): string {
+  const size = Math.abs(value)
+  if (size > 0 && size < 0.01) return value.toExponential(1)
+  return size >= 100 ? value.toFixed(0) : size >= 10 ? value.toFixed(1) : value.toFixed(2)
+}
+
+const isMissed = ({ met, values }: Row): boolean => met !== null && !met(middle(values))
+
+function cells(line: Line): string[] {
+  if ('reason' in line) return [line.name, '', '', line.goal, 'not measured here']
+  const { name, values, unit, goal, met } = line
+  const [least, most] = [sorted(values)[0]!, sorted(values).at(-1)!]
+  const spread = values.length === 1 ? '(1)' : `${figure(least)} … ${figure(most)} (${values.length})`
+  const verdict = met === null ? '' : isMissed(line) ? 'missed' : 'reached'
+  return [name, `${figure(middle(values))} ${unit}`.trim(), spread, goal, verdict]
+}
+
+/** Prints the table, the reason and the profile of each miss, the reason of what is not measured, and the count. */
+export async function printTable(lines: readonly Line[]): Promise<void> {
+  const table = [['what', 'median', 'least … most (runs)', 'goal', ''], ...lines.map(cells)]
   const widths = table[0]!.map((_, i) => Math.max(...table.map((line) => line[i]!.length)))
   for (const line of table)
     console.log(
@@ -34,8 +55,20 @@ export function printTable(rows: readonly Row[], notes: readonly string[]): void
         .join('  ')
         .trimEnd(),
     )
-  for (const row of missed) if (row.found !== undefined) console.log(`\n${row.name}: ${row.found}`)
-  for (const note of notes) console.log(`\n${note}`)
+  const rows = lines.filter((line): line is Row => 'values' in line)
+  const missed = rows.filter(isMissed)
+  for (const row of missed) await explain(row)
+  const left = lines.filter((line): line is NotMeasured => 'reason' in line)
+  for (const { name, reason } of left) console.log(`\n${name} is not measured here: ${reason}`)
   const judged = rows.filter(({ met }) => met !== null).length
-  console.log(`\n${judged} reaches, ${missed.length} missed`)
+  const unmeasured = left.length === 0 ? '' : `, ${left.length} not measured here (reasons above)`
+  console.log(
+    `\n${judged + left.length} rows, ${judged - missed.length} reached, ${missed.length} missed (each with its profile above)${unmeasured}`,
+  )
+}
+
+async function explain({ name, values, unit, goal, why, work }: Row): Promise<void> {
+  console.log(`\n${name}: ${figure(middle(values))} ${unit} for ${goal} ${unit}. ${why ?? ''}`.trimEnd())
+  const profile = typeof work === 'function' ? await profileOf(work) : (work ?? [])
+  for (const line of profile) console.log(`  ${line}`)
 }

@@ -53,10 +53,12 @@ export function overThreeNodes(made: Made): Row {
   const values = Array.from({ length: RUNS }, () => year(made.inputs) / year(lumped))
   return {
     name: 'year, over the room of three nodes',
-    reach: '≤ 1.5',
+    goal: '≤ 1.5',
     unit: '×',
     values,
     met: (x) => x <= 1.5,
+    why: 'The layers of walls, roof and floor are a pass over their modes in every step.',
+    work: () => simulateYear(made.inputs, SEARCH),
   }
 }
 
@@ -78,7 +80,7 @@ export function yearRows(made: Made): Row[] {
   const afresh = (): YearInputs => ({ ...inputs, plant: plant && { ...plant, panel: { ...plant.panel } } })
   const row = (name: string, make: () => YearInputs): Row => ({
     name,
-    reach: '',
+    goal: '',
     unit: 'ms',
     values: timed_s(() => simulateYear(make(), SEARCH), RUNS, 15).map((s) => s * 1e3),
     met: null,
@@ -116,10 +118,12 @@ export function againstOdex({ inputs, prepared }: Made): Row {
   }
   return {
     name: 'year against odex, same equations',
-    reach: '≥ 200',
+    goal: '≥ 200',
     unit: '×',
     values,
     met: (x) => x >= 200,
+    why: 'The solver has fewer steps to take than it had.',
+    work: () => simulateYear(inputs, SEARCH),
   }
 }
 
@@ -132,9 +136,11 @@ export function reduction(made: Made): Row {
   const year_s = median(yearTimes_s(made))
   return {
     name: 'reducing a year to panel hours, in years',
-    reach: '≤ 5',
+    goal: '≤ 5',
     unit: '×',
     values: times_s.map((s) => s / year_s),
     met: (x) => x <= 5,
+    why: 'Every hour’s convection is fitted anew to the full formulas.',
+    work: () => reducePanelHours(weather, plane, sky, spec),
   }
 }
