@@ -25,6 +25,12 @@ export interface PlantYear {
   readonly hoped?: true
 }
 
+/** What panels draw is counted, what a fan at night draws is not yet. */
+export interface PanelYear extends PlantYear {
+  /** Hours with windows open, or their fan on, at night. */
+  readonly vented_h: number
+}
+
 /** Tank for each m² of panel where none was sized yet, m³/m². */
 const GUESSED_STORE_m3m2 = 0.2
 
@@ -32,11 +38,12 @@ const GUESSED_STORE_m3m2 = 0.2
 type Sized = Pick<SizingResult, 'area_m2' | 'storeVolume_m3' | 'slope'>
 
 /** Sized, of whole modules, the tank at its knee: the very numbers of the design page. */
-export function builtPanels(prepared: Prepared): PlantYear & { readonly sized: Sized } {
+export function builtPanels(prepared: Prepared): PanelYear & { readonly sized: Sized } {
   const { design, year, sizing } = builtOf(prepared, sizePanels(taskOf(prepared), false))
   const { area_m2: panelArea_m2, storeVolume_m3 } = design.candidate
   const electric_J = year.electric_W.reduce((sum, watts) => sum + watts, 0) * HOUR_S
-  return { ...used(electric_J), room_C: year.room_C, panelArea_m2, storeVolume_m3, sized: sizing }
+  const { room_C, vented_h } = year
+  return { ...used(electric_J), room_C, vented_h, panelArea_m2, storeVolume_m3, sized: sizing }
 }
 
 /** How far a design of a known area and tank is from a target: 0 or less when it is met. */
@@ -78,7 +85,7 @@ export class PanelGuess {
   private ratio_m3m2 = GUESSED_STORE_m3m2
 
   /** Null where nothing is known to begin from, or the steps do not end: it has to be sized. */
-  year(prepared: Prepared, measures: readonly string[]): PlantYear | null {
+  year(prepared: Prepared, measures: readonly string[]): PanelYear | null {
     const near = this.nearest(measures)
     const slope = near?.slope ?? this.slope
     if (slope === null) return null
@@ -94,7 +101,7 @@ export class PanelGuess {
     measures: readonly string[],
     guess_m2: number,
     slope: number,
-  ): PlantYear | null {
+  ): PanelYear | null {
     const { maxArea_m2 } = task
     const { ratio_m3m2 } = this
     let area_m2 = Math.min(guess_m2, maxArea_m2)
@@ -165,7 +172,7 @@ function guessed(task: SizingTask, area_m2: number, ratio_m3m2 = GUESSED_STORE_m
 }
 
 /** The year of the whole modules and the tank sold that might do, with some luck, where about so much area is needed. */
-function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, ratio_m3m2: number): PlantYear {
+function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, ratio_m3m2: number): PanelYear {
   const modules = Math.max(1, Math.ceil((LUCKY_AREA * needed_m2) / task.moduleArea_m2))
   const area_m2 = modules * task.moduleArea_m2
   const storeVolume_m3 = task.storeVolume_m3 ?? tanksSoldAbout_m3(LUCKY_TANK * ratio_m3m2 * needed_m2)[0]!
@@ -173,10 +180,12 @@ function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, rati
   return { ...yearWith(prepared, candidate, 'built'), hoped: true }
 }
 
-function yearWith(prepared: Prepared, candidate: Candidate, making?: 'built'): PlantYear {
+function yearWith(prepared: Prepared, candidate: Candidate, making?: 'built'): PanelYear {
   const { area_m2: panelArea_m2, storeVolume_m3 } = candidate
-  const { room_C, ledger } = simulateYear(designOf(prepared, candidate, making).inputs, { lean: true })
-  return { ...used(ledger.pumpHeat_J), room_C, panelArea_m2, storeVolume_m3 }
+  const { room_C, ledger, vented_h } = simulateYear(designOf(prepared, candidate, making).inputs, {
+    lean: true,
+  })
+  return { ...used(ledger.pumpHeat_J), room_C, vented_h, panelArea_m2, storeVolume_m3 }
 }
 
 const used = (electric_J: number) => ({ electric_J, water_kg: 0, mostHumid_frac: 0 })

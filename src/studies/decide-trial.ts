@@ -1,10 +1,11 @@
 /** One combination of measures and plant, simulated through the year. */
-import { equippedYear, type CoolerHours } from '#model/building/year'
+import { HOUR_S } from '#model/basis/hours'
+import type { CoolerHours } from '#model/building/year'
 import type { Prepared } from '#model/design/assembly'
 import { wayPrices, yearlyCost, type WayPrices } from '#model/design/cost'
 import type { Measure } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
-import { airOffset_K, exceedance, type Yardstick } from '#model/design/target'
+import { exceedance, type Yardstick } from '#model/design/target'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import {
   airConditionerOf,
@@ -15,7 +16,8 @@ import {
   supplyHours,
   type PlantKind,
 } from './decide-machines.ts'
-import { builtPanels, PanelGuess, type PlantYear } from './decide-panels.ts'
+import { builtPanels, PanelGuess, type PanelYear, type PlantYear } from './decide-panels.ts'
+import { machineYear, UNDER_LIMIT_K } from './decide-machine-year.ts'
 import type { Stages } from './stages.ts'
 
 /** What a combination is made of and comes to. Prices in the user's currency. */
@@ -46,9 +48,6 @@ export interface Combination {
 /** Panels sized roughly, with a tank in a usual proportion, or just as the design is: of whole modules, the tank at its knee. */
 export type PanelSizing = 'rough' | 'built'
 
-/** Machines start this far under the limit, K, and may run so long before hours that count. */
-const UNDER_LIMIT_K = 1
-const AHEAD_h = 3
 /** Ceiling fans run above this, °C. */
 const FAN_FROM_C = 25
 
@@ -64,7 +63,7 @@ export class Trials {
   private readonly stages: Stages
   private readonly weather: WeatherRecord
   private readonly already: readonly Measure[]
-  private readonly coolers = new Map<string, CoolerHours>()
+  private readonly coolers = new Map<string, CoolerHours & { readonly weather: WeatherRecord }>()
   private readonly guess = new PanelGuess()
   private hotWeeks: readonly [number, number] | null = null
 
@@ -119,7 +118,7 @@ export class Trials {
         : machinePrice(this.scenario, plant)
     const firstCost = this.priceOf(measures) + ran
     const fan_W = fan?.power_W(this.scenario) ?? 0
-    const electric_J = year.electric_J + fan_W * fanHours_h(year.room_C, yardstick) * 3600
+    const electric_J = year.electric_J + fan_W * fanHours_h(year.room_C, yardstick) * HOUR_S
     const water_m3 = year.water_kg / 1000
     const each = yearlyCost(this.prices, { electric_J, water_m3, running: ran })
     return {
@@ -161,29 +160,26 @@ export class Trials {
     plant: PlantKind,
     sizing: PanelSizing,
   ): PlantYear {
-    if (plant === 'panels') return this.panelYear(prepared, measures, sizing)
-    const nightFan = this.fanOf('nightFan', measures)
+    const { doNothing, weather } = prepared
+    const nightFan_W = this.fanOf('nightFan', measures)?.power_W(this.scenario) ?? 0
+    if (plant === 'panels') {
+      const { vented_h, ...year } = this.panelYear(prepared, measures, sizing)
+      return { ...year, electric_J: year.electric_J + nightFan_W * vented_h * HOUR_S }
+    }
     const without = { panelArea_m2: 0, storeVolume_m3: 0 }
-    if (plant === 'none' && nightFan === undefined)
-      return { ...without, room_C: prepared.doNothing.room_C, electric_J: 0, water_kg: 0, mostHumid_frac: 0 }
-    const { target, plan, room } = prepared.scenario
-    const limit_C = target.kind === 'adaptive' ? plan.setpoint_C + UNDER_LIMIT_K : target.limit_C
-    const year = equippedYear({
-      room: prepared.room,
-      cooler: plant === 'direct' || plant === 'indirect' ? this.coolerHours(plant) : null,
+    if (plant === 'none') {
+      const electric_J = nightFan_W * doNothing.vented_h * HOUR_S
+      return { ...without, room_C: doNothing.room_C, electric_J, water_kg: 0, mostHumid_frac: 0 }
+    }
+    const machine = {
+      cooler: plant === 'direct' || plant === 'indirect' ? this.coolerHours(plant, weather) : null,
       airConditioner: plant === 'airConditioner' ? airConditionerOf(this.scenario) : null,
-      setpoint_C: limit_C - UNDER_LIMIT_K + airOffset_K(target),
-      nightVentStop_C: prepared.nightVentStop_C,
-      nightFan_W: nightFan?.power_W(this.scenario) ?? 0,
-      moisture_kgh: room.moisture_kgh,
-      pressure_Pa: prepared.weather.pressure_Pa[0]!,
-      mostHumid_frac: target.mostHumid_frac,
-      allowed: hoursAhead(prepared.yardstick.limit_C),
-    })
-    return { ...year, ...without }
+      nightFan_W,
+    }
+    return { ...machineYear(prepared, machine), ...without }
   }
 
-  private panelYear(prepared: Prepared, measures: readonly Measure[], sizing: PanelSizing): PlantYear {
+  private panelYear(prepared: Prepared, measures: readonly Measure[], sizing: PanelSizing): PanelYear {
     const ids = measures.map(({ id }) => id)
     const guessed = sizing === 'rough' ? this.guess.year(prepared, ids) : null
     if (guessed !== null) return guessed
@@ -192,11 +188,14 @@ export class Trials {
     return built
   }
 
-  private coolerHours(kind: 'direct' | 'indirect'): CoolerHours {
+  /** @param weather  as the room has it, with the stress of the description */
+  private coolerHours(kind: 'direct' | 'indirect', weather: WeatherRecord): CoolerHours {
     const spec = coolerOf(this.scenario, kind)
-    const known = this.coolers.get(kind) ?? { spec, supply: supplyHours(this.weather, spec) }
-    this.coolers.set(kind, known)
-    return known
+    const known = this.coolers.get(kind)
+    if (known?.weather === weather) return known
+    const hours = { spec, supply: supplyHours(weather, spec), weather }
+    this.coolers.set(kind, hours)
+    return hours
   }
 }
 
@@ -221,12 +220,4 @@ function hottestWeeks({
 /** Counted hours in which a ceiling fan is on. */
 function fanHours_h(room_C: Float64Array, { limit_C }: Yardstick): number {
   return room_C.reduce((n, temp_C, h) => n + (temp_C > FAN_FROM_C && !Number.isNaN(limit_C[h]!) ? 1 : 0), 0)
-}
-
-/** Hours that count, and the few before them. */
-function hoursAhead(limit_C: Float64Array): Uint8Array {
-  return Uint8Array.from(limit_C, (_, h) => {
-    for (let k = 0; k <= AHEAD_h; k++) if (!Number.isNaN(limit_C[(h + k) % limit_C.length]!)) return 1
-    return 0
-  })
 }

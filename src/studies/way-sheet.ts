@@ -66,7 +66,8 @@ export function* waySheet(
     scenario,
     weather,
     measures: ids,
-    machine: machine === 'none' ? null : machineOf(scenario, weather, machine),
+    machine:
+      machine === 'none' ? null : machineOf(scenario, stages.skyOf(scenario, weather).weather, machine),
     recipe,
     coat,
   }
@@ -101,6 +102,7 @@ function alike(a: Scenario['room'], b: Scenario['room']): boolean {
   return JSON.stringify(a, rounded) === JSON.stringify(b, rounded)
 }
 
+/** @param weather  with the stress of the description */
 function machineOf(
   scenario: Scenario,
   weather: WeatherRecord,

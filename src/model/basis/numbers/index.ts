@@ -11,7 +11,7 @@ export {
   valueAt,
   weightedSum,
 } from './polynomial.ts'
-export { median, quantile } from './quantile.ts'
+export { median, quantile, ranked } from './quantile.ts'
 export { type RandomSource, gaussian, persistentSeries, seededRandom } from './random.ts'
 export { bisected } from './root.ts'
 export { studentHalfWidth } from './student.ts'

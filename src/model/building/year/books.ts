@@ -24,6 +24,8 @@ export class Books {
   /** Seconds the pump ran, and the return temperature over them, °C s. */
   run_s = 0
   return_Cs = 0
+  /** Seconds that windows were open at night, since the first hour that is kept. */
+  vented_s = 0
   private readonly year = {
     envelope_J: 0,
     gains_J: 0,

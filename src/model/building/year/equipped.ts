@@ -8,6 +8,7 @@ import {
 } from '#model/building/equipment'
 import { dewPoint_C, relativeHumidity_frac, WATER_AIR_MOLAR_RATIO } from '#model/outdoors/air'
 import type { RoomNetwork } from '#model/building/room'
+import type { YearResult } from './result.ts'
 import { pastRoom } from './room-start.ts'
 import { RoomStep } from './room-step.ts'
 
@@ -51,14 +52,31 @@ const STEPS = 4
 const WARM_UP_h = 21 * 24
 /** As the windows of the other year: they open when outside is this much cooler, K. */
 const VENT_DIFFERENCE_K = 1
+/** The machine is forgotten where the room was so near to the one left alone for a day, K. */
+const ALIKE_K = 1e-3
+const DAY_h = 24
 /** Supply must be this much colder than the room, K (common practice, no source). */
 const WORTH_K = 1
 
-/** Steps the room through the hours with its machine, as `simulateYear` does with panels. */
-export function equippedYear(inputs: EquippedInputs): EquippedYear {
+/**
+ * When the machine may run: spells outside which the room left alone stays well under its setpoint, first and one past the
+ * last hour of each, the second maybe past the record's end; and the room left alone, with its states.
+ */
+export interface EquippedSeason {
+  readonly spells: readonly (readonly [number, number])[]
+  readonly alone: Pick<YearResult, 'room_C' | 'states'>
+}
+
+/**
+ * Steps the room through the hours with its machine, as `simulateYear` does with panels.
+ * @param season  null: all hours are run, after a warm-up; else its spells, each from the room left alone until the room
+ *   is that again, which the other hours are: what a fan at night draws in these is not counted
+ */
+export function equippedYear(inputs: EquippedInputs, season: EquippedSeason | null = null): EquippedYear {
   const { room } = inputs
   const step_s = HOUR_S / STEPS
   const step = new RoomStep(room, step_s)
+  if (season !== null) return seasonOf(inputs, season, step, step_s)
   const warm_h = room.hours > WARM_UP_h ? WARM_UP_h : 0
   const before = Array.from({ length: room.hours }, (_, k) => (k + room.hours - warm_h) % room.hours)
   const rest = pastRoom(room, before)
@@ -68,9 +86,35 @@ export function equippedYear(inputs: EquippedInputs): EquippedYear {
   for (let run = -warm_h; run < room.hours; run++) {
     const h = (run + room.hours) % room.hours
     if (run === 0) machine.clear()
-    let sum = 0
-    for (let k = 0; k < STEPS; k++) sum += machine.step(step, h, step_s)
-    room_C[h] = sum / STEPS
+    room_C[h] = machine.hour(step, h, step_s)
+  }
+  return { room_C, ...machine.result() }
+}
+
+function seasonOf(
+  inputs: EquippedInputs,
+  { spells, alone }: EquippedSeason,
+  step: RoomStep,
+  step_s: number,
+): EquippedYear {
+  const { hours } = inputs.room
+  const { air_C, masses, count } = alone.states!
+  const machine = new Machine(inputs)
+  const room_C = alone.room_C.slice()
+  let reached = -1
+  for (const [k, [first, end]] of spells.entries()) {
+    if (first !== reached) {
+      const before = (first + hours - 1) % hours
+      step.begin(air_C[before]!, masses.subarray(before * count, (before + 1) * count))
+      machine.begin(alone.room_C[before]!)
+    }
+    const next = spells[k + 1]?.[0] ?? spells[0]![0] + hours
+    let alike_h = 0
+    for (reached = first; reached < end || (alike_h < DAY_h && reached < next); reached++) {
+      const h = reached % hours
+      room_C[h] = machine.hour(step, h, step_s)
+      alike_h = Math.abs(room_C[h] - alone.room_C[h]!) < ALIKE_K ? alike_h + 1 : 0
+    }
   }
   return { room_C, ...machine.result() }
 }
@@ -91,13 +135,25 @@ class Machine {
     this.electric_J = this.water_kg = this.run_s = this.humid = 0
   }
 
+  /** @param operative_C  of the step before */
+  begin(operative_C: number): void {
+    this.operative_C = operative_C
+  }
+
   result(): Omit<EquippedYear, 'room_C'> {
     const { electric_J, water_kg, run_s, humid } = this
     return { electric_J, water_kg, run_h: run_s / HOUR_S, mostHumid_frac: humid }
   }
 
+  /** Its mean operative temperature, °C. */
+  hour(step: RoomStep, h: number, step_s: number): number {
+    let sum = 0
+    for (let k = 0; k < STEPS; k++) sum += this.step(step, h, step_s)
+    return sum / STEPS
+  }
+
   /** One step; its mean operative temperature, °C. */
-  step(step: RoomStep, h: number, step_s: number): number {
+  private step(step: RoomStep, h: number, step_s: number): number {
     const { room, nightVentStop_C, nightFan_W, airConditioner } = this.inputs
     const outdoor_C = room.outdoor_C[h]!
     const air_C = step.air_C
@@ -155,13 +211,15 @@ class Machine {
   private cooling_W(step: RoomStep, spec: AirConditionerSpec, h: number): number {
     const { room, setpoint_C, allowed } = this.inputs
     if (allowed[h] !== 1) return 0
-    const operative = (Q: number): number => {
-      const air_C = (step.airDrive_W - Q) / step.air_WK
-      return 0.5 * (air_C + step.radiantAt_C(air_C))
-    }
-    const free_C = operative(0)
+    const free_C = operative_C(step, 0)
     if (free_C <= setpoint_C) return 0
-    const needed_W = (free_C - setpoint_C) / (free_C - operative(1))
+    const needed_W = (free_C - setpoint_C) / (free_C - operative_C(step, 1))
     return Math.min(needed_W, availableCooling_W(spec, room.outdoor_C[h]!))
   }
+}
+
+/** Mean operative temperature of the prepared step with so much heat taken from the air, °C. */
+function operative_C(step: RoomStep, cooling_W: number): number {
+  const air_C = (step.airDrive_W - cooling_W) / step.air_WK
+  return 0.5 * (air_C + step.radiantAt_C(air_C))
 }

@@ -1,4 +1,4 @@
-export { type CoolerHours, equippedYear } from './equipped.ts'
+export { type CoolerHours, equippedYear, type EquippedInputs, type EquippedYear } from './equipped.ts'
 export { idealLoad, type IdealLoad } from './ideal-load.ts'
 export { USUAL_YEAR, type YearInputs } from './inputs.ts'
 export { panelExchange_WK } from './panel-exchange.ts'

@@ -98,6 +98,7 @@ export class YearKernel {
   step(hour: number): void {
     const { controls, nodes, temp_C, plate, duty } = this
     controls.decide(this.inputs, nodes, temp_C, plate, hour)
+    if (controls.venting) this.books.vented_s += this.step_s
     this.hourNow = hour
     this.room.prepare(hour, controls.venting ? this.inputs.room.nightVent_WK : 0)
     if (plate === null) this.solveStep(hour, null)

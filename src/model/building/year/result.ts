@@ -72,6 +72,8 @@ export interface YearResult {
   readonly freezeRisk_h: number
   /** Hours in which delivery, or the supply of pipes in slab or ceiling, was held back by the indoor dew point. */
   readonly dewHeld_h: number
+  /** Hours with windows open, or their fan on, at night. */
+  readonly vented_h: number
   /** Water drained from the coil's tray, kg. */
   readonly condensate_kg: number
 }

@@ -39,6 +39,7 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
     hours: inputs.room.hours,
     ...columns,
     ...held,
+    vented_h: kernel.books.vented_s / HOUR_S,
     states,
     ledger: chosen.books ? kernel.books.ledger(before_J, kernel.stored_J()) : UNKEPT,
   }

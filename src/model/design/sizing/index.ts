@@ -10,7 +10,7 @@ export { judgedAlso } from './map-judged.ts'
 export { MAP_KINDS, type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
 export { LIMIT_CAUSES, type Limit, type LimitCause, type LimitShare } from './result.ts'
 export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
-export { seasonAtRisk } from './season.ts'
+export { seasonAtRisk, seasonDecides } from './season.ts'
 export {
   type AreaAlone,
   type Candidate,

@@ -1,3 +1,4 @@
+import { ranked } from '#model/basis/numbers'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { TargetSpec } from './target.ts'
 
@@ -126,5 +127,5 @@ function measureOf(
 /** The value with `above` values over it; far under the limit where there are not as many. */
 function rankedFromTop(values: readonly number[], above: number): number {
   if (values.length <= above) return FAR_UNDER_K
-  return Float64Array.from(values).sort()[values.length - 1 - above]!
+  return ranked(Float64Array.from(values), values.length - 1 - above)
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { median, quantile } from '#model/basis/numbers'
+import { median, quantile, ranked } from '#model/basis/numbers'
 
 /* Label: exact. Definition 7: the values lie at 0, 1/(n − 1), 2/(n − 1) … 1, straight between. */
 
@@ -27,5 +27,18 @@ test('the median leaves as many values below as above, in any order, and does no
       expect(values.filter((one) => one < middle).length).toBeLessThanOrEqual(values.length / 2)
       expect(values.filter((one) => one > middle).length).toBeLessThanOrEqual(values.length / 2)
     }),
+  )
+})
+
+test('the value of a rank is what sorting puts there', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.double({ noNaN: true, min: -9, max: 9 }), { minLength: 1 }),
+      fc.nat(),
+      (values, any) => {
+        const rank = any % values.length
+        expect(ranked(Float64Array.from(values), rank)).toBe(Float64Array.from(values).sort()[rank])
+      },
+    ),
   )
 })
