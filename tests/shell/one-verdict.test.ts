@@ -33,6 +33,7 @@ test(
       peak_C: sizing.withPanels.peak_C,
       rounding: answer.rounding === null ? null : said(answer.rounding).message,
       fits: true,
+      whatFits: null,
     })
     expect(headline(answer).big).toBe(`${answer.area_m2} m²`)
     expect(fitLines(answer, 'si')).toEqual([])

@@ -41,6 +41,7 @@ export const size: Command = {
     const record = yearOf(options)
     const answer = answered(studies.size({ scenario: options.scenario, weather: record }))
     for (const misfit of answer.fit.misfits) note(`warning: ${problemSentence(misfit)}`)
+    if (answer.fit.instead !== null) note(said(answer.fit.instead).message)
     const range = rangeOf(answer, draws, record)
     return {
       body: { kind: 'record', record: summaryOf(answer, range) },
@@ -82,7 +83,9 @@ function summaryOf(
     storeMass_kg: store.waterMass_kg,
     fits: answer.fit.misfits.length === 0,
     misfits: answer.fit.misfits.map(({ message }) => message),
+    whatFits: answer.fit.instead === null ? null : said(answer.fit.instead).message,
     areaThatFits_m2: answer.fit.within?.area_m2 ?? null,
+    storeThatFits_m3: answer.fit.within?.storeVolume_m3 ?? null,
     hoursOverThatFits_h: answer.fit.within?.hoursOver_h ?? null,
     peak_C: sizing.withPanels.peak_C,
     hoursOver_h: sizing.withPanels.hours_h,

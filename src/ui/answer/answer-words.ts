@@ -20,13 +20,14 @@ export interface AnswerRow {
 export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const { machine, way } = answer.scenario.job
+  const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
   if (machine !== 'none' && answer.area_m2 === 0)
     return { kicker: 'In place of panels', big: MACHINE_WORDS[machine] }
   switch (answer.sizing.kind) {
     case 'own':
-      return { kicker: 'Your own panel area', big: area }
+      return { kicker: `Your own panel area${beyond}`, big: area }
     case 'met':
-      return { kicker: 'Panel area for the target', big: area }
+      return { kicker: `Panel area for the target${beyond}`, big: area }
     case 'notNeeded':
       return {
         kicker: way ? 'What you chose meets the target' : 'The room meets the target by itself',
@@ -62,16 +63,9 @@ export function held(answer: LiveAnswer, system: UnitSystem): { kept: string; wi
 }
 
 /** What has no place, and what the panels that have one would do. */
-export function fitLines({ fit, sizing }: LiveAnswer, system: UnitSystem): readonly string[] {
+export function fitLines({ fit }: LiveAnswer, system: UnitSystem): readonly string[] {
   const lines = fit.misfits.map((misfit) => messageIn(misfit, system))
-  if (fit.within === null) return lines
-  const area = shownQuantity('m2', system).text(fit.within.area_m2)
-  const all_h = sizing.doNothing.hours_h
-  const gone_h = Math.max(0, all_h - fit.within.hoursOver_h)
-  return [
-    ...lines,
-    `The ${area} that fit take away ${gone_h.toFixed(0)} of ${all_h.toFixed(0)} hours above the limit.`,
-  ]
+  return fit.instead === null ? lines : [wordingText(fit.instead, system), ...lines]
 }
 
 /** The rest of the answer, a line each. */

@@ -43,6 +43,7 @@ export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
         big: 'Panels alone are not enough here.',
         why: [
           `Even ${area} leave ${change}`,
+          ...misfits,
           ...(sizing.limit === null ? [] : [wordingText(sizing.limit.sentence, system)]),
         ],
       }

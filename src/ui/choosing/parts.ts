@@ -132,6 +132,8 @@ const SHOWN_WHEN: Partial<Record<FieldRef, (scenario: Scenario) => boolean>> = {
   'store.insulationConductivity_WmK': tank,
   'store.fittingsFactor_frac': tank,
   'store.place': tank,
+  'store.doorWidth_m': (s) => tank(s) && s.store.place === 'room',
+  'store.floorLoad_kgm2': tank,
   'room.nightAirChange_1h': (s) => s.room.nightVent,
   'plan.startHour_h': (s) => s.plan.kind === 'ownHours',
   'plan.endHour_h': (s) => s.plan.kind === 'ownHours',

@@ -1,8 +1,9 @@
 import { GRAVITY_MS2 } from '#model/outdoors/air'
 import { said, type Problem, figure, words, type Text } from '#model/basis/words'
-import { storeModel } from './model.ts'
+import { fluidProperties } from '#model/panels/loop'
+import { STORE_TEMP_C } from './model.ts'
 import type { StoreSpec } from './spec.ts'
-import { tankShape } from './tank.ts'
+import { isTank, tankShape } from './tank.ts'
 
 /** What a full tank does to the floor it stands on. */
 export interface FloorLoad {
@@ -20,15 +21,21 @@ export interface FloorLoad {
 const SHELL_SHARE = 0.08
 
 /** Design live load of dwelling floors, kPa: US residential code table R301.5, 40 psf. */
-const DWELLING_kPa = 1.92
+export const DWELLING_kPa = 1.92
 /** Tanks taller than this can tip and must be held (common practice, no source), m. */
 const TALL_m = 1.2
 
-/** Weight of the store on its floor, with warnings for the builder. Slab and building have none: all zero. */
-export function floorLoad(spec: StoreSpec): FloorLoad {
-  const water_kg = storeModel(spec).waterMass_kg
-  const shape = tankShape(water_kg === 0 ? 0 : spec.volume_m3)
-  const full_kg = water_kg * (1 + SHELL_SHARE)
+/** A tank of so much water with its shell, insulation and fittings, full, kg. */
+export function fullTank_kg(volume_m3: number): number {
+  return fluidProperties('water', 0, STORE_TEMP_C).density_kgm3 * volume_m3 * (1 + SHELL_SHARE)
+}
+
+/**
+ * Weight of the store on its floor, with warnings for the builder. Slab and building have none: all zero.
+ * @param shape  of the tank; as high as wide where none is given
+ */
+export function floorLoad(spec: StoreSpec, shape = tankShape(tankVolume_m3(spec))): FloorLoad {
+  const full_kg = fullTank_kg(tankVolume_m3(spec))
   const load_kgm2 = shape.end_m2 === 0 ? 0 : full_kg / shape.end_m2
   const load = {
     full_kg,
@@ -40,6 +47,8 @@ export function floorLoad(spec: StoreSpec): FloorLoad {
   }
   return { ...load, warnings: loadWarnings(load) }
 }
+
+const tankVolume_m3 = ({ kind, volume_m3 }: StoreSpec): number => (isTank(kind) ? volume_m3 : 0)
 
 function loadWarnings(load: Omit<FloorLoad, 'warnings'>): Problem[] {
   const warnings: Problem[] = []

@@ -1,6 +1,7 @@
 export { type CoolerHours, equippedYear, type EquippedInputs, type EquippedYear } from './equipped.ts'
 export { idealLoad, type IdealLoad } from './ideal-load.ts'
 export { USUAL_YEAR, type YearInputs } from './inputs.ts'
+export { fadedAt_K, openAt_K } from './open-valve.ts'
 export { panelExchange_WK } from './panel-exchange.ts'
 export { type PlanHours, planHours } from './plan-hours.ts'
 export { PLAN_KINDS, type PlanKind, type PlanSpec } from './plan.ts'

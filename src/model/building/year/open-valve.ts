@@ -14,6 +14,11 @@ export function fadedAt_K(store: Pick<StoreModel, 'delivery_WK' | 'deliveryPower
   return store.delivery_WK > 0 ? Math.max(FADED_K, store.deliveryPower_W / store.delivery_WK) : FADED_K
 }
 
+/** Difference from which all of UA is let in, K. */
+export function openAt_K(store: Pick<StoreModel, 'delivery_WK' | 'deliveryPower_W'>): number {
+  return FULL_TIMES * fadedAt_K(store)
+}
+
 /** The valve of a delivery quite open: between room and an end (store or dew limit) all of UA, fading where they are nearly alike. */
 export class OpenValve {
   private readonly port: RoomPort

@@ -1,23 +1,30 @@
-import { isTank, tankShape } from '#model/building/store'
-import { figure, said, words, type Problem, type Text } from '#model/basis/words'
+import { count, figure, said, words, type Problem, type Wording } from '#model/basis/words'
 import { simulateYear } from '#model/building/year'
 import type { Scenario } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
+import type { Candidate } from '#model/design/sizing'
 import { type Design, designOf, moduleArea_m2 } from './design.ts'
 import type { Prepared } from './prepared.ts'
+import { tankMisfits } from './tank-misfit.ts'
+import { tankPlaceOf } from './tank-place.ts'
+import { tanksSoldAbout_m3 } from './tank-sizes.ts'
 
-/** How a plant fits its building, and what the panels that do fit would come to. */
+/** A plant that has its place where the designed one has not, and the hours over the limit with it. */
+export interface Within {
+  readonly area_m2: number
+  readonly storeVolume_m3: number
+  readonly hoursOver_h: number
+}
+
+/** How a plant fits its building, and what as much of it as fits would come to. */
 export interface Fit {
   /** What does not fit; empty where all does. */
   readonly misfits: readonly Problem[]
-  /** Where the panels are too many: the whole modules that fit, and the hours over the limit with them. */
-  readonly within: { readonly area_m2: number; readonly hoursOver_h: number } | null
+  /** Where something does not: as much as fits, in whole modules and a tank that is sold; null also where no tank fits. */
+  readonly within: Within | null
+  /** The same in a sentence for headlines. */
+  readonly instead: Wording | null
 }
-
-/** A tank in the room takes no more than this share of its floor (common practice, no source). */
-const TANK_FLOOR_SHARE = 0.2
-/** What must stay free above a tank for its pipes and lid, m (common practice, no source). */
-const HEADROOM_M = 0.3
 
 /** Roof or ground that is free for panels, m²: as the scenario says, else as much as the room's roof. */
 export function freeArea_m2({ panel, room }: Scenario): number {
@@ -27,59 +34,67 @@ export function freeArea_m2({ panel, room }: Scenario): number {
 /** What of a design has no room where it is to be. */
 export function misfitsOf(scenario: Scenario, area_m2: number, storeVolume_m3: number): Problem[] {
   const free_m2 = freeArea_m2(scenario)
-  const panels =
+  const panels: Problem[] =
     area_m2 > free_m2 * (1 + 1e-9)
       ? [
-          misfit(
-            'panels-do-not-fit',
-            'panel.freeArea_m2',
-            words`${figure(area_m2, 'm2')} of panel do not fit the ${figure(free_m2, 'm2')} that are free${scenario.panel.freeArea_m2 > 0 ? '' : ' on the room’s own roof'}.`,
-            'Say what is free for panels (“Free for panels”: more roof, a stand on the ground), or let other measures take a part of the load.',
-          ),
+          {
+            code: 'panels-do-not-fit',
+            severity: 'warning',
+            ...said(
+              words`${figure(area_m2, 'm2')} of panel do not fit the ${figure(free_m2, 'm2')} that are free${scenario.panel.freeArea_m2 > 0 ? '' : ' on the room’s own roof'}.`,
+            ),
+            remedy:
+              'Say what is free for panels (“Free for panels”: more roof, a stand on the ground), or let other measures take a part of the load.',
+            place: { field: 'panel.freeArea_m2' },
+          },
         ]
       : []
   return area_m2 > 0 ? [...panels, ...tankMisfits(scenario, storeVolume_m3)] : []
 }
 
-function tankMisfits({ store, room }: Scenario, volume_m3: number): Problem[] {
-  if (!isTank(store.kind) || store.place !== 'room' || volume_m3 <= 0) return []
-  const bare = tankShape(volume_m3)
-  const across_m = bare.diameter_m + 2 * store.insulation_m
-  const high_m = bare.height_m + 2 * store.insulation_m
-  const floor_m2 = room.length_m * room.width_m
-  const wide = across_m ** 2 > TANK_FLOOR_SHARE * floor_m2
-  const tall = high_m > room.height_m - HEADROOM_M
-  if (!wide && !tall) return []
-  return [
-    misfit(
-      'tank-does-not-fit',
-      'store.place',
-      words`A tank of ${figure(volume_m3, 'm3')}, ${figure(across_m, 'm', 2)} across and ${figure(high_m, 'm', 2)} high with its insulation, has no place in this room${wide ? words`: it takes more than a fifth of the floor` : words`: less than ${figure(HEADROOM_M, 'm')} stay free above it`}.`,
-      'Stand it outdoors, use several lower tanks, choose a smaller volume yourself, or keep the cold in the floor slab.',
-    ),
-  ]
-}
-
-function misfit(code: string, field: string, message: Text, remedy: string): Problem {
-  return { code, severity: 'warning', ...said(message), remedy, place: { field } }
-}
-
-/** Whether the plant fits; the modules that do are run for a year where the panels do not. */
+/** Whether the plant fits; where it does not, as much of it as does is run for a year. */
 export function fitOf(prepared: Prepared, { candidate }: Design): Fit {
-  const { scenario, yardstick } = prepared
+  const { scenario } = prepared
   const misfits = misfitsOf(scenario, candidate.area_m2, candidate.storeVolume_m3)
-  const free_m2 = freeArea_m2(scenario)
-  if (candidate.area_m2 <= free_m2) return { misfits, within: null }
+  const within = misfits.length === 0 ? null : withinOf(prepared, candidate)
+  return { misfits, within, instead: within === null ? null : insteadOf(prepared, within) }
+}
+
+function withinOf(prepared: Prepared, candidate: Candidate): Within | null {
+  const { scenario, yardstick } = prepared
   const module_m2 = moduleArea_m2(scenario)
-  const area_m2 = Math.floor(free_m2 / module_m2 + 1e-9) * module_m2
-  const share = area_m2 / candidate.area_m2
-  const smaller = {
-    ...candidate,
-    area_m2,
-    flow_kgsm2: prepared.flow_kgsm2(area_m2),
-    storeVolume_m3: candidate.storeVolume_m3 * (scenario.store.autoVolume ? share : 1),
-  }
+  const area_m2 = Math.min(
+    candidate.area_m2,
+    Math.floor(freeArea_m2(scenario) / module_m2 + 1e-9) * module_m2,
+  )
+  const storeVolume_m3 = tankWithin_m3(scenario, candidate, area_m2)
+  if (storeVolume_m3 === null) return null
+  const smaller = { area_m2, storeVolume_m3, flow_kgsm2: prepared.flow_kgsm2(area_m2) }
   const { inputs } = designOf(prepared, smaller, 'built')
   const year = inputs.plant === null ? prepared.doNothing : simulateYear(inputs, { lean: true })
-  return { misfits, within: { area_m2, hoursOver_h: exceedance(year.room_C, yardstick).hours_h } }
+  return { area_m2, storeVolume_m3, hoursOver_h: exceedance(year.room_C, yardstick).hours_h }
+}
+
+/** The tank that goes with less panel: in proportion where it is chosen, and no larger than fits; null where none does. */
+function tankWithin_m3(scenario: Scenario, { area_m2, storeVolume_m3 }: Candidate, less_m2: number) {
+  const place = tankPlaceOf(scenario)
+  if (place === null) return storeVolume_m3
+  if (place.most_m3 <= 0) return null
+  const share = scenario.store.autoVolume ? less_m2 / area_m2 : 1
+  const asked_m3 = storeVolume_m3 * share
+  if (share === 1 && asked_m3 <= place.most_m3) return asked_m3
+  return tanksSoldAbout_m3(asked_m3, place.most_m3).at(-1)!
+}
+
+function insteadOf({ scenario, doNothing, yardstick }: Prepared, within: Within): Wording {
+  const { area_m2, storeVolume_m3, hoursOver_h } = within
+  const all_h = exceedance(doNothing.room_C, yardstick).hours_h
+  const tank =
+    tankPlaceOf(scenario) === null || area_m2 === 0
+      ? words``
+      : words` with a tank of ${figure(storeVolume_m3, 'm3')}`
+  const where = scenario.panel.freeArea_m2 > 0 ? 'what is free' : 'the roof'
+  return area_m2 === 0
+    ? words`No module fits ${where}.`
+    : words`What fits is ${figure(area_m2, 'm2')} of panel${tank}: ${count(Math.max(0, all_h - hoursOver_h))} of ${count(all_h)} hours above the limit go.`
 }

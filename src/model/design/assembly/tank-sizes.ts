@@ -5,8 +5,17 @@ const TANKS_SOLD_M3 = [
 /** A volume this near to a size is that size, as a share of it. */
 const SAME_SHARE = 1e-6
 
-/** The sizes sold to both sides of a volume, the smaller first, m³; one where it is such a size, or beyond the smallest or largest. */
-export function tanksSoldAbout_m3(volume_m3: number): number[] {
+/**
+ * The sizes sold to both sides of a volume, the smaller first, m³; one where it is such a size, or beyond the smallest or largest.
+ * @param most_m3  what fits: larger ones are left out; where that leaves none, the largest that is sold and fits, else `most_m3` itself
+ */
+export function tanksSoldAbout_m3(volume_m3: number, most_m3 = Infinity): number[] {
+  const fitting = soldAbout_m3(volume_m3).filter((size_m3) => size_m3 <= most_m3 * (1 + SAME_SHARE))
+  if (fitting.length > 0) return fitting
+  return [TANKS_SOLD_M3.findLast((size_m3) => size_m3 <= most_m3 * (1 + SAME_SHARE)) ?? most_m3]
+}
+
+function soldAbout_m3(volume_m3: number): number[] {
   const same = TANKS_SOLD_M3.find((size_m3) => Math.abs(size_m3 - volume_m3) <= SAME_SHARE * size_m3)
   if (same !== undefined) return [same]
   const above = TANKS_SOLD_M3.findIndex((size_m3) => size_m3 > volume_m3)

@@ -86,7 +86,7 @@ export const LOOP_FIELDS = {
     'm',
     { min: 0, max: 20, default: 0, usual: [0, 6], step: 0.5 },
     'Lift',
-    'Height the pump must raise water in a drain-back loop; 0 for a filled loop.',
+    'Height the pump of a drain-back loop holds water up all the time. 0: the return runs full and carries its own weight, and the lift from the store’s water to the top of the panels, for the start, is worked out.',
   ),
   pumpEfficiency_frac: number(
     'frac',

@@ -52,6 +52,20 @@ export const STORE_FIELDS = {
     'Tank stands',
     'Its leak goes to the room or to the outdoors.',
   ),
+  doorWidth_m: number(
+    'm',
+    { min: 0, max: 6, default: 0, usual: [0, 2.5], step: 0.05 },
+    'Tank’s way in',
+    words`Clear width of the narrowest door that it has to pass. 0: as of an ordinary door, ${figure(0.813, 'm')}. Only for a tank in the room.`,
+    'The largest tank that passes, has headroom and a floor to stand on limits the tank, and with it the area.',
+  ),
+  floorLoad_kgm2: number(
+    'kgm2',
+    { min: 0, max: 20000, default: 0, usual: [0, 8000], step: 50 },
+    'Floor under it carries',
+    words`0: by the floor of the room. A raised floor ${figure(196, 'kgm2')}, as dwellings’ (${figure(150, 'kgm2')} to ${figure(200, 'kgm2')} is common); a floor on firm ground ${figure(7320, 'kgm2')}. A licensed engineer decides.`,
+    'A tank heavier than its floor carries is not chosen.',
+  ),
   deliveryKind: choice(
     {
       surface: 'Coil or fan coil, kept dry',

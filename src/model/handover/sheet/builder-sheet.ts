@@ -23,6 +23,7 @@ import { flowFigure } from './figures.ts'
 import type { Part } from './part.ts'
 import { powerFigures } from './pump-duty.ts'
 import { partsList } from './parts.ts'
+import { liftRemarks, placeLines } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import type { DesignRanges } from './ranges.ts'
@@ -104,7 +105,7 @@ export function builderSheet(
     outOfReach: outOfReach(answer),
     notBuildable: [...answer.fit.misfits, ...shapeMisfits(plant)],
     job: jobLines(plant),
-    site: siteLinesOf(answer.scenario, answer.weather),
+    site: [...siteLinesOf(answer.scenario, answer.weather), ...placeLines(plant)],
     panels: panelLines(plant),
     drawings: drawingsOf(plant),
     buildUp: buildUpLines(plant),
@@ -122,7 +123,7 @@ export function builderSheet(
     commissioning: commissioningSteps(plant, night),
     maintenance: maintenanceLines(plant),
     cautions: cautionsOf(plant),
-    remarks: answer.warnings,
+    remarks: [...answer.warnings, ...liftRemarks(plant)],
     assumptions: assumptionLines(plant, doubts.area),
   }
 }
@@ -131,7 +132,8 @@ function headlineOf(plant: Plant): Wording {
   const { answer, layout, tank, names } = plant
   const { panel } = answer.scenario
   const store = tank === null ? words`` : words`, a ${figure(tank.volume_m3, 'm3')} tank`
-  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}`
+  const fits = answer.fit.instead === null ? words`` : words`. It does not fit. ${answer.fit.instead}`
+  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}${fits}`
 }
 
 function inventedPart({ weather }: SheetAnswer): Wording | null {

@@ -1,4 +1,5 @@
 import { figure, words, type Wording } from '#model/basis/words'
+import { fadedAt_K, openAt_K } from '#model/building/year'
 import type { Plant } from './plant.ts'
 
 /** What is on and off while something holds; of those of one part that hold, the earlier one decides. */
@@ -88,7 +89,7 @@ function roomStates({ answer }: Plant): ControlState[] {
     ),
     state(
       'Room cool enough',
-      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(0.5, 'K')} colder than S5`,
+      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(fadedAt_K(store), 'K')} colder than S5`,
       'P2 off',
     ),
     store.deliveryKind === 'drained'
@@ -100,7 +101,7 @@ function roomStates({ answer }: Plant): ControlState[] {
         ),
     state(
       'Cooling',
-      words`S5 above ${figure(plan.setpoint_C, 'C')} and the tank’s bottom (S8) ${figure(1, 'K')} colder`,
+      words`S5 above ${figure(plan.setpoint_C, 'C')} and the tank’s bottom (S8) ${figure(openAt_K(store), 'K')} colder`,
       `P2 on, opening with S5`,
     ),
   ]

@@ -1,3 +1,4 @@
+import { fadedAt_K, openAt_K } from '#model/building/year'
 import type { Plant } from './plant.ts'
 import { figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
 
@@ -64,7 +65,7 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
   return [
     line(
       'Room cooling',
-      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom (S8) is ${figure(1, 'K')} colder than the room, less below that, off at ${figure(0.5, 'K')} (a controller that only switches: on and off at these)`,
+      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom (S8)${hasDewSupply({ tank, answer }) ? ', or the supply (S9) where M1 mixes,' : ''} is ${figure(openAt_K(store), 'K')} colder than the room, less below that, off at ${figure(fadedAt_K(store), 'K')} (a controller that only switches: on and off at these)`,
     ),
     store.deliveryKind === 'drained'
       ? line(

@@ -8,8 +8,9 @@ import {
   waterLine_m,
   type Drawing,
 } from '#model/handover/drawing'
-import { figure, said, words, type Problem } from '#model/basis/words'
+import { figure, said, words, type Problem, type SheetLine } from '#model/basis/words'
 import { factsOf } from './facts-of.ts'
+import { liftRemarks, placeLines } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 
 /** All drawings of the sheet, in the order of the work: roof, section, loop, panel. */
@@ -26,13 +27,24 @@ export function shapeMisfits(plant: Plant): Problem[] {
   return [...overhang(plant), ...undrained(plant)]
 }
 
-/** The same of an answer, none where it has no panels: for pages that come before the sheet. */
-export const shapeMisfitsOf = (answer: SheetAnswer): Problem[] =>
-  answer.area_m2 > 0 ? shapeMisfits(plantOf(answer)) : []
+/** What the sheet says of the place of a plant, for pages that come before it; null where the answer has no panels. */
+export function placeOf(answer: SheetAnswer): PlaceOfPlant | null {
+  if (!(answer.area_m2 > 0)) return null
+  const plant = plantOf(answer)
+  return { misfits: shapeMisfits(plant), lines: placeLines(plant), remarks: liftRemarks(plant) }
+}
+
+/** Whether a plant has its place, and what that was judged by. */
+export interface PlaceOfPlant {
+  readonly misfits: readonly Problem[]
+  readonly lines: readonly SheetLine[]
+  readonly remarks: readonly Problem[]
+}
 
 function overhang(plant: Plant): Problem[] {
   const over = overhangOf(factsOf(plant))
-  if (over === null || plant.answer.fit.within !== null) return []
+  const tooMany = plant.answer.fit.misfits.some(({ code }) => code === 'panels-do-not-fit')
+  if (over === null || tooMany) return []
   return [
     {
       code: 'field-does-not-fit',

@@ -9,8 +9,16 @@ import {
   type LoopSpec,
 } from '#model/panels/loop'
 import type { PanelSpec } from '#model/panels/plate'
-import { type DesignAnswer, loopSpecOf, panelSpecOf, storeSpecOf } from '#model/design/assembly'
-import { floorLoad, type FloorLoad, isTank, tankShape, type TankShape } from '#model/building/store'
+import {
+  type DesignAnswer,
+  loopSpecOf,
+  panelSpecOf,
+  shapeInPlace,
+  storeSpecOf,
+  type TankPlace,
+  tankPlaceOf,
+} from '#model/design/assembly'
+import { floorLoad, type FloorLoad, type TankShape } from '#model/building/store'
 
 /** What the sheet is made from: the answer without the panel's coefficient columns. */
 export type SheetAnswer = Omit<DesignAnswer, 'panel'>
@@ -37,12 +45,13 @@ export interface Plant {
   /** Panel area of whole modules, m²; the answer's own where they divide it. */
   readonly modulesArea_m2: number
   /** Null where the store is the slab or the building. */
-  readonly tank: (TankShape & { readonly volume_m3: number; readonly load: FloorLoad }) | null
+  readonly tank:
+    (TankShape & { readonly volume_m3: number; readonly load: FloorLoad; readonly place: TankPlace }) | null
 }
 
 /** Works out the plant of an answer with panels. @throws RangeError when the answer has none */
 export function plantOf(answer: SheetAnswer): Plant {
-  const { scenario, loop, storeVolume_m3 } = answer
+  const { scenario, loop } = answer
   if (!(answer.area_m2 > 0)) throw new RangeError(`a sheet needs panel area above 0, got ${answer.area_m2}`)
   const loopSpec = { ...loopSpecOf(scenario), flow_kgsm2: loop.flow_kgs / loop.area_m2 }
   const fluid = fluidProperties(loopSpec.fluid, loopSpec.glycol_frac, LOOP_TEMP_C)
@@ -56,18 +65,17 @@ export function plantOf(answer: SheetAnswer): Plant {
     names: namesOf(loopSpec),
     flow_m3s: loop.flow_kgs / fluid.density_kgm3,
     modulesArea_m2: loop.modules * loopSpec.moduleLength_m * loopSpec.moduleWidth_m,
-    tank: hasTank(answer)
-      ? {
-          ...tankShape(storeVolume_m3),
-          volume_m3: storeVolume_m3,
-          load: floorLoad(storeSpecOf(scenario, storeVolume_m3)),
-        }
-      : null,
+    tank: tankOf(answer),
   }
 }
 
-function hasTank({ scenario, storeVolume_m3 }: SheetAnswer): boolean {
-  return isTank(scenario.store.kind) && storeVolume_m3 > 0
+/** The tank as it goes into its place. */
+function tankOf({ scenario, storeVolume_m3 }: SheetAnswer): Plant['tank'] {
+  const place = tankPlaceOf(scenario)
+  if (place === null || storeVolume_m3 <= 0) return null
+  const shape = shapeInPlace(storeVolume_m3, place)
+  const load = floorLoad(storeSpecOf(scenario, storeVolume_m3), shape)
+  return { ...shape, volume_m3: storeVolume_m3, load, place }
 }
 
 function namesOf({ fluid, glycol_frac, layout }: LoopSpec): PlantNames {

@@ -5,7 +5,7 @@ import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { startLift_m } from './start-lift.ts'
 
 /** Greatest head of a pump over the lift that it fills panels against, m (common practice, no source). */
-const START_SPARE_m = 1
+export const START_SPARE_m = 1
 
 /** What the pump of a loop that drains back has to do before its return runs full. */
 export interface StartDuty {

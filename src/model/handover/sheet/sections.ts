@@ -1,4 +1,5 @@
 import { FIELDS } from '#model/design/scenario'
+import { tankShape } from '#model/building/store'
 import { targetWords } from '#model/design/target'
 import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './figures.ts'
 import { tankLevels } from './tank-levels.ts'
@@ -161,6 +162,20 @@ function pressureWords(plant: Plant): Wording {
   return words`${headFigure(plant, loop.pressureDrop_Pa)}: ${plant.names.pipe}s ${headFigure(plant, loop.pipeLoss_Pa)}, headers ${headFigure(plant, loop.headerLoss_Pa)}, ${plant.names.passage}s ${headFigure(plant, loop.riserLoss_Pa)}${lift}`
 }
 
+/** As high as wide, or why not. */
+function shapeWords({
+  diameter_m,
+  height_m,
+  side_m2,
+  end_m2,
+  volume_m3,
+}: NonNullable<Plant['tank']>): Wording {
+  if (Math.abs(height_m - diameter_m) < 1e-6 * height_m) return words` and as high as wide`
+  const usual = tankShape(volume_m3)
+  const more_frac = (side_m2 + 2 * end_m2) / (usual.side_m2 + 2 * usual.end_m2) - 1
+  return words`, to go into its place; the year is reckoned with one as high as wide, which has ${count(Math.round(100 * more_frac))} % less skin`
+}
+
 export function storeLines(plant: Plant): SheetLine[] {
   const { answer, tank } = plant
   const { store, room } = answer.scenario
@@ -185,7 +200,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Size',
-      words`${figure(tank.diameter_m, 'm')} wide, ${figure(tank.height_m, 'm')} high if round and as high as wide`,
+      words`${figure(tank.diameter_m, 'm')} wide, ${figure(tank.height_m, 'm')} high if round${shapeWords(tank)}`,
     ),
     line(
       'Insulation',

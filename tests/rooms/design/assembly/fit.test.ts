@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { misfitsOf } from '#inside/model/design/assembly/fit.ts'
+import { said, wordingText } from '#model/basis/words'
+import { verdictOf } from '#ui/answer/verdict-words.ts'
 import { builderSheet } from '#model/handover/sheet'
 import { defaultScenario, withField } from '#model/design/scenario'
 import { answerFor } from '../../handover/sheet/sheet-answers.ts'
@@ -33,7 +35,12 @@ describe('a plant that does not fit is said', () => {
 })
 
 describe('an answer that does not fit', () => {
-  const fields = { 'panel.freeArea_m2': '5', 'store.autoVolume': 'false', 'store.volume_m3': '1.5' }
+  const fields = {
+    'panel.freeArea_m2': '5',
+    'store.autoVolume': 'false',
+    'store.volume_m3': '1.5',
+    'store.doorWidth_m': '1.3',
+  }
   const answer = answerFor(16, fields)
   test('has the whole modules that do, and their hours: more than with all, fewer than with none', () => {
     const { within } = answer.fit
@@ -46,7 +53,13 @@ describe('an answer that does not fit', () => {
     expect(answer.fit.within!.hoursOver_h).toBe(own.sizing.withPanels.hours_h)
   })
   test('is stamped on the sheet; one that fits is not', () => {
-    expect(builderSheet(answer)!.notBuildable.map(({ code }) => code)).toEqual(['panels-do-not-fit'])
+    const sheet = builderSheet(answer)!
+    expect(said(answer.fit.instead!).message).toMatch(
+      /^What fits is 4(\.0)? m² of panel with a tank of 1\.50? m³: \d+ of \d+ hours above the limit go\.$/,
+    )
+    expect(said(sheet.headline).message).toContain(said(answer.fit.instead!).message)
+    expect(verdictOf(answer, 'si').why).toContain(wordingText(answer.fit.instead!, 'si'))
+    expect(sheet.notBuildable.map(({ code }) => code)).toEqual(['panels-do-not-fit'])
     expect(builderSheet(answerFor(16, { ...fields, 'panel.freeArea_m2': '20' }))!.notBuildable).toEqual([])
   })
 })

@@ -1,0 +1,78 @@
+import {
+  count,
+  figure,
+  line,
+  said,
+  type Problem,
+  type SheetLine,
+  words,
+  type Wording,
+} from '#model/basis/words'
+import { doorWords, freeArea_m2, judgedLoad_kgm2, loadWords, moduleArea_m2 } from '#model/design/assembly'
+import type { Plant } from './plant.ts'
+import { START_SPARE_m } from './pump-duty.ts'
+import { startLift_m } from './start-lift.ts'
+
+/** Small circulators give about so much head at no flow, m (common practice, no source). */
+const SMALL_PUMP_m = 7
+
+/** What the plant must find a place in: as given or worked out, and what follows from it. */
+export function placeLines(plant: Plant): SheetLine[] {
+  return [line('Room for panels', panelWords(plant)), ...tankLines(plant), ...liftLines(plant)]
+}
+
+function panelWords({ answer }: Plant): Wording {
+  const { scenario } = answer
+  const free_m2 = freeArea_m2(scenario)
+  const modules = Math.floor(free_m2 / moduleArea_m2(scenario) + 1e-9)
+  const from =
+    scenario.panel.freeArea_m2 > 0 ? 'given' : 'worked out: the room’s own roof, its edges not taken off'
+  return words`${figure(free_m2, 'm2')} (${from}): at most ${count(modules)} ${modules === 1 ? 'module' : 'modules'}`
+}
+
+function tankLines({ tank, answer }: Plant): SheetLine[] {
+  if (tank === null) return []
+  const { place, volume_m3 } = tank
+  const most = words`at most ${figure(place.most_m3, 'm3')} of tank`
+  const wayIn = words`${doorWords(place)} (${place.doorGiven ? 'given' : 'worked out'}), ${figure(answer.scenario.room.height_m, 'm')} of room height`
+  const load = words`carries the ${loadWords(place)}; the tank loads it with ${figure(judgedLoad_kgm2(volume_m3, tank), 'kgm2')}, its weight full on its footprint or on ${figure(1, 'm2')}, whichever is more. A licensed engineer decides`
+  return [
+    place.inRoom
+      ? line('Tank’s way in', words`${wayIn}: ${most}`)
+      : line('Tank’s place', 'outdoors: no door and no ceiling limits it'),
+    line('Floor under it', load),
+  ]
+}
+
+function liftLines(plant: Plant): SheetLine[] {
+  const lift_m = startLift_m(plant)
+  if (lift_m === null) return []
+  const from =
+    plant.answer.scenario.loop.lift_m >= lift_m
+      ? 'given'
+      : 'worked out: from the water in the store to the top of the panels'
+  return [
+    line(
+      'Lift',
+      words`${figure(lift_m, 'm')} (${from}): the pump must give ${figure(lift_m + START_SPARE_m, 'm')} of head at no flow`,
+    ),
+  ]
+}
+
+/** A lift that the pumps usual in such loops do not fill panels against. */
+export function liftRemarks(plant: Plant): Problem[] {
+  const lift_m = startLift_m(plant)
+  if (lift_m === null || lift_m + START_SPARE_m <= SMALL_PUMP_m) return []
+  return [
+    {
+      code: 'lift-beyond-small-pumps',
+      severity: 'warning',
+      ...said(
+        words`The pump lifts water ${figure(lift_m, 'm')} into drained panels each time it starts; small circulators give about ${figure(SMALL_PUMP_m, 'm')} at no flow.`,
+      ),
+      remedy:
+        'Buy a pump of more head, hang a vessel for the water nearer the panels, or choose a glycol loop that stays full.',
+      place: { field: 'loop.lift_m' },
+    },
+  ]
+}
