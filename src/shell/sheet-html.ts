@@ -82,7 +82,7 @@ function partRows({ parts }: BuilderSheet, system: UnitSystem): string {
     .join('')
 }
 
-function pictureHtml(drawing: Drawing, system: UnitSystem): string {
+export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
   const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
   const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
   const key = drawing.key

@@ -3,7 +3,7 @@ import { escaped } from '#model/handover/drawing'
 import { pageFeet } from '#model/handover/sheet'
 
 const STYLE = `body{font:9.5pt/1.35 system-ui,sans-serif;color:#111;background:#fff;max-width:190mm;margin:0 auto;padding:6mm}
-h1,h2{font-family:Georgia,serif;margin:.4em 0 .2em}h2{font-size:1.15em;break-after:avoid}small{font-weight:400}
+h1,h2{font-family:Georgia,serif;margin:.4em 0 .2em}h2{font-size:1.15em}h2,h3{break-after:avoid}h3{margin:.4em 0 .1em}small{font-weight:400}
 .headline{font-weight:600;font-size:1.15em}.warn{border:2px solid #000;padding:.3em .6em}
 figure{margin:0 0 1em;break-inside:avoid}svg{max-width:100%;height:auto}p{margin:.2em 0}
 dl{display:grid;grid-template-columns:9em 1fr;gap:0 .8em;margin:0}.key{grid-template-columns:5em 1fr 5em 1fr}

@@ -3,6 +3,7 @@ import type { UnitSystem } from '#model/basis/units'
 import { escaped } from '#model/handover/drawing'
 import type { WaySheet, Work } from '#model/handover/sheet'
 import { part } from './sheet-html-expected.ts'
+import { pictureHtml } from './sheet-html.ts'
 import { page } from './sheet-page.ts'
 
 /** The sheet of a way without panels as one file of its own. */
@@ -18,6 +19,7 @@ export function wayHtml(sheet: WaySheet, system: UnitSystem, code: string): stri
     ),
     '</header>',
     part('What it reaches', linesHtml(sheet.job, text)),
+    ...sheet.drawings.map((drawing) => pictureHtml(drawing, system)),
     ...sheet.works.map((work) => workHtml(work, system)),
     part('Site and weather', linesHtml(sheet.site, text)),
     part('Assumptions that matter', listHtml(sheet.assumptions, text)),

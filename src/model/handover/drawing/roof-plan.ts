@@ -10,6 +10,7 @@ import {
   scaleFor,
   type PlantFacts,
 } from './facts.ts'
+import { northArrow } from './north.ts'
 import {
   across,
   box,
@@ -72,7 +73,7 @@ export function roofPlan(facts: PlantFacts): Drawing {
       box(at.roof, mm(roof.across_m), mm(roof.down_m), facts.roof === null ? 'hidden' : 'thick'),
       ...modulesOf(facts, at.field, mm),
       ...dimensionsOf(facts, { roof, field }, at, mm),
-      ...northOf(facts, [Math.max(width, 90) - 11, 12]),
+      ...northArrow(facts.azimuth_deg, [Math.max(width, 90) - 11, 12]),
     ],
   }
 }
@@ -171,18 +172,6 @@ function dimensionsOf(
       'middle',
       { turned: true },
     ),
-  ]
-}
-
-/** An arrow to the north: the slope falls the way the panels face, down the page. */
-function northOf({ azimuth_deg }: PlantFacts, [x, y]: Spot): Shape[] {
-  const turn = (azimuth_deg * Math.PI) / 180
-  const way: Spot = [Math.sin(turn), Math.cos(turn)]
-  const tip: Spot = [x + 6 * way[0], y + 6 * way[1]]
-  return [
-    path([[x - 5 * way[0], y - 5 * way[1]], tip]),
-    head(tip, way, 3),
-    label([x + 9.5 * way[0], y + 9.5 * way[1] + 1], 'N', 'middle', { bold: true }),
   ]
 }
 

@@ -5,11 +5,11 @@ import type { Work } from './work.ts'
 
 const HOUR_s = 3600
 /** Speed of air in openings that a fan draws through, m/s, and pressure over fan, mesh and louvre, Pa (common practice, no source). */
-const FACE_ms = 1
+export const FACE_ms = 1
 const FAN_Pa = 60
 /** Lowest blades over the floor, m (IEC 60335-2-80, from memory), and what a fan hangs down, m. */
-const BLADES_m = 2.3
-const HANGS_m = 0.3
+export const BLADES_m = 2.3
+export const HANGS_m = 0.3
 
 const powerOf = (id: string, s: Scenario): number =>
   AIR_MEASURES.find((measure) => measure.id === id)?.power_W(s) ?? 0

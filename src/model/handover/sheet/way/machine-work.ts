@@ -33,10 +33,10 @@ export function machineWork(spec: MachineSpec): Work {
   return spec.kind === 'airConditioner' ? conditioner(spec) : cooler(spec)
 }
 
-type Cooler = Extract<MachineSpec, { flow_m3h: number }>
+export type Cooler = Extract<MachineSpec, { flow_m3h: number }>
 
 /** Flow, duct and way out of a cooler's air. */
-function airOf({ flow_m3h }: Cooler) {
+export function airOf({ flow_m3h }: Cooler) {
   const flow_m3s = flow_m3h / HOUR_s
   return {
     flow_m3s,

@@ -6,7 +6,7 @@ import { heightCaution, solventsCaution } from '../cautions.ts'
 import type { Work } from './work.ts'
 
 /** A litre of primer goes so far, m² (common practice, no source). */
-const PRIMER_m2L = 8
+export const PRIMER_m2L = 8
 /** Sun and outside film for the reading at noon, W/m² and W/m²K (ISO 6946: 25). */
 const NOON_Wm2 = 900
 const FILM_Wm2K = 25

@@ -1,42 +1,16 @@
-import type { Measure } from '#model/design/measures'
-import type { MadeOrMeasured, Scenario } from '#model/design/scenario'
 import { targetWords } from '#model/design/target'
-import type { CoatingRecipe, CoatJob } from '#model/panels/paint'
-import type { WeatherRecord } from '#model/outdoors/weather'
 import { count, figure, line, saysInvented, words, type SheetLine, type Wording } from '#model/basis/words'
+import { wayDrawings, type Drawing } from '#model/handover/drawing'
 import { roomAssumption } from '../assumptions.ts'
 import type { Range } from '../ranges.ts'
 import { siteLinesOf } from '../site-lines.ts'
 import { AIR_WORK } from './air-work.ts'
 import { BUILDING_WORK } from './building-work.ts'
-import { machineWork, type MachineSpec } from './machine-work.ts'
+import { machineWork } from './machine-work.ts'
 import { paintWork } from './paint-work.ts'
+import type { WayAsked } from './way-asked.ts'
+import { wayFactsOf } from './way-facts-of.ts'
 import type { Work } from './work.ts'
-
-/** A year's outcome: counted hours over the limit, operative peak. */
-export interface WayOutcome {
-  readonly hours_h: number
-  readonly peak_C: number
-}
-
-/** What a way without panels was found to do. */
-export interface WayFound {
-  readonly with: WayOutcome & {
-    readonly electric_J: number
-    readonly water_m3: number
-    readonly meets: boolean
-  }
-  /** The building before the way. */
-  readonly before: WayOutcome
-  readonly winter: {
-    readonly heating_J: number
-    readonly heatingChange_J: number
-    readonly mouldMonths: number
-    readonly mouldMonthsBefore: number
-  }
-  /** Eight draws in ten; null until they are worked out. */
-  readonly ranges: { readonly hours_h: Range; readonly peak_C: Range; readonly draws: number } | null
-}
 
 /** The sheet of a way without panels, unrounded and in SI. */
 export interface WaySheet {
@@ -49,22 +23,14 @@ export interface WaySheet {
   /** What it reaches. */
   readonly job: readonly SheetLine[]
   readonly site: readonly SheetLine[]
+  /** Plan, section and details of what was chosen; none where there is nothing to draw. */
+  readonly drawings: readonly Drawing[]
   readonly works: readonly Work[]
   readonly assumptions: readonly Wording[]
 }
 
-interface Asked {
-  readonly scenario: Scenario
-  readonly weather: WeatherRecord & MadeOrMeasured
-  readonly measures: readonly Measure['id'][]
-  readonly machine: MachineSpec | null
-  readonly recipe: CoatingRecipe
-  readonly coat: Omit<CoatJob, 'area_m2'>
-  readonly found: WayFound
-}
-
 /** The sheet of measures and machine: what to buy and do, what it reaches, how sure, and what to mind. */
-export function waySheet(asked: Asked): WaySheet {
+export function waySheet(asked: WayAsked): WaySheet {
   const { scenario, weather, found } = asked
   const { job } = scenario
   return {
@@ -81,6 +47,7 @@ export function waySheet(asked: Asked): WaySheet {
     outOfReach: found.with.meets ? null : words`This way does not reach the target.`,
     job: jobLines(asked),
     site: siteLinesOf(scenario, weather),
+    drawings: wayDrawings(wayFactsOf(asked)),
     works: worksOf(asked),
     assumptions: assumptionsOf(asked),
   }
@@ -89,7 +56,7 @@ export function waySheet(asked: Asked): WaySheet {
 const rangeWords = ({ low, high }: Range): Wording =>
   words`${count(Math.round(low))} to ${count(Math.round(high))}`
 
-function worksOf({ scenario, measures, machine, recipe, coat }: Asked): Work[] {
+function worksOf({ scenario, measures, machine, recipe, coat }: WayAsked): Work[] {
   return [
     ...measures.map((id): Work => {
       if (id === 'paintRoof') return paintWork(scenario, recipe, coat)
@@ -100,7 +67,7 @@ function worksOf({ scenario, measures, machine, recipe, coat }: Asked): Work[] {
   ]
 }
 
-function jobLines({ scenario, found }: Asked): SheetLine[] {
+function jobLines({ scenario, found }: WayAsked): SheetLine[] {
   const { target } = scenario
   const { with: after, before, winter } = found
   const change = winter.heatingChange_J
@@ -121,7 +88,7 @@ function jobLines({ scenario, found }: Asked): SheetLine[] {
   ]
 }
 
-function assumptionsOf({ scenario, measures, found }: Asked): Wording[] {
+function assumptionsOf({ scenario, measures, found }: WayAsked): Wording[] {
   const lines: Wording[] = [roomAssumption(scenario)]
   const replaced = measures.filter((id) => id === 'paintRoof' || id === 'nightOpening' || id === 'nightFan')
   if (replaced.length > 0)

@@ -14,3 +14,13 @@ export interface Work {
   readonly cautions: readonly Caution[]
   readonly keep: readonly Wording[]
 }
+
+/** A work of which nothing is said yet. */
+export const EMPTY: Omit<Work, 'name'> = {
+  sizes: [],
+  buy: [],
+  steps: [],
+  readings: [],
+  cautions: [],
+  keep: [],
+}
