@@ -25,10 +25,10 @@ function sameKey(a: readonly unknown[], b: readonly unknown[]): boolean {
   return a.length === b.length && a.every((part, i) => samePart(part, b[i]))
 }
 
-/** Results of stages (they hold hourly columns) are the same only if they are one object; specs if they read alike. */
+/** Hourly columns, and results of stages that hold them, are the same only if they are one object; specs if they read alike. */
 function samePart(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false
-  if ('hours' in a || 'hours' in b) return false
+  if ('hours' in a || 'hours' in b || ArrayBuffer.isView(a) || ArrayBuffer.isView(b)) return false
   return JSON.stringify(a) === JSON.stringify(b)
 }

@@ -8,9 +8,10 @@
  * everything; coating or cover from the panel hours on; area, flow, store, plan and room the year only.
  */
 import { stressWeather } from '#model/outdoors/climate'
+import { DrawnYear } from './drawn-year.ts'
 import { Memory } from './memory.ts'
 import { reducePanelHours, type PanelSpec } from '#model/panels/plate'
-import { roomNetwork } from '#model/building/room'
+import { roomExposure, roomNetwork } from '#model/building/room'
 import {
   crossFieldProblems,
   unusualValues,
@@ -169,11 +170,12 @@ export class Stages {
     draws: number,
   ): Generator<number, UncertaintyResult> {
     const drawn = drawnScenarios(scenario, record, draws)
+    const around = this.drawnYear(scenario, record, sizing)
     const areas_m2: (number | null)[] = []
     for (;;) {
       const to = drawsToSimulate(areas_m2.length, draws)
       while (areas_m2.length < to) {
-        areas_m2.push(this.drawnArea_m2(drawn[areas_m2.length]!, record, sizing))
+        areas_m2.push(this.drawnArea_m2(drawn[areas_m2.length]!, record, sizing, around))
         yield areas_m2.length
       }
       const found = spreadOfAreas(scenario, record, draws, areas_m2)
@@ -190,17 +192,37 @@ export class Stages {
     from: number,
     to: number,
   ): Generator<number, (number | null)[]> {
+    const around = this.drawnYear(scenario, record, sizing)
     const areas_m2: (number | null)[] = []
     for (const drawn of drawnScenarios(scenario, record, draws).slice(from, to)) {
-      areas_m2.push(this.drawnArea_m2(drawn, record, sizing))
+      areas_m2.push(this.drawnArea_m2(drawn, record, sizing, around))
       yield areas_m2.length
     }
     return areas_m2
   }
 
-  private drawnArea_m2(drawn: Scenario, record: WeatherRecord, sizing: SizingResult): number | null {
-    const { kind, area_m2 } = this.about(drawn, record, sizing)
-    return kind === 'floor' ? null : area_m2
+  /** The hours in which draws around an answer are run; null where it has no panels that are just enough. */
+  private drawnYear(scenario: Scenario, record: WeatherRecord, sizing: SizingResult): DrawnYear | null {
+    const { kind, area_m2, storeVolume_m3 } = sizing
+    if (kind !== 'met') return null
+    return this.memory.recall('drawn year', [record, scenario, area_m2, storeVolume_m3], () => {
+      const base = this.prepare(scenario, record, true)
+      const { weather, sun, sky } = base
+      const exposed = roomExposure(weather, sun, sky, roomSpecOf(scenario), this.memory.recall)
+      return DrawnYear.around(base, exposed, { area_m2, storeVolume_m3 })
+    })
+  }
+
+  private drawnArea_m2(
+    drawn: Scenario,
+    record: WeatherRecord,
+    sizing: SizingResult,
+    around: DrawnYear | null,
+  ): number | null {
+    const area_m2 = around?.area_m2(drawn, record) ?? null
+    if (area_m2 !== null) return area_m2 > drawn.target.maxArea_m2 ? null : area_m2
+    const found = this.about(drawn, record, sizing)
+    return found.kind === 'floor' ? null : found.area_m2
   }
 
   /** The load cuts that would help at the largest area, best first. */

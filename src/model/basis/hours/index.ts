@@ -12,3 +12,4 @@ export {
   monthOfDay,
   seasonal,
 } from './months-of-year.ts'
+export { RingPart, type RingSpan } from './ring-part.ts'

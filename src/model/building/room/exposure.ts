@@ -2,7 +2,6 @@ import { airChange, type AirChange } from './air-change.ts'
 import { windFactor_frac } from '#model/outdoors/air'
 import { GLASS_FINISH, roofFinish, SHELTERED_FINISH, wallFinish } from './finishes.ts'
 import type { RoomGeometry } from './geometry.ts'
-import { groundTemp_C, type GroundFloor } from './ground.ts'
 import { merged, outsideHours, type Finish } from './outside.ts'
 import type { OutsideHours, RoomSpec } from './spec.ts'
 import { glazingOf, panesOf, windowSun_W } from './windows.ts'
@@ -30,7 +29,6 @@ export interface Exposure {
   readonly air: AirChange
   /** Let in by all windows, W per hour. */
   readonly sun_W: Float64Array
-  readonly groundUnder_C: (floor: GroundFloor) => Float64Array
 }
 
 /** A side of the room by its own name, not by the way it faces: so that a room turned round leaves no trail of parts behind. */
@@ -68,9 +66,10 @@ export function exposure(
   const atEaves = windFactor_frac(spec.terrain, spec.height_m)
   const leaks = { airChange_1h, airChangeWind_1hms: airChangeWind_1hms * atEaves, moisture_kgh }
   const panes = panesOf(spec.windowU_Wm2K)
+  const light = [weather.globalHorizontal_Wm2, weather.directNormal_Wm2, weather.diffuseHorizontal_Wm2]
   const glazing = glazingOf(spec, geometry)
   const sunOn = ({ name, tilt_deg, azimuth_deg }: Face) =>
-    recall(`sun on ${name}`, [weather, sun, tilt_deg, azimuth_deg], () =>
+    recall(`sun on ${name}`, [...light, sun, tilt_deg, azimuth_deg], () =>
       planeIrradiance(sun, weather, tilt_deg, azimuth_deg, GROUND_ALBEDO_frac),
     )
   const outside = (face: Face, finish: Finish) =>
@@ -99,7 +98,7 @@ export function exposure(
     air: recall('air change', [weather, leaks, geometry.volume_m3], () =>
       airChange(leaks, geometry.volume_m3, weather),
     ),
-    sun_W: recall('window sun', [weather, sun, glazing, panes], () =>
+    sun_W: recall('window sun', [...light, sun, glazing, panes], () =>
       windowSun_W(
         glazing,
         (facade) => sunOn(upright(facade)),
@@ -107,6 +106,5 @@ export function exposure(
         panes,
       ),
     ),
-    groundUnder_C: (floor) => recall('ground', [weather, floor], () => groundTemp_C(floor, weather)),
   }
 }

@@ -6,7 +6,8 @@ export {
 } from './films.ts'
 export { CONVECTIVE_GAINS_frac } from './gains.ts'
 export { endOverMean } from './mean-step.ts'
-export { roomNetwork, withRows } from './network.ts'
+export { roomExposure, roomNetwork, roomWithin, withRows } from './network.ts'
+export type { Exposure } from './exposure.ts'
 export {
   ACROSS_WK,
   AIR_WK,

@@ -1,13 +1,15 @@
 import { modesOf } from '#model/building/construction'
+import type { RingPart } from '#model/basis/hours'
 import { nightVent_WK } from './air-change.ts'
 import { contentsOf } from './contents.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { exposure, type Recall } from './exposure.ts'
+import { exposure, type Exposure, type Recall } from './exposure.ts'
 import { FILM_INSIDE_Wm2K, OUTSIDE_m2KW } from './films.ts'
 import { gainHours_W } from './gains.ts'
 import { roomGeometry, type RoomGeometry } from './geometry.ts'
 import { partsOf } from './parts.ts'
 import { checkRoomSpec } from './spec-check.ts'
+import { groundTemp_C, type GroundFloor } from './ground.ts'
 import { roomRows } from './rows.ts'
 import type { OutsideHours, RoomNetwork, RoomParts, RoomRows, RoomSpec, WindowGroup } from './spec.ts'
 import { sunShares, type SunlitFace } from './sun-inside.ts'
@@ -36,13 +38,42 @@ export function roomNetwork(
   spec: RoomSpec,
   recall: Recall = afresh,
 ): RoomNetwork {
+  return roomWithin(roomExposure(weather, sun, sky, spec, recall), weather, sun, spec, { recall })
+}
+
+/** What sun, sky and wind do to a room, hour by hour: of any part of a record. Throws as `roomNetwork` does. */
+export function roomExposure(
+  weather: WeatherRecord,
+  sun: SunHours,
+  sky: SkyHours,
+  spec: RoomSpec,
+  recall: Recall = afresh,
+): Exposure {
   checkRoomSpec(spec)
   if (sun.hours !== weather.hours || sky.hours !== weather.hours || weather.hours < 1)
     throw new RangeError(
       `room needs weather, sun and sky of equal length ≥ 1, got ${weather.hours}, ${sun.hours}, ${sky.hours}`,
     )
+  return exposure(weather, sun, sky, spec, roomGeometry(spec), recall)
+}
+
+/**
+ * The room whose exposure is known, in the weather of a whole record.
+ * @param part  the hours it will be run in; all when left out
+ */
+export function roomWithin(
+  exposed: Exposure,
+  weather: WeatherRecord,
+  sun: SunHours,
+  spec: RoomSpec,
+  { recall = afresh, part = null }: { readonly recall?: Recall; readonly part?: RingPart | null } = {},
+): RoomNetwork {
   const geometry = roomGeometry(spec)
-  const weathered = exposure(weather, sun, sky, spec, geometry, recall)
+  const weathered = {
+    ...exposed,
+    groundUnder_C: (floor: GroundFloor) =>
+      recall('ground', [weather, floor], () => groundTemp_C(floor, weather)),
+  }
   const contents = contentsOf(spec.contents_Jm2K, geometry.floor_m2, geometry.volume_m3)
   const parts = partsOf(spec, geometry, weathered, contents.furniture)
   const panes = panesOf(spec.windowU_Wm2K)
@@ -58,7 +89,7 @@ export function roomNetwork(
   }
   const shares = sunShares([...faces, glass])
   const inner_m2 = [...faces, glass].reduce((sum, face) => sum + face.area_m2, 0)
-  return withRows({
+  const network: RoomParts = {
     hours: weather.hours,
     floor_m2: geometry.floor_m2,
     volume_m3: geometry.volume_m3,
@@ -87,7 +118,8 @@ export function roomNetwork(
     ventAllowed: ventAllowed(spec, sun, weather),
     indoorDewPoint_C: weathered.air.dewPoint_C,
     pressure_Pa: mean(weather.pressure_Pa),
-  })
+  }
+  return withRows(network, part)
 }
 
 function panesAsGroup(
@@ -106,11 +138,11 @@ function panesAsGroup(
   }
 }
 
-/** A room that remembers the rows it was asked for. */
-export function withRows(parts: RoomParts): RoomNetwork {
+/** A room that remembers the rows it was asked for: those of a part’s hours, or all. */
+export function withRows(parts: RoomParts, part: RingPart | null = null): RoomNetwork {
   const known = new Map<number, RoomRows>()
   const rowsOf = (step_s: number): RoomRows => {
-    const found = known.get(step_s) ?? roomRows(parts, step_s)
+    const found = known.get(step_s) ?? roomRows(parts, step_s, part)
     known.set(step_s, found)
     return found
   }

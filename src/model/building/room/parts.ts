@@ -1,5 +1,6 @@
 import { isResistance, type Construction } from '#model/building/construction'
 import type { Exposure } from './exposure.ts'
+import type { GroundFloor } from './ground.ts'
 import type { RoomGeometry } from './geometry.ts'
 import { merged } from './outside.ts'
 import { partition } from './partition.ts'
@@ -15,6 +16,9 @@ export interface Part {
   readonly pipeDepth_m: number | null
 }
 
+/** What lies outside the room, and the ground under it. */
+type Weathered = Exposure & { readonly groundUnder_C: (floor: GroundFloor) => Float64Array }
+
 /** Furniture and goods as faces; null when there are none to speak of. */
 type Furniture = { readonly area_m2: number; readonly layers: Construction } | null
 
@@ -22,7 +26,7 @@ type Furniture = { readonly area_m2: number; readonly layers: Construction } | n
 export function partsOf(
   spec: RoomSpec,
   geometry: RoomGeometry,
-  weathered: Exposure,
+  weathered: Weathered,
   furniture: Furniture,
 ): Part[] {
   const sides = geometry.facades.map(({ opaque_m2, behind }, side) => ({
@@ -69,7 +73,7 @@ function outdoorShare(behind: RoomGeometry['facades'][number]['behind'], spec: R
   return behind === 'sameRoom' ? 0 : spec.unheatedShare_frac
 }
 
-function floorOf(spec: RoomSpec, geometry: RoomGeometry, weathered: Exposure): Part {
+function floorOf(spec: RoomSpec, geometry: RoomGeometry, weathered: Weathered): Part {
   const ground = floorOnGround(spec, geometry)
   const pipeDepth_m = spec.pipes === 'floor' ? spec.slabThickness_m / 2 : null
   const own = { name: 'floor', area_m2: geometry.floor_m2, pipeDepth_m } as const

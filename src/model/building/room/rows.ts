@@ -1,3 +1,4 @@
+import type { RingPart } from '#model/basis/hours'
 import { CONVECTION_INSIDE_Wm2K as HC, FILM_INSIDE_Wm2K as HI, RADIATION_INSIDE_Wm2K as HR } from './films.ts'
 import { CONVECTIVE_GAINS_frac } from './gains.ts'
 import type { FaceGroup, GroupStep, RoomParts, RoomRows } from './spec.ts'
@@ -15,8 +16,11 @@ export const PER_GROUP = 3
 /** Entries of a mode: e^−x, and inner and outer shape times the share of a step's mean. */
 export const PER_MODE = 3
 
-/** Rows of a room for steps of `step_s`, exact for drives that hold over the step. */
-export function roomRows(room: RoomParts, step_s: number): RoomRows {
+/**
+ * Rows of a room for steps of `step_s`, exact for drives that hold over the step.
+ * @param part  the hours that rows are wanted of, the others left empty; all when left out
+ */
+export function roomRows(room: RoomParts, step_s: number, part: RingPart | null = null): RoomRows {
   const groups: GroupStep[] = []
   const columns: { [K in 'decay' | 'b' | 'c' | 'd' | 'm1' | 'held']: number[] } = {
     decay: [],
@@ -36,7 +40,11 @@ export function roomRows(room: RoomParts, step_s: number): RoomRows {
   columns.decay.forEach((decay, k) => modeRows.set([decay, innerMean[k]!, outerMean[k]!], PER_MODE * k))
   const stride = BEFORE_GROUPS + PER_GROUP * groups.length
   const rows = new Float64Array(stride * room.hours)
-  for (let h = 0; h < room.hours; h++) fillRow(rows, h * stride, room, groups, h)
+  if (part === null) for (let h = 0; h < room.hours; h++) fillRow(rows, h * stride, room, groups, h)
+  else
+    part.pieces((from, to) => {
+      for (let h = from; h < to; h++) fillRow(rows, h * stride, room, groups, h)
+    })
   return {
     step_s,
     stride,

@@ -1,5 +1,6 @@
 export { type Trial } from './area-search.ts'
 export { type AboutArea, type NearDesign, aboutArea } from './about.ts'
+export { AreaCurve, alongCurve } from './area-curve.ts'
 export { type CheapestDesign, cheapestOn } from './cheapest.ts'
 export { type DesignMap, type MapTask, candidateAt, designMap, placeAt, reached } from './design-map.ts'
 export { drawnHow } from './drawn-how.ts'
@@ -10,7 +11,7 @@ export { judgedAlso } from './map-judged.ts'
 export { MAP_KINDS, type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
 export { LIMIT_CAUSES, type Limit, type LimitCause, type LimitShare } from './result.ts'
 export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
-export { seasonAtRisk, seasonDecides } from './season.ts'
+export { type Season, seasonAtRisk, seasonDecides } from './season.ts'
 export {
   type AreaAlone,
   type Candidate,

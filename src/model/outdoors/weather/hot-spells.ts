@@ -10,6 +10,15 @@ const FULL_FRAC = 0.98
  * not its departure from the season: a warm week in January is no test of a cooling panel.
  */
 export function hotSpellWeights(airTemp_C: Float64Array): Float64Array {
+  const found = known.get(airTemp_C) ?? weightsOf(airTemp_C)
+  known.set(airTemp_C, found)
+  return found
+}
+
+/** Kept with the record's column: every draw of a range asks again. */
+const known = new WeakMap<Float64Array, Float64Array>()
+
+function weightsOf(airTemp_C: Float64Array): Float64Array {
   const smooth_C = runningMean(airTemp_C, HALF_WINDOW_H)
   const ordered = smooth_C.slice().sort()
   const begins_C = ordered[Math.floor(BEGINS_FRAC * (ordered.length - 1))]!
