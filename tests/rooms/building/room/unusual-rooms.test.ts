@@ -7,6 +7,7 @@ import { type RoomSpec, roomNetwork } from '#model/building/room'
 import { roomSpecOf } from '#model/design/assembly'
 import { defaultScenario } from '#model/design/scenario'
 import { partsOf } from '#inside/model/building/room/parts.ts'
+import { groundTemp_C, type GroundFloor } from '#inside/model/building/room/ground.ts'
 import { exposure } from '#inside/model/building/room/exposure.ts'
 import { roomGeometry } from '#inside/model/building/room/geometry.ts'
 import { contentsOf } from '#inside/model/building/room/contents.ts'
@@ -73,7 +74,10 @@ function summer(climate: string, unlike: Partial<RoomSpec>) {
   const room = roomNetwork(weather, sun, sky, spec)
   const geometry = roomGeometry(spec)
   const { furniture } = contentsOf(spec.contents_Jm2K, geometry.floor_m2, geometry.volume_m3)
-  const weathered = exposure(weather, sun, sky, spec, geometry, (_part, _key, make) => make())
+  const weathered = {
+    ...exposure(weather, sun, sky, spec, geometry, (_part, _key, make) => make()),
+    groundUnder_C: (floor: GroundFloor) => groundTemp_C(floor, weather),
+  }
   const layers = partsOf(spec, geometry, weathered, furniture).map((part) => part.layers)
   const fine = fineRoom(room, layers, 20, [FROM_h, TO_h])
   const step = new RoomStep(room, 900)
