@@ -12,4 +12,4 @@ export {
   monthOfDay,
   seasonal,
 } from './months-of-year.ts'
-export { RingPart, type RingSpan } from './ring-part.ts'
+export { RingPart } from './ring-part.ts'

@@ -1,5 +1,5 @@
 /** First hour and one past the last of a record taken as a ring: the second may pass its end and goes on at its beginning. */
-export type RingSpan = readonly [number, number]
+type RingSpan = readonly [number, number]
 
 type Column = Float64Array | Uint8Array
 
