@@ -1,5 +1,6 @@
 import { untrack } from 'svelte'
 import { linkHash, placedText, readLinkHash, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
+import { listenForInstall } from '#live/install-offer.ts'
 import { readKept, writeKept } from '#live/kept-text.ts'
 import { ownIdInLink } from '#live/own-id.ts'
 import { isPlaceId } from '#live/place-id.ts'
@@ -19,6 +20,7 @@ export function awaken(bench: Workbench): () => void {
   bench.units.recall()
   if (!takeKeptDesign(bench)) bench.keeping.setAside(AUTOSAVE)
   const stopListening = bench.keeping.listen()
+  const stopOffers = listenForInstall(bench)
   bench.newVersion.watch()
   const openHash = () => openLink(bench)
   openHash()
@@ -55,6 +57,7 @@ export function awaken(bench: Workbench): () => void {
   return () => {
     stopEffects()
     stopListening()
+    stopOffers()
     removeEventListener('pagehide', leave)
     removeEventListener('hashchange', openHash)
   }

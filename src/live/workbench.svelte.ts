@@ -29,6 +29,8 @@ export class Workbench {
   readonly kept = new KeptDesigns()
   readonly keeping = new Keeping()
   readonly newVersion = new NewVersion()
+  /** Asks the browser to install the app; null where it does not offer that. */
+  install = $state.raw<(() => void) | null>(null)
   /** False until the page listens: controls stay disabled so that no click is lost. */
   ready = $state(false)
   /** False when the browser refuses to keep the design for the next visit. */

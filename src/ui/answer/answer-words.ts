@@ -27,7 +27,7 @@ export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
     case 'own':
       return { kicker: `Your own panel area${beyond}`, big: area }
     case 'met':
-      return { kicker: `Panel area for the target${beyond}`, big: area }
+      return { kicker: `Panels alone, for the target${beyond}`, big: area }
     case 'notNeeded':
       return {
         kicker: way ? 'What you chose meets the target' : 'The room meets the target by itself',
