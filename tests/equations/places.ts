@@ -162,7 +162,7 @@ export const PLACES: Readonly<Record<string, Readonly<Record<string, string>>>> 
     'pipes:':
       'building/year/loop-flow.ts#LoopFlow.set #LoopFlow.into_C | exact solution of a pipe in still air',
     'delivery:':
-      'building/year/delivery.ts#Delivery.lawAt #Delivery.add building/year/open-valve.ts#OpenValve.reaches_W | own control law',
+      'building/year/delivery.ts#Delivery.lawOf #Delivery.settle #Delivery.add building/year/open-valve.ts#OpenValve.reaches_W | own control law',
     'port:':
       'building/year/room-port.ts#RoomPort.setPipes #RoomPort.follow #RoomPort.seen_WK | reciprocity and elimination',
     'tray:':

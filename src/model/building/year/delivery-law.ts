@@ -10,8 +10,39 @@ export const OPEN_AT_DEW_LIMIT = 3
 export const FADING_TO_STORE = 4
 export const FADING_AT_DEW_LIMIT = 5
 
-export const fades = (law: number): boolean => law >= FADING_TO_STORE
+/** A share of the flow, found with the heat that it carries from the port to the store. */
+export const PARTLY_OPEN = 6
+
+export const fades = (law: number): boolean => law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT
 export const heldByDew = (law: number): boolean => law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT
 
 /** A share held to 0…1. */
 export const clamped = (share: number): number => Math.min(1, Math.max(0, share))
+
+/**
+ * The law that holds where the room asks some heat, W, and the open valve reaches some, W, after a law. A store that the
+ * open valve has brought to the room's temperature stays joined to it through the step.
+ * @param byStore  store, not dew limit, is the end the heat goes to
+ * @param above    the room, where the plant meets it, is warmer than the dew limit
+ */
+export function lawAfter(
+  law: number,
+  demanded_W: number,
+  reachable_W: number,
+  fading: boolean,
+  byStore: boolean,
+  above: boolean,
+): number {
+  // An open valve that brings the air under its setpoint is one to throttle; shut, it would be asked for again.
+  if (demanded_W <= 0) return law >= OPEN_TO_STORE ? THROTTLED : CLOSED
+  if (reachable_W <= 0 && (law !== OPEN_TO_STORE || !above)) return CLOSED
+  if (reachable_W > 0 && demanded_W < reachable_W) return THROTTLED
+  if (byStore) return fading ? FADING_TO_STORE : OPEN_TO_STORE
+  return fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT
+}
+
+/** What a valve in proportion asks for: heat for each kelvin of air over the setpoint. */
+export interface Demand {
+  readonly perKelvin_WK: number
+  readonly setpoint_C: number
+}

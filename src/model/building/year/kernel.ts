@@ -151,15 +151,15 @@ export class YearKernel {
       if (delivery.coil !== null && this.controls.delivering) this.beginCoil(hour, delivery)
     }
     for (let attempt = 0; ; attempt++) {
-      this.assemble(hour, running)
-      system.solve()
-      if (delivery === null || attempt === LAW_TRIES || !delivery.changeLaw(system)) break
+      this.solveOnce(hour, running)
+      if (delivery === null || !delivery.changeLaw(system)) break
+      if (attempt < LAW_TRIES && !delivery.mustSettle) continue
+      return delivery.settle(system, () => this.solveOnce(hour, running))
     }
     this.fromLoop_W = this.charged_W(running)
     // Air and layers follow their pipes within the step: they are looked at again at its mean.
     if (running !== null && !nodes.tank && running.mustMix(this.sinkMean_C())) {
-      this.assemble(hour, running)
-      system.solve()
+      this.solveOnce(hour, running)
       this.fromLoop_W = this.charged_W(running)
     }
   }
@@ -177,7 +177,7 @@ export class YearKernel {
     return running === null || this.nodes.tank ? 0 : this.room.port.heat_W(running, this.system.air_C)
   }
 
-  private assemble(hour: number, running: PlateCourse | null): void {
+  private solveOnce(hour: number, running: PlateCourse | null): void {
     const { system, room, delivery } = this
     system.air_WK = room.air_WK
     system.airDrive_W = room.airDrive_W
@@ -189,6 +189,7 @@ export class YearKernel {
       system.airDrive_W += seen * (running.charging_W - running.charging_WK * port.base_C)
     }
     system.factor(this.step_s, this.temp_C)
+    system.solve()
   }
 
   private finish(hour: number, running: PlateCourse | null): void {

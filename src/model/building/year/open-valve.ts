@@ -1,4 +1,5 @@
 import type { StoreModel } from '#model/building/store'
+import { clamped } from './delivery-law.ts'
 import type { HubSystem } from './hub-system.ts'
 import type { RoomPort } from './room-port.ts'
 
@@ -8,6 +9,9 @@ const FADED_K = 0.5
 const FULL_TIMES = 2
 /** A fading delivery is one of this times UA that begins at that difference. */
 const FADING_TIMES = FULL_TIMES / (FULL_TIMES - 1)
+
+/** Keeps the delivery's share finite when store and room are at one temperature, K. */
+export const DIFFERENCE_FLOOR_K = 0.1
 
 /** Difference up to which nothing is let in, K: where the fan's own heat would eat the gain, or `FADED_K`. */
 export function fadedAt_K(store: Pick<StoreModel, 'delivery_WK' | 'deliveryPower_W'>): number {
@@ -24,11 +28,14 @@ export class OpenValve {
   private readonly port: RoomPort
   private readonly open_WK: number
   private readonly faded_K: number
+  /** Heat of the least difference that a share is counted by, W. */
+  readonly least_W: number
 
   constructor(port: RoomPort, store: StoreModel) {
     this.port = port
     this.open_WK = store.delivery_WK
     this.faded_K = fadedAt_K(store)
+    this.least_W = store.delivery_WK * DIFFERENCE_FLOOR_K
   }
 
   /** Heat from the room to an end at some temperature, full or fading, W. */
@@ -42,15 +49,34 @@ export class OpenValve {
     return this.isFaded(full_W) ? this.heat_W(air_C, end_C, true) : full_W
   }
 
+  /** Share of full output that a heat is: of what UA would carry between port and store as they are, 0…1. */
+  share(heat_W: number, air_C: number, store_C: number): number {
+    const full_W = this.open_WK * (this.port.at_C(air_C, -heat_W) - store_C)
+    return this.least_W > 0 ? clamped(heat_W / Math.max(this.least_W, full_W)) : 0
+  }
+
   isFaded(heat_W: number): boolean {
     return heat_W < this.open_WK * FULL_TIMES * this.faded_K
   }
 
   /** Joins room and tank: cold drawn at the bottom, warm water back at the top. */
   addToStore(system: HubSystem, bottom: number, fading: boolean): void {
+    this.join(system, bottom, this.seen_WK(fading), fading ? this.faded_K : 0)
+  }
+
+  /** The same with a share of the flow, which comes back as warm as the port. */
+  addPart(system: HubSystem, bottom: number, flow_frac: number): void {
+    this.join(system, bottom, this.port.seen_WK(flow_frac * this.open_WK), 0)
+  }
+
+  /** Heat of that share, W. */
+  part_W(air_C: number, store_C: number, flow_frac: number): number {
+    return this.port.seen_WK(flow_frac * this.open_WK) * (this.port.free_C(air_C) - store_C)
+  }
+
+  private join(system: HubSystem, bottom: number, seen_WK: number, lost_K: number): void {
     const { share, base_C } = this.port
-    const seen_WK = this.seen_WK(fading)
-    const above_C = (fading ? this.faded_K : 0) - base_C
+    const above_C = lost_K - base_C
     system.air_WK += seen_WK * share * share
     system.airDrive_W += seen_WK * share * above_C
     system.airTank_WK[bottom]! -= seen_WK * share

@@ -4,6 +4,7 @@ import {
   humidityRatio_frac,
   vapourPressure_Pa,
 } from '#model/outdoors/air'
+import type { Demand } from './delivery-law.ts'
 import type { HubSystem } from './hub-system.ts'
 
 /** Share of a fan coil's resistance on the side of the air (common practice, no source: its surface is some 3 K over the water at 10 K). */
@@ -75,11 +76,12 @@ export class WetCoil {
     return (this.latentRatio * this.airChange_WK * coil_WK) / (this.airChange_WK + coil_WK)
   }
 
-  /** With the air at full flow: sensible = air_WK T_air − dew_WK T_dew − water_WK T_water. */
+  /** With the air at full flow, or a share of it: sensible = air_WK T_air − dew_WK T_dew − water_WK T_water. */
   readonly open = { air_WK: 0, dew_WK: 0, water_WK: 0, latentDew_WK: 0, latentWater_WK: 0 }
-  setOpen(): void {
-    const { toAir_WK: a, toWater_WK: w, open } = this
-    const l = this.latent_WK(1)
+  setOpen(share = 1): void {
+    const { toWater_WK: w, open } = this
+    const a = share * this.toAir_WK
+    const l = this.latent_WK(share)
     const sum = a + l + w
     open.air_WK = (a * (l + w)) / sum
     open.dew_WK = (a * l) / sum
@@ -126,8 +128,7 @@ export class WetCoil {
     system: HubSystem,
     bottom: number,
     share: number,
-    demand_WK: number,
-    setpoint_C: number,
+    { perKelvin_WK: demand_WK, setpoint_C }: Demand,
   ): void {
     const toWater = this.waterShare(share)
     const condensing_WK = this.throttledWater_WK(share)
