@@ -1,16 +1,11 @@
-import { escaped, svgText, type Drawing } from '#model/handover/drawing'
+import { escaped } from '#model/handover/drawing'
 import type { BuilderSheet, ControlState } from '#model/handover/sheet'
-import {
-  figureText,
-  messageIn,
-  wordingText,
-  type SheetLine,
-  type Text,
-  type Wording,
-} from '#model/basis/words'
+import { messageIn, wordingText, type SheetLine, type Text, type Wording } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
 import { expectedHtml, part } from './sheet-html-expected.ts'
 import { page } from './sheet-page.ts'
+import { buyHtml, cautionsHtml, pictureHtml } from './sheet-pieces.ts'
+import { workHtml } from './way-html.ts'
 
 /** The builder's sheet as one file of its own: no script, nothing fetched, prints as it is. */
 export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string): string {
@@ -40,14 +35,12 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
       ...sheet.drawings.map((drawing) => pictureHtml(drawing, system)),
       part('Control, as a table of states', statesHtml(sheet.states, text)),
       lines('Sensors', sheet.sensors),
-      part(
-        'What to buy',
-        `<table>${partRows(sheet, system)}</table><p>Net quantities: add your own waste, screws and sealants.</p>`,
-      ),
+      buyHtml(sheet.parts, system),
       part(
         'Start it up, with numbers to measure',
         `<ol>${sheet.commissioning.map(({ what, expect }) => `<li><strong>${escaped(what)}:</strong> ${text(expect)}</li>`).join('')}</ol>`,
       ),
+      ...sheet.works.map((work) => workHtml(work, system)),
       expectedHtml(sheet, system),
       lines('The job', sheet.job),
       lines('Site and weather', sheet.site),
@@ -55,11 +48,9 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
       lines('Build-up, from the sky down', sheet.buildUp),
       lines('Loop', sheet.loop),
       lines('Store and room cooling', sheet.store),
+      lines('Controls', sheet.controls),
       part('Keep it up', list(sheet.maintenance)),
-      part(
-        'Cautions',
-        `<ul>${sheet.cautions.map(({ title, text: given }) => `<li><strong>${escaped(title)}.</strong> ${text(given)}</li>`).join('')}</ul>`,
-      ),
+      cautionsHtml(sheet.cautions, system),
       part(
         'Assumptions that matter',
         list([...sheet.assumptions, ...sheet.remarks.map((remark) => [messageIn(remark, system)])]),
@@ -71,24 +62,6 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
     ],
     sheet.notBuildable.length > 0,
   )
-}
-
-function partRows({ parts }: BuilderSheet, system: UnitSystem): string {
-  return parts
-    .map(({ group, quantity, what }, i) => {
-      const head = group === parts[i - 1]?.group ? '' : `<tr><th colspan="2">${escaped(group)}</th></tr>`
-      return `${head}<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${escaped(wordingText(what, system))}</td></tr>`
-    })
-    .join('')
-}
-
-export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
-  const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
-  const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
-  const key = drawing.key
-    .map(({ mark, what }) => `<dt>${escaped(mark)}</dt><dd>${escaped(wordingText(what, system))}</dd>`)
-    .join('')
-  return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2>${svgText(drawing, system)}${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</figure>`
 }
 
 function statesHtml(states: readonly ControlState[], text: (given: Text) => string): string {

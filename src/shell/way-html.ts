@@ -1,9 +1,9 @@
-import { figureText, wordingText, type SheetLine, type Text, type Wording } from '#model/basis/words'
+import { wordingText, type SheetLine, type Text, type Wording } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
-import { escaped } from '#model/handover/drawing'
+import { escaped, wayDrawings } from '#model/handover/drawing'
 import type { WaySheet, Work } from '#model/handover/sheet'
 import { part } from './sheet-html-expected.ts'
-import { pictureHtml } from './sheet-html.ts'
+import { buyHtml, cautionsHtml, pictureHtml } from './sheet-pieces.ts'
 import { page } from './sheet-page.ts'
 
 /** The sheet of a way without panels as one file of its own. */
@@ -19,8 +19,10 @@ export function wayHtml(sheet: WaySheet, system: UnitSystem, code: string): stri
     ),
     '</header>',
     part('What it reaches', linesHtml(sheet.job, text)),
-    ...sheet.drawings.map((drawing) => pictureHtml(drawing, system)),
+    ...wayDrawings(sheet.facts).map((drawing) => pictureHtml(drawing, system)),
+    buyHtml(sheet.parts, system),
     ...sheet.works.map((work) => workHtml(work, system)),
+    cautionsHtml(sheet.cautions, system),
     part('Site and weather', linesHtml(sheet.site, text)),
     part('Assumptions that matter', listHtml(sheet.assumptions, text)),
     part(
@@ -30,29 +32,16 @@ export function wayHtml(sheet: WaySheet, system: UnitSystem, code: string): stri
   ])
 }
 
-function workHtml(work: Work, system: UnitSystem): string {
+export function workHtml(work: Work, system: UnitSystem): string {
   const text = (given: Text): string => escaped(wordingText(given, system))
-  const buy = work.buy
-    .map(
-      ({ quantity, what }) =>
-        `<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${text(what)}</td></tr>`,
-    )
-    .join('')
   const rows = (title: string, body: string): string => (body === '' ? '' : `<h3>${title}</h3>${body}`)
   return part(
     work.name,
     [
       linesHtml(work.sizes, text),
-      rows('What to buy', buy === '' ? '' : `<table>${buy}</table>`),
       rows('How to do it', listHtml(work.steps, text, 'ol')),
       rows('Measure it afterwards', readings(work, text)),
       rows('Keep it up', listHtml(work.keep, text)),
-      rows(
-        'Cautions',
-        work.cautions.length === 0
-          ? ''
-          : `<ul>${work.cautions.map(({ title, text: given }) => `<li><strong>${escaped(title)}.</strong> ${text(given)}</li>`).join('')}</ul>`,
-      ),
     ].join(''),
   )
 }

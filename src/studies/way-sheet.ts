@@ -1,12 +1,13 @@
 /** The builder's sheet of a way without panels: its year, the year before it, its winter, and how sure all that is. */
 import {
   eightInTen,
+  measuresOf,
   waySheet as sheetOf,
   type MachineSpec,
   type WayFound,
   type WaySheet,
 } from '#model/handover/sheet'
-import { AIR_MEASURES, beforeMeasures, BUILDING_MEASURES, type Measure } from '#model/design/measures'
+import { beforeMeasures, type Measure } from '#model/design/measures'
 import { drawnScenarios, type Scenario } from '#model/design/scenario'
 import { DEMO_JOB, DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -16,14 +17,6 @@ import { Winter } from './decide-winter.ts'
 import type { Stages } from './stages.ts'
 import type { Asked, Study } from './study.ts'
 import { WAY_DRAWS } from './decide-sure.ts'
-
-const MEASURES: readonly Measure[] = [...BUILDING_MEASURES, ...AIR_MEASURES]
-
-/** Measures of a way, by the names it is written with. */
-export function measuresOf({ job }: Scenario): readonly Measure[] {
-  const names = job.way.split(' + ')
-  return MEASURES.filter(({ name }) => names.includes(name))
-}
 
 /** The description that a way's measures have changed already. @returns null where it has neither measures nor a machine */
 export function* waySheet(

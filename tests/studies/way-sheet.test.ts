@@ -82,7 +82,7 @@ describe('the sheet of a way without panels', () => {
   })
 
   it.each(MEASURES.map(({ id }) => id))(
-    '%s: something to size and buy, cautions that end as they must, no number missing',
+    '%s: something to size and buy, each caution once, all that is bought in one list, no number missing',
     (id) => {
       const sheet = sheetOf(adopted([id]))
       expect(sheet.works).toHaveLength(1)
@@ -90,8 +90,10 @@ describe('the sheet of a way without panels', () => {
       expect(work!.sizes.length).toBeGreaterThan(0)
       expect(work!.buy.length).toBeGreaterThan(0)
       expect(work!.steps.length).toBeGreaterThan(0)
-      for (const { text } of work!.cautions)
-        expect(wordingText(text, 'si')).toMatch(/Local codes and licensed practice decide\.$/)
+      const titles = sheet.cautions.map(({ title }) => title)
+      expect(new Set(titles).size).toBe(titles.length)
+      for (const { text } of sheet.cautions) expect(wordingText(text, 'si')).not.toMatch(/Local codes/)
+      expect(sheet.parts).toHaveLength(work!.buy.length)
       for (const system of ['si', 'us'] as const)
         expect(textOf(sheet, system)).not.toMatch(/undefined|NaN|Infinity|\[object/)
     },

@@ -10,7 +10,7 @@ import {
   type SheetLine,
 } from '#model/basis/words'
 import { assumptionLines } from './assumptions.ts'
-import { cautionsOf, type Caution } from './cautions.ts'
+import { cautionsOf, onceEach, type Caution } from './cautions.ts'
 import { commissioningSteps, type Step } from './commissioning.ts'
 import { controlLines, sensorLines } from './controls.ts'
 import { expectedMonths, nightTest, type ExpectedMonth, type NightTest } from './expected.ts'
@@ -20,7 +20,7 @@ import { controlStates, type ControlState } from './control-states.ts'
 import { drawingsOf, shapeMisfits } from './drawings.ts'
 import { maintenanceLines } from './maintenance.ts'
 import { flowFigure } from './figures.ts'
-import type { Part } from './part.ts'
+import { partsOfWorks, type GroupedPart } from './part.ts'
 import { powerFigures } from './pump-duty.ts'
 import { partsList } from './parts.ts'
 import { liftRemarks, placeLines } from './place-lines.ts'
@@ -29,6 +29,8 @@ import { quantitiesOf, type Quantities } from './quantities.ts'
 import type { DesignRanges } from './ranges.ts'
 import { siteLinesOf } from './site-lines.ts'
 import { sureLine } from './sure.ts'
+import { besidePanels } from './way/chosen.ts'
+import type { Work } from './way/work.ts'
 import { buildUpLines, jobLines, loopLines, panelLines, storeLines } from './sections.ts'
 
 /** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
@@ -66,7 +68,10 @@ export interface BuilderSheet {
   /** Null until the ranges are worked out. */
   readonly ranges: DesignRanges | null
   readonly quantities: Quantities
-  readonly parts: readonly Part[]
+  /** Panels, loop, store and control, then what the measures chosen with them need. */
+  readonly parts: readonly GroupedPart[]
+  /** Measures chosen together with the panels. */
+  readonly works: readonly Work[]
   readonly commissioning: readonly Step[]
   readonly maintenance: readonly Wording[]
   readonly cautions: readonly Caution[]
@@ -95,6 +100,7 @@ export function builderSheet(
   const plant = plantOf(answer)
   const quantities = quantitiesOf(plant)
   const night = nightTest(plant)
+  const beside = besidePanels(answer.scenario)
   return {
     title: answer.scenario.job.name,
     note: answer.scenario.job.note,
@@ -107,7 +113,7 @@ export function builderSheet(
     job: jobLines(plant),
     site: [...siteLinesOf(answer.scenario, answer.weather), ...placeLines(plant)],
     panels: panelLines(plant),
-    drawings: drawingsOf(plant),
+    drawings: [...drawingsOf(plant), ...beside.drawings],
     buildUp: buildUpLines(plant),
     loop: loopLines(plant, quantities),
     store: storeLines(plant),
@@ -119,10 +125,11 @@ export function builderSheet(
     clearNights: clearNights(plant),
     ranges: doubts.design,
     quantities,
-    parts: partsList(plant, quantities),
+    parts: [...partsList(plant, quantities), ...partsOfWorks(beside.works)],
+    works: beside.works,
     commissioning: commissioningSteps(plant, night),
     maintenance: maintenanceLines(plant),
-    cautions: cautionsOf(plant),
+    cautions: onceEach([...cautionsOf(plant), ...beside.works.flatMap(({ cautions }) => cautions)]),
     remarks: [...answer.warnings, ...liftRemarks(plant)],
     assumptions: assumptionLines(plant, doubts.area),
   }

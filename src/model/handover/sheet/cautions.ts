@@ -6,11 +6,10 @@ import { isTank } from '#model/building/store'
 /** One hazard where the work happens. */
 export interface Caution {
   readonly title: string
-  /** Ends with `LOCAL_CODES`. */
   readonly text: Wording
 }
 
-/** The sentence every caution ends with. */
+/** Said once on every sheet, before its cautions. */
 export const LOCAL_CODES = 'Local codes and licensed practice decide.'
 
 /** Gust the sheet reckons with where none is known for the site, m/s (common practice, no source). */
@@ -53,7 +52,11 @@ export function cautionsOf(plant: Plant): Caution[] {
   ]
 }
 
-const caution = (title: string, text: Wording): Caution => ({ title, text: words`${text} ${LOCAL_CODES}` })
+const caution = (title: string, text: Wording): Caution => ({ title, text })
+
+/** Each hazard once, where it comes first. */
+export const onceEach = (cautions: readonly Caution[]): Caution[] =>
+  cautions.filter(({ title }, i) => cautions.findIndex((other) => other.title === title) === i)
 
 function wind({ loopSpec }: Plant): Caution {
   const area_m2 = loopSpec.moduleLength_m * loopSpec.moduleWidth_m
@@ -81,7 +84,7 @@ function tankCaution({ tank }: Plant): Caution {
   const over = load.load_kgm2 > DWELLING_kgm2
   return caution(
     'Tank weight',
-    words`Full it weighs ${figure(load.full_kg, 'kg')} and loads its floor with ${figure(load.load_kgm2, 'kgm2')}; dwelling floors are usually made for ${figure(DWELLING_kgm2, 'kgm2')}. ${over ? 'Stand it on a slab on firm ground. ' : ''}Hold tall tanks against tipping, plan where a leak would run, keep children out.`,
+    words`Full it weighs ${figure(load.full_kg, 'kg')} and presses on what is right under it with ${figure(load.load_kgm2, 'kgm2')}; dwelling floors are usually made for ${figure(DWELLING_kgm2, 'kgm2')}. ${over ? 'Stand it on a slab on firm ground. ' : ''}Hold tall tanks against tipping, plan where a leak would run, keep children out.`,
   )
 }
 

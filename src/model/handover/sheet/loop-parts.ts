@@ -8,6 +8,11 @@ import type { Quantities } from './quantities.ts'
 
 const part = partOf('Panel loop')
 
+/** Between two clips of a pipe, m; elbows of the way that is drawn, and more for each further row (counted in the drawing). */
+const CLIPS_m = 1.2
+const ELBOWS = 10
+const ELBOWS_ROW = 2
+
 /** Headers, pipes, pump, and what sits in them. */
 export function loopParts(plant: Plant, amounts: Quantities): Part[] {
   const { answer, loopSpec, names, layout, passages } = plant
@@ -34,7 +39,11 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     part(count(2 * (rows - 1)), words`tees where rows branch off supply and return`),
     part(
       figure(amounts.pipe_m, 'm'),
-      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together, with its clips; elbows as your own way needs (40 % of the ${names.pipe}s’ loss is allowed for all fittings)`,
+      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together, with a clip every ${figure(CLIPS_m, 'm', 2)}`,
+    ),
+    part(
+      count(ELBOWS + ELBOWS_ROW * (rows - 1)),
+      words`elbows of that size for the way drawn (section and loop); yours may need more: 40 % of the ${names.pipe}s’ loss is allowed for all fittings`,
     ),
     part(
       figure(amounts.pipe_m, 'm'),

@@ -6,7 +6,11 @@ import type { Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { controlParts, roomParts } from './room-parts.ts'
 import { storeParts } from './store-parts.ts'
+import { batchQuantities, DEMO_JOB, DEMO_RECIPE } from '#model/panels/paint'
+import { PRIMER_m2L } from './way/paint-work.ts'
 import { count, figure, short, words } from '#model/basis/words'
+
+const LITRE_m3 = 0.001
 
 /** What to buy, in the order of the work. */
 export function partsList(plant: Plant, amounts: Quantities): Part[] {
@@ -33,12 +37,9 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       figure(amounts.passage_m, 'm'),
-      words`${names.passage} ${short(loopSpec.tubeInnerDiameter_m)} inside, ${short(loopSpec.tubeOuterDiameter_m)} outside: ${count(passages.parallel)} of ${figure(passages.length_m, 'm')} a module`,
+      words`${names.passage} ${short(loopSpec.tubeOuterDiameter_m)} outside, ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'm')} a module`,
     ),
-    part(
-      figure(amounts.plate_m2, 'm2'),
-      words`coating on the sky side, on a primer for the bare metal of the plate: litres and coats from the page “Batch” for this area`,
-    ),
+    ...coatingParts(amounts.plate_m2),
   ]
   if (foam_m > 0)
     parts.push(
@@ -55,6 +56,29 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
       ),
     )
   return parts
+}
+
+/** What tubes are made of: brazed to copper headers, and dry where they touch another metal (common practice, no source). */
+function passageMetal({ loopSpec }: Plant): string {
+  if (loopSpec.fluid === 'air' || loopSpec.layout === 'wetted') return ''
+  return ', soft copper tube, pressed into a fitted groove or sheet of the plate; on aluminium with a film of paste between, and no water at the joint'
+}
+
+/** Coating and primer of the plates. Spreading rate: the batch of the starting recipe. */
+function coatingParts(plate_m2: number): Part[] {
+  const part = partOf('Panels')
+  const { wet_L } = batchQuantities(DEMO_RECIPE, { ...DEMO_JOB, area_m2: plate_m2 })
+  const { coats, loss_frac } = DEMO_JOB
+  return [
+    part(
+      figure(wet_L * LITRE_m3, 'content', 2),
+      words`coating on the sky side, wet: ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”)`,
+    ),
+    part(
+      figure((plate_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),
+      words`primer for the bare metal of the plate, one coat (common practice, no source)`,
+    ),
+  ]
 }
 
 /** Metals by what they conduct, W/mK (handbook values, from memory). */

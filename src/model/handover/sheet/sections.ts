@@ -208,7 +208,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Weight full',
-      words`${figure(load.full_kg, 'kg')} full to the rim, ${figure(answer.store.waterMass_kg, 'kg')} of it water; on the floor ${figure(load.load_kgm2, 'kgm2')}; ${figure((answer.store.waterMass_kg * levels.water_m) / tank.height_m, 'kg')} of water when filled to its water line`,
+      words`${figure(load.full_kg, 'kg')} full to the rim, ${figure(answer.store.waterMass_kg, 'kg')} of it water; right under it ${figure(load.load_kgm2, 'kgm2')}; ${figure((answer.store.waterMass_kg * levels.water_m) / tank.height_m, 'kg')} of water when filled to its water line`,
     ),
     line(
       'Water line',

@@ -150,8 +150,7 @@ describe('cautions', () => {
       expect.arrayContaining(['Cross-connection', 'Legionella', 'Mains near water', 'Barium', 'Solvents']),
     )
     expect(titles).toContain('Condensation and mould')
-    for (const { text } of sheet.cautions)
-      expect(wordingText(text, 'si')).toMatch(new RegExp(`${LOCAL_CODES}$`))
+    for (const { text } of sheet.cautions) expect(wordingText(text, 'si')).not.toContain(LOCAL_CODES)
   })
   it('wind: 0.613 V² gives 552, 981 and 1532 Pa at 30, 40 and 50 m/s (0.5 Pa); 2 m² at −1.8 is 3.5 kN (1 %)', () => {
     expect(Math.abs(gustPressure_Pa(30) - 552)).toBeLessThan(0.5)

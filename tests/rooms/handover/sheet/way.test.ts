@@ -12,12 +12,14 @@ test('the way that was chosen is on the sheet, before the panels; without one no
     const answer = finish(studies.size({ scenario, weather: sampleWeather('continental') })).result
     return JSON.stringify(finish(studies.sheet({ answer })).result)
   }
-  expect(linesFor('Paint the roof with your coating + panels')).toMatch(
-    /Way chosen.{0,80}Paint the roof with your coating \+ panels/,
-  )
+  const together = linesFor('Paint the roof with your coating + panels')
+  expect(together).toMatch(/Way chosen.{0,80}Paint the roof with your coating \+ panels/)
+  // what the measures need is bought and drawn with the panels, but not that of measures taken before
+  expect(together).toMatch(/"group":"Paint the roof"/)
+  expect(together).toMatch(/"id":"way-paint"/)
   // panels beside a way that had none are no part of it
-  expect(linesFor('Paint the roof with your coating + Ceiling fan')).toMatch(
-    /Measures taken before.{0,80}Paint the roof with your coating \+ Ceiling fan/,
-  )
+  const before = linesFor('Paint the roof with your coating + Ceiling fan')
+  expect(before).not.toMatch(/"group":"Paint the roof"/)
+  expect(before).toMatch(/Measures taken before.{0,80}Paint the roof with your coating \+ Ceiling fan/)
   expect(linesFor('')).not.toMatch(/Way chosen|Measures taken before/)
 })

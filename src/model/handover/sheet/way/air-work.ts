@@ -60,7 +60,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       cautions: [
         {
           title: 'Open at night',
-          text: words`Bars must open from inside as a way out of fire; children and ledges; rain, insects, burglars. Local codes and licensed practice decide.`,
+          text: words`Bars must open from inside as a way out of fire; children and ledges; rain, insects, burglars.`,
         },
       ],
       keep: [words`Wash mesh twice a summer: a dirty one halves the air.`],
@@ -112,7 +112,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       cautions: [
         {
           title: 'Fan and flame',
-          text: words`A fan that blows out draws smoke and carbon monoxide from stoves and boilers into the room: never with an open flame. Guard the blades. Local codes and licensed practice decide.`,
+          text: words`A fan that blows out draws smoke and carbon monoxide from stoves and boilers into the room: never with an open flame. Guard the blades.`,
         },
       ],
       keep: [words`Clean blades, shutter and mesh each spring.`],
@@ -157,7 +157,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       cautions: [
         {
           title: 'Blades',
-          text: words`${ceiling ? words`Blades at least ${figure(BLADES_m, 'm')} above the floor; no loft bed under them.` : words`Blades behind guards that fingers do not pass; cord out of reach of children.`} Local codes and licensed practice decide.`,
+          text: words`${ceiling ? words`Blades at least ${figure(BLADES_m, 'm')} above the floor; no loft bed under them.` : words`Blades behind guards that fingers do not pass; cord out of reach of children.`}`,
         },
       ],
       keep: [words`Dust the blades twice a summer; tighten screws once a year.`],

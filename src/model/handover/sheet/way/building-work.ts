@@ -49,7 +49,7 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
     cautions: [
       {
         title: 'Glass that cracks',
-        text: words`Film that takes up sun can crack double or wired glass: ask the maker of the glass. Local codes and licensed practice decide.`,
+        text: words`Film that takes up sun can crack double or wired glass: ask the maker of the glass.`,
       },
     ],
   }),
@@ -76,7 +76,7 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
       cautions: [
         {
           title: 'Weight',
-          text: words`${figure(MEASURE_SIZES.jars_kgm2, 'kgm2')} over the whole floor, several times that under a rack: have the floor checked and tie racks to the wall. Keep jars shut and dark. Local codes and licensed practice decide.`,
+          text: words`${figure(MEASURE_SIZES.jars_kgm2, 'kgm2')} over the whole floor, several times that under a rack: have the floor checked and tie racks to the wall. Keep jars shut and dark.`,
         },
       ],
     }
@@ -130,7 +130,7 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
     cautions: [
       {
         title: 'Air to breathe',
-        text: words`Never seal a room with an open flame or a stove that takes its air from it: carbon monoxide kills. Fit an alarm; watch for damp. Local codes and licensed practice decide.`,
+        text: words`Never seal a room with an open flame or a stove that takes its air from it: carbon monoxide kills. Fit an alarm; watch for damp.`,
       },
     ],
   }),
@@ -185,7 +185,7 @@ function insulationWork(where: 'roof' | 'walls', area_m2: number, after_Wm2K: nu
       ...(where === 'roof' ? [heightCaution] : []),
       {
         title: 'Damp in the layers',
-        text: words`Insulation on the inside moves the dew point into the wall or roof: without a tight barrier it rots. Foam near heat or cables needs a fire-rated lining. Local codes and licensed practice decide.`,
+        text: words`Insulation on the inside moves the dew point into the wall or roof: without a tight barrier it rots. Foam near heat or cables needs a fire-rated lining.`,
       },
     ],
     keep: [words`Look for damp spots in the first two winters.`],

@@ -127,11 +127,11 @@ function cooler(spec: Cooler): Work {
     cautions: [
       {
         title: 'Legionella',
-        text: words`Warm, stale sumps breed it: drain and dry the sump each week it is idle, clean and disinfect it at the beginning and the middle of the season, no mist into the room. Local codes and licensed practice decide.`,
+        text: words`Warm, stale sumps breed it: drain and dry the sump each week it is idle, clean and disinfect it at the beginning and the middle of the season, no mist into the room.`,
       },
       {
         title: 'Cross-connection',
-        text: words`An air gap or an approved backflow preventer between mains and sump. Local codes and licensed practice decide.`,
+        text: words`An air gap or an approved backflow preventer between mains and sump.`,
       },
       heightCaution,
     ],
@@ -182,11 +182,11 @@ function conditioner(spec: Extract<MachineSpec, { rated_W: number }>): Work {
     cautions: [
       {
         title: 'Refrigerant',
-        text: words`Under pressure, some of it flammable: opening the circuit is licensed work, and so is taking it out of use. Local codes and licensed practice decide.`,
+        text: words`Under pressure, some of it flammable: opening the circuit is licensed work, and so is taking it out of use.`,
       },
       {
         title: 'Electricity',
-        text: words`A circuit of its own, isolator in sight, no work live. Local codes and licensed practice decide.`,
+        text: words`A circuit of its own, isolator in sight, no work live.`,
       },
     ],
     keep: [words`Wash its filter every month of use; outdoor fins and drain each spring.`],

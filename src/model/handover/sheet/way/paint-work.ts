@@ -82,5 +82,5 @@ function keepWords(scenario: Scenario): Work['keep'] {
 
 const wetRoof = {
   title: 'Slippery and bright',
-  text: words`A coated roof is slippery when wet or dewy, and blinds in the sun: dry surface, soft soles, sun glasses, crawling boards on thin sheet. Ask neighbours and rules about glare. Local codes and licensed practice decide.`,
+  text: words`A coated roof is slippery when wet or dewy, and blinds in the sun: dry surface, soft soles, sun glasses, crawling boards on thin sheet. Ask neighbours and rules about glare.`,
 }

@@ -59,7 +59,7 @@ export function shadeWork(s: Scenario): Work {
     cautions: [
       {
         title: 'Wind and ways out',
-        text: words`Take in awnings and slats before a gale (their maker names the wind class); never block a window that is a way out of fire. Local codes and licensed practice decide.`,
+        text: words`Take in awnings and slats before a gale (their maker names the wind class); never block a window that is a way out of fire.`,
       },
     ],
     keep: [words`Wash cloth and slats once a year; oil hinges, look at fixings after each storm.`],

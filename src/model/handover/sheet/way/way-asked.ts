@@ -30,13 +30,17 @@ export interface WayFound {
   readonly ranges: { readonly hours_h: Range; readonly peak_C: Range; readonly draws: number } | null
 }
 
-/** What the sheet of a way is made from. */
-export interface WayAsked {
+/** What of a way is built. */
+export interface WayBuilt {
   readonly scenario: Scenario
-  readonly weather: WeatherRecord & MadeOrMeasured
   readonly measures: readonly Measure['id'][]
   readonly machine: MachineSpec | null
   readonly recipe: CoatingRecipe
   readonly coat: Omit<CoatJob, 'area_m2'>
+}
+
+/** What the sheet of a way is made from. */
+export interface WayAsked extends WayBuilt {
+  readonly weather: WeatherRecord & MadeOrMeasured
   readonly found: WayFound
 }

@@ -8,7 +8,7 @@ import { FILLED_frac, JAR_m3 } from './building-work.ts'
 import { airOf, type MachineSpec } from './machine-work.ts'
 import { PAST_m, windowsOf } from './shade-work.ts'
 import { PRIMER_m2L } from './paint-work.ts'
-import type { WayAsked } from './way-asked.ts'
+import type { WayBuilt } from './way-asked.ts'
 
 const HOUR_s = 3600
 const LITRE_m3 = 0.001
@@ -19,7 +19,7 @@ const WALL_FAN_m = 0.45
 const OF_WALL = 0.9
 
 /** What of a way without panels is drawn. */
-export function wayFactsOf(asked: WayAsked): WayFacts {
+export function wayFactsOf(asked: WayBuilt): WayFacts {
   const { scenario, measures, machine } = asked
   const { room } = scenario
   const has = (id: Measure['id']): boolean => measures.includes(id)
@@ -61,7 +61,7 @@ function windowOf(pane: Pick<WayWindow, 'side' | 'faces_deg' | 'area_m2'>, { roo
   return { ...pane, width_m: Math.min(pane.area_m2 / height_m, OF_WALL * wall_m), height_m }
 }
 
-function paintOf({ scenario, recipe, coat }: WayAsked): NonNullable<WayFacts['paint']> {
+function paintOf({ scenario, recipe, coat }: WayBuilt): NonNullable<WayFacts['paint']> {
   const area_m2 = floor_m2(scenario)
   const batch = batchQuantities(recipe, { ...coat, area_m2 })
   return {

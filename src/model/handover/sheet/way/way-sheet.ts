@@ -1,16 +1,15 @@
 import { targetWords } from '#model/design/target'
 import { count, figure, line, saysInvented, words, type SheetLine, type Wording } from '#model/basis/words'
-import { wayDrawings, type Drawing } from '#model/handover/drawing'
+import type { WayFacts } from '#model/handover/drawing'
+import { onceEach, type Caution } from '../cautions.ts'
+import { partsOfWorks, type GroupedPart } from '../part.ts'
 import { roomAssumption } from '../assumptions.ts'
 import type { Range } from '../ranges.ts'
 import { siteLinesOf } from '../site-lines.ts'
-import { AIR_WORK } from './air-work.ts'
-import { BUILDING_WORK } from './building-work.ts'
-import { machineWork } from './machine-work.ts'
-import { paintWork } from './paint-work.ts'
 import type { WayAsked } from './way-asked.ts'
 import { wayFactsOf } from './way-facts-of.ts'
 import type { Work } from './work.ts'
+import { worksOf } from './works.ts'
 
 /** The sheet of a way without panels, unrounded and in SI. */
 export interface WaySheet {
@@ -23,9 +22,13 @@ export interface WaySheet {
   /** What it reaches. */
   readonly job: readonly SheetLine[]
   readonly site: readonly SheetLine[]
-  /** Plan, section and details of what was chosen; none where there is nothing to draw. */
-  readonly drawings: readonly Drawing[]
+  /** What is drawn by `wayDrawings`: pictures are made where they are shown. */
+  readonly facts: WayFacts
+  /** All that is to be bought, work by work. */
+  readonly parts: readonly GroupedPart[]
   readonly works: readonly Work[]
+  /** Of all works, each once. */
+  readonly cautions: readonly Caution[]
   readonly assumptions: readonly Wording[]
 }
 
@@ -33,6 +36,7 @@ export interface WaySheet {
 export function waySheet(asked: WayAsked): WaySheet {
   const { scenario, weather, found } = asked
   const { job } = scenario
+  const works = worksOf(asked)
   return {
     title: job.name,
     note: job.note,
@@ -47,25 +51,16 @@ export function waySheet(asked: WayAsked): WaySheet {
     outOfReach: found.with.meets ? null : words`This way does not reach the target.`,
     job: jobLines(asked),
     site: siteLinesOf(scenario, weather),
-    drawings: wayDrawings(wayFactsOf(asked)),
-    works: worksOf(asked),
+    facts: wayFactsOf(asked),
+    parts: partsOfWorks(works),
+    works,
+    cautions: onceEach(works.flatMap(({ cautions }) => cautions)),
     assumptions: assumptionsOf(asked),
   }
 }
 
 const rangeWords = ({ low, high }: Range): Wording =>
   words`${count(Math.round(low))} to ${count(Math.round(high))}`
-
-function worksOf({ scenario, measures, machine, recipe, coat }: WayAsked): Work[] {
-  return [
-    ...measures.map((id): Work => {
-      if (id === 'paintRoof') return paintWork(scenario, recipe, coat)
-      if (id === 'nightOpening' || id === 'nightFan' || id === 'ceilingFan') return AIR_WORK[id](scenario)
-      return BUILDING_WORK[id](scenario)
-    }),
-    ...(machine === null ? [] : [machineWork(machine)]),
-  ]
-}
 
 function jobLines({ scenario, found }: WayAsked): SheetLine[] {
   const { target } = scenario

@@ -1,0 +1,36 @@
+import { figureText, wordingText } from '#model/basis/words'
+import type { UnitSystem } from '#model/basis/units'
+import { escaped, svgText, type Drawing } from '#model/handover/drawing'
+import { LOCAL_CODES, type Caution, type GroupedPart } from '#model/handover/sheet'
+import { part } from './sheet-html-expected.ts'
+
+/** One list of all that is to be bought. */
+export function buyHtml(parts: readonly GroupedPart[], system: UnitSystem): string {
+  const rows = parts
+    .map(({ group, quantity, what }, i) => {
+      const head = group === parts[i - 1]?.group ? '' : `<tr><th colspan="2">${escaped(group)}</th></tr>`
+      return `${head}<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${escaped(wordingText(what, system))}</td></tr>`
+    })
+    .join('')
+  return part(
+    'What to buy',
+    `<table>${rows}</table><p>Net quantities: add your own waste, screws and sealants.</p>`,
+  )
+}
+
+/** Cautions under the sentence that holds for all of them. */
+export function cautionsHtml(cautions: readonly Caution[], system: UnitSystem): string {
+  const items = cautions.map(
+    ({ title, text }) => `<li><strong>${escaped(title)}.</strong> ${escaped(wordingText(text, system))}</li>`,
+  )
+  return part('Cautions', `<p><strong>${escaped(LOCAL_CODES)}</strong></p><ul>${items.join('')}</ul>`)
+}
+
+export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
+  const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
+  const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
+  const key = drawing.key
+    .map(({ mark, what }) => `<dt>${escaped(mark)}</dt><dd>${escaped(wordingText(what, system))}</dd>`)
+    .join('')
+  return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2>${svgText(drawing, system)}${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</figure>`
+}
