@@ -1,5 +1,6 @@
-import { simulateYear, type YearInputs, type YearResult } from '#model/building/year'
-import { withRows, type RoomNetwork } from '#model/building/room'
+import { RingPart } from '#model/basis/hours'
+import { simulateYear, USUAL_YEAR, type YearInputs, type YearResult } from '#model/building/year'
+import { withRows, type RoomNetwork, type RoomParts } from '#model/building/room'
 import {
   LIMIT_CAUSES,
   limitOf,
@@ -20,17 +21,17 @@ const LARGER = 2
 const NO_LIMIT_C = -60
 
 /** A design's year with one thing switched off. */
-type Switch = (inputs: YearInputs) => YearInputs
+type Switch = (inputs: YearInputs, spell: RingPart) => YearInputs
 
-const closed = (room: RoomNetwork, name: RoomNetwork['groups'][number]['name']): RoomNetwork =>
-  withRows({
-    ...room,
-    groups: room.groups.map((group) => (group.name === name ? { ...group, outside: null } : group)),
-  })
-const none = (room: RoomNetwork): Float64Array => new Float64Array(room.hours)
+const closed = (room: RoomParts, name: RoomNetwork['groups'][number]['name']): RoomParts => ({
+  ...room,
+  groups: room.groups.map((group) => (group.name === name ? { ...group, outside: null } : group)),
+})
+const none = (room: RoomParts): Float64Array => new Float64Array(room.hours)
 
-function ofRoom(change: (room: RoomNetwork) => RoomNetwork): Switch {
-  return (inputs) => ({ ...inputs, room: change(inputs.room) })
+/** The room changed, its rows worked out in the hours of the spell alone. */
+function ofRoom(change: (room: RoomParts) => RoomParts): Switch {
+  return (inputs, spell) => ({ ...inputs, room: withRows(change(inputs.room), spell) })
 }
 function ofPlant(change: (plant: NonNullable<YearInputs['plant']>) => YearInputs['plant']): Switch {
   return (inputs) => (inputs.plant === null ? inputs : { ...inputs, plant: change(inputs.plant) })
@@ -41,9 +42,9 @@ const SWITCHES: Readonly<Record<LimitCause, (prepared: Prepared, design: Design)
   walls: () => ofRoom((room) => closed(closed(room, 'wall'), 'adjoining')),
   roof: () => ofRoom((room) => closed(room, 'roof')),
   floor: () => ofRoom((room) => closed(room, 'floor')),
-  sunGain: () => ofRoom((room) => withRows({ ...room, windows: null, sun_W: none(room) })),
-  airChange: () => ofRoom((room) => withRows({ ...room, ventilation_WK: none(room), nightVent_WK: 0 })),
-  gains: () => ofRoom((room) => withRows({ ...room, gains_W: none(room) })),
+  sunGain: () => ofRoom((room) => ({ ...room, windows: null, sun_W: none(room) })),
+  airChange: () => ofRoom((room) => ({ ...room, ventilation_WK: none(room), nightVent_WK: 0 })),
+  gains: () => ofRoom((room) => ({ ...room, gains_W: none(room) })),
   dewPoint: () => ofRoom((room) => ({ ...room, indoorDewPoint_C: none(room).fill(NO_LIMIT_C) })),
   store: () =>
     ofPlant((plant) => ({
@@ -73,6 +74,7 @@ function limitShares(prepared: Prepared, design: Design, worst_h: number): Limit
   const { doNothing, yardstick } = prepared
   const first = Math.max(0, worst_h - BEFORE_h)
   const span = [first, Math.min(doNothing.hours, worst_h + AFTER_h)] as const
+  const spell = new RingPart(doNothing.hours, [[first - USUAL_YEAR.warmUp_h, span[1]]])
   const options = { lean: true, books: false, span, settled: doNothing.states }
   const peak_C = (inputs: YearInputs): number => {
     const { room_C } = simulateYear(inputs, options)
@@ -87,7 +89,7 @@ function limitShares(prepared: Prepared, design: Design, worst_h: number): Limit
     let before_C = all_C
     return new Map(
       order.map((cause) => {
-        inputs = SWITCHES[cause](prepared, design)(inputs)
+        inputs = SWITCHES[cause](prepared, design)(inputs, spell)
         const after_C = peak_C(inputs)
         const fall_K = before_C - after_C
         before_C = after_C
