@@ -67,7 +67,7 @@ export function ranges(made: Made): Row[] {
       unit: 's',
       values: times_s,
       met: (s) => s <= 0.5,
-      why: 'A draw changes hot spell, sky, coating and room at once, so that weather, panel hours and room are made anew before its one to three seasons.',
+      why: 'Two to three seasons of a draw are two thirds of it, its own sky, panel hours and room in those hours a third.',
       work: draw,
     },
     {
