@@ -10,6 +10,7 @@ import { sizing } from './sizing-lines.ts'
 import { soak } from './soak-lines.ts'
 import { starting } from './start-lines.ts'
 import { printTable, type Line } from './table.ts'
+import { againstC } from './twin-lines.ts'
 import { yearRows, againstOdex, overThreeNodes, reduction } from './year-lines.ts'
 
 /**
@@ -19,9 +20,7 @@ import { yearRows, againstOdex, overThreeNodes, reduction } from './year-lines.t
 const PARTS: Readonly<Record<string, () => readonly Line[] | Promise<readonly Line[]>>> = {
   year: () => {
     const made = makeCase()
-    const reason = 'there is no twin of the layered room in C yet'
-    const against: Line = { name: 'year against the same equations in C', goal: '≤ 1.2', reason }
-    return [against, ...yearRows(made), overThreeNodes(made), againstOdex(made), reduction(made)]
+    return [...againstC(made), ...yearRows(made), overThreeNodes(made), againstOdex(made), reduction(made)]
   },
   sizing: () => sizing(makeCase()),
   range: () => ranges(makeCase()),

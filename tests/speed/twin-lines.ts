@@ -1,0 +1,142 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { simulateYear, type YearInputs } from '#model/building/year'
+import { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { roomAt } from '#inside/model/building/year/room-start.ts'
+import type { Made } from './made.ts'
+import { cpu_s, timed_s } from './measure.ts'
+import { twinInput } from './twin-input.ts'
+import type { Line, Row } from './table.ts'
+
+const RUNS = 9
+const WARM_UP_H = 21 * 24
+const SEARCH = { lean: true, books: false }
+const SOURCE = fileURLToPath(new URL('twin.c', import.meta.url))
+/** The same arithmetic as JavaScript's: no multiplication joined with an addition. */
+const COMPILE = ['-O3', '-std=c11', '-ffp-contract=off', '-o']
+const SAME_K = 1e-9
+
+/** Whether the twin reads its resting plate from a course worked out before, as all designs of a panel do. */
+type Resting = 'own' | 'shared'
+
+/** CPU seconds of one year in C, and its room's temperatures. */
+type Twin = (resting: Resting, runs: number) => { readonly times_s: number[]; readonly room_C: Float64Array }
+
+/** Compiles the twin into a folder and hands it the year's columns. @throws Error without a compiler */
+function compiled(inputs: YearInputs, folder: string): Twin {
+  const [program, given, found] = ['twin', 'in', 'out'].map((name) => join(folder, name)) as [
+    string,
+    string,
+    string,
+  ]
+  execFileSync('cc', [...COMPILE, program, SOURCE, '-lm'], { stdio: ['ignore', 'ignore', 'pipe'] })
+  writeFileSync(given, twinInput(inputs, WARM_UP_H))
+  return (resting, runs) => {
+    const printed = execFileSync(program, [given, found, String(runs), resting], { encoding: 'utf8' })
+    const times_s = printed.trim().split('\n').map(Number)
+    return { times_s, room_C: new Float64Array(new Uint8Array(readFileSync(found)).buffer) }
+  }
+}
+
+/** A year of the search whose plate is always worked out in it, never read from a course known before. */
+export function yearOfItsOwn({ room, ...rest }: YearInputs): Float64Array {
+  const kernel = new YearKernel({ room, ...rest }, 900, false)
+  const from = room.hours - WARM_UP_H
+  const { air_C, masses } = roomAt(room, from)
+  const room_C = new Float64Array(room.hours)
+  kernel.setRoom(air_C, masses)
+  kernel.plate_C = room.outdoor_C[from]!
+  for (let run = from; run < from + WARM_UP_H + room.hours; run++) {
+    kernel.hour(run % room.hours)
+    room_C[run % room.hours] = kernel.books.room_C(3600)
+  }
+  return room_C
+}
+
+const apart_K = (a: Float64Array, b: Float64Array): number =>
+  a.reduce((most, value, i) => Math.max(most, Math.abs(value - b[i]!)), 0)
+
+const NAMES = {
+  own: 'year, TypeScript over C, every plate worked out',
+  shared: 'year with the shared resting plate, TypeScript over that C',
+  both: 'the same, over C that shares its resting plate too',
+} as const
+
+/** A year of the search over the same year in C, turn by turn: like for like, and with the resting plate that all designs share. */
+export function againstC({ inputs }: Made): Line[] {
+  const folder = mkdtempSync(join(tmpdir(), 'duskbank-twin-'))
+  try {
+    return compared(inputs, compiled(inputs, folder))
+  } catch (reason) {
+    const why = `the twin in C could not be compiled or run (${String(reason).split('\n')[0]})`
+    return [
+      { name: NAMES.own, goal: '≤ 1.2', reason: why },
+      { name: NAMES.shared, goal: '≤ 0.6', reason: why },
+    ]
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+function compared(inputs: YearInputs, twin: Twin): Line[] {
+  const own = (): Float64Array => yearOfItsOwn(inputs)
+  const shared = (): Float64Array => simulateYear(inputs, SEARCH).room_C
+  timed_s(own, 1, 12)
+  timed_s(shared, 1, 12)
+  const difference_K = Math.max(
+    apart_K(own(), twin('own', 1).room_C),
+    apart_K(shared(), twin('shared', 1).room_C),
+  )
+  const ratios: Record<keyof typeof NAMES, number[]> = { own: [], shared: [], both: [] }
+  const twin_ms: number[] = []
+  const took_s = (run: () => unknown): number => {
+    const start = cpu_s()
+    run()
+    return cpu_s() - start
+  }
+  for (let turn = 0; turn < RUNS; turn++) {
+    const c_s = Math.min(...twin('own', 2).times_s)
+    const sharedC_s = Math.min(...twin('shared', 2).times_s)
+    const [own_s, shared_s] = [took_s(own), took_s(shared)]
+    twin_ms.push(1e3 * c_s)
+    ratios.own.push(own_s / c_s)
+    ratios.shared.push(shared_s / c_s)
+    ratios.both.push(shared_s / sharedC_s)
+  }
+  const row = (name: string, unit: string, values: readonly number[]): Row => ({
+    name,
+    goal: '',
+    unit,
+    values,
+    met: null,
+  })
+  return [
+    {
+      name: 'room temperatures of the year, TypeScript and C apart, at most',
+      goal: `≤ ${SAME_K}`,
+      unit: 'K',
+      values: [difference_K],
+      met: (kelvin) => kelvin <= SAME_K,
+      why: 'The twin is not the same equations: its times say nothing.',
+    },
+    row('year in C, every plate worked out', 'ms', twin_ms),
+    {
+      ...row(NAMES.own, '×', ratios.own),
+      goal: '≤ 1.2',
+      met: (x) => x <= 1.2,
+      why: 'The steps are spread over small functions and objects, each of which takes its share (below); a prototype of the year as one flat function, of a room of three nodes, took 1.07 to 1.15 × its C.',
+      work: own,
+    },
+    {
+      ...row(NAMES.shared, '×', ratios.shared),
+      goal: '≤ 0.6',
+      met: (x) => x <= 0.6,
+      why: 'The shared plate saves a quarter of the year; what is left is room, tank, delivery and the running plate in small functions over objects (below).',
+      work: shared,
+    },
+    row(NAMES.both, '×', ratios.both),
+  ]
+}

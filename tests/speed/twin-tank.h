@@ -1,0 +1,97 @@
+/* The mixed tank and its dry delivery: hub-system.ts, delivery.ts, open-valve.ts. */
+static double tank_C, tankMean_C, airMean_C, tankEnd, tankPace;
+static double latestShare, fanShare, lowest_C, warmest_C;
+static int law, spent;
+
+enum { CLOSED, THROTTLED, OPEN_TO_STORE, OPEN_AT_DEW_LIMIT, FADING_TO_STORE, FADING_AT_DEW_LIMIT, LAW_TRIES = 4 };
+
+static void newTank(double at_C) {
+  tank_C = at_C;
+  tankPace = NAN;
+  latestShare = 0;
+  law = CLOSED;
+}
+
+static void beginDelivery(double mayBe_C) {
+  warmest_C = tank_C;
+  spent = 0;
+  lowest_C = mayBe_C;
+  fanShare = latestShare;
+}
+
+/* Air and tank as one linear system for their means, the tank eliminated: kernel.ts assemble, hub-system.ts. */
+static void assembleTank(double room_WK, double roomDrive_W, double outdoor_C, const Plate *running) {
+  double own_WK = in.tankLoss_WK, drive_W = in.tankOutside ? in.tankLoss_WK * outdoor_C : 0;
+  double airTank_WK = in.tankOutside ? 0 : -in.tankLoss_WK, tankAir_WK = airTank_WK;
+  double air_WK = room_WK + (in.tankOutside ? 0 : in.tankLoss_WK), air_W = roomDrive_W;
+  if (running != NULL) own_WK += running->charging_WK, drive_W += running->charging_W;
+  /* delivery.ts add */
+  air_W += fanShare * in.fan_W;
+  double byAir_WK = 0, byAir_W = 0, fading = law >= FADING_TO_STORE;
+  double seen_WK = fading ? 2 * in.delivery_WK : in.delivery_WK, faded_K = fading ? in.faded_K : 0;
+  if (law == THROTTLED) byAir_WK = in.demand_WK, byAir_W = in.demand_WK * in.setpoint_C;
+  else if (law == OPEN_AT_DEW_LIMIT || law == FADING_AT_DEW_LIMIT)
+    byAir_WK = seen_WK, byAir_W = seen_WK * (lowest_C + faded_K);
+  else if (law != CLOSED) {
+    air_WK += seen_WK, air_W += seen_WK * faded_K;
+    airTank_WK -= seen_WK, tankAir_WK -= seen_WK;
+    own_WK += seen_WK, drive_W -= seen_WK * faded_K;
+  }
+  air_WK += byAir_WK, air_W += byAir_W;
+  tankAir_WK -= byAir_WK, drive_W -= byAir_W;
+  /* hub-system.ts factor and solve */
+  double pace = own_WK * in.step_s / in.tankCapacity_JK;
+  if (pace != tankPace) tankEnd = endOverMean(pace), tankPace = pace;
+  double inertia_WK = tankEnd * in.tankCapacity_JK / in.step_s;
+  double perTank_K_W = 1 / (own_WK + inertia_WK), share = tankAir_WK * perTank_K_W;
+  double perAir_K_W = 1 / (air_WK - airTank_WK * share);
+  tankMean_C = (inertia_WK * tank_C + drive_W) * perTank_K_W;
+  airMean_C = (air_W - airTank_WK * tankMean_C) * perAir_K_W;
+  tankMean_C -= share * airMean_C;
+}
+
+/* open-valve.ts */
+static inline double valve_W(double end_C, int fading) {
+  return fading ? 2 * in.delivery_WK * (airMean_C - end_C - in.faded_K) : in.delivery_WK * (airMean_C - end_C);
+}
+static inline int isFaded(double heat_W) { return heat_W < in.delivery_WK * 2 * in.faded_K; }
+
+static int lawAt(void) {
+  double demanded_W = in.demand_WK * (airMean_C - in.setpoint_C);
+  if (demanded_W <= 0) return law >= OPEN_TO_STORE ? THROTTLED : CLOSED;
+  double end_C = fmax(tankMean_C, lowest_C), reachable_W = valve_W(end_C, 0);
+  if (isFaded(reachable_W)) reachable_W = valve_W(end_C, 1);
+  int fading = isFaded(reachable_W);
+  if (reachable_W <= 0 && (law != OPEN_TO_STORE || airMean_C <= lowest_C)) return CLOSED;
+  if (reachable_W > 0 && demanded_W < reachable_W) return THROTTLED;
+  if (tankMean_C >= lowest_C) return fading ? FADING_TO_STORE : OPEN_TO_STORE;
+  return fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT;
+}
+
+/* Takes the law that holds at the solution; true when it is another one. */
+static int changeLaw(void) {
+  if (spent) {
+    if (law != OPEN_TO_STORE || !isFaded(valve_W(tankMean_C, 0))) return 0;
+    law = FADING_TO_STORE;
+    return 1;
+  }
+  if (law == CLOSED && airMean_C <= in.setpoint_C) return 0;
+  if (law == THROTTLED || law == OPEN_AT_DEW_LIMIT || law == FADING_AT_DEW_LIMIT)
+    spent = tankMean_C > warmest_C && tankMean_C > airMean_C;
+  int next = spent ? OPEN_TO_STORE : lawAt();
+  if (next == law) return 0;
+  law = next;
+  return 1;
+}
+
+/* Share of full output at the solution. */
+static void enterDelivery(void) {
+  latestShare = 0;
+  if (law == CLOSED) return;
+  double heat_W = law == THROTTLED ? in.demand_WK * (airMean_C - in.setpoint_C)
+                  : law == OPEN_AT_DEW_LIMIT || law == FADING_AT_DEW_LIMIT
+                      ? valve_W(lowest_C, law == FADING_AT_DEW_LIMIT)
+                      : valve_W(tankMean_C, law == FADING_TO_STORE);
+  double full_W = in.delivery_WK * (airMean_C - tankMean_C), least_W = in.delivery_WK * 0.1;
+  if (least_W > 0) latestShare = fmin(1, fmax(0, heat_W / fmax(least_W, full_W)));
+}
