@@ -1,8 +1,9 @@
 import { sveltekit } from '@sveltejs/kit/vite'
 import { defineConfig } from 'vitest/config'
+import { firstAnswerPlugin } from './first-answer-plugin.ts'
 
 export default defineConfig({
-  plugins: [sveltekit()],
+  plugins: [firstAnswerPlugin(), sveltekit()],
   worker: { format: 'es' },
   build: { target: 'es2022' },
   server: { fs: { allow: ['climate-samples'] } },

@@ -63,7 +63,7 @@ export function held(answer: LiveAnswer, system: UnitSystem): { kept: string; wi
 }
 
 /** What has no place, and what the panels that have one would do. */
-export function fitLines({ fit }: LiveAnswer, system: UnitSystem): readonly string[] {
+export function fitLines({ fit }: Pick<LiveAnswer, 'fit'>, system: UnitSystem): readonly string[] {
   const lines = fit.misfits.map((misfit) => messageIn(misfit, system))
   return fit.instead === null ? lines : [wordingText(fit.instead, system), ...lines]
 }

@@ -10,8 +10,13 @@ export interface Verdict {
   readonly why: readonly string[]
 }
 
+/** What of an answer the verdict is made of. */
+type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit'> & {
+  readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
+}
+
 /** The verdict on the design as it is; the numbers are those of the answer itself. */
-export function verdictOf(answer: LiveAnswer, system: UnitSystem): Verdict {
+export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
   const { sizing, scenario } = answer
   const { withPanels, doNothing } = sizing
   const limit =

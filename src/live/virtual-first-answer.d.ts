@@ -1,0 +1,10 @@
+/** The worked example's answer, worked out once by the build (`first-answer-plugin.ts`) from what `size` gives. */
+declare module 'virtual:first-answer' {
+  import type { LiveAnswer } from '#live/messages.ts'
+
+  const found: Pick<LiveAnswer, 'area_m2' | 'fit'> & {
+    readonly site: string
+    readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
+  }
+  export default found
+}
