@@ -8,6 +8,7 @@ import {
   sizePanels,
   type SizingResult,
   slopeNearZero,
+  tankOf_m3,
   type SizingTask,
   type Trial,
 } from '#model/design/sizing'
@@ -167,7 +168,7 @@ export class PanelGuess {
 }
 
 function guessed(task: SizingTask, area_m2: number, ratio_m3m2 = GUESSED_STORE_m3m2): Candidate {
-  const storeVolume_m3 = task.storeVolume_m3 ?? ratio_m3m2 * area_m2
+  const storeVolume_m3 = tankOf_m3(task, area_m2, ratio_m3m2)
   return { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
 }
 
@@ -175,7 +176,8 @@ function guessed(task: SizingTask, area_m2: number, ratio_m3m2 = GUESSED_STORE_m
 function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, ratio_m3m2: number): PanelYear {
   const modules = Math.max(1, Math.ceil((LUCKY_AREA * needed_m2) / task.moduleArea_m2))
   const area_m2 = modules * task.moduleArea_m2
-  const storeVolume_m3 = task.storeVolume_m3 ?? tanksSoldAbout_m3(LUCKY_TANK * ratio_m3m2 * needed_m2)[0]!
+  const storeVolume_m3 =
+    task.storeVolume_m3 ?? tanksSoldAbout_m3(LUCKY_TANK * ratio_m3m2 * needed_m2, task.mostStore_m3)[0]!
   const candidate = { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
   return { ...yearWith(prepared, candidate, 'built'), hoped: true }
 }

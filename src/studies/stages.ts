@@ -305,7 +305,7 @@ function answerOf(
     warnings: [
       ...crossFieldProblems(scenario),
       ...unusualValues(scenario),
-      ...designRemarks(design.loop, sizing.missedAgainFrom_m2),
+      ...designRemarks(scenario, design.loop, sizing),
     ],
   }
 }

@@ -1,8 +1,8 @@
 import { J_PER_KWH } from '#model/basis/hours'
-import { stop } from '#model/basis/words'
+import { said, stop } from '#model/basis/words'
 import { isTank } from '#model/building/store'
 import { FIELDS } from '#model/design/scenario'
-import { designFlow } from '#model/design/assembly'
+import { designFlow, misfitsOf } from '#model/design/assembly'
 import { candidateAt, type DesignMap, MAP_KINDS, type MapAxes, type MapKind } from '#model/design/sizing'
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
@@ -73,7 +73,8 @@ export const map: Command = {
     const { scenario } = options
     const kind = kindOf(options.values['over'], isTank(scenario.store.kind))
     const weather = yearOf(options)
-    const { sizing, area_m2, storeVolume_m3 } = answered(studies.size({ scenario, weather }))
+    const { sizing, area_m2, storeVolume_m3, fit } = answered(studies.size({ scenario, weather }))
+    if (fit.instead !== null) note(`map: the design does not fit. ${said(fit.instead).message}`)
     const around = { area_m2, storeVolume_m3, flow_kgsm2: sizing.flow_kgsm2 }
     const held = { storeVolume_m3, flow_kgsm2: designFlow(scenario) }
     let tenths = 0
@@ -96,6 +97,7 @@ export const map: Command = {
       peak_C,
       electric_kWh: electric_J.map((each_J) => each_J / J_PER_KWH),
       meets: Array.from(measure, (each) => each <= 0),
+      fits: crossings.map((each) => misfitsOf(scenario, each.area_m2, each.storeVolume_m3).length === 0),
       simulated: Array.from(known, (each) => each === 1),
     }
     return { body: { kind: 'table', table }, invented: inventedParts(options, weather) }

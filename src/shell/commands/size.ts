@@ -1,6 +1,6 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { problemSentence, said, stop } from '#model/basis/words'
-import type { DesignAnswer } from '#model/design/assembly'
+import { type DesignAnswer, tankPlaceOf } from '#model/design/assembly'
 import { LIMIT_NAMES, type UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { answered, studies } from '../answered.ts'
@@ -73,6 +73,9 @@ function summaryOf(
     outOfReach_frac: range?.unreachable_frac ?? null,
     areaBuilt_m2: answer.area_m2,
     missedAgainFrom_m2: sizing.missedAgainFrom_m2,
+    largerAreasLooked_m2: sizing.looked_m2,
+    placeMostStore_m3: tankPlaceOf(answer.scenario)?.most_m3 ?? null,
+    placeLimitsStore: sizing.placeLimit !== null,
     modules_count: sizing.modules,
     flow_kgs: loop.flow_kgs,
     flowPerArea_kgsm2: sizing.flow_kgsm2,

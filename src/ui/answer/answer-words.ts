@@ -94,9 +94,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
   const flow_m3s = loop.pipeVelocity_ms * Math.PI * (bore_m / 2) ** 2
   return [
     ...rows,
-    ...(sizing.kind === 'met'
-      ? [{ label: 'Needed at least', value: shownQuantity('m2', system).text(sizing.area_m2) }]
-      : []),
+    ...(sizing.kind === 'met' ? [{ label: 'Needed at least', value: neededWords(answer, system) }] : []),
     {
       label: 'Panels',
       value: `${loop.modules} of ${m.bare(scenario.panel.moduleLength_m)} × ${m.text(scenario.panel.moduleWidth_m)}`,
@@ -133,6 +131,19 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       )} a year`,
     },
   ]
+}
+
+/** The area sized, and how far up it was seen to stay enough. */
+function neededWords({ sizing }: LiveAnswer, system: UnitSystem): string {
+  const { area_m2, looked_m2, widestStep_frac, missedAgainFrom_m2 } = sizing
+  const area = shownQuantity('m2', system)
+  if (looked_m2.length === 0) return area.text(area_m2)
+  const step = Math.round(100 * widestStep_frac)
+  const upTo =
+    missedAgainFrom_m2 === null
+      ? `enough at all ${looked_m2.length} larger areas tried`
+      : `missed again at ${area.text(missedAgainFrom_m2)}; ${looked_m2.length} larger areas tried`
+  return `${area.text(area_m2)}; ${upTo}, up to ${area.text(looked_m2.at(-1)!)}, ${step} % apart at most`
 }
 
 function storeWords(answer: LiveAnswer, system: UnitSystem): string {

@@ -25,6 +25,7 @@ export function markWords(
   { column, row }: Mark,
   price: string | null,
   system: UnitSystem,
+  fits = true,
 ): string {
   const { axes } = map
   const i = row * axes.area_m2.length + column
@@ -36,7 +37,7 @@ export function markWords(
   const peak = shownQuantity('C', system).text(map.peak_C[i]!)
   const met = map.measure[i]! <= 0 ? 'meets the target' : 'misses the target'
   const cost = price === null ? '' : `, price ${price}`
-  return `${place}: ${about}${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}.`
+  return `${place}: ${about}${met}, ${map.hours_h[i]!.toFixed(0)} h above the limit, hottest hour ${peak}${cost}${fits ? '' : '; it does not fit'}.`
 }
 
 /** How far what is not simulated was off where it was looked at; empty where all of it is. */

@@ -13,21 +13,24 @@ export interface Built {
 }
 
 /**
- * The sized design as it is built, of whole modules, standard bores and a tank that is sold: with the fewest modules that
- * make the area, the next smaller tank where that meets the target, else the next larger, else one module more. What is not
- * sized is not rounded.
+ * The sized design as it is built, of whole modules, standard bores and a tank that is sold and fits: with the fewest modules that
+ * make the area, the next smaller tank where that meets the target, else the next larger where it fits, else more modules. Where
+ * no number of them is enough, the target is out of reach. What is not sized is not rounded.
  */
 export function builtOf(prepared: Prepared, sized: SizingResult): Built {
   if (sized.kind !== 'met') return builtWith(prepared, sized, asItIs(prepared, sized))
   const goal = Math.max(0, sized.withPanels.measure)
   const task = taskOf(prepared, USUAL_YEAR.stepsPerHour, 'built')
-  const rounded = roundings(prepared, sized)
-  for (const one of rounded.slice(0, -1)) {
+  let last: Rounding | null = null
+  for (const one of roundings(prepared, sized, task.mostStore_m3)) {
+    last = one
     if (judged(task, one.candidate).measure > goal) continue
     const built = roundedWith(prepared, sized, one)
     if (built.sizing.withPanels.measure <= goal) return built
   }
-  return roundedWith(prepared, sized, rounded.at(-1)!)
+  const { candidate, modules } = last!
+  const { area_m2, storeVolume_m3 } = candidate
+  return builtWith(prepared, { ...sized, kind: 'floor', area_m2, storeVolume_m3, modules }, candidate)
 }
 
 function roundedWith(prepared: Prepared, sized: SizingResult, { modules, candidate }: Rounding): Built {
@@ -39,16 +42,28 @@ interface Rounding {
   readonly candidate: Candidate
 }
 
-/** What may be built for a sized design, the least first. */
-function roundings({ scenario, flow_kgsm2 }: Prepared, sized: SizingResult): Rounding[] {
+/** From here on modules are added by this share of them at a time. */
+const MORE_MODULES = 0.05
+
+/** What may be built for a sized design, the least first; at least one more module than it asks for. */
+function* roundings(
+  { scenario, flow_kgsm2 }: Prepared,
+  sized: SizingResult,
+  mostStore_m3: number,
+): Generator<Rounding> {
   const chosen = scenario.store.autoVolume && sized.storeVolume_m3 > 0
-  const volumes_m3 = chosen ? tanksSoldAbout_m3(sized.storeVolume_m3) : [sized.storeVolume_m3]
-  return [sized.modules, sized.modules + 1].flatMap((modules) =>
-    volumes_m3.map((storeVolume_m3) => {
-      const area_m2 = modules * moduleArea_m2(scenario)
-      return { modules, candidate: { area_m2, storeVolume_m3, flow_kgsm2: flow_kgsm2(area_m2) } }
-    }),
+  const volumes_m3 = chosen ? tanksSoldAbout_m3(sized.storeVolume_m3, mostStore_m3) : [sized.storeVolume_m3]
+  const module_m2 = moduleArea_m2(scenario)
+  const most = Math.max(sized.modules + 1, Math.floor(scenario.target.maxArea_m2 / module_m2))
+  for (
+    let modules = sized.modules;
+    modules <= most;
+    modules += Math.max(1, Math.floor(MORE_MODULES * (modules - sized.modules) * modules))
   )
+    for (const storeVolume_m3 of volumes_m3) {
+      const area_m2 = modules * module_m2
+      yield { modules, candidate: { area_m2, storeVolume_m3, flow_kgsm2: flow_kgsm2(area_m2) } }
+    }
 }
 
 function asItIs({ flow_kgsm2 }: Prepared, { area_m2, storeVolume_m3 }: SizingResult): Candidate {

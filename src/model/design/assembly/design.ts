@@ -1,6 +1,7 @@
 import { builtDuty, loopDuty, type LoopDuty } from '#model/panels/loop'
 import type { Prepared } from './prepared.ts'
 import type { Scenario } from '#model/design/scenario'
+import { tankPlaceOf } from './tank-place.ts'
 import { loopSpecOf, planSpecOf, storeSpecOf } from './to-specs.ts'
 import { type Candidate, flowRows, type SizingTask, seasonAtRisk } from '#model/design/sizing'
 import { storeModel, type StoreModel, isTank } from '#model/building/store'
@@ -59,6 +60,8 @@ export function taskOf(
     maxArea_m2: target.maxArea_m2,
     guess_m2: FIRST_AREA_PER_FLOOR * room.floor_m2,
     storeVolume_m3: hasTank && store.autoVolume ? null : store.volume_m3,
+    // where no tank fits, one is sized all the same, and said not to fit
+    mostStore_m3: tankPlaceOf(scenario)?.most_m3 || Infinity,
     hasTank,
     flow_kgsm2: prepared.flow_kgsm2,
     flowRows: (area_m2) => flowRows(loopSpecOf(scenario), area_m2),

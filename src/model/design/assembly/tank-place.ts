@@ -20,6 +20,14 @@ const TIPPED_WIDE = Math.sqrt(2 / 3)
 /** What keeps a tank from being larger where it is to be. */
 export type PlaceLimit = 'door' | 'floor' | 'height' | 'load'
 
+/** The field by which each of them is changed. */
+export const PLACE_FIELDS: Readonly<Record<PlaceLimit, string>> = {
+  door: 'store.doorWidth_m',
+  floor: 'store.place',
+  height: 'store.place',
+  load: 'store.floorLoad_kgm2',
+}
+
 /** The place of the tank, as given or worked out, and what fits it. */
 export interface TankPlace {
   readonly inRoom: boolean

@@ -1,7 +1,9 @@
 import type { Trial } from './area-search.ts'
 import { exceedance } from '#model/design/target'
 import type { SizingResult } from './result.ts'
-import { areaOnly, judged, slopeNearZero, type AreaAlone, type SizingTask } from './size.ts'
+import { judged, tankOf_m3 } from './runs.ts'
+import { areaOnly, slopeNearZero, type AreaAlone } from './size.ts'
+import type { SizingTask } from './task.ts'
 
 /** An area under a hand that still moves a slider: one to three seasons instead of a whole sizing. */
 export interface AboutArea {
@@ -15,7 +17,7 @@ export type NearDesign = Pick<SizingResult, 'area_m2' | 'storeVolume_m3' | 'slop
 /** No step is longer than this factor of area. */
 const LONGEST_FACTOR = 1.6
 /** The last step is shorter than this factor, so that what is left is its square. */
-const LAST_FACTOR = 1.04
+const LAST_FACTOR = 1.03
 /** The first step is the last where it is shorter than this one: the slope it goes by is another answer's. */
 const FIRST_AND_LAST_FACTOR = 1.01
 const MOST_SEASONS = 6
@@ -55,6 +57,6 @@ function fewSteps(task: SizingTask, { ratio_m3m2, guess_m2 }: AreaAlone, slope: 
 }
 
 function measureAt(task: SizingTask, area_m2: number, ratio_m3m2: number): number {
-  const storeVolume_m3 = task.storeVolume_m3 ?? ratio_m3m2 * area_m2
+  const storeVolume_m3 = tankOf_m3(task, area_m2, ratio_m3m2)
   return judged(task, { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }).measure
 }

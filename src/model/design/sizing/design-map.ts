@@ -1,6 +1,6 @@
 import type { MapAxes } from './map-axes.ts'
 import type { Exceedance } from '#model/design/target'
-import type { Candidate } from './size.ts'
+import type { Candidate } from './task.ts'
 import { electricOver, MOST_YEARS, type ReadElectric } from './map-electric.ts'
 import { readMap, type MapMiss, type ReadMap } from './read-map.ts'
 

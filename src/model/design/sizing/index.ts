@@ -10,15 +10,9 @@ export { LIMIT_NAMES, limitOf, worstHour } from './limit.ts'
 export { judgedAlso } from './map-judged.ts'
 export { MAP_KINDS, type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
 export { LIMIT_CAUSES, type Limit, type LimitCause, type LimitShare } from './result.ts'
-export type { LoadCut, SizingResult, UncertaintyResult } from './result.ts'
+export type { LoadCut, PlaceLimit, SizingResult, UncertaintyResult } from './result.ts'
+export { judged, tankOf_m3 } from './runs.ts'
 export { type Season, seasonAtRisk, seasonDecides } from './season.ts'
-export {
-  type AreaAlone,
-  type Candidate,
-  type SizingTask,
-  judgeOwnArea,
-  judged,
-  sizePanels,
-  slopeNearZero,
-} from './size.ts'
+export { type AreaAlone, judgeOwnArea, sizePanels, slopeNearZero } from './size.ts'
+export type { Candidate, SizingTask } from './task.ts'
 export { type UncertainInput, spreadOf } from './spread.ts'

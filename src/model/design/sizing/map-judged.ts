@@ -1,6 +1,6 @@
 import { exceedance, type Exceedance } from '#model/design/target'
 import { seasonDecides, type Season } from './season.ts'
-import type { Candidate, SizingTask } from './size.ts'
+import type { Candidate, SizingTask } from './task.ts'
 
 /**
  * How candidates do, one after the other: from the season of the search where that settles it, else from a wider one, else from

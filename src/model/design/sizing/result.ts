@@ -38,6 +38,17 @@ export interface LoadCut {
   readonly area_m2: number | null
 }
 
+/** A tank that would be larger if it had a place, at the area where the knee is looked for. */
+export interface PlaceLimit {
+  readonly area_m2: number
+  /** The largest tank that fits, and one that does not, m³. */
+  readonly most_m3: number
+  readonly larger_m3: number
+  /** What the two do there. */
+  readonly most: Exceedance
+  readonly larger: Exceedance
+}
+
 /** The sized design. `met`: the smallest area that meets the target; `floor`: none does; `own`: the user's area, unsized. */
 export interface SizingResult {
   readonly kind: 'met' | 'floor' | 'notNeeded' | 'own'
@@ -70,8 +81,14 @@ export interface SizingResult {
     readonly heat_frac: number
     readonly pump_W: number
   }[]
-  /** A larger area at which the target is missed again, m²; null where it is met at 1.25, 2 and 4 times the area as well. */
+  /** Where only its place keeps the tank from being larger; else null. */
+  readonly placeLimit: PlaceLimit | null
+  /** The smallest of the larger areas looked at that misses the target again, m²; null where all of them meet it. */
   readonly missedAgainFrom_m2: number | null
+  /** The larger areas looked at, up to four times the area, rising, m². */
+  readonly looked_m2: readonly number[]
+  /** The widest step between the area and those, as a share of the smaller. */
+  readonly widestStep_frac: number
   /** Change of the measure with the logarithm of the area near the answer; null where it is not known. */
   readonly slope: number | null
   readonly yearRuns: number

@@ -27,6 +27,7 @@ function planted(over_K: (area_m2: number) => number): SizingTask {
     maxArea_m2: 60,
     guess_m2: 10,
     storeVolume_m3: 1,
+    mostStore_m3: Infinity,
     hasTank: true,
     flow_kgsm2: () => 0.01,
     flowRows: () => [],
@@ -52,6 +53,7 @@ describe('a planted measure', () => {
     [11, 60, 2],
     [7, 8, 1.25],
     [20, 30, 4],
+    [9.3, 9.7, Math.sqrt(2.5)],
   ])('that is missed again from %f to %f m² is said so, at %f times the area', (from_m2, until_m2, times) => {
     const found = sizePanels(planted(again(6, from_m2, until_m2)))
     expect(found.area_m2).toBeGreaterThanOrEqual(6)

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { kneeRatio_m3m2 } from '#inside/model/design/sizing/size.ts'
+import { kneeRatio_m3m2 } from '#inside/model/design/sizing/store-knee.ts'
 import { defaultScenario, PRESETS, withField, withPreset } from '#model/design/scenario'
 import { sizePanels } from '#model/design/sizing'
 import { taskOf } from '#model/design/assembly'
