@@ -53,7 +53,7 @@ export function comparedComplaints(
   comparisons: Comparisons,
 ): string[] {
   const { found } = before
-  const heard = betterOnes(scenario).flatMap(([name, changed]) => {
+  const heard = betterOnes(keptStore(scenario, before)).flatMap(([name, changed]) => {
     const after = judgedLight(stages, changed, weather)
     if (after === null) {
       comparisons.refused++
@@ -70,6 +70,13 @@ export function comparedComplaints(
   comparisons.made++
   if (stricter.hours_h >= found.hours_h) return heard
   return [...heard, `a lower limit: ${found.hours_h} → ${stricter.hours_h} h over it`]
+}
+
+/** With the tank it has: a larger one beside more area is another change, and in the room it keeps a hot day's heat longer. */
+function keptStore(scenario: Scenario, { design }: OwnBuilt): Scenario {
+  const { storeVolume_m3: volume_m3 } = design.candidate
+  if (volume_m3 === 0) return scenario
+  return { ...scenario, store: { ...scenario.store, autoVolume: false, volume_m3 } }
 }
 
 /** Peak and hours, each by itself. */

@@ -16,7 +16,8 @@ import type { OwnBuilt } from './light.ts'
  *
  * - the back of the panel: in every hour of the year the resting plate is at least as far from the air, on the same side;
  * - a tank, in the place it has: ten kelvin colder than all about it and shut off, it warms no faster;
- * - a tank with its plant, in a place never colder than it, all year: the room is no hotter.
+ * - a tank with its plant, in a place never colder than it, all year: the room is no hotter. (Its pump starts where it stops
+ *   here: between two such differences the warmer of two tanks may start it alone, and end the colder.)
  */
 const THICKER = 1.5
 
@@ -27,6 +28,9 @@ const COLDER_K = 10
 const HELD_h = 10
 /** What may differ by rounding alone, K. */
 const ROUNDING_K = 1e-9
+
+/** A warm place is this much warmer than all else, K: it warms room and tank a little itself. */
+const WARMER_K = 20
 
 const STEP_S = 900
 
@@ -116,10 +120,14 @@ function heldTank_C({ room, plant, nightVentStop_C }: YearInputs, { doNothing }:
   return sum_C / nodes.layers
 }
 
-/** As warm as anything that the tank touches all year, and the tank itself, °C. */
+/** Warmer than anything that the tank touches all year, with what its own place may add to that, °C. */
 function warmest_C({ prepared, year }: OwnBuilt & { readonly year: YearResult }): number {
   const { room, doNothing } = prepared
-  return Math.max(...[room.outdoor_C, doNothing.room_C, year.room_C, year.store_C].map(hottest))
+  const faces = room.groups.flatMap(({ outside }) => (outside === null ? [] : [outside.temp_C]))
+  return (
+    WARMER_K +
+    Math.max(...[room.outdoor_C, doNothing.room_C, year.room_C, year.store_C, ...faces].map(hottest))
+  )
 }
 
 /** The same design with tank and pipes in a place of one temperature. */
@@ -129,7 +137,11 @@ function inWarmPlace(inputs: YearInputs, place_C: number): YearInputs {
   return {
     ...inputs,
     room: { ...room, outdoor_C },
-    plant: { ...plant!, store: { ...plant!.store, lossTo: 'outside' } },
+    plant: {
+      ...plant!,
+      plan: { ...plant!.plan, startDifference_K: plant!.plan.stopDifference_K },
+      store: { ...plant!.store, lossTo: 'outside' },
+    },
   }
 }
 

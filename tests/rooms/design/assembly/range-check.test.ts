@@ -16,11 +16,29 @@ const answer = (scenario: Scenario) => finish(studies.size({ scenario, weather }
 
 describe('a pump that warms the loop by more than more panel could cool it', () => {
   test('is refused with its power and pressure, at the field that causes it', () => {
-    expect(() => answer(narrow)).toThrow(/The pump would need .*W to make .*good night/)
+    expect(() => answer(narrow)).toThrow(/The pump would need .*W to make .*poor night/)
   })
   test('is not refused where bore and flow are chosen, nor where the area is', () => {
     expect(answer(usual).area_m2).toBe(12)
     const sized = { ...narrow, target: { ...narrow.target, autoArea: true, limit_C: 60 } }
     expect(answer(sized).sizing.kind).toBe('notNeeded')
+  })
+})
+
+describe('other things with which more could be worse', () => {
+  const refused: readonly (readonly [string, Scenario, RegExp])[] = [
+    [
+      'a fan of a fifth of what it carries',
+      { ...usual, store: { ...usual.store, delivery_WK: 100, deliveryPower_W: 200 } },
+      /Fan and pump of the delivery take/,
+    ],
+    [
+      'a start 9 K over the stop',
+      { ...usual, plan: { ...usual.plan, startDifference_K: 10, stopDifference_K: 1 } },
+      /The pump would start .* over the difference at which it stops/,
+    ],
+  ]
+  test.each(refused)('%s is refused for an own area', (_, scenario, says) => {
+    expect(() => answer(scenario)).toThrow(says)
   })
 })
