@@ -21,7 +21,7 @@ function tooLarge({ room }: Scenario, place: TankPlace, volume_m3: number): Prob
   const most = place.most_m3 > 0 ? words`: at most ${figure(place.most_m3, 'm3')} fit` : words`: no tank fits`
   return misfit(
     PLACE_FIELDS[place.limit],
-    words`A tank of ${figure(volume_m3, 'm3')} has no place in this room, with ${doorWords(place)}, ${figure(room.height_m, 'm')} of height of which ${figure(HEADROOM_m, 'm')} stay free above it, and a fifth of the floor at most${most}.`,
+    words`A tank of ${figure(volume_m3, 'm3')} has no place in this room, with ${place.doorGiven ? words`${doorWords(place)}, ` : ''}${figure(room.height_m, 'm')} of height of which ${figure(HEADROOM_m, 'm')} stay free above it, and a fifth of the floor at most${most}.`,
     'Say how wide its way in is, stand it outdoors, use several smaller tanks, choose a smaller volume yourself, or keep the cold in the floor slab.',
   )
 }

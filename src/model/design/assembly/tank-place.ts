@@ -2,7 +2,7 @@ import { GRAVITY_MS2 } from '#model/outdoors/air'
 import { DWELLING_kPa, fullTank_kg, isTank, tankShape, type TankShape } from '#model/building/store'
 import { FIELDS, type Scenario } from '#model/design/scenario'
 
-/** Clear width of an ordinary door, m: 32 inches, US residential code R311.2 (from memory). */
+/** Clear width of an ordinary door, m: 32 inches, US residential code R311.2 (from memory). It limits no tank until a door is given: tanks are brought in before a wall is closed, or are several side by side. */
 const DOOR_m = 0.813
 /** What firm ground under a floor carries where nobody has looked, kPa: 1500 psf, US residential code table R401.4.1 (from memory). */
 const GROUND_kPa = 71.8
@@ -31,12 +31,14 @@ export const PLACE_FIELDS: Readonly<Record<PlaceLimit, string>> = {
 /** The place of the tank, as given or worked out, and what fits it. */
 export interface TankPlace {
   readonly inRoom: boolean
-  /** Narrowest door, m. */
+  /** Narrowest door, m: given, or an ordinary one, which limits nothing. */
   readonly door_m: number
   readonly doorGiven: boolean
   /** What the floor under it carries, kg/m². */
   readonly load_kgm2: number
   readonly loadGiven: boolean
+  /** Largest tank that passes an ordinary door in such a room, m³. */
+  readonly byDoor_m3: number
   /** Largest tank that fits, m³; 0 where none does. */
   readonly most_m3: number
   readonly limit: PlaceLimit
@@ -54,7 +56,7 @@ export function tankPlaceOf({ store, room }: Scenario): TankPlace | null {
   const usual_kgm2 = ((raised ? DWELLING_kPa : GROUND_kPa) * 1000) / GRAVITY_MS2
   const load_kgm2 = store.floorLoad_kgm2 > 0 ? store.floorLoad_kgm2 : usual_kgm2
   const given = { doorGiven: store.doorWidth_m > 0, loadGiven: store.floorLoad_kgm2 > 0 }
-  const space = inRoom ? spaceOf({ store, room }, door_m) : OUTDOORS
+  const space = inRoom ? spaceOf({ store, room }, given.doorGiven ? door_m : Infinity) : OUTDOORS
   const byLoad_m3 = carried_m3(load_kgm2, space.widest_m)
   const most_m3 = Math.max(0, Math.min(space.most_m3, byLoad_m3, FIELDS.store.volume_m3.max))
   return {
@@ -63,6 +65,7 @@ export function tankPlaceOf({ store, room }: Scenario): TankPlace | null {
     load_kgm2,
     ...given,
     ...space,
+    byDoor_m3: inRoom ? spaceOf({ store, room }, DOOR_m).most_m3 : Infinity,
     most_m3,
     limit: byLoad_m3 < space.most_m3 ? 'load' : space.limit,
   }
@@ -72,7 +75,7 @@ type Space = Pick<TankPlace, 'widest_m' | 'highest_m' | 'most_m3' | 'limit'>
 
 const OUTDOORS: Space = { widest_m: Infinity, highest_m: Infinity, most_m3: Infinity, limit: 'load' }
 
-/** The largest tank that passes the door, can be tipped upright and has headroom, with its insulation put on inside. */
+/** The largest tank that passes a door, can be tipped upright and has headroom, with its insulation put on inside. */
 function spaceOf({ store, room }: Pick<Scenario, 'store' | 'room'>, door_m: number): Space {
   const skins_m = 2 * store.insulation_m
   const byFloor_m = Math.sqrt(FLOOR_SHARE * room.length_m * room.width_m) - skins_m

@@ -56,8 +56,8 @@ export const STORE_FIELDS = {
     'm',
     { min: 0, max: 6, default: 0, usual: [0, 2.5], step: 0.05 },
     'Tank’s way in',
-    words`Clear width of the narrowest door that it has to pass. 0: as of an ordinary door, ${figure(0.813, 'm')}. Only for a tank in the room.`,
-    'The largest tank that passes, has headroom and a floor to stand on limits the tank, and with it the area.',
+    words`Clear width of the narrowest door that it has to pass. 0: not given, and it limits no tank; an ordinary door has ${figure(0.813, 'm')}. Only for a tank in the room.`,
+    'The largest tank that passes a given door, has headroom and a floor to stand on limits the tank, and with it the area.',
   ),
   floorLoad_kgm2: number(
     'kgm2',

@@ -23,7 +23,7 @@ import { flowFigure } from './figures.ts'
 import { partsOfWorks, type GroupedPart } from './part.ts'
 import { powerFigures } from './pump-duty.ts'
 import { partsList } from './parts.ts'
-import { liftRemarks, placeLines } from './place-lines.ts'
+import { liftRemarks, placeLines, wayInRemarks } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import type { DesignRanges } from './ranges.ts'
@@ -130,7 +130,7 @@ export function builderSheet(
     commissioning: commissioningSteps(plant, night),
     maintenance: maintenanceLines(plant),
     cautions: onceEach([...cautionsOf(plant), ...beside.works.flatMap(({ cautions }) => cautions)]),
-    remarks: [...answer.warnings, ...liftRemarks(plant)],
+    remarks: [...answer.warnings, ...wayInRemarks(plant), ...liftRemarks(plant)],
     assumptions: assumptionLines(plant, doubts.area),
   }
 }

@@ -10,7 +10,7 @@ import {
 } from '#model/handover/drawing'
 import { figure, said, words, type Problem, type SheetLine } from '#model/basis/words'
 import { factsOf } from './facts-of.ts'
-import { liftRemarks, placeLines } from './place-lines.ts'
+import { liftRemarks, placeLines, wayInRemarks } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 
 /** All drawings of the sheet, in the order of the work: roof, section, loop, panel. */
@@ -31,7 +31,11 @@ export function shapeMisfits(plant: Plant): Problem[] {
 export function placeOf(answer: SheetAnswer): PlaceOfPlant | null {
   if (!(answer.area_m2 > 0)) return null
   const plant = plantOf(answer)
-  return { misfits: shapeMisfits(plant), lines: placeLines(plant), remarks: liftRemarks(plant) }
+  return {
+    misfits: shapeMisfits(plant),
+    lines: placeLines(plant),
+    remarks: [...wayInRemarks(plant), ...liftRemarks(plant)],
+  }
 }
 
 /** Whether a plant has its place, and what that was judged by. */

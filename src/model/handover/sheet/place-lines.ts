@@ -34,13 +34,39 @@ function tankLines({ tank, answer }: Plant): SheetLine[] {
   if (tank === null) return []
   const { place, volume_m3 } = tank
   const most = words`at most ${figure(place.most_m3, 'm3')} of tank`
-  const wayIn = words`${doorWords(place)} (${place.doorGiven ? 'given' : 'worked out'}), ${figure(answer.scenario.room.height_m, 'm')} of room height`
+  const height = words`${figure(answer.scenario.room.height_m, 'm')} of room height`
   const load = words`carries the ${loadWords(place)}; the tank loads it with ${figure(judgedLoad_kgm2(volume_m3, tank), 'kgm2')}, its weight full on its footprint or on ${figure(1, 'm2')}, whichever is more. A licensed engineer decides`
   return [
     place.inRoom
-      ? line('Tank’s way in', words`${wayIn}: ${most}`)
+      ? line('Tank’s way in', words`${wayIn(tank)}, ${height}: ${most}`)
       : line('Tank’s place', 'outdoors: no door and no ceiling limits it'),
     line('Floor under it', load),
+  ]
+}
+
+function wayIn({ place, diameter_m }: Tank): Wording {
+  if (place.doorGiven) return words`${doorWords(place)} (given)`
+  const passes = diameter_m <= place.door_m ? 'passes' : 'does not pass'
+  return words`not given; the tank ${passes} ${doorWords(place)}`
+}
+
+type Tank = NonNullable<Plant['tank']>
+
+/** A tank wider than an ordinary door where nobody has said how wide its own is. */
+export function wayInRemarks({ tank }: Plant): Problem[] {
+  if (tank === null || !tank.place.inRoom || tank.place.doorGiven || tank.diameter_m <= tank.place.door_m)
+    return []
+  return [
+    {
+      code: 'tank-wider-than-door',
+      severity: 'warning',
+      ...said(
+        words`The tank is ${figure(tank.diameter_m, 'm')} wide; ${doorWords(tank.place)} lets in at most ${figure(tank.place.byDoor_m3, 'm3')} in one piece.`,
+      ),
+      remedy:
+        'Bring it in before a wall is closed, join several smaller tanks, or give the width of its way in: the sizing then keeps to it.',
+      place: { field: 'store.doorWidth_m' },
+    },
   ]
 }
 

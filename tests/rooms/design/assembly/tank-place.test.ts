@@ -16,10 +16,16 @@ const placeWith = (fields: Readonly<Record<string, string | number>> = {}): Tank
   tankPlaceOf(scenarioWith(fields))!
 
 describe('the largest tank', () => {
-  test('of an ordinary room is as wide as its door and as high as leaves headroom: 0.813 m and 1.94 m', () => {
+  test('takes a fifth of the floor, tipped upright; through an ordinary door, 0.813 m and 1.94 m', () => {
     const place = placeWith()
-    expect(place).toMatchObject({ limit: 'door', doorGiven: false, loadGiven: false, inRoom: true })
-    expect(place.most_m3).toBeCloseTo((Math.PI / 4) * 0.813 ** 2 * 1.94, 9)
+    expect(place).toMatchObject({ limit: 'floor', doorGiven: false, loadGiven: false, inRoom: true })
+    const wide_m = Math.sqrt(0.2 * 5 * 4) - 0.16
+    expect(place.most_m3).toBeCloseTo((Math.PI / 4) * wide_m ** 2 * Math.sqrt(2.4 ** 2 - wide_m ** 2), 9)
+    expect(place.byDoor_m3).toBeCloseTo((Math.PI / 4) * 0.813 ** 2 * 1.94, 9)
+    expect(placeWith({ 'store.doorWidth_m': 0.813 })).toMatchObject({
+      limit: 'door',
+      most_m3: place.byDoor_m3,
+    })
   })
   test('follows a given door, and is tipped upright under the ceiling', () => {
     expect(placeWith({ 'store.doorWidth_m': 0.6 }).most_m3).toBeCloseTo((Math.PI / 4) * 0.6 ** 2 * 1.5, 9)
@@ -69,7 +75,7 @@ describe('what does not fit is said with its field', () => {
   const misfit = (fields: Readonly<Record<string, string | number>>, volume_m3: number) =>
     misfitsOf(scenarioWith(fields), 8, volume_m3)
   test.each([
-    [{}, 1.5, 'store.doorWidth_m', 'with an ordinary door of 0.813 m'],
+    [{ 'store.doorWidth_m': 0.813 }, 1.5, 'store.doorWidth_m', 'with a way in of 0.813 m'],
     [{ 'store.doorWidth_m': 0.5 }, 1.5, 'store.doorWidth_m', 'with a way in of 0.5 m'],
     [{ 'room.length_m': 2, 'room.width_m': 2 }, 1.5, 'store.place', 'a fifth of the floor'],
     [{ 'room.floorKind': 'raised' }, 0.3, 'store.floorLoad_kgm2', '196 kg/m² taken for such a floor'],
