@@ -11,7 +11,7 @@ import { Worker } from 'node:worker_threads'
 import type { Complaint } from './complaints.ts'
 import type { SoakReport, SoakShare } from './share.ts'
 
-const USUAL_SCENARIOS = 5000
+const USUAL_SCENARIOS = 20_000
 const USUAL_SEED = 20261125
 /** Worst things shown one by one; the rest is only counted. */
 const SHOWN = 200
