@@ -1,6 +1,5 @@
 import { HOUR_MS, RingPart } from '#model/basis/hours'
 import { roomExposure, roomWithin, type Exposure } from '#model/building/room'
-import { isTank } from '#model/building/store'
 import { planHours, simulateYear } from '#model/building/year'
 import {
   designOf,
@@ -17,6 +16,7 @@ import {
   alongCurve,
   AreaCurve,
   seasonAtRisk,
+  tankOf_m3,
   type Candidate,
   type Season,
   type Trial,
@@ -111,10 +111,10 @@ export class DrawnYear {
   /** A share of the answer's area in a year: how far from the target, and whether these hours settle that. */
   private judged(prepared: Prepared, share: number): Trial & { readonly settled: boolean } {
     const { scenario, yardstick } = prepared
-    const { store, target } = scenario
-    const area_m2 = share * this.sized.area_m2
-    const chosen = isTank(store.kind) && store.autoVolume
-    const storeVolume_m3 = chosen ? share * this.sized.storeVolume_m3 : store.volume_m3
+    const { target } = scenario
+    const { sized } = this
+    const area_m2 = share * sized.area_m2
+    const storeVolume_m3 = tankOf_m3(taskOf(prepared), area_m2, sized.storeVolume_m3 / sized.area_m2)
     const room_C = this.room_C(prepared, {
       area_m2,
       storeVolume_m3,
