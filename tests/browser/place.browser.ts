@@ -125,6 +125,28 @@ describe('a place by its town', () => {
     await context.close()
   })
 
+  test('a point where no climate is held is said beside the map, and not taken; one far from all is warned of', async () => {
+    const { page, context, complaints } = await stage.open('design/')
+    await settled(page)
+    await page.click('summary:has-text("a point on a map")')
+    await page.waitForSelector('[role=status]:has-text("nearest held climate")', { timeout: 60_000 })
+    const latitude = page.getByLabel('Latitude, ° (south negative)')
+    const take = page.getByRole('button', { name: 'Take this point' })
+    await latitude.fill('-80')
+    await latitude.blur()
+    await page.waitForSelector('text=No monthly climate is held for this part of the Earth')
+    expect(await take.isDisabled()).toBe(true)
+    await latitude.fill('-48')
+    await latitude.blur()
+    const longitude = page.getByLabel('Longitude, ° (west negative)')
+    await longitude.fill('-123')
+    await longitude.blur()
+    await page.waitForSelector('text=the climate here would be a guess')
+    expect(await take.isDisabled()).toBe(false)
+    expect(complaints).toEqual([])
+    await context.close()
+  })
+
   test('fetched only when used; from then on it works with the network off', async () => {
     const { page, context, requests } = await stage.open('design/')
     await settled(page)
