@@ -99,7 +99,7 @@ describe('the design page', () => {
       /60\sm² of panel do not fit the 20\sm²/,
     )
     expect(await page.locator('[data-misfit]').last().innerText()).toMatch(
-      /20\sm² that fit take away \d+ of \d+ hours/,
+      /What fits is \d+\sm² of panel with a tank of .*: \d+ of \d+ hours above the limit go/,
     )
     await page.goto(`${stage.url}sheet/`)
     await page.waitForSelector('[data-out=not-buildable]')
