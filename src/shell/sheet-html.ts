@@ -57,7 +57,9 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
       ),
       part(
         'Open this design again',
-        `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults:</p><p class="code">${code === '' ? 'every field is at its default' : escaped(`#${code}`)}</p>`,
+        code === ''
+          ? '<p>Choose the same place in Duskbank: this design is the one it opens with, every field at its default. Nothing goes behind the address.</p>'
+          : `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults:</p><p class="code">${escaped(`#${code}`)}</p>`,
       ),
     ],
     sheet.notBuildable.length > 0,

@@ -1,6 +1,7 @@
 /** A machine in the room, through as much of the year as it may run in. */
 import { equippedYear, type EquippedInputs, type EquippedYear } from '#model/building/year'
 import type { Prepared } from '#model/design/assembly'
+import type { Scenario } from '#model/design/scenario'
 import { seasonAtRisk, seasonDecides } from '#model/design/sizing'
 import { airOffset_K, exceedance, type Yardstick } from '#model/design/target'
 
@@ -22,14 +23,19 @@ export function machineYear(prepared: Prepared, machine: Machine): EquippedYear 
   return seasonDecides(outside, yardstick, exceedance(year.room_C, yardstick)) ? year : equippedYear(inputs)
 }
 
+/** Room air at which a machine starts, °C. */
+export function startsAt_C({ target, plan }: Scenario): number {
+  const limit_C = target.kind === 'adaptive' ? plan.setpoint_C + UNDER_LIMIT_K : target.limit_C
+  return limit_C - UNDER_LIMIT_K + airOffset_K(target)
+}
+
 /** What a machine is run with, and what the room left alone is measured by to see where it may run. */
 export function machineInputs(
   { scenario, room, yardstick, weather, nightVentStop_C }: Prepared,
   machine: Machine,
 ): { readonly inputs: EquippedInputs; readonly stick: Yardstick } {
-  const { target, plan } = scenario
-  const limit_C = target.kind === 'adaptive' ? plan.setpoint_C + UNDER_LIMIT_K : target.limit_C
-  const setpoint_C = limit_C - UNDER_LIMIT_K + airOffset_K(target)
+  const { target } = scenario
+  const setpoint_C = startsAt_C(scenario)
   const allowed = hoursAhead(yardstick.limit_C)
   const inputs = {
     ...machine,

@@ -11,6 +11,7 @@ import { beforeMeasures, type Measure } from '#model/design/measures'
 import { drawnScenarios, type Scenario } from '#model/design/scenario'
 import { DEMO_JOB, DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
 import type { WeatherRecord } from '#model/outdoors/weather'
+import { startsAt_C } from './decide-machine-year.ts'
 import { airConditionerOf, coolerOf, supplyHours } from './decide-machines.ts'
 import { Trials } from './decide-trial.ts'
 import { Winter } from './decide-winter.ts'
@@ -103,7 +104,13 @@ function machineOf(
 ): MachineSpec {
   if (kind === 'airConditioner') {
     const { rated_W, ratedCop_frac, sensible_frac } = airConditionerOf(scenario)
-    return { kind, rated_W, ratedCop_frac, total_W: rated_W / sensible_frac }
+    return {
+      kind,
+      rated_W,
+      ratedCop_frac,
+      total_W: rated_W / sensible_frac,
+      startsAt_C: startsAt_C(scenario),
+    }
   }
   const spec = coolerOf(scenario, kind)
   const times = spec.cycles_count / (spec.cycles_count - 1)
@@ -116,5 +123,6 @@ function machineOf(
     mostWater_kgh: times * most_kgh,
     bled_frac: 1 - 1 / times,
     mostHumid_frac: scenario.target.mostHumid_frac,
+    startsAt_C: startsAt_C(scenario),
   }
 }

@@ -77,6 +77,8 @@ describe('the sheet of a way without panels', () => {
     expect(text).toMatch(/960 m³\/h/)
     expect(text).toMatch(/0.13 m² of open window/)
     expect(text).toMatch(/backflow preventer/)
+    // a degree under the limit of 26 °C, as the page of ways runs it
+    expect(text).toMatch(/thermostat, set to 25\.0 °C/)
     expect(text).toContain('23.8 °C')
     expect(sheet.job.find(({ label }) => label === 'Water')).toBeDefined()
   })

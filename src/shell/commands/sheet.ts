@@ -18,7 +18,8 @@ function systemOf(given: unknown): UnitSystem {
 }
 
 export const sheet: Command = {
-  summary: 'the builder’s sheet with its drawings: --format html for one file to print, else its texts',
+  summary:
+    'the builder’s sheet with its drawings: --format html for one file to print, else its texts. A machine’s own sheet (job.machine) wants target.autoArea=false and target.area_m2=0 beside it: else panels are sized',
   html: true,
   options: {
     units: { type: 'string', help: 'si or us (default si)' },
@@ -51,6 +52,10 @@ export const sheet: Command = {
         'Change the room, its limit, or target.area_m2.',
       )
     }
+    if (scenario.job.machine !== 'none')
+      note(
+        'job.machine is set, but this sheet is that of panels, which were sized. For the machine’s own sheet set target.autoArea=false and target.area_m2=0 too.',
+      )
     for (const misfit of found.notBuildable) note(`not buildable as it is: ${misfit.message}`)
     const invented = inventedParts(options, weather)
     return options.format === 'html'

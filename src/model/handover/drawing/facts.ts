@@ -22,6 +22,8 @@ export interface PlantFacts {
     readonly diameter_m: number
     readonly height_m: number
     readonly place: 'room' | 'outside'
+    /** Its bottom over the floor, m: it rests on its insulation. */
+    readonly foot_m: number
     /** Heights above the tank's bottom, m: water line with empty panels, panel-loop outlet, end of the return in it. */
     readonly water_m: number
     readonly outlet_m: number
@@ -85,6 +87,12 @@ export function riseOf(facts: FieldFacts): number {
 
 const SCALES = [10, 20, 25, 50, 75, 100, 150, 200, 300, 500, 1000] as const
 
+/** Highest corner of the panels over the ground, m: rows of a liquid loop hang lower at their fed end, so that headers drain. */
+export function highest_m(facts: FieldFacts & Pick<PlantFacts, 'panelHeight_m' | 'liquid'>): number {
+  const hung_m = facts.liquid ? FALL * fieldOf(facts).across_m : 0
+  return facts.panelHeight_m + riseOf(facts) + hung_m
+}
+
 /** The largest usual scale at which so much fits on so much paper. */
 export function scaleFor(
   size_m: { readonly across: number; readonly down: number },
@@ -113,12 +121,12 @@ export const drainsBack = ({ liquid, glycol, freeze }: WaterFacts): boolean =>
 /** Height of the water that the pump draws from, panels empty, above the floor, m; null in a closed loop that stays full. */
 export function waterLine_m(facts: WaterFacts): number | null {
   if (!facts.liquid) return null
-  if (facts.tank !== null) return facts.tank.water_m
+  if (facts.tank !== null) return facts.tank.foot_m + facts.tank.water_m
   return drainsBack(facts) ? Math.min(facts.roomHeight_m, facts.panelHeight_m) - VESSEL_UNDER_m : null
 }
 
 /** From that water to the highest point of the panels, m: what a pump lifts to fill panels that have drained. */
 export function liftOf_m(facts: FieldFacts & WaterFacts): number | null {
   const water_m = waterLine_m(facts)
-  return water_m === null ? null : facts.panelHeight_m + riseOf(facts) - water_m
+  return water_m === null ? null : highest_m(facts) - water_m
 }

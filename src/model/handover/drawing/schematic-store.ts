@@ -4,7 +4,10 @@ import { box, disc, label, path, type Shape } from './shapes.ts'
 import { flowing, mover, sensor, unit, valve } from './symbols.ts'
 
 interface Drawn {
+  /** Drawn under the pipes. */
   readonly shapes: readonly Shape[]
+  /** Drawn over them. */
+  readonly over: readonly Shape[]
   readonly key: readonly { readonly mark: string; readonly what: Text }[]
 }
 
@@ -18,7 +21,6 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
       label([110, top + 17], 'tank'),
       label([110, top + 9], 'warm'),
       label([110, top + 29], 'cold'),
-      ...airHole(facts, top),
       ...sensor([105, top], 'S2'),
       ...sensor([105, top + 32], 'S8', false),
       path(
@@ -28,7 +30,7 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
         ],
         'line',
       ),
-      label([113, top - 10.5], 'F1'),
+      label([113, top - 10.5], 'FH'),
       path(
         [
           [126, top + 3],
@@ -47,6 +49,7 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
       ),
       ...valve([113, top + 36], 'D2', true),
     ],
+    over: airHole(facts, top),
     key: [
       ...(drainsBack(facts)
         ? [
@@ -57,7 +60,7 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
           ]
         : []),
       {
-        mark: 'F1',
+        mark: 'FH',
         what: 'filling hose that ends above the rim: an air gap, never a fixed joint with the mains',
       },
       { mark: 'O1', what: 'overflow to a drain' },
@@ -85,6 +88,7 @@ function massBox(facts: PlantFacts, top: number): Drawn {
       ...sensor([113, top], 'S2'),
       ...(drainsBack(facts) ? unit([136, top + 20], 10, 10, 'DV') : []),
     ],
+    over: [],
     key: drainsBack(facts)
       ? [
           {
@@ -111,12 +115,14 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
     path(
       [
         [58, back],
-        [100, back],
+        [97, back],
+        [97, top + 8],
+        [100, top + 8],
       ],
       'return',
     ),
     flowing([88, supply], [-1, 0]),
-    flowing([95, back], [1, 0]),
+    flowing([91, back], [1, 0]),
     ...valve([93, supply], ''),
     label([93, supply + 5], 'V3'),
     ...mover([71, supply], '', -1),

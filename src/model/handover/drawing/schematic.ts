@@ -42,8 +42,9 @@ export function schematic(facts: PlantFacts): Drawing {
     key: [...keyOf(facts), ...store.key, ...roomKey(facts)],
     shapes: [
       ...rows.flatMap((row, i) => rowShapes(facts, row, ROW.top + i * ROW.pitch)),
-      ...mainPipes(facts, rows.length, storeTop),
       ...store.shapes,
+      ...mainPipes(facts, rows.length, storeTop),
+      ...store.over,
       ...roomSide(facts, storeTop),
       ...sensor([172, storeTop + 14], 'S7', true),
       label([172, storeTop + 20], 'outdoors'),
@@ -111,11 +112,11 @@ function mainPipes(facts: PlantFacts, drawn: number, top: number): Shape[] {
     flowing([X.supply, top - 8], [0, -1]),
     ...(liquid ? valve([93, suction], 'V1') : []),
     ...unit([80, suction - 2.5], 7, 5, liquid ? 'ST' : 'FI'),
-    ...mover([68, suction], facts.mover === 'pump' ? 'P1' : 'F1', -1),
+    ...mover([68, suction], facts.mover === 'pump' ? 'P1' : 'FN', -1),
     ...(liquid ? valve([56, suction], 'V2') : []),
     ...unit([40, suction - 2.5], 9, 5, 'FM'),
     ...sensor([30, suction], 'S3'),
-    ...(liquid ? [...sensor([75, suction], 'G1', false), ...sensor([62, suction], 'G2', false)] : []),
+    ...(liquid ? [...sensor([75, suction], 'G1', false), ...sensor([51.5, suction], 'G2', false)] : []),
     ...sensor(
       [facts.tank === null ? 130 : 137, facts.tank === null ? top + 26 : top - 3],
       'S4',
@@ -189,7 +190,7 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
   const rows = many === 1 ? '1' : `1–${many}`
   if (!facts.liquid)
     return [
-      { mark: 'F1', what: 'fan' },
+      { mark: 'FN', what: 'fan' },
       { mark: 'FI', what: 'filter before the fan' },
       { mark: 'FM', what: 'place to measure the air flow' },
       ...(many > 1 ? [{ mark: `B${rows}`, what: 'damper of each row' }] : []),
@@ -201,7 +202,10 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
     { mark: 'ST', what: 'strainer before the pump' },
     { mark: 'P1', what: 'pump of the panel loop' },
     { mark: 'FM', what: 'flow meter' },
-    { mark: 'G1, G2', what: 'cocks of the difference gauge before and after the pump' },
+    {
+      mark: 'G1, G2',
+      what: 'cocks of the difference gauge: before P1, and after V2, so that it reads what the loop asks for',
+    },
     {
       mark: `B${rows}`,
       what: many === 1 ? 'shut-off and balancing valve' : 'shut-off and balancing valve of each row',

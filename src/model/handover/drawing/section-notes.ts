@@ -1,4 +1,4 @@
-import { figure, words, type Text } from '#model/basis/words'
+import { figure, short, words, type Text } from '#model/basis/words'
 import { drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
 import type { Levels } from './levels.ts'
 
@@ -10,9 +10,13 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
   ]
   if (!levels.onRoof)
     notes.push('The panels are lower than the ceiling, so they are drawn on the ground beside the room.')
+  else
+    notes.push(
+      'How thick the roof is nobody has said: it is not drawn, and the feet of the panels are counted from the ceiling.',
+    )
   if (facts.liquid && tank !== null)
     notes.push(
-      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'm')}, ${figure(tank.height_m, 'm')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'm', 2)} above the bottom.`,
+      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'm')}, ${figure(tank.height_m, 'm')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'm', 2)} above the bottom. The tank rests on ${short(tank.foot_m)} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
     )
   if (drainsBack(facts))
     notes.push(

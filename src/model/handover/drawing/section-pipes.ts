@@ -34,7 +34,7 @@ export function pipesOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: numbe
     path([high, [right, high[1]], [right, returnRun], turn, ends.back], 'return'),
     head(ends.back, [0, 1]),
     disc(ends.pump, 2, 'paper'),
-    label([ends.pump[0], ends.pump[1] + 1], facts.mover === 'pump' ? 'P1' : 'F1'),
+    label([ends.pump[0], ends.pump[1] + 1], facts.mover === 'pump' ? 'P1' : 'FN'),
     ...(facts.liquid && Math.abs(ends.pump[0] - left) > 26
       ? [label([mark, run + fallen(left, mark) + 3], 'fall 1 : 50 →')]
       : []),
@@ -67,13 +67,13 @@ function endsOf(facts: PlantFacts, levels: Levels, at: At): Ends {
   const { tank, mass, roomWidth_m, roomHeight_m } = facts
   const floor = at(0, 0)[1]
   if (tank !== null) {
-    const outlet = at(levels.tank_m, tank.outlet_m)
+    const outlet = at(levels.tank_m, tank.foot_m + tank.outlet_m)
     const pumpY = at(0, PUMP_m.floor)[1]
     const foot: Spot = [outlet[0] - BESIDE.suction, pumpY]
     return {
       outlet: [outlet, [foot[0], outlet[1]], foot],
       pump: [outlet[0] - BESIDE.pump, pumpY],
-      back: at(levels.tank_m + 0.82 * tank.diameter_m, tank.end_m),
+      back: at(levels.tank_m + 0.82 * tank.diameter_m, tank.foot_m + tank.end_m),
       floor,
     }
   }

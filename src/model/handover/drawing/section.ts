@@ -1,12 +1,12 @@
 import { figure, words } from '#model/basis/words'
-import { liftOf_m, planOf, riseOf, scaleFor, waterLine_m, type PlantFacts } from './facts.ts'
+import { highest_m, liftOf_m, planOf, riseOf, scaleFor, waterLine_m, type PlantFacts } from './facts.ts'
 import { pipesOf } from './section-pipes.ts'
 import type { At, Levels } from './levels.ts'
 import { sectionNotes } from './section-notes.ts'
 import { across, box, label, outline, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
 
 const PAPER = { across: 104, down: 60 }
-const MARGIN = { left: 22, right: 62, top: 10, bottom: 16 }
+const MARGIN = { left: 22, right: 62, top: 10, bottom: 17 }
 /** Free between a tank and the wall beside it, m. */
 const BESIDE_m = 0.3
 
@@ -35,7 +35,7 @@ function levelsOf(facts: PlantFacts): Levels {
 /** Section through room, panels and store with levels, lift and pipe run; to scale. */
 export function section(facts: PlantFacts): Drawing {
   const levels = levelsOf(facts)
-  const top_m = Math.max(levels.high_m, facts.roomHeight_m) + 0.2
+  const top_m = Math.max(highest_m(facts), facts.roomHeight_m) + 0.2
   const scale = scaleFor({ across: levels.right_m - levels.left_m, down: top_m }, PAPER)
   const mm = (length_m: number): number => (1000 * length_m) / scale
   const ground = MARGIN.top + mm(top_m)
@@ -98,10 +98,11 @@ function storeOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: number) => n
   if (tank === null) {
     return [box(at(0, mass === 'slab' ? 0 : facts.roomHeight_m), mm(facts.roomWidth_m), 2.4, 'line', 'grey')]
   }
-  const [x, y] = at(levels.tank_m, tank.height_m)
+  const [x, y] = at(levels.tank_m, tank.foot_m + tank.height_m)
   const [w, h] = [mm(tank.diameter_m), mm(tank.height_m)]
-  const water = at(levels.tank_m, tank.water_m)
+  const water = at(levels.tank_m, tank.foot_m + tank.water_m)
   return [
+    box([x, y + h], w, mm(tank.foot_m), 'thin', 'grey'),
     box([x, y], w, h, 'thick'),
     box(water, w, mm(tank.water_m), 'thin', 'pale'),
     label([x + 0.4 * w, y + h / 2 + 1], 'tank'),
@@ -110,7 +111,8 @@ function storeOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: number) => n
 
 function levelMarks(facts: PlantFacts, levels: Levels, at: At, right: number): Shape[] {
   const marks: { z_m: number; what: string }[] = [
-    { z_m: levels.high_m, what: 'high edge' },
+    ...(highest_m(facts) > levels.high_m ? [{ z_m: highest_m(facts), what: 'high corner' }] : []),
+    { z_m: levels.high_m, what: highest_m(facts) > levels.high_m ? 'high edge, fed end' : 'high edge' },
     { z_m: levels.low_m, what: 'low edge' },
     { z_m: facts.roomHeight_m, what: facts.mass === 'building' ? 'ceiling, cooled' : 'ceiling' },
     ...waterMarks(facts),
@@ -133,15 +135,15 @@ function levelMarks(facts: PlantFacts, levels: Levels, at: At, right: number): S
       label([right + 9, textY], words`+${figure(z_m, 'm')} ${what}`, 'start'),
     ]
   })
-  return [...lines, ...liftMark(facts, levels, at)]
+  return [...lines, ...liftMark(facts, at)]
 }
 
-function liftMark(facts: PlantFacts, levels: Levels, at: At): Shape[] {
+function liftMark(facts: PlantFacts, at: At): Shape[] {
   const water_m = waterLine_m(facts)
   const lift_m = liftOf_m(facts)
   if (water_m === null || lift_m === null || lift_m <= 0) return []
   return upright(
-    [12, at(0, levels.high_m)[1]],
+    [12, at(0, highest_m(facts))[1]],
     [12, at(0, water_m)[1]],
     4,
     words`lift ${figure(lift_m, 'm')}`,
@@ -158,5 +160,5 @@ function waterMarks(facts: PlantFacts): { z_m: number; what: string }[] {
     { z_m: tank.water_m, what: 'water line' },
     { z_m: tank.outlet_m, what: 'outlet to P1' },
     { z_m: tank.end_m, what: 'return ends' },
-  ]
+  ].map(({ z_m, what }) => ({ z_m: tank.foot_m + z_m, what }))
 }

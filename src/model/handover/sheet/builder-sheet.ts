@@ -27,7 +27,7 @@ import { liftRemarks, placeLines, wayInRemarks } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import type { DesignRanges } from './ranges.ts'
-import { siteLinesOf } from './site-lines.ts'
+import { siteLinesOf, titleOf } from './site-lines.ts'
 import { sureLine } from './sure.ts'
 import { besidePanels } from './way/chosen.ts'
 import type { Work } from './way/work.ts'
@@ -102,7 +102,7 @@ export function builderSheet(
   const night = nightTest(plant)
   const beside = besidePanels(answer.scenario)
   return {
-    title: answer.scenario.job.name,
+    title: titleOf(answer.scenario, answer.weather),
     note: answer.scenario.job.note,
     flow: flowFigure(plant),
     headline: headlineOf(plant),

@@ -2,6 +2,7 @@ import { ANCHORS_PER_MODULE } from './quantities.ts'
 import type { Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { isTank } from '#model/building/store'
+import { judgedLoad_kgm2 } from '#model/design/assembly'
 
 /** One hazard where the work happens. */
 export interface Caution {
@@ -80,11 +81,12 @@ export const heightCaution = caution(
 )
 
 function tankCaution({ tank }: Plant): Caution {
-  const load = tank!.load
-  const over = load.load_kgm2 > DWELLING_kgm2
+  const { load, volume_m3 } = tank!
+  const floor_kgm2 = judgedLoad_kgm2(volume_m3, tank!)
+  const over = floor_kgm2 > DWELLING_kgm2
   return caution(
     'Tank weight',
-    words`Full it weighs ${figure(load.full_kg, 'kg')} and presses on what is right under it with ${figure(load.load_kgm2, 'kgm2')}; dwelling floors are usually made for ${figure(DWELLING_kgm2, 'kgm2')}. ${over ? 'Stand it on a slab on firm ground. ' : ''}Hold tall tanks against tipping, plan where a leak would run, keep children out.`,
+    words`Full it weighs ${figure(load.full_kg, 'kg')} and loads its floor with ${figure(floor_kgm2, 'kgm2')}; dwelling floors are usually made for ${figure(DWELLING_kgm2, 'kgm2')}. ${over ? 'Stand it on a slab on firm ground. ' : ''}Hold tall tanks against tipping, plan where a leak would run, keep children out.`,
   )
 }
 

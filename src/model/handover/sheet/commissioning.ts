@@ -1,9 +1,8 @@
-import { GRAVITY_MS2 } from '#model/outdoors/air'
 import { tankLevels } from './tank-levels.ts'
 import type { NightTest } from './expected.ts'
 import type { Span } from './span.ts'
 import { flowFigure, headFigure, SMALLEST_MOVER_W } from './figures.ts'
-import { startDuty } from './pump-duty.ts'
+import { startDuty, testPressure_Pa } from './pump-duty.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 
@@ -16,26 +15,22 @@ export interface Step {
 /** Flow, and pressure and power, may be off by this much (common practice, no source). */
 const FLOW_TOLERANCE = '± 10 %'
 const PUMP_TOLERANCE = '± 25 %'
-/** Leak test over the highest working pressure (common practice, no source). */
-const TEST_FACTOR = 1.5
 
 export function commissioningSteps(plant: Plant, night: NightTest): Step[] {
   return [...tightness(plant), ...flows(plant), ...controls(plant), ...nights(plant, night)]
 }
 
 function tightness(plant: Plant): Step[] {
-  const { answer, fluid, loopSpec } = plant
+  const { loopSpec } = plant
   if (loopSpec.fluid === 'air')
     return [{ what: 'Seal the ducts', expect: words`no draught at any joint with the fan at full speed` }]
-  const working_Pa =
-    fluid.density_kgm3 * GRAVITY_MS2 * answer.scenario.panel.height_m + answer.loop.pressureDrop_Pa
   return [
     {
       what:
         startDuty(plant) === null
-          ? 'Plug the loop, fill it slowly from the low point with the vents A open, shut them, then leak-test'
-          : `Fill the loop slowly from the low point until water without air comes out of the lower end of the return; plug that end${plant.tank === null ? '' : ' and the air hole AH'}, leak-test, then take the plugs out`,
-      expect: words`${headFigure(plant, TEST_FACTOR * working_Pa)} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
+          ? 'Plug the loop, fill it slowly at D1 with the test pump, from an open can, with the vents A open; shut them, then leak-test'
+          : `Shut V1, open V2 and B, fill the loop slowly at D1 with the test pump, from an open can, until water without air comes out of the lower end of the return; plug that end${plant.tank === null ? '' : ' and the air hole AH'}, leak-test, take the plugs out and let the water out at D1, then open V1`,
+      expect: words`${headFigure(plant, testPressure_Pa(plant))} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
     },
     ...waterSteps(plant),
   ]
@@ -52,7 +47,7 @@ function waterSteps(plant: Plant): Step[] {
       ? []
       : [
           {
-            what: 'Fill the tank by F1, panels empty',
+            what: 'Fill the tank by FH, panels empty',
             expect: words`water line ${figure(levels.water_m, 'm')} above the bottom; with the pump running it falls to ${figure(levels.running_m, 'm')}, and stays over the outlet at ${figure(levels.outlet_m, 'm')}`,
           },
         ]
@@ -70,7 +65,7 @@ function waterSteps(plant: Plant): Step[] {
 /** A loop over an open tank that stays full: water is pumped in from below, as P1 need not reach the panels. */
 function fullLoopSteps(water_m: number): Step[] {
   return [
-    { what: 'Fill the tank by F1', expect: words`water line ${figure(water_m, 'm')} above the bottom` },
+    { what: 'Fill the tank by FH', expect: words`water line ${figure(water_m, 'm')} above the bottom` },
     {
       what: 'Shut V1 and V2, open the vents A, and fill the loop at D1 with the filling pump; shut A and D1, then open V1 and V2',
       expect: words`water without air at every vent and out of the return, and the tank’s water line where it was once O1 has run off what came over; with P1 running and at rest no air is heard and the line does not move. Air at the top: shut V1 and V2 and fill again`,
@@ -83,7 +78,10 @@ function flows(plant: Plant): Step[] {
   const rows = rowsOf(plant)
   const steps: Step[] = [
     { what: 'Total flow', expect: words`${flowFigure(plant)} ${FLOW_TOLERANCE}` },
-    { what: `Pressure across the ${mover}`, expect: acrossMover(plant) },
+    {
+      what: mover === 'fan' ? 'Pressure across the fan' : 'Pressure round the loop, G2 less G1',
+      expect: acrossMover(plant),
+    },
     { what: `Power of the ${mover}`, expect: powerWords(plant) },
   ]
   if (rows.length > 1)
@@ -100,10 +98,17 @@ function acrossMover(plant: Plant): Wording {
   const settled = words`${headFigure(plant, loop.pressureDrop_Pa)} ${PUMP_TOLERANCE}`
   const start = startDuty(plant)
   if (start === null || loop.liftLoss_Pa > 0) return settled
-  return words`up to ${headFigure(plant, start.head_Pa)} until the return runs full, then ${settled} (G2 less G1); where it stays high the return does not fill, and the pump draws about ${figure(start.power_W, 'W', 2)}: the cooling is the same`
+  const filled = words`${settled} once the return runs full; near ${headFigure(plant, start.head_Pa)} as long as it does not`
+  return start.fills_frac < 1
+    ? words`${headFigure(plant, start.head_Pa)} ${PUMP_TOLERANCE}, as the return is not expected to run full; ${settled} if it does`
+    : words`${filled}. The cooling is the same`
 }
 
-function powerWords({ answer, names }: Plant): Wording {
+function powerWords(plant: Plant): Wording {
+  const { answer, names } = plant
+  const start = startDuty(plant)
+  if (start !== null && answer.loop.liftLoss_Pa === 0)
+    return words`about ${figure(start.power_W, 'W', 2)} or what its plate says, if that is more: V2 throttles, which saves nothing. Only a pump turned down after the return has filled comes towards the ${figure(answer.loop.pumpPower_W, 'W', 2)} that the loop then asks for`
   const power = figure(answer.loop.pumpPower_W, 'W', 2)
   if (answer.loop.pumpPower_W >= SMALLEST_MOVER_W) return words`${power} ${PUMP_TOLERANCE}`
   return words`the loop asks for ${power}; a ${names.mover} this small draws what its plate says, at its lowest step`

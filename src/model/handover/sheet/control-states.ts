@@ -1,6 +1,8 @@
-import { figure, words, type Wording } from '#model/basis/words'
+import { count, figure, words, type Wording } from '#model/basis/words'
 import { fadedAt_K, openAt_K } from '#model/building/year'
+import { mayRun } from './controls.ts'
 import type { Plant } from './plant.ts'
+import { quantitiesOf } from './quantities.ts'
 
 /** What is on and off while something holds; of those of one part that hold, the earlier one decides. */
 export interface ControlState {
@@ -46,16 +48,29 @@ function loopStates(plant: Plant): ControlState[] {
     state('Out of season', words`running mean of S7 under ${figure(plan.seasonGate_C, 'C')}`),
     state('Store cold enough', words`S2 at or under ${figure(plan.lowestStore_C, 'C')}`),
     ...(plant.tank === null ? massStates(plant, state) : []),
+    ...(plan.kind === 'allDay' ? [] : [state('Outside its hours', words`not ${mayRun(plant)}`)]),
     state(
       'Waiting',
-      words`outside the hours it may run, or S1 less than ${figure(plan.startDifference_K, 'K')} under S2`,
+      words`the ${mover} is at rest and S1 is less than ${figure(plan.startDifference_K, 'K')} under S2`,
+      `${mover} stays off`,
+    ),
+    state(
+      'No more to gain',
+      words`the ${mover} is running, ${roundWords(plant)}, and S4 is less than ${figure(plan.stopDifference_K, 'K')} under S3`,
     ),
     state(
       'Running',
-      words`begun at ${figure(plan.startDifference_K, 'K')}; goes on until S4 is less than ${figure(plan.stopDifference_K, 'K')} under S3`,
+      words`none of the above: begun once S1 is ${figure(plan.startDifference_K, 'K')} under S2, whatever S1 reads from then on`,
       `${mover} on`,
     ),
   ]
+}
+
+/** S4 and S3 say something only once what left the store has come back. */
+function roundWords(plant: Plant): Wording {
+  if (plant.names.mover === 'fan') return words`the air has been round once`
+  const round_min = Math.ceil(quantitiesOf(plant).loopVolume_m3 / plant.flow_m3s / 60)
+  return words`the water has been round once (about ${count(round_min)} min)`
 }
 
 /** Where the loop cools the slab or the building itself, it also keeps the room from harm. */
@@ -101,7 +116,7 @@ function roomStates({ answer }: Plant): ControlState[] {
         ),
     state(
       'Cooling',
-      words`S5 above ${figure(plan.setpoint_C, 'C')} and the tank’s bottom (S8) ${figure(openAt_K(store), 'K')} colder`,
+      words`none of the above: P2 full from S5 at ${figure(plan.setpoint_C + plan.band_K, 'C')} with the tank’s bottom (S8) ${figure(openAt_K(store), 'K')} colder, less below either (a controller that only switches begins at ${figure(openAt_K(store), 'K')})`,
       `P2 on, opening with S5`,
     ),
   ]

@@ -26,7 +26,8 @@ export function controlLines(plant: Plant): SheetLine[] {
   ]
 }
 
-function mayRun({ answer }: Plant): Wording {
+/** The hours in which the loop may run. */
+export function mayRun({ answer }: Pick<Plant, 'answer'>): Wording {
   const { kind, startHour_h, endHour_h } = answer.scenario.plan
   if (kind === 'nightOnly') return words`from sunset to sunrise`
   if (kind === 'allDay') return words`at any hour`

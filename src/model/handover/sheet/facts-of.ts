@@ -32,6 +32,7 @@ export function factsOf(plant: Plant): PlantFacts {
             diameter_m: tank.diameter_m,
             height_m: tank.height_m,
             place: store.place,
+            foot_m: store.insulation_m,
             ...tankLevels(plant, tank),
           },
     mass: tank !== null ? null : store.kind === 'slab' ? 'slab' : 'building',

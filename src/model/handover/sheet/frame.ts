@@ -72,7 +72,7 @@ export function frameParts(plant: Plant): Part[] {
     ),
     part(
       count(frame.feet),
-      words`feet under the rails, at most ${figure(FEET_APART_m, 'm')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
+      words`feet under the rails, at most ${figure(FEET_APART_m, 'm')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : ', counted from the ceiling: take off what your roof is thick there'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
     ),
     part(
       count(anchors),

@@ -1,7 +1,8 @@
 import { AIR_HOLE_m, drainsBack, liftOf_m } from '#model/handover/drawing'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { factsOf } from './facts-of.ts'
-import { moverWords, startDuty } from './pump-duty.ts'
+import { headFigure } from './figures.ts'
+import { moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
@@ -102,10 +103,14 @@ function valves(plant: Plant, rows: number): Part[] {
     part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM)`),
     part(
       count(1),
-      words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, made for the test pressure, with a cock at each side of the pump (G1, G2)`,
+      words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, made for the test pressure, with a cock before P1 and one after V2 (G1, G2)`,
     ),
     part(count(1), words`drain valve ${figure(0.015, 'valveSize')} with hose end at the lowest point (D1)`),
     part(count(1), fillingWords(plant)),
+    part(
+      count(1),
+      words`test pump by hand with hose for D1 and a gauge that reads ${headFigure(plant, testPressure_Pa(plant))}: fills and presses the loop from an open can; taken away afterwards (hire it)`,
+    ),
     ...(plant.tank !== null && !drains
       ? [
           part(
@@ -122,7 +127,7 @@ const SPARE_m = 2
 
 /** How water or mix gets in. */
 function fillingWords(plant: Plant): Wording {
-  if (plant.tank !== null) return words`filling hose that ends over the rim, with an air gap (F1)`
+  if (plant.tank !== null) return words`filling hose that ends over the rim, with an air gap (FH)`
   return drainsBack(factsOf(plant))
     ? words`filling hose that ends over the rim of the vessel DV, with an air gap`
     : words`hand pump and hose: ${plant.loopSpec.fluid === 'glycol' ? 'the mix' : 'water from an open can'} is pumped in at D1 until no more air comes out at the vents`

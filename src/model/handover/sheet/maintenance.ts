@@ -19,7 +19,7 @@ export function maintenanceLines(plant: Plant): Wording[] {
     )
   if (loopSpec.fluid !== 'air')
     lines.push(
-      words`Spring: clean the strainer, ${drains ? 'see that AH or the filter of DV is open' : 'let air out at the vents A'}, compare flow and pump power with the figures above.`,
+      words`Spring: clean the strainer, ${drains ? (tank === null ? 'see that the filter of DV is open' : 'see that AH is open') : 'let air out at the vents A'}, compare flow and pump power with the figures above.`,
     )
   if (loopSpec.fluid === 'glycol')
     lines.push(

@@ -72,7 +72,7 @@ function coatingParts(plate_m2: number): Part[] {
   return [
     part(
       figure(wet_L * LITRE_m3, 'content', 2),
-      words`coating on the sky side, wet: ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”)`,
+      words`coating on the sky side, wet (recipe: ${DEMO_RECIPE.name}; ${short(DEMO_JOB.dryThickness_m)} dry in all): ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”)`,
     ),
     part(
       figure((plate_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),

@@ -52,10 +52,14 @@ function wayIn({ place, diameter_m }: Tank): Wording {
 
 type Tank = NonNullable<Plant['tank']>
 
+/** An ordinary door that a tank is wider than where nobody has said how wide its own is, m; null where it passes. */
+export function widerThanDoor({ place, diameter_m }: Tank): number | null {
+  return place.inRoom && !place.doorGiven && diameter_m > place.door_m ? place.door_m : null
+}
+
 /** A tank wider than an ordinary door where nobody has said how wide its own is. */
 export function wayInRemarks({ tank }: Plant): Problem[] {
-  if (tank === null || !tank.place.inRoom || tank.place.doorGiven || tank.diameter_m <= tank.place.door_m)
-    return []
+  if (tank === null || widerThanDoor(tank) === null) return []
   return [
     {
       code: 'tank-wider-than-door',

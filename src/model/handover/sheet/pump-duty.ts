@@ -42,13 +42,23 @@ export function fillingSpeed_ms(bore_m: number): number {
   return Math.sqrt(GRAVITY_MS2 * bore_m)
 }
 
+/** Leak test over the highest working pressure (common practice, no source). */
+const TEST_FACTOR = 1.5
+
+/** Pressure of the leak test at the low point, Pa. */
+export function testPressure_Pa({ answer, fluid }: Plant): number {
+  const working_Pa =
+    fluid.density_kgm3 * GRAVITY_MS2 * answer.scenario.panel.height_m + answer.loop.pressureDrop_Pa
+  return TEST_FACTOR * working_Pa
+}
+
 /** What to buy as pump or fan. */
 export function moverWords(plant: Plant): Wording {
   const { loop } = plant.answer
   const start = startDuty(plant)
-  const duty = words`${plant.names.mover} (${plant.names.mover === 'pump' ? 'P1' : 'F1'}): ${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}, about ${figure(loop.pumpPower_W, 'W', 2)}`
+  const duty = words`${plant.names.mover} (${plant.names.mover === 'pump' ? 'P1' : 'FN'}): ${flowFigure(plant)} against ${headFigure(plant, loop.pressureDrop_Pa)}, about ${figure(loop.pumpPower_W, 'W', 2)}`
   if (start !== null)
-    return words`pump (P1), centrifugal, for cold water: at least ${flowFigure(plant)} against ${headFigure(plant, start.head_Pa)}, as it must while the return does not run full (about ${figure(start.power_W, 'W', 2)}), and ${headFigure(plant, start.greatest_Pa)} at no flow, to fill drained panels each time it starts; with the return full ${headFigure(plant, loop.pressureDrop_Pa)} is left (${figure(loop.pumpPower_W, 'W', 2)}), and V2 throttles it to the flow`
+    return words`pump (P1), centrifugal, for cold water: at least ${flowFigure(plant)} against ${headFigure(plant, start.head_Pa)}, as it must while the return does not run full (about ${figure(start.power_W, 'W', 2)}), and ${headFigure(plant, start.greatest_Pa)} at no flow, to fill drained panels each time it starts; V2 throttles it to the flow. Where the return runs full the loop itself asks for only ${headFigure(plant, loop.pressureDrop_Pa)}: a pump whose speed is then turned down comes towards ${figure(loop.pumpPower_W, 'W', 2)}, one that is only switched does not`
   if (loop.pumpPower_W >= SMALLEST_MOVER_W) return duty
   return words`${duty}: the smallest that is sold will do, throttled to the flow; it will draw a few watts`
 }
@@ -58,13 +68,11 @@ export function moverToBuy(answer: SheetAnswer): Wording {
   return moverWords(plantOf(answer))
 }
 
-/** Electric power of pump or fan, for a headline: where the panels drain, also that of filling them. */
+/** Electric power of pump or fan to be expected, for a headline: where the panels drain, that of a pump that is only switched. */
 export function powerFigures(plant: Plant): Wording {
-  const full = figure(plant.answer.loop.pumpPower_W, 'W', 2)
+  const { loop } = plant.answer
   const start = startDuty(plant)
-  return start === null || plant.answer.loop.liftLoss_Pa > 0
-    ? [full]
-    : words`${figure(start.power_W, 'W', 2)} (${full} once the return runs full)`
+  return [figure(start === null ? loop.pumpPower_W : Math.max(start.power_W, loop.pumpPower_W), 'W', 2)]
 }
 
 /** Whether the return fills, and what it costs where it does not; nothing for a loop that stays full. */
@@ -77,6 +85,6 @@ export function fillingWords(plant: Plant): Wording[] {
   if (loop.liftLoss_Pa > 0)
     return [words`The pump is reckoned to hold the lift of ${figure(start.lift_m, 'm')} all the time.`]
   return [
-    words`The pump is reckoned with a return that runs full and so carries its own weight. A falling pipe of this bore does so from about ${figure(fillingSpeed_ms(loop.pipeInnerDiameter_m), 'flowSpeed', 2)} (√(g d)); here the water runs at ${figure(loop.pipeVelocity_ms, 'flowSpeed', 2)}${start.fills_frac < 1 ? ', so expect that it does not' : ''}. If it does not, the pump holds the lift all the time: ${figure(start.power_W, 'W', 2)} in place of ${figure(loop.pumpPower_W, 'W', 2)}, ${figure(more_J, 'J', 2)} more in the ${count(Math.round(hours_h))} h of the year. Cooling is the same.`,
+    words`The pump is reckoned with a return that runs full and so carries its own weight. A falling pipe of this bore does so from about ${figure(fillingSpeed_ms(loop.pipeInnerDiameter_m), 'flowSpeed', 2)} (√(g d)); here the water runs at ${figure(loop.pipeVelocity_ms, 'flowSpeed', 2)}${start.fills_frac < 1 ? ', so expect that it does not' : ''}. If it does not, or the pump is only switched and throttled by V2, it draws ${figure(start.power_W, 'W', 2)} all the time in place of the ${figure(loop.pumpPower_W, 'W', 2)} that the year’s electricity is counted with: ${figure(more_J, 'J', 2)} more in the ${count(Math.round(hours_h))} h of the year. Cooling is the same.`,
   ]
 }

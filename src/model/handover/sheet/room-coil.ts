@@ -26,8 +26,7 @@ const KVS_m3h = [0.63, 1, 1.6, 2.5, 4, 6.3, 10, 16, 25, 40] as const
 const MIXING_Pa = 10_000
 const BAR_Pa = 100_000
 
-/** Efficiency of a small pump, and power of a fan coil's fan for its air, W per m³/s (common practice, no source). */
-const PUMP_frac = 0.25
+/** Power of a fan coil's fan for its air, W per m³/s (common practice, no source). */
 const FAN_Wm3s = 150
 
 /** The cooler of the room as it is bought, from the conductance that the year was reckoned with. */
@@ -42,8 +41,11 @@ export interface RoomCoil {
   readonly mixing_Pa: number
   /** Head of P2, Pa. */
   readonly head_Pa: number
-  /** What fan and P2 of such sizes draw, W. */
-  readonly usual_W: number
+  /** What P2, at the efficiency of the loop's pump, and the fan draw at full flow, W. */
+  readonly pump_W: number
+  readonly fan_W: number
+  /** Hours of the year in which the room is cooled. */
+  readonly cools_h: number
   /** Most that was delivered in an hour of the simulated year, W. */
   readonly most_W: number
   /** Store water to the room, less the room, in that hour, K. */
@@ -79,7 +81,9 @@ export function roomCoil(plant: Plant): RoomCoil {
     kvs_m3h,
     mixing_Pa,
     head_Pa,
-    usual_W: (water_m3s * head_Pa) / PUMP_frac + FAN_Wm3s * air_m3s,
+    pump_W: (water_m3s * head_Pa) / plant.loopSpec.pumpEfficiency_frac,
+    fan_W: surface ? 0 : FAN_Wm3s * air_m3s,
+    cools_h: answer.year.delivered_W.reduce((n, heat_W) => n + (heat_W > 0 ? 1 : 0), 0),
     ...most,
   }
 }

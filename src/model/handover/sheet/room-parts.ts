@@ -26,6 +26,18 @@ export function roomParts(plant: Plant): Part[] {
       figure(ROOM_PIPE_m, 'm'),
       words`pipe ${figure(coil.bore_m, 'pipeBore')} between tank and ${air ? 'coil' : 'circuits'}, insulated and vapour-tight like that of the panel loop; measure your own`,
     ),
+    part(
+      count(store.deliveryKind === 'drained' ? 2 : 5),
+      words`adapters from that pipe to the ${size} of ${store.deliveryKind === 'drained' ? 'V3' : 'V3 and M1'}, reducing where the two differ`,
+    ),
+    ...(store.deliveryKind === 'surface'
+      ? [
+          part(
+            count(1),
+            words`condensate pipe ${figure(0.02, 'valveSize')} from the drip tray, with a fall and a trap: for the day the guard fails`,
+          ),
+        ]
+      : []),
     ...(store.deliveryKind === 'drained'
       ? [
           part(
@@ -50,7 +62,15 @@ function fanCoilWords(plant: Plant): Wording {
     store.deliveryKind === 'drained'
       ? 'with drip tray and drain'
       : 'kept dry by the dew guard; a drip tray all the same'
-  return words`fan coil, ${tray}: ${figure(coil.ratedSensible_W, 'W', 2)} sensible (about ${figure(coil.ratedTotal_W, 'W', 2)} in all) at the catalogue’s ${figure(RATED.air_C, 'C')} air and ${figure(RATED.waterIn_C, 'C')} to ${figure(RATED.waterOut_C, 'C')} water (EN 1397), about ${figure(coil.air_m3s, 'airFlow', 2)} of air: that is the ${figure(store.delivery_WK, 'WK')} between store water and room air that was reckoned with. ${mostWords(plant)} Fan and P2 are reckoned with ${figure(store.deliveryPower_W, 'W')} together, where about ${figure(coil.usual_W, 'W', 1)} are usual for catalogue sizes: put in what yours draw`
+  return words`fan coil, ${tray}: ${figure(coil.ratedSensible_W, 'W', 2)} sensible (about ${figure(coil.ratedTotal_W, 'W', 2)} in all) at the catalogue’s ${figure(RATED.air_C, 'C')} air and ${figure(RATED.waterIn_C, 'C')} to ${figure(RATED.waterOut_C, 'C')} water (EN 1397), about ${figure(coil.air_m3s, 'airFlow', 2)} of air: that is the ${figure(store.delivery_WK, 'WK')} between store water and room air that was reckoned with. ${mostWords(plant)} ${powerOf(plant)}`
+}
+
+/** What the year counts for fan and P2, and what they draw at full flow. */
+function powerOf(plant: Plant): Wording {
+  const { pump_W, fan_W, cools_h } = roomCoil(plant)
+  const { deliveryPower_W } = plant.answer.scenario.store
+  const more_J = Math.max(0, pump_W + fan_W - deliveryPower_W) * cools_h * 3600
+  return words`The year counts fan and P2 with ${figure(deliveryPower_W, 'W')} together while they run. At the full flows of this list they would draw about ${figure(pump_W + fan_W, 'W', 2)} (P2 ${figure(pump_W, 'W', 2)}, fan ${figure(fan_W, 'W', 2)}), in the ${count(Math.round(cools_h))} h of cooling at most ${figure(more_J, 'J', 2)} more a year, all of it heat to the room or the water, which is not reckoned: give what yours draw as power of the delivery`
 }
 
 function mostWords(plant: Plant): Wording {
@@ -86,7 +106,7 @@ export function controlParts(plant: Plant): Part[] {
   const control = partOf('Control')
   const thermometers = thermometersOf(plant)
   const guard = answer.scenario.store.dewMargin_K > 0
-  const mover = names.mover === 'pump' ? 'P1' : 'F1'
+  const mover = names.mover === 'pump' ? 'P1' : 'FN'
   const outputs =
     tank === null
       ? `${mover} (switched) and an alarm`

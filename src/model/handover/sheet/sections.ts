@@ -6,6 +6,7 @@ import { tankLevels } from './tank-levels.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { deliveredBy } from './delivered-by.ts'
+import { powerFigures } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
 import {
   count,
@@ -153,7 +154,7 @@ function startWords(plant: Plant): Wording {
   const lift_m = startLift_m(plant)
   return lift_m === null
     ? words``
-    : words`; to start, it lifts the water ${figure(lift_m, 'm')} into empty panels`
+    : words`, as the year is counted; to start, it lifts the water ${figure(lift_m, 'm')} into empty panels: expect ${powerFigures(plant)} (see the assumptions)`
 }
 
 function pressureWords(plant: Plant): Wording {
@@ -208,7 +209,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Weight full',
-      words`${figure(load.full_kg, 'kg')} full to the rim, ${figure(answer.store.waterMass_kg, 'kg')} of it water; right under it ${figure(load.load_kgm2, 'kgm2')}; ${figure((answer.store.waterMass_kg * levels.water_m) / tank.height_m, 'kg')} of water when filled to its water line`,
+      words`${figure(load.full_kg, 'kg')} full to the rim, ${figure(answer.store.waterMass_kg, 'kg')} of it water (what it loads its floor with: see “Floor under it”); ${figure((answer.store.waterMass_kg * levels.water_m) / tank.height_m, 'kg')} of water when filled to its water line`,
     ),
     line(
       'Water line',
@@ -218,7 +219,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Connections',
-      words`to the panel ${figure(levels.outlet_m, 'm')} above the bottom, back over the rim and down to ${figure(levels.end_m, 'm')}; to the room ${figure(levels.end_m, 'm')}, back ${figure(levels.outlet_m, 'm')}`,
+      words`heights above the tank’s bottom, which is ${short(store.insulation_m)} over the floor: to the panel ${figure(levels.outlet_m, 'm')}, back over the rim and down to ${figure(levels.end_m, 'm')}; to the room ${figure(levels.end_m, 'm')}, back ${figure(levels.outlet_m, 'm')}`,
     ),
     line(
       'Room cooling',

@@ -1,6 +1,11 @@
-import type { Scenario } from '#model/design/scenario'
+import { FIELDS, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { figure, line, words, type SheetLine, type Wording } from '#model/basis/words'
+
+/** What is written over a sheet: the design’s own name, else what it is for. */
+export function titleOf({ job }: Scenario, { site }: Pick<WeatherRecord, 'site'>): string {
+  return job.name === '' || job.name === FIELDS.job.name.default ? `Design for ${site.name}` : job.name
+}
 
 /** Where it is and which weather the numbers are for. */
 export function siteLinesOf(

@@ -1,11 +1,21 @@
 import { fluidProperties, LOOP_TEMP_C } from '#model/panels/loop'
-import { count, figure, short, words } from '#model/basis/words'
+import { doorWords } from '#model/design/assembly'
+import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { partOf, type Part } from './part.ts'
+import { widerThanDoor } from './place-lines.ts'
 import type { Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { tankLevels } from './tank-levels.ts'
 
 const part = partOf('Store')
+
+/** What else may be bought in its place. */
+function shapes(tank: NonNullable<Plant['tank']>): Wording {
+  const door = widerThanDoor(tank)
+  return door === null
+    ? words` (or another shape of that content and that height at most)`
+    : words` (${doorWords(tank.place)} lets in at most ${figure(tank.place.byDoor_m3, 'm3')} in one piece: bring it in before a wall is closed, or join several smaller ones at the bottom)`
+}
 
 /** The tank with its connections; nothing where slab or building keep the cold. */
 export function storeParts(plant: Plant, amounts: Quantities): Part[] {
@@ -18,7 +28,7 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       count(1),
-      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'm')} wide and ${figure(tank.height_m, 'm')} high (or another shape of that content that passes your door), with a tight, child-proof lid`,
+      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'm')} wide and ${figure(tank.height_m, 'm')} high${shapes(tank)}, with a tight, child-proof lid`,
     ),
     part(
       count(1),
@@ -26,7 +36,7 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(1),
-      words`return ${pipe} through the lid, ending ${figure(levels.end_m, 'm')} above the bottom`,
+      words`return ${pipe} over the rim, by a notch of the lid, ending ${figure(levels.end_m, 'm')} above the bottom`,
     ),
     part(
       count(2),

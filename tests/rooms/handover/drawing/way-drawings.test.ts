@@ -29,7 +29,7 @@ const NOTHING: WayFacts = {
   conditioner: null,
 }
 const ALL: Partial<WayFacts> = {
-  paint: { coats: 3, wetCoat: '120 µm', dry: '200 µm', litres: '2.6 L', primer: '2.5 L' },
+  paint: { coats: 3, wetCoat: '120 µm', wetAll: '360 µm', dry: '200 µm', litres: '2.6 L', primer: '2.5 L' },
   roofInsulation: INSULATION,
   wallInsulation: INSULATION,
   shade: { past_m: 0.15, sunLeft: '27 %' },
@@ -160,6 +160,16 @@ describe('places', () => {
     expect(high.at_m).toBeGreaterThan(2.5)
     for (const wall of [front, back])
       wall.slice(1).forEach((one, i) => expect(one.at_m).toBeGreaterThan(wall[i]!.at_m + wall[i]!.width_m))
+  })
+  it('the pieces of a chain of dimensions add up to the wall', () => {
+    const plan = byId(wayDrawings(WAYS['cooler']!), 'way-plan')
+    const pieces_m = plan.shapes
+      .flatMap((shape) => (shape.kind === 'text' ? [wordingText(shape.text, 'si')] : []))
+      .flatMap((said) => /^(\d+(?:\.\d+)?)\sm$/.exec(said)?.[1] ?? [])
+      .map(Number)
+      .filter((long_m) => long_m < 4)
+    expect(pieces_m.length).toBeGreaterThanOrEqual(5)
+    expect(pieces_m.reduce((sum, long_m) => sum + long_m, 0)).toBeCloseTo(2 * 5, 9)
   })
   it('the room on the plan is as long as its scale says: 5 m', () => {
     const plan = byId(wayDrawings(WAYS['opening']!), 'way-plan')

@@ -85,9 +85,11 @@ describe('no question is left to the builder', () => {
     expect(text).toMatch(/0\.88 kN/)
   })
   it('the same heights of outlet, return and water line in section, tank lines and start-up', () => {
-    const heights = valuesAt(sheet.store, 'Connections')
+    const [foot_m, ...heights] = valuesAt(sheet.store, 'Connections')
+    expect(foot_m).toBe(0.08)
     const marks = JSON.stringify(sheet.drawings.find(({ id }) => id === 'section'))
-    for (const height_m of heights) expect(marks).toContain(String(height_m))
+    for (const height_m of heights)
+      expect(marks).toContain(JSON.stringify({ value: foot_m! + height_m }).slice(1, -1))
     const [full_m, running_m] = valuesAt(sheet.store, 'Water line')
     const fill = sheet.commissioning.find(({ what }) => what.startsWith('Fill the tank'))!
     expect(figuresOf(fill.expect).map(({ value }) => value)).toEqual([full_m, running_m, heights[0]])
@@ -125,8 +127,11 @@ describe('quantities match hand arithmetic: 8 modules of 2 × 1 m in 2 rows of 4
     expect(valuesAt(sheet.store, 'Size')[0]).toBeCloseTo(diameter_m, 9)
     expect(quantities.tankSkin_m2).toBeCloseTo(1.5 * Math.PI * diameter_m ** 2, 9)
   })
-  it('weighs 1.08 × its water, on π d²/4 of floor', () => {
-    const [full_kg, water_kg, load_kgm2] = valuesAt(sheet.store, 'Weight full')
+  it('weighs 1.08 × its water, on π d²/4 of floor: one load in place and caution', () => {
+    const [full_kg, water_kg] = valuesAt(sheet.store, 'Weight full')
+    const load_kgm2 = valuesAt(sheet.site, 'Floor under it')[1]
+    const caution = sheet.cautions.find(({ title }) => title === 'Tank weight')!
+    expect(figuresOf(caution.text)[1]!.value).toBe(load_kgm2)
     expect(full_kg).toBeCloseTo(1.08 * water_kg!, 6)
     expect(load_kgm2).toBeCloseTo(full_kg! / (0.25 * Math.PI * Math.cbrt(6 / Math.PI) ** 2), 6)
   })

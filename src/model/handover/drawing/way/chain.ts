@@ -15,13 +15,13 @@ export function chain(
 ): Shape[] {
   const made = placed.filter((one) => one.made)
   if (made.length === 0) return []
-  const ends_m = [0, ...made.flatMap(({ at_m, width_m }) => [at_m, at_m + width_m]), wall_m]
+  const ends_m = [0, ...made.flatMap(({ at_m, width_m }) => [at_m, at_m + width_m]), wall_m].map(toCentimetre)
   const y = corner[1] + beside
   return ends_m.slice(1).flatMap((to_m, i): Shape[] => {
     const from_m = ends_m[i]!
     if (to_m - from_m < 1e-6) return []
     const [from, to] = [corner[0] + mm(from_m), corner[0] + mm(to_m)]
-    const text = words`${figure(to_m - from_m, 'm', 2)}`
+    const text = words`${figure(to_m - from_m, 'm', to_m - from_m < 9.995 ? 3 : 4)}`
     return to - from < NARROW
       ? [
           ...across([from, corner[1]], [to, corner[1]], beside, '').filter(isLine),
@@ -30,6 +30,9 @@ export function chain(
       : across([from, corner[1]], [to, corner[1]], beside, text)
   })
 }
+
+/** Ends are rounded, not the pieces between them: so the pieces add up to the wall. */
+const toCentimetre = (length_m: number): number => Math.round(100 * length_m) / 100
 
 const isLine = ({ kind }: Shape): boolean => kind !== 'text'
 

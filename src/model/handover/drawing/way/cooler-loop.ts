@@ -25,7 +25,10 @@ export function coolerLoop(facts: WayFacts): Drawing {
     ],
     key: [
       { mark: 'SV', what: 'shut-off valve; the pipe before it can be drained in winter' },
-      { mark: 'BP', what: 'backflow preventer, or an air gap over the sump' },
+      {
+        mark: 'BP',
+        what: 'backflow preventer; the feed ends over an air gap all the same, above the edge of OF',
+      },
       { mark: 'FV', what: 'float valve: holds the sump’s level' },
       { mark: 'PD', what: direct ? 'wetted pads' : 'heat exchanger, wetted on one side' },
       { mark: 'SU, SP', what: 'sump, and the pump that wets the pads' },
@@ -49,16 +52,18 @@ const TOP = 14
 const WIDE = 40
 const HIGH = 44
 const SUMP = TOP + 34
+/** Water of the sump under its edge, mm: the feed ends above it. */
+const WATER = 4
 
 function body(direct: boolean): Shape[] {
   return [
     box([LEFT, TOP], WIDE, HIGH, 'thick'),
-    box([LEFT, SUMP], WIDE, HIGH - 34, 'line', 'pale'),
+    box([LEFT, SUMP + WATER], WIDE, HIGH - 34 - WATER, 'line', 'pale'),
     box([LEFT + 4, TOP + 6], 6, 26, 'line', 'grey'),
     label([LEFT + 7, TOP + 20], 'PD'),
-    label([LEFT + 30, SUMP + 6], 'SU'),
+    label([LEFT + 31, SUMP + 8], 'SU'),
     ...mover([LEFT + 17, SUMP + 5], '', 1),
-    label([LEFT + 22, SUMP + 6], 'SP', 'start'),
+    label([LEFT + 21.2, SUMP + 8], 'SP', 'start'),
     path([
       [LEFT + 17, SUMP + 2],
       [LEFT + 17, TOP + 3],
@@ -79,7 +84,7 @@ function water(): Shape[] {
       [
         [6, y],
         [LEFT + 3, y],
-        [LEFT + 3, SUMP + 2],
+        [LEFT + 3, SUMP],
       ],
       'supply',
     ),
@@ -88,9 +93,18 @@ function water(): Shape[] {
     ...unit([32, y - 2.5], 9, 5, 'BP'),
     flowing([48, y], [1, 0]),
     ...valve([56, y], 'FV'),
-    disc([LEFT + 5, SUMP + 4.4], 1.3, 'paper'),
+    disc([LEFT + 5, SUMP + 4.6], 1.3, 'paper'),
   ]
 }
+
+/** A pipe down the page over one across it, with which it has no joint. */
+const bridge = (x: number, y: number): Spot[] => [
+  [x, y - 2],
+  [x + 1.4, y - 1.4],
+  [x + 2, y],
+  [x + 1.4, y + 1.4],
+  [x, y + 2],
+]
 
 function drains(): Shape[] {
   const foot = TOP + HIGH
@@ -98,6 +112,7 @@ function drains(): Shape[] {
     path([
       [LEFT + 17, TOP + 24],
       [LEFT - 12, TOP + 24],
+      ...bridge(LEFT - 12, SUMP - 2),
       [LEFT - 12, foot + 12],
     ]),
     ...valve([LEFT - 6, TOP + 24], 'BL'),

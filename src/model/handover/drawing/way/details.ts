@@ -16,7 +16,14 @@ export function detailsOf(facts: WayFacts): Drawing[] {
   ]
 }
 
-function paintLayers({ coats, wetCoat, dry, litres, primer }: NonNullable<WayFacts['paint']>): Drawing {
+function paintLayers({
+  coats,
+  wetCoat,
+  wetAll,
+  dry,
+  litres,
+  primer,
+}: NonNullable<WayFacts['paint']>): Drawing {
   const coat = (i: number): Layer => ({
     name: words`coat ${String(coats - i)}: ${litres}, ${wetCoat} wet${i % 2 === 0 ? '' : ', across the one below'}`,
     drawn: 3,
@@ -32,7 +39,9 @@ function paintLayers({ coats, wetCoat, dry, litres, primer }: NonNullable<WayFac
       { name: words`primer for what the roof is made of: ${primer}`, drawn: 2, fill: 'ink' },
       { name: 'the roof as it is: mended, washed, dry', drawn: 7, fill: 'none' },
     ],
-    notes: [words`All coats together ${dry} once dry. Each coat is dry before the next.`],
+    notes: [
+      words`All coats together ${wetAll} wet and ${dry} once dry: the water leaves, solids and the pores between them stay. The litres have the losses in them, the thicknesses have not. Each coat is dry before the next.`,
+    ],
   })
 }
 

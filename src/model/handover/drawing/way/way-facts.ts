@@ -23,6 +23,7 @@ export interface WayFacts {
   readonly paint: {
     readonly coats: number
     readonly wetCoat: Text
+    readonly wetAll: Text
     readonly dry: Text
     readonly litres: Text
     readonly primer: Text

@@ -14,12 +14,16 @@ export type MachineSpec =
       readonly bled_frac: number
       /** Highest humidity that it is let run to, 0…1. */
       readonly mostHumid_frac: number
+      /** Room air at which the year started it, °C. */
+      readonly startsAt_C: number
     }
   | {
       readonly kind: 'airConditioner'
       readonly rated_W: number
       readonly total_W: number
       readonly ratedCop_frac: number
+      /** Room air that the year held with it, °C. */
+      readonly startsAt_C: number
     }
 
 const HOUR_s = 3600
@@ -58,6 +62,7 @@ function coolerSizes(spec: Cooler): Work['sizes'] {
       'Water',
       words`up to ${figure(spec.mostWater_kgh * LITRE_m3, 'content', 2)} an hour in the driest, hottest hours, ${figure(100 * spec.bled_frac, 'count', 2)} % of it bled off against salt`,
     ),
+    line('Thermostat', words`set to ${figure(spec.startsAt_C, 'C')} of room air, as the year was simulated`),
     line('Duct', words`${short(duct_m, 2)} across, or the same area`),
     line(
       'Way out',
@@ -95,7 +100,7 @@ function coolerParts(spec: Cooler): Work['buy'] {
     },
     {
       quantity: count(1),
-      what: words`thermostat${direct ? words` and humidity switch at ${figure(100 * spec.mostHumid_frac, 'count', 2)} %` : words``}, residual-current protected supply with isolator`,
+      what: words`thermostat, set to ${figure(spec.startsAt_C, 'C')}${direct ? words` and humidity switch at ${figure(100 * spec.mostHumid_frac, 'count', 2)} %` : words``}, residual-current protected supply with isolator`,
     },
   ]
 }
@@ -131,7 +136,7 @@ function cooler(spec: Cooler): Work {
       },
       {
         title: 'Cross-connection',
-        text: words`An air gap or an approved backflow preventer between mains and sump.`,
+        text: words`An approved backflow preventer in the feed, and an air gap where it ends: above the edge of the sump’s overflow, never in the water.`,
       },
       heightCaution,
     ],
@@ -152,6 +157,10 @@ function conditioner(spec: Extract<MachineSpec, { rated_W: number }>): Work {
         words`${figure(spec.rated_W, 'W', 2)} sensible, about ${figure(spec.total_W, 'W', 2)} in all, at ${figure(35, 'C')} outdoors`,
       ),
       line('Efficiency', words`${figure(spec.ratedCop_frac, 'frac', 2)} at that point, or better`),
+      line(
+        'Thermostat',
+        words`set to ${figure(spec.startsAt_C, 'C')} of room air, as the year was simulated`,
+      ),
       line('Electricity', words`about ${figure(electric_W, 'W', 2)} while it runs flat out`),
     ],
     buy: [

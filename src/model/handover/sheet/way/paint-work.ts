@@ -40,7 +40,7 @@ export function paintWork(scenario: Scenario, recipe: CoatingRecipe, coat: Omit<
     buy: [
       {
         quantity: figure(batch.wet_L * LITRE_m3, 'content', 2),
-        what: words`coating, wet, for ${count(coat.coats)} coats with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”`,
+        what: words`coating, wet, for ${count(coat.coats)} coats (${recipe.name}; ${short(coat.dryThickness_m)} dry in all) with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”`,
       },
       {
         quantity: figure((area_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),

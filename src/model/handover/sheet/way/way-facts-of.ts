@@ -67,6 +67,7 @@ function paintOf({ scenario, recipe, coat }: WayBuilt): NonNullable<WayFacts['pa
   return {
     coats: coat.coats,
     wetCoat: words`${short(batch.wetPerCoat_m, 2)}`,
+    wetAll: words`${short(coat.coats * batch.wetPerCoat_m, 2)}`,
     dry: words`${short(coat.dryThickness_m)}`,
     litres: words`${figure((batch.wet_L / coat.coats) * LITRE_m3, 'content', 2)}`,
     primer: words`${figure((area_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2)}`,

@@ -5,7 +5,7 @@ import { onceEach, type Caution } from '../cautions.ts'
 import { partsOfWorks, type GroupedPart } from '../part.ts'
 import { roomAssumption } from '../assumptions.ts'
 import type { Range } from '../ranges.ts'
-import { siteLinesOf } from '../site-lines.ts'
+import { siteLinesOf, titleOf } from '../site-lines.ts'
 import type { WayAsked } from './way-asked.ts'
 import { wayFactsOf } from './way-facts-of.ts'
 import type { Work } from './work.ts'
@@ -38,7 +38,7 @@ export function waySheet(asked: WayAsked): WaySheet {
   const { job } = scenario
   const works = worksOf(asked)
   return {
-    title: job.name,
+    title: titleOf(scenario, weather),
     note: job.note,
     headline: words`${job.way}: ${count(Math.round(found.with.hours_h))} h a year above the limit, hottest hour ${figure(found.with.peak_C, 'C')}`,
     sure:

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest'
+import { builderSheet } from '#model/handover/sheet'
+import { wordingText, type Text } from '#model/basis/words'
+import { answerFor } from './sheet-answers.ts'
+
+const plain = (given: Text): string => wordingText(given, 'si').replaceAll('\u00a0', ' ')
+const answer = answerFor(8, { 'store.autoVolume': 'false', 'store.volume_m3': '1' })
+const sheet = builderSheet(answer)!
+const parts = sheet.parts.map(({ what }) => plain(what)).join('; ')
+const step = (start: RegExp): string =>
+  plain(sheet.commissioning.find(({ what }) => start.test(what))!.expect)
+const section = sheet.drawings.find(({ id }) => id === 'section')!
+const loop = sheet.drawings.find(({ id }) => id === 'schematic')!
+
+describe('the table of states, read from the top', () => {
+  const states = sheet.states.filter(({ part }) => part === 'loop')
+  const named = (name: string) => plain(states.find((state) => state.name === name)!.holds)
+  it('stops for S1 only a pump at rest, and for S4 one that is running', () => {
+    expect(named('Waiting')).toMatch(/at rest and S1 is less than/)
+    expect(named('No more to gain')).toMatch(/running.*S4 is less than 0.3 K under S3/)
+    expect(named('Outside its hours')).toBe('not from sunset to sunrise')
+  })
+  it('has no hours to keep to where the pump may run at any', () => {
+    const allDay = builderSheet(answerFor(8, { 'plan.kind': 'allDay' }))!
+    expect(allDay.states.map(({ name }) => name)).not.toContain('Outside its hours')
+  })
+})
+
+describe('pressure and power of the pump', () => {
+  it('the gauge is after the valve that throttles, in drawing, list and step', () => {
+    const at = (mark: string): number => {
+      const found = loop.shapes.find((shape) => shape.kind === 'text' && shape.text === mark)!
+      return found.kind === 'text' ? found.at[0] : NaN
+    }
+    expect(at('G2')).toBeLessThan(at('V2') - 2)
+    expect(at('G1')).toBeGreaterThan(at('P1'))
+    expect(parts).toMatch(/before P1 and one after V2 \(G1, G2\)/)
+    expect(step(/^Pressure round the loop, G2 less G1$/)).toMatch(/once the return runs full/)
+  })
+  it('the headline has the power of a pump that is only switched', () => {
+    expect(plain(sheet.headline)).toMatch(/a pump of 8\.1 W$/)
+    expect(step(/^Power of the pump/)).toMatch(/about 8\.1 W .*1\.7 W/)
+  })
+  it('P2 draws V·Δp/η at the sheet’s one efficiency: 0.24 L/s · 31 kPa / 0.2 = 38 W', () => {
+    expect(parts).toMatch(/counts fan and P2 with 12 W together/)
+    expect(parts).toMatch(/\(P2 \d\d W, fan \d\d W\)/)
+  })
+})
+
+describe('heights', () => {
+  it('of the tank are over the floor by its insulation', () => {
+    const marks = section.shapes.flatMap((shape) => (shape.kind === 'text' ? [plain(shape.text)] : []))
+    expect(marks).toContain('+1.16 m tank rim')
+    expect(marks).toContain('+0.18 m return ends')
+  })
+  it('of the panels end at the corner that hangs higher: 3 m + 2 m · sin 5° + 4 m / 50 = 3.25 m', () => {
+    const marks = section.shapes.flatMap((shape) => (shape.kind === 'text' ? [plain(shape.text)] : []))
+    expect(marks).toContain('+3.25 m high corner')
+  })
+  it('of the feet are from the ceiling, as nobody has said how thick the roof is', () => {
+    expect(parts).toMatch(/counted from the ceiling: take off what your roof is thick/)
+  })
+})
+
+describe('one name for one thing', () => {
+  it('the return goes over the rim; a tank wider than the door is not sold by the door', () => {
+    expect(parts).toMatch(/return DN 15 .* over the rim/)
+    expect(parts).toMatch(/an ordinary door of 0\.813 m lets in at most \S+ m³ in one piece/)
+    expect(parts).not.toMatch(/passes your door/)
+  })
+  it('names DV only where there is one', () => {
+    expect(sheet.maintenance.map(plain).join()).not.toMatch(/DV/)
+    const mass = builderSheet(answerFor(8, { 'store.kind': 'slab' }))!
+    expect(mass.maintenance.map(plain).join()).toMatch(/filter of DV/)
+  })
+  it('has paint by its recipe, test pump, adapters and condensate pipe on the list', () => {
+    for (const wanted of [/recipe: .*dry in all/, /test pump/, /adapters/, /condensate pipe/])
+      expect(parts).toMatch(wanted)
+  })
+  it('fills by D1 with V1 shut', () => {
+    expect(sheet.commissioning[0]!.what).toMatch(/^Shut V1.*at D1 with the test pump/)
+  })
+  it('is called by its place where it has no name', () => {
+    expect(sheet.title).toBe(`Design for ${answer.weather.site.name}`)
+  })
+})
