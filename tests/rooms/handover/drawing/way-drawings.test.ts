@@ -161,6 +161,21 @@ describe('places', () => {
     for (const wall of [front, back])
       wall.slice(1).forEach((one, i) => expect(one.at_m).toBeGreaterThan(wall[i]!.at_m + wall[i]!.width_m))
   })
+  it('the feed of a cooler ends above the water of its sump, and the bleed steps over it', () => {
+    const { shapes } = byId(wayDrawings(WAYS['cooler']!), 'way-cooler')
+    const pathsOf = (ink: string, fill: string) =>
+      shapes.flatMap((shape) =>
+        shape.kind === 'path' && shape.ink === ink && shape.fill === fill ? [shape.points] : [],
+      )
+    const [feed] = pathsOf('supply', 'none')
+    const [water] = pathsOf('line', 'pale')
+    expect(feed!.at(-1)![1]).toBeLessThan(water![0]![1])
+    const across = feed![0]![1]
+    const met = pathsOf('line', 'none').filter((points) =>
+      points.some(([x, y], i) => y === across && points[i - 1]?.[0] !== x && points[i + 1]?.[0] !== x),
+    )
+    expect(met).toHaveLength(1)
+  })
   it('the pieces of a chain of dimensions add up to the wall', () => {
     const plan = byId(wayDrawings(WAYS['cooler']!), 'way-plan')
     const pieces_m = plan.shapes
