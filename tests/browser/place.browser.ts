@@ -34,7 +34,9 @@ describe('a place by its town', () => {
       expect(requests.filter(ofPlaces)).toEqual([])
       await goTo(page, 'krako', 'Kraków')
       expect(await page.locator('#climate option:checked').innerText()).toContain('Kraków')
-      expect(await page.locator('.trust').innerText()).toMatch(/once 1\.1 and once 1\.6 times that of the file/)
+      expect(await page.locator('.trust').innerText()).toMatch(
+        /once 1\.1 and once 1\.6 times that of the file/,
+      )
       expect(await page.locator(big).innerText()).toMatch(/\d m²/)
       await page.click('summary:has-text("Check this climate")')
       for (const credit of PLACE_CREDITS) expect(await page.locator('main').innerText()).toContain(credit)
