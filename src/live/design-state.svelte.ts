@@ -1,4 +1,4 @@
-import type { GroupName, Scenario } from '#model/design/scenario'
+import { withChosen, type GroupName, type Scenario } from '#model/design/scenario'
 import type { PlacedDesign } from '#live/design-link.ts'
 import { ownNamed } from '#live/worked-example.ts'
 
@@ -46,8 +46,7 @@ export class DesignState {
     this.#lastEdit = { key, at_ms: now }
     if (!sameGesture) this.#remember()
     this.#future = []
-    const scenario = { ...this.scenario, [group]: { ...groupNow, [field]: value } }
-    this.#now = ownNamed({ ...this.#now, scenario })
+    this.#now = ownNamed({ ...this.#now, scenario: withChosen(this.scenario, key, value) })
   }
 
   /** Puts a whole other scenario in place (a preset, a file, an adopted point); one step back. */

@@ -1,3 +1,4 @@
+import { withChosen } from '#model/design/scenario'
 import type { ChoiceField, NumberField, SwitchField, Scenario } from '#model/design/scenario'
 import type { UnitSystem } from '#model/basis/units'
 import type { FieldRef } from '#ui/choosing/parts.ts'
@@ -24,6 +25,5 @@ export function effectScenarios(
   at: FieldRef,
   steps: readonly { readonly value: unknown }[],
 ): readonly Scenario[] {
-  const [group, name] = at.split('.') as [keyof Scenario, string]
-  return steps.map(({ value }) => ({ ...scenario, [group]: { ...scenario[group], [name]: value } }))
+  return steps.map(({ value }) => withChosen(scenario, at, value))
 }

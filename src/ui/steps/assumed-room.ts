@@ -8,7 +8,14 @@ export function assumedOfRoom({ room, target }: Scenario): readonly Wording[] {
   const outdoors = walls.filter((behind) => behind === 'outdoors').length
   const leaks = figure(room.airChange_1h, '1h', 2)
   const { occupiedFrom_h: from_h, occupiedUntil_h: until_h } = target
+  const panes_m2 = room.windowFront_m2 + room.windowRight_m2 + room.windowBack_m2 + room.windowLeft_m2
   return [
+    words`The roof sends back ${percent(room.roofReflectance_frac)} % of the sunlight and the walls ${percent(room.wallReflectance_frac)} %. Dark felt sends back 10 %, weathered sheet 30 %, white paint 80 %: the darker it is, the warmer the room.`,
+    ...(panes_m2 === 0
+      ? []
+      : [
+          words`Blinds and trees let ${percent(room.shading_frac)} % of the sunlight through to the windows. With nothing before the panes that is 100 %, and the room is warmer.`,
+        ]),
     room.nightVent
       ? words`Windows are shut by day and opened on nights when outdoors is cooler; otherwise air comes in by leaks alone, ${leaks} without wind. Opened in the heat of the day, the room gets warmer than is worked out.`
       : words`Windows and doors are shut, day and night: air comes in by leaks alone, ${leaks} without wind. Opened on cool nights the room stays cooler, opened in the heat of the day warmer.`,
@@ -22,3 +29,5 @@ export function assumedOfRoom({ room, target }: Scenario): readonly Wording[] {
       : words`Only the hours from ${count(from_h)} to ${count(until_h)} count. What it is like in the others is not judged.`,
   ]
 }
+
+const percent = (share: number) => count(Math.round(100 * share))

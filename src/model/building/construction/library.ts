@@ -5,19 +5,42 @@ import { layerOf, type MaterialId } from './materials.ts'
 export interface Build {
   readonly label: string
   readonly layers: Construction
+  /** Sunlight sent back by its outer face as it weathers, until it is painted otherwise, 0…1. */
+  readonly reflectance_frac: number
 }
+
+/** Solar reflectance of outer faces, weathered: common practice, no source. */
+const FACE_frac = {
+  softwood: 0.4,
+  sheetSteel: 0.3,
+  brick: 0.35,
+  plaster: 0.5,
+  concreteBlock: 0.35,
+  concrete: 0.35,
+  stone: 0.35,
+  earth: 0.3,
+  felt: 0.1,
+  tile: 0.3,
+} as const satisfies Partial<Record<MaterialId, number>>
 
 /** m²K/W of an unventilated air layer of 25 mm or more, heat flowing level: ISO 6946:2017, table 8. */
 const CAVITY = { resistance_m2KW: 0.18 }
 /** The same under a roof, heat flowing up. */
 const LOFT = { resistance_m2KW: 0.16 }
 
-const build = (
-  label: string,
-  ...parts: readonly (readonly [MaterialId, number] | { readonly resistance_m2KW: number })[]
-): Build => ({
+type LayerGiven = readonly [MaterialId, number] | { readonly resistance_m2KW: number }
+
+function faceOf(outer: LayerGiven): number {
+  const faces: Readonly<Partial<Record<MaterialId, number>>> = FACE_frac
+  const face_frac = 'resistance_m2KW' in outer ? undefined : faces[outer[0]]
+  if (face_frac === undefined) throw new RangeError('the outer layer of a build has a face')
+  return face_frac
+}
+
+const build = (label: string, ...parts: readonly LayerGiven[]): Build => ({
   label,
   layers: parts.map((part) => ('resistance_m2KW' in part ? part : layerOf(part[0], part[1]))),
+  reflectance_frac: faceOf(parts.at(-1)!),
 })
 
 export const WALL_BUILDS = {

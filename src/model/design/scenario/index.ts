@@ -22,4 +22,5 @@ export {
   drawnScenario,
   uncertainInputs,
 } from './uncertain-inputs.ts'
+export { withChosen } from './with-chosen.ts'
 export { withUsualTarget } from './usual-target.ts'

@@ -25,7 +25,7 @@ const SHED: Preset = {
   id: 'shed',
   name: 'Garden shed',
   about:
-    'Invented: 4 × 3 m timber shed lined with 25 mm of foam, dark felt roof, concrete base, used now and then.',
+    'Invented: 4 × 3 m timber shed lined with 25 mm of foam, dark felt roof, window a third shaded, concrete base, used now and then.',
   values: {
     room: {
       length_m: 4,
@@ -70,7 +70,7 @@ const WORKSHOP: Preset = {
   id: 'workshop',
   name: 'Workshop room',
   about:
-    'Invented: 5 × 4 m insulated workshop on a slab, one person with tools by day, one window to the front.',
+    'Invented: 5 × 4 m insulated workshop on a slab, weathered roof, windows half shaded, a person with tools.',
   values: {
     room: {
       length_m: 5,
@@ -108,7 +108,7 @@ const WORKSHOP: Preset = {
 const BEDROOM: Preset = {
   id: 'bedroom',
   name: 'Bedroom under the roof',
-  about: 'Invented: 4 × 3.5 m bedroom on an insulated timber floor, two sleepers at night, a shaded window.',
+  about: 'Invented: 4 × 3.5 m bedroom on an insulated timber floor, dark tiles, two sleepers, shade.',
   values: {
     room: {
       length_m: 4,
