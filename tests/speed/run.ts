@@ -14,7 +14,7 @@ import { againstC } from './twin-lines.ts'
 import { yearRows, againstOdex, overThreeNodes, reduction } from './year-lines.ts'
 
 /**
- * The bench: `npm run -s bench`, or `npm run -s bench -- year map` for some of its parts; `tests` times `npm test` as well. Times
+ * The bench: `npm run -s bench`, or `npm run -s bench -- year map` for some of its parts; `tests` times the unit tests as well. Times
  * are CPU times but for the page's, so that other work on the machine does not count.
  */
 const PARTS: Readonly<Record<string, () => readonly Line[] | Promise<readonly Line[]>>> = {

@@ -67,7 +67,7 @@ export function sizing(made: Made): Row[] {
       unit: 'seasons',
       values: inSeasons(whole),
       met: (x) => x <= 6.5,
-      why: 'It is asked from scratch, so that no answer hangs on the one before: area, six tanks at it, area again, three larger areas; what the slider waits for is the next row.',
+      why: 'It is asked from scratch, so that no answer hangs on the one before: four to six seasons for the area, six for the tanks at it, four for the area again, six to eight for larger areas, and the room and its year without panels made anew; what the slider waits for is the next row.',
       work: whole,
     },
     {
