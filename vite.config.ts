@@ -1,9 +1,11 @@
 import { sveltekit } from '@sveltejs/kit/vite'
 import { defineConfig } from 'vitest/config'
-import { firstAnswerPlugin } from './first-answer-plugin.ts'
+import { firstAnswerPlugin } from './src/shell/first-answer-plugin.ts'
+
+const WORKED_EXAMPLE = new URL('./src/live/worked-example.ts', import.meta.url)
 
 export default defineConfig({
-  plugins: [firstAnswerPlugin(), sveltekit()],
+  plugins: [firstAnswerPlugin(WORKED_EXAMPLE), sveltekit()],
   worker: { format: 'es' },
   build: { target: 'es2022' },
   server: { fs: { allow: ['climate-samples'] } },

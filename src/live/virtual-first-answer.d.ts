@@ -1,4 +1,4 @@
-/** The worked example's answer, worked out once by the build (`first-answer-plugin.ts`) from what `size` gives. */
+/** The worked example's answer, worked out once by the build (`src/shell/first-answer-plugin.ts`) from what `size` gives. */
 declare module 'virtual:first-answer' {
   import type { LiveAnswer } from '#live/messages.ts'
 

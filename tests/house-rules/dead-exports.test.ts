@@ -7,7 +7,7 @@ const SRC = sourceFiles('src', ENDINGS)
 
 /** Read by a framework or started by name, so that no import of ours leads there. */
 const STARTED =
-  /^src\/(routes\/|service-worker\.ts|shell\/(serve|duskbank|make-climates|first-answer)\.ts|live\/.*worker\.ts)/
+  /^src\/(routes\/|service-worker\.ts|shell\/(serve|duskbank|make-climates|first-answer(-plugin)?)\.ts|live\/.*worker\.ts)/
 
 const parsed = ({ path, text }: SourceFile) =>
   ts.createSourceFile(
