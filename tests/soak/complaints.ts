@@ -6,6 +6,7 @@ import type { WeatherRecord } from '#model/outdoors/weather'
 import { createStudies, finish } from '#studies/index.ts'
 import type { Stages } from '#studies/stages.ts'
 import { type Comparisons, comparedComplaints } from './compared.ts'
+import { hottest, hottestAround_C } from './hottest.ts'
 import { ownBuilt, refusal } from './light.ts'
 
 export interface Complaint {
@@ -82,18 +83,8 @@ function yearComplaints(year: YearResult, prepared: Prepared): string[] {
   return heard
 }
 
-/** Neither the room left alone nor the sun on any of its faces is hotter, °C: pipes may lie in a roof of dark sheet. */
-function hottestAround_C({ doNothing, room }: Prepared): number {
-  const inside = [doNothing.room_C, doNothing.slab_C, doNothing.radiant_C]
-  const faces = room.groups.flatMap(({ outside }) => (outside === null ? [] : [outside.temp_C]))
-  return Math.max(...[...inside, ...faces].map(hottest))
-}
-
 /** Pump and fan may warm room and store a little above the room left alone, K. */
 const RISE_K = 12
-
-const hottest = (column: Float64Array): number =>
-  column.reduce((top, value) => Math.max(top, value), -Infinity)
 
 function repeatComplaints(scenario: Scenario, year: YearResult, weather: WeatherRecord): string[] {
   const again = finish(createStudies().size({ scenario, weather })).result

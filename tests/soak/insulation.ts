@@ -6,6 +6,7 @@ import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Stages } from '#studies/stages.ts'
 import { type Comparisons, worse } from './compared.ts'
+import { hottestAround_C } from './hottest.ts'
 import type { OwnBuilt } from './light.ts'
 
 /**
@@ -122,12 +123,7 @@ function heldTank_C({ room, plant, nightVentStop_C }: YearInputs, { doNothing }:
 
 /** Warmer than anything that the tank touches all year, with what its own place may add to that, °C. */
 function warmest_C({ prepared, year }: OwnBuilt & { readonly year: YearResult }): number {
-  const { room, doNothing } = prepared
-  const faces = room.groups.flatMap(({ outside }) => (outside === null ? [] : [outside.temp_C]))
-  return (
-    WARMER_K +
-    Math.max(...[room.outdoor_C, doNothing.room_C, year.room_C, year.store_C, ...faces].map(hottest))
-  )
+  return WARMER_K + hottestAround_C(prepared, prepared.room.outdoor_C, year.room_C, year.store_C)
 }
 
 /** The same design with tank and pipes in a place of one temperature. */
@@ -144,9 +140,6 @@ function inWarmPlace(inputs: YearInputs, place_C: number): YearInputs {
     },
   }
 }
-
-const hottest = (column: Float64Array): number =>
-  column.reduce((top, value) => Math.max(top, value), -Infinity)
 
 function hottestHour(column: Float64Array): number {
   let at = 0
