@@ -3,6 +3,7 @@ import { svgText, type Drawing } from '#model/handover/drawing'
 import { builderSheet } from '#model/handover/sheet'
 import { wordingText } from '#model/basis/words'
 import { answerFor } from '../sheet/sheet-answers.ts'
+import { expectOnPaper, expectTextOnPaper } from './on-paper.ts'
 
 /* Expected numbers are hand arithmetic on the sizes of the scenario, or exact. */
 
@@ -37,43 +38,16 @@ const byId = (drawings: readonly Drawing[], id: string) => drawings.find((drawin
 const texts = (drawing: Drawing, system: 'si' | 'us' = 'si') =>
   drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [wordingText(shape.text, system)] : []))
 
-/** A letter of a drawing is at most this wide, mm, at the height it is drawn. */
-const LETTER_WIDE = 1.75
-
 describe.each(Object.keys(PLANTS))('drawings of %s', (name) => {
   const { drawings } = sheetOf(name)
 
   it('are four, each within its paper and no wider than A4 or Letter between their margins', () => {
     expect(drawings.map(({ id }) => id)).toEqual(['roof-plan', 'section', 'schematic', 'build-up'])
-    for (const { id, width, height, shapes } of drawings) {
-      expect(width, id).toBeLessThanOrEqual(188)
-      expect(height, id).toBeLessThanOrEqual(250)
-      for (const shape of shapes) {
-        const spots = shape.kind === 'path' ? shape.points : [shape.at]
-        for (const [x, y] of spots) {
-          expect(Number.isFinite(x) && Number.isFinite(y), id).toBe(true)
-          expect(x, id).toBeGreaterThanOrEqual(-0.01)
-          expect(x, id).toBeLessThanOrEqual(width + 0.01)
-          expect(y, id).toBeGreaterThanOrEqual(-0.01)
-          expect(y, id).toBeLessThanOrEqual(height + 0.01)
-        }
-      }
-    }
+    drawings.forEach(expectOnPaper)
   })
 
   it('have no text that runs out over the edge, in either system of units', () => {
-    for (const { id, width, shapes } of drawings) {
-      for (const shape of shapes) {
-        if (shape.kind !== 'text' || shape.turned) continue
-        for (const system of ['si', 'us'] as const) {
-          const wide = LETTER_WIDE * wordingText(shape.text, system).length
-          const before = shape.anchor === 'start' ? 0 : shape.anchor === 'end' ? wide : wide / 2
-          const said = `${id}: ${wordingText(shape.text, system)}`
-          expect(shape.at[0] - before, said).toBeGreaterThanOrEqual(-1)
-          expect(shape.at[0] - before + wide, said).toBeLessThanOrEqual(width + 1)
-        }
-      }
-    }
+    drawings.forEach(expectTextOnPaper)
   })
 
   it('mark in the loop what the key names, and name in the key what is marked', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { svgText, wayDrawings, type Drawing, type WayFacts } from '#model/handover/drawing'
 import { figure, wordingText } from '#model/basis/words'
 import { overfull, piecesOf, placedOn } from '#inside/model/handover/drawing/way/way-facts.ts'
+import { expectOnPaper, expectTextOnPaper } from './on-paper.ts'
 
 /* Expected numbers are hand arithmetic on the sizes given here. */
 
@@ -73,8 +74,6 @@ const WAYS: Readonly<Record<string, WayFacts>> = {
     ceilingFan: { fans: 100, across_m: 1.2, blades_m: 7.7, ceiling: true, least_m: 2.3 },
   },
 }
-/** A letter of a drawing is at most this wide, mm, at the height it is drawn. */
-const LETTER_WIDE = 1.75
 
 const byId = (drawings: readonly Drawing[], id: string) => drawings.find((drawing) => drawing.id === id)!
 const texts = (drawing: Drawing) =>
@@ -85,26 +84,8 @@ describe.each(Object.keys(WAYS))('drawings of %s', (name) => {
 
   it('lie within their paper, and so does their text in both systems of units', () => {
     expect(drawings.length).toBeGreaterThanOrEqual(2)
-    for (const { id, width, height, shapes } of drawings) {
-      expect(width, id).toBeLessThanOrEqual(188)
-      expect(height, id).toBeLessThanOrEqual(250)
-      for (const shape of shapes) {
-        for (const [x, y] of shape.kind === 'path' ? shape.points : [shape.at]) {
-          expect(x, `${id} ${JSON.stringify(shape)}`).toBeGreaterThanOrEqual(-0.01)
-          expect(x, `${id} ${JSON.stringify(shape)}`).toBeLessThanOrEqual(width + 0.01)
-          expect(y, `${id} ${JSON.stringify(shape)}`).toBeGreaterThanOrEqual(-0.01)
-          expect(y, `${id} ${JSON.stringify(shape)}`).toBeLessThanOrEqual(height + 0.01)
-        }
-        if (shape.kind !== 'text' || shape.turned) continue
-        for (const system of ['si', 'us'] as const) {
-          const wide = LETTER_WIDE * wordingText(shape.text, system).length
-          const before = shape.anchor === 'start' ? 0 : shape.anchor === 'end' ? wide : wide / 2
-          const said = `${id}: ${wordingText(shape.text, system)}`
-          expect(shape.at[0] - before, said).toBeGreaterThanOrEqual(-1)
-          expect(shape.at[0] - before + wide, said).toBeLessThanOrEqual(width + 1)
-        }
-      }
-    }
+    drawings.forEach(expectOnPaper)
+    drawings.forEach(expectTextOnPaper)
   })
 
   it('name in the key of the plan every mark of plan and section, and are pictures without script', () => {
