@@ -1,5 +1,6 @@
 import { figure, ProblemError, said, words, type Problem, type Text } from '#model/basis/words'
 import { isTank } from '#model/building/store'
+import { RATED_DIFFERENCE_K } from '#model/building/year'
 import { builtDuty } from '#model/panels/loop'
 import type { Scenario } from '#model/design/scenario'
 import type { Prepared } from './prepared.ts'
@@ -12,8 +13,6 @@ const NIGHT_DIFFERENCE_K = 2.5
 const CUBE = 3
 /** Heat of a delivery's own fan and pump, at most this share of what it carries at its rating (common practice, no source: 2 to 5 %). */
 const FAN_frac = 0.1
-/** Difference of that rating, K. */
-const RATING_K = 10
 /** A pump starts at most this much over where it stops, K (common practice, no source: 2 to 4). */
 const SWITCHING_K = 5
 
@@ -55,11 +54,11 @@ function pumpProblem({ scenario, flow_kgsm2 }: Ranged): Problem | null {
 }
 
 function fanProblem({ store }: Scenario): Problem | null {
-  const carried_W = store.delivery_WK * RATING_K
+  const carried_W = store.delivery_WK * RATED_DIFFERENCE_K
   if (carried_W <= 0 || store.deliveryPower_W <= FAN_frac * carried_W) return null
   return problem(
     'fan-out-of-range',
-    words`Fan and pump of the delivery take ${figure(store.deliveryPower_W, 'W')}, all of it heat to the room: more than a tenth of the ${figure(carried_W, 'W')} that it carries at ${figure(RATING_K, 'K')} of difference, so that colder water could leave the room hotter.`,
+    words`Fan and pump of the delivery take ${figure(store.deliveryPower_W, 'W')}, all of it heat to the room: more than a tenth of the ${figure(carried_W, 'W')} that it carries at ${figure(RATED_DIFFERENCE_K, 'K')} of difference, so that colder water could leave the room hotter.`,
     'Give less power, or a delivery that carries more.',
     'store.deliveryPower_W',
   )
