@@ -1,3 +1,4 @@
+import { drawnAreas_m2, uncertainty } from './drawn-areas.ts'
 import type { Stages } from './stages.ts'
 import { spreadOfAreas, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -16,7 +17,7 @@ export function* range(
   stages: Stages,
   { scenario, weather, sizing, draws = USUAL_DRAWS }: Ranged,
 ): Study<UncertaintyResult> {
-  const work = stages.uncertainty(scenario, weather, sizing, draws)
+  const work = uncertainty(stages, scenario, weather, sizing, draws)
   for (let goal = 0; ;) {
     const next = work.next()
     if (next.done === true) return { result: next.value, remarks: [] }
@@ -34,7 +35,7 @@ export function* drawAreas(
   q: Ranged & { readonly draws: number; readonly from: number; readonly to: number },
 ): Study<DrawnAreas> {
   const { scenario, weather, sizing, draws, from, to } = q
-  const work = stages.drawnAreas_m2(scenario, weather, sizing, draws, from, to)
+  const work = drawnAreas_m2(stages, scenario, weather, sizing, draws, from, to)
   return { result: yield* counted(work, to - from), remarks: [] }
 }
 

@@ -8,17 +8,10 @@
  * everything; coating or cover from the panel hours on; area, flow, store, plan and room the year only.
  */
 import { stressWeather } from '#model/outdoors/climate'
-import { DrawnYear } from './drawn-year.ts'
 import { Memory } from './memory.ts'
 import { reducePanelHours, type PanelSpec } from '#model/panels/plate'
-import { roomExposure, roomNetwork } from '#model/building/room'
-import {
-  crossFieldProblems,
-  unusualValues,
-  drawnScenarios,
-  spreadOfAreas,
-  type Scenario,
-} from '#model/design/scenario'
+import { roomNetwork } from '#model/building/room'
+import { crossFieldProblems, unusualValues, type Scenario } from '#model/design/scenario'
 import {
   type DesignAnswer,
   type Fit,
@@ -46,12 +39,10 @@ import { LOAD_CUTS } from '#model/design/measures'
 import { type Exceedance, exceedance, yardstickOf } from '#model/design/target'
 import {
   aboutArea,
-  drawsToSimulate,
   type AboutArea,
   type NearDesign,
   type LoadCut,
   type SizingResult,
-  type UncertaintyResult,
   judgeOwnArea,
   sizePanels,
   type AreaAlone,
@@ -66,12 +57,13 @@ const VENT_BELOW_SETPOINT_K = 4
 
 /** A load cut that lowers the peak by less is not worth naming, K. */
 const WORTH_NAMING_K = 0.05
-/** Tank per m² of panel in the draws where the answer itself has no panels, m³/m² (common practice, no source). */
+/** Tank per m² of panel near an answer that has no panels itself, m³/m² (common practice, no source). */
 const USUAL_STORE_m3m2 = 0.08
 
 /** The stages with their memories. One for each worker or shell run; nothing is shared between stages. */
 export class Stages {
-  private readonly memory = new Memory()
+  /** Of what is made from results of the stages as well. */
+  readonly memory = new Memory()
 
   /** Stressed weather, sun and sky. */
   skyOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky'> {
@@ -157,72 +149,6 @@ export class Stages {
   about(scenario: Scenario, record: WeatherRecord, before: NearDesign): AboutArea {
     const task = taskOf(this.prepare(scenario, record))
     return aboutArea(task, areaAlone(before, task.guess_m2))
-  }
-
-  /**
-   * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop: an iterator
-   * of draws simulated, as many as a fit of the others needs, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
-   */
-  *uncertainty(
-    scenario: Scenario,
-    record: WeatherRecord,
-    sizing: SizingResult,
-    draws: number,
-  ): Generator<number, UncertaintyResult> {
-    const drawn = drawnScenarios(scenario, record, draws)
-    const around = this.drawnYear(scenario, record, sizing)
-    const areas_m2: (number | null)[] = []
-    for (;;) {
-      const to = drawsToSimulate(areas_m2.length, draws)
-      while (areas_m2.length < to) {
-        areas_m2.push(this.drawnArea_m2(drawn[areas_m2.length]!, record, sizing, around))
-        yield areas_m2.length
-      }
-      const found = spreadOfAreas(scenario, record, draws, areas_m2)
-      if (found !== null) return found
-    }
-  }
-
-  /** The areas of draws `from` to `to` (not included), m²: stages share draws out, `spreadOfAreas` joins them. */
-  *drawnAreas_m2(
-    scenario: Scenario,
-    record: WeatherRecord,
-    sizing: SizingResult,
-    draws: number,
-    from: number,
-    to: number,
-  ): Generator<number, (number | null)[]> {
-    const around = this.drawnYear(scenario, record, sizing)
-    const areas_m2: (number | null)[] = []
-    for (const drawn of drawnScenarios(scenario, record, draws).slice(from, to)) {
-      areas_m2.push(this.drawnArea_m2(drawn, record, sizing, around))
-      yield areas_m2.length
-    }
-    return areas_m2
-  }
-
-  /** The hours in which draws around an answer are run; null where it has no panels that are just enough. */
-  private drawnYear(scenario: Scenario, record: WeatherRecord, sizing: SizingResult): DrawnYear | null {
-    const { kind, area_m2, storeVolume_m3 } = sizing
-    if (kind !== 'met') return null
-    return this.memory.recall('drawn year', [record, scenario, area_m2, storeVolume_m3], () => {
-      const base = this.prepare(scenario, record, true)
-      const { weather, sun, sky } = base
-      const exposed = roomExposure(weather, sun, sky, roomSpecOf(scenario), this.memory.recall)
-      return DrawnYear.around(base, exposed, { area_m2, storeVolume_m3 })
-    })
-  }
-
-  private drawnArea_m2(
-    drawn: Scenario,
-    record: WeatherRecord,
-    sizing: SizingResult,
-    around: DrawnYear | null,
-  ): number | null {
-    const area_m2 = around?.area_m2(drawn, record) ?? null
-    if (area_m2 !== null) return area_m2 > drawn.target.maxArea_m2 ? null : area_m2
-    const found = this.about(drawn, record, sizing)
-    return found.kind === 'floor' ? null : found.area_m2
   }
 
   /** The load cuts that would help at the largest area, best first. */

@@ -1,6 +1,7 @@
 import type { DesignAnswer } from '#model/design/assembly'
 import { drawsToSimulate, type UncertaintyResult } from '#model/design/sizing'
 import { spreadOfAreas } from '#model/design/scenario'
+import { drawnAreas_m2, uncertainty } from '#studies/drawn-areas.ts'
 import { sampleWeather } from '../../src/shell/samples.ts'
 import type { Made } from './made.ts'
 import { cpu_s } from './measure.ts'
@@ -39,8 +40,8 @@ export function ranges(made: Made): Row[] {
   const { stages, scenario, record } = made
   const answer = stages.answer(scenario, record)
   const drawn = (from: number, to: number, of: DesignAnswer, weather = record): (number | null)[] =>
-    ended(stages.drawnAreas_m2(of.scenario, weather, of.sizing, DRAWS, from, to))
-  const range = (): UncertaintyResult => ended(stages.uncertainty(scenario, record, answer.sizing, DRAWS))
+    ended(drawnAreas_m2(stages, of.scenario, weather, of.sizing, DRAWS, from, to))
+  const range = (): UncertaintyResult => ended(uncertainty(stages, scenario, record, answer.sizing, DRAWS))
   const first = drawsToSimulate(0, DRAWS)
   drawn(0, 8, answer)
   const times_s: number[] = []
@@ -57,7 +58,7 @@ export function ranges(made: Made): Row[] {
   const hard = sampleWeather(HARD_CLIMATE)
   const hardAnswer = stages.answer(scenario, hard)
   const start = cpu_s()
-  const hardFound = ended(stages.uncertainty(scenario, hard, hardAnswer.sizing, DRAWS))
+  const hardFound = ended(uncertainty(stages, scenario, hard, hardAnswer.sizing, DRAWS))
   const hard_s = (cpu_s() - start) / WORKERS
   const draw = (): unknown => drawn(first - 2, first, answer)
   return [

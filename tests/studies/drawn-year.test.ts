@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { drawnAreas_m2 } from '#studies/drawn-areas.ts'
 import { Stages } from '#studies/stages.ts'
 import { taskOf } from '#model/design/assembly'
 import { defaultScenario, drawnScenarios, withField } from '#model/design/scenario'
@@ -23,7 +24,7 @@ test.each([
   const stages = new Stages()
   const scenario = withField(defaultScenario(), 'target.limit_C', limit_C)
   const { sizing } = stages.answer(scenario, record)
-  const work = stages.drawnAreas_m2(scenario, record, sizing, 256, 0, DRAWS)
+  const work = drawnAreas_m2(stages, scenario, record, sizing, 256, 0, DRAWS)
   let next = work.next()
   while (next.done !== true) next = work.next()
   const found_m2 = next.value

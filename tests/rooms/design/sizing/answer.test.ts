@@ -1,6 +1,7 @@
 import { wordingText } from '#model/basis/words'
 import { tanksSoldAbout_m3 } from '#inside/model/design/assembly/tank-sizes.ts'
 import { describe, expect, test } from 'vitest'
+import { uncertainty } from '#studies/drawn-areas.ts'
 import { Stages } from '#studies/stages.ts'
 import { said } from '#model/basis/words'
 import { withField, defaultScenario } from '#model/design/scenario'
@@ -12,7 +13,7 @@ const DRAWS = 12
 function spread(stages: Stages, climate: string): UncertaintyResult {
   const record = sampleWeather(climate)
   const answer = stages.answer(defaultScenario(), record)
-  const run = stages.uncertainty(defaultScenario(), record, answer.sizing, DRAWS)
+  const run = uncertainty(stages, defaultScenario(), record, answer.sizing, DRAWS)
   const seen: number[] = []
   for (;;) {
     const step = run.next()
