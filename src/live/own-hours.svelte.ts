@@ -1,13 +1,21 @@
 import type { LiveAnswer } from '#live/messages.ts'
 import { HoursRun } from '#live/hours-run.svelte.ts'
-import type { Workbench } from '#live/workbench.svelte.ts'
+import type { WeatherRecord } from '#model/outdoors/weather'
+import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { HoursSpread } from '#studies/decide-sure.ts'
-import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
 
 /** Quiet time after an answer before its years are begun. */
 const QUIET_MS = 500
 
-/** Hours too warm of a design whose area is not looked for: its own year, and what all uncertain inputs make of it. */
+/** What it needs of the workbench. */
+interface Bench {
+  readonly run: { readonly answer: LiveAnswer | null }
+  readonly climate: { readonly record: WeatherRecord | null }
+  readonly range: AreaRangeRun
+  readonly busy: boolean
+}
+
+/** Hours too warm of the design as it is: its own year, and what all uncertain inputs make of it. One for all pages. */
 export class OwnHours {
   readonly run = new HoursRun()
   /** The answer that was asked about last. */
@@ -22,33 +30,30 @@ export class OwnHours {
     return this.#asked === answer && this.run.running
   }
 
-  start(answer: LiveAnswer, bench: Workbench): void {
-    const { record } = bench.climate
+  start(answer: LiveAnswer, { climate: { record } }: Pick<Bench, 'climate'>): void {
     if (record === null) return
     this.#asked = answer
-    const { machine, way } = answer.scenario.job
     const { area_m2: panelArea_m2, storeVolume_m3 } = answer
-    const plant = panelArea_m2 > 0 ? 'panels' : machine
-    const names = way.split(' + ')
-    const already = [...BUILDING_MEASURES, ...AIR_MEASURES]
-      .filter(({ name }) => names.includes(name))
-      .map(({ id }) => id)
-    void this.run.start(
-      answer.scenario,
-      [{ measures: [], plant, panelArea_m2, storeVolume_m3 }],
-      record,
-      already,
-    )
+    const plant = panelArea_m2 > 0 ? 'panels' : answer.scenario.job.machine
+    void this.run.start(answer.scenario, [{ measures: [], plant, panelArea_m2, storeVolume_m3 }], record)
   }
 
-  /** Begins once the answer rests, where it has no range of its area; call while a component is set up. */
-  follow(bench: Workbench): void {
+  /**
+   * Begins once the answer rests, after the range of its area where it has one; call while a component is set up.
+   * @param wanted  whether the page shows the hours of this answer
+   */
+  follow(bench: Bench, wanted: (answer: LiveAnswer) => boolean): void {
     $effect(() => {
       const { answer } = bench.run
-      if (!answer || bench.busy || bench.range.applies(answer) || this.#asked === answer) return
+      if (!answer || bench.busy || this.#asked === answer || !wanted(answer)) return
+      if (bench.range.run.running || (bench.range.applies(answer) && !bench.range.isFor(answer))) return
       const timer = setTimeout(() => this.start(answer, bench), QUIET_MS)
       return () => clearTimeout(timer)
     })
-    $effect(() => () => this.run.stop())
+    $effect(() => () => {
+      if (!this.run.running) return
+      this.run.stop()
+      this.#asked = null
+    })
   }
 }

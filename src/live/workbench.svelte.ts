@@ -9,6 +9,7 @@ import { KeptDesigns } from '#live/kept-designs.svelte.ts'
 import { CompareRun } from '#live/compare-run.svelte.ts'
 import { MapRun } from '#live/map-run.svelte.ts'
 import { DecideRun } from '#live/decide-run.svelte.ts'
+import { OwnHours } from '#live/own-hours.svelte.ts'
 import { LiveRun } from '#live/live-run.svelte.ts'
 import { AreaRangeRun } from '#live/area-range.svelte.ts'
 import { ownId } from '#live/own-id.ts'
@@ -22,6 +23,7 @@ export class Workbench {
   readonly climate = new ClimateChoice()
   readonly run = new LiveRun()
   readonly range = new AreaRangeRun()
+  readonly hours = new OwnHours()
   readonly maps = new MapRun()
   readonly comparing = new CompareRun()
   readonly deciding = new DecideRun()

@@ -3,23 +3,22 @@ import { simulateYear } from '#model/building/year'
 import { quantile } from '#model/basis/numbers'
 import { designOf, type Prepared } from '#model/design/assembly'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
-import { drawnScenarios } from '#model/design/scenario'
+import { firstDraws } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
 import { Trials, type Combination } from './decide-trial.ts'
 import type { Stages } from './stages.ts'
 import type { Asked, Study } from './study.ts'
+import { HOURS_DRAWS } from './usual.ts'
 
 /** A way whose plant is known. */
 export type KnownWay = Pick<Combination, 'measures' | 'plant' | 'panelArea_m2' | 'storeVolume_m3'>
 
-/** Draws behind the hours of a way: enough for 10 and 90 %, few enough to wait for. */
-export const WAY_DRAWS = 24
-
-/** The question: ways of one description, and which of the draws; `joinHours` joins the shares of several workers. */
+/**
+ * The question: ways of one description, and which of the draws; `joinHours` joins the shares of several workers. A design asks
+ * with one way of no measures and its own plant.
+ */
 export interface DrawingHours extends Asked {
   readonly ways: readonly KnownWay[]
-  /** Measures that the description has already: their fans are in it. */
-  readonly already?: readonly string[]
   readonly draws?: number
   readonly from?: number
   readonly to?: number
@@ -44,30 +43,31 @@ export type DrawnHours = readonly {
 /** @throws ProblemError as sizing does */
 export function* drawHours(
   stages: Stages,
-  { scenario, weather, ways, already = [], draws = WAY_DRAWS, from = 0, to = draws }: DrawingHours,
+  { scenario, weather, ways, draws = HOURS_DRAWS, from = 0, to = draws }: DrawingHours,
 ): Study<DrawnHours> {
-  const has = MEASURES.filter(({ id }) => already.includes(id))
-  const described = new Trials(stages, scenario, weather, has)
+  const described = new Trials(stages, scenario, weather)
   const found = ways.map((way) => ({
     hours_h: [] as number[],
     miss: [] as number[],
     own: from === 0 ? yearOf(described, way) : null,
   }))
-  const drawn = drawnScenarios(scenario, weather, draws).slice(from, to)
-  for (const [i, one] of drawn.entries()) {
-    const trials = new Trials(stages, one, weather, has)
+  // The draws of a way are those of the design that it makes: taken, it is as sure as it was said to be.
+  const drawn = ways.map((way) =>
+    firstDraws(described.described(measuresOf(way)), weather, draws).slice(from, to),
+  )
+  for (let i = 0; i < to - from; i++)
     for (const [k, way] of ways.entries()) {
-      const { hours_h, miss } = yearOf(trials, way)
+      const trials = new Trials(stages, drawn[k]![i]!, weather, measuresOf(way))
+      const { hours_h, miss } = yearOf(trials, { ...way, measures: [] })
       found[k]!.hours_h.push(hours_h)
       found[k]!.miss.push(miss)
-      yield { share: (i + (k + 1) / ways.length) / drawn.length }
+      yield { share: (i + (k + 1) / ways.length) / (to - from) }
     }
-  }
   return { result: found, remarks: [] }
 }
 
 function yearOf(trials: Trials, { measures, plant, panelArea_m2, storeVolume_m3 }: KnownWay): OwnYear {
-  const set = MEASURES.filter(({ id }) => measures.includes(id))
+  const set = measuresOf({ measures })
   const prepared = trials.with(set)
   const room_C =
     plant === 'panels'
@@ -84,6 +84,9 @@ function builtRoom_C(prepared: Prepared, area_m2: number, storeVolume_m3: number
 }
 
 const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
+
+const measuresOf = ({ measures }: Pick<KnownWay, 'measures'>) =>
+  MEASURES.filter(({ id }) => measures.includes(id))
 
 /** Hours over the limit of one way, eight draws in ten, and the share of draws that meet the target. */
 export interface HoursSpread {

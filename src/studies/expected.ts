@@ -2,7 +2,7 @@ import type { Stages } from './stages.ts'
 import { designRanges, type DesignRanges } from '#model/handover/sheet'
 import type { Candidate } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
-import { MONTH_DRAWS } from './usual.ts'
+import { HOURS_DRAWS } from './usual.ts'
 
 /** What a built design does over the uncertain inputs, month by month: the ranges of the builder's sheet. */
 export function* expected(
@@ -11,7 +11,7 @@ export function* expected(
     scenario,
     weather,
     built,
-    draws = MONTH_DRAWS,
+    draws = HOURS_DRAWS,
   }: Asked & { readonly built: Candidate; readonly draws?: number },
 ): Study<DesignRanges> {
   const work = designRanges(scenario, weather, built, (drawn) => stages.prepare(drawn, weather), draws)

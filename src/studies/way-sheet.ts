@@ -8,7 +8,7 @@ import {
   type WaySheet,
 } from '#model/handover/sheet'
 import { beforeMeasures, type Measure } from '#model/design/measures'
-import { drawnScenarios, type Scenario } from '#model/design/scenario'
+import { firstDraws, type Scenario } from '#model/design/scenario'
 import { DEMO_JOB, DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { startsAt_C } from './decide-machine-year.ts'
@@ -17,7 +17,7 @@ import { Trials } from './decide-trial.ts'
 import { Winter } from './decide-winter.ts'
 import type { Stages } from './stages.ts'
 import type { Asked, Study } from './study.ts'
-import { WAY_DRAWS } from './decide-sure.ts'
+import { HOURS_DRAWS } from './usual.ts'
 
 /** The description that a way's measures have changed already. @returns null where it has neither measures nor a machine */
 export function* waySheet(
@@ -27,7 +27,7 @@ export function* waySheet(
     weather,
     recipe = DEMO_RECIPE,
     coat = DEMO_JOB,
-    draws = WAY_DRAWS,
+    draws = HOURS_DRAWS,
   }: Asked & {
     readonly recipe?: CoatingRecipe
     readonly coat?: Omit<CoatJob, 'area_m2'>
@@ -68,13 +68,9 @@ export function* waySheet(
   const first = sheetOf({ ...asked, found })
   if (draws === 0) return { result: first, remarks: [] }
   yield { share: 0.05, soFar: first }
-  const drawnFrom = redone(before, measures, weather)
-  const adopted = alike(drawnFrom.room, scenario.room)
   const outcomes: { hours_h: number; peak_C: number }[] = []
-  // drawn before the measures, as the page of ways does, unless the room was changed since
-  for (const drawn of drawnScenarios(adopted ? before : scenario, weather, draws)) {
-    const one = adopted ? redone(drawn, measures, weather) : drawn
-    const { hoursOver_h, peak_C } = run(one, measures, machine)
+  for (const drawn of firstDraws(scenario, weather, draws)) {
+    const { hoursOver_h, peak_C } = run(drawn, measures, machine)
     outcomes.push({ hours_h: hoursOver_h, peak_C })
     yield { share: 0.05 + (0.95 * outcomes.length) / draws }
   }
@@ -84,16 +80,6 @@ export function* waySheet(
     peak_C: eightInTen(outcomes.map(({ peak_C }) => peak_C)),
   }
   return { result: sheetOf({ ...asked, found: { ...found, ranges } }), remarks: [] }
-}
-
-const redone = (scenario: Scenario, measures: readonly Measure[], weather: WeatherRecord): Scenario =>
-  measures.reduce((s, measure) => measure.apply(s, 1, weather), scenario)
-
-/** Whether two descriptions of a room are the same but for rounding. */
-function alike(a: Scenario['room'], b: Scenario['room']): boolean {
-  const rounded = (_: string, value: unknown) =>
-    typeof value === 'number' ? Number(value.toPrecision(9)) : value
-  return JSON.stringify(a, rounded) === JSON.stringify(b, rounded)
 }
 
 /** @param weather  with the stress of the description */

@@ -1,12 +1,37 @@
+import type { UncertaintyResult } from '#model/design/sizing'
+import { drawsMet } from '#model/design/sizing'
 import type { HoursSpread } from '#studies/decide-sure.ts'
 
 /** Drawn in fewer than this share of the draws, a target is rather missed than met. */
 const EVEN = 0.5
 
-/** "In practice 5 to 90 h, eight times in ten; the target is met in 12 of 24 years tried …" */
-export function sureWords({ low_h, high_h, met_frac, draws }: HoursSpread): string {
+/** How sure a way is: its hours, and in how many of the years tried it meets the target. */
+export interface Sure {
+  readonly hours: HoursSpread
+  readonly met: number
+  readonly draws: number
+  /** True while there is more to come: the range of its area, once the way is the design. */
+  readonly first: boolean
+}
+
+/** A way of the search: with panels a first look, for its area has no range yet. */
+export const firstLook = (hours: HoursSpread, panels: boolean): Sure => ({
+  hours,
+  met: Math.round(hours.met_frac * hours.draws),
+  draws: hours.draws,
+  first: panels,
+})
+
+/** The design itself: what its range says of the area that is built, and otherwise its hours. */
+export const ofDesign = (hours: HoursSpread, range: UncertaintyResult | null, area_m2: number): Sure =>
+  range === null
+    ? firstLook(hours, false)
+    : { hours, met: drawsMet(range, area_m2), draws: range.draws, first: false }
+
+/** "In practice 5 to 90 h, eight times in ten; the target is met in 12 of 32 years tried …" */
+export function sureWords({ hours: { low_h, high_h }, met, draws, first }: Sure): string {
   const range = `In practice ${Math.round(low_h)} to ${Math.round(high_h)} h, eight times in ten`
-  const met = Math.round(met_frac * draws)
   const often = `the target is met in ${met} of ${draws} years tried with other weather and workmanship`
-  return met_frac < EVEN ? `${range}: rather unsure, ${often}.` : `${range}; ${often}.`
+  const said = met < EVEN * draws ? `${range}: rather unsure, ${often}` : `${range}; ${often}`
+  return first ? `First look, ${draws} draws. ${said}; taken, more are worked out.` : `${said}.`
 }

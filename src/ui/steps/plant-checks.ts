@@ -2,7 +2,7 @@ import type { LiveAnswer } from '#live/messages.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { FIELDS } from '#model/design/scenario'
 import { freeArea_m2 } from '#model/design/assembly'
-import type { UncertaintyResult } from '#model/design/sizing'
+import { drawsMet, type UncertaintyResult } from '#model/design/sizing'
 
 /** One thing that could make the plant wrong: its name, what is so, and whether it needs a look. */
 export interface PlantCheck {
@@ -28,7 +28,7 @@ export function plantChecks(answer: LiveAnswer, range: UncertaintyResult | null)
 
 function sure({ area_m2 }: LiveAnswer, range: UncertaintyResult | null): PlantCheck[] {
   if (range === null) return []
-  const met = range.areas_m2.filter((one) => one !== null && one <= area_m2 + 1e-9).length
+  const met = drawsMet(range, area_m2)
   return [
     {
       name: 'Is it enough?',

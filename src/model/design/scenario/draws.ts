@@ -1,5 +1,5 @@
 import type { Scenario } from './fields.ts'
-import { drawnScenario, uncertainInputs, type MadeOrMeasured } from './uncertain-inputs.ts'
+import { drawnScenario, uncertainInputs, USUAL_DRAWS, type MadeOrMeasured } from './uncertain-inputs.ts'
 import { latinHypercube, seededUniform, slicedHypercube } from '#model/basis/numbers'
 import {
   areasFromFirst,
@@ -28,6 +28,14 @@ function drawnValues(inputs: readonly UncertainInput[], draws: number): number[]
 export function drawnScenarios(scenario: Scenario, weather: MadeOrMeasured, draws: number): Scenario[] {
   const inputs = uncertainInputs(scenario, weather)
   return drawnValues(inputs, draws).map((values) => drawnScenario(scenario, inputs, values))
+}
+
+/**
+ * The first of a scenario's usual draws, the very ones that its area's range begins with: hours and months are worked out from
+ * these, so that two pages that ask about the same design cannot draw different years.
+ */
+export function firstDraws(scenario: Scenario, weather: MadeOrMeasured, draws: number): Scenario[] {
+  return drawnScenarios(scenario, weather, Math.max(draws, USUAL_DRAWS)).slice(0, draws)
 }
 
 /**

@@ -1,6 +1,6 @@
 export { crossFieldProblems, unusualValues } from './checks.ts'
 export { describedRoom } from './described-room.ts'
-export { drawnScenarios, spreadOfAreas } from './draws.ts'
+export { drawnScenarios, firstDraws, spreadOfAreas } from './draws.ts'
 export type { ChoiceField, DayProfileField, Field, NumberField, SwitchField, TextField } from './field.ts'
 export { FIELDS, type GroupName, type Scenario } from './fields.ts'
 export { type Chosen, free, hold } from './hold.ts'
@@ -15,12 +15,6 @@ export {
 } from './parse.ts'
 export { PRESETS, type PartialScenario, type Preset, withPreset } from './presets.ts'
 export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
-export {
-  type MadeOrMeasured,
-  SPREADS,
-  USUAL_DRAWS,
-  drawnScenario,
-  uncertainInputs,
-} from './uncertain-inputs.ts'
+export { type MadeOrMeasured, SPREADS, USUAL_DRAWS, uncertainInputs } from './uncertain-inputs.ts'
 export { withChosen } from './with-chosen.ts'
 export { withUsualTarget } from './usual-target.ts'

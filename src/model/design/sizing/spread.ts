@@ -1,6 +1,9 @@
 import { rankCorrelation } from '#model/basis/numbers'
 import type { UncertaintyResult } from './result.ts'
 
+/** Areas that differ by less are the same one. */
+const SAME_AREA_m2 = 1e-9
+
 /** One uncertain input: its name, and the ends it is drawn between. */
 export interface UncertainInput {
   readonly field: string
@@ -15,6 +18,11 @@ export interface AreasOfDraws {
   readonly simulated: number
   /** Share of the area by which the fit misses a draw left out of it, root mean square; null where there is no fit. */
   readonly miss_frac: number | null
+}
+
+/** In how many of the draws an area is enough. */
+export function drawsMet({ areas_m2 }: Pick<UncertaintyResult, 'areas_m2'>, area_m2: number): number {
+  return areas_m2.filter((one) => one !== null && one <= area_m2 + SAME_AREA_m2).length
 }
 
 /**

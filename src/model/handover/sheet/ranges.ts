@@ -1,8 +1,8 @@
 import type { Candidate } from '#model/design/sizing'
 import { exceedance } from '#model/design/target'
-import { latinHypercube, quantile, seededUniform } from '#model/basis/numbers'
+import { quantile } from '#model/basis/numbers'
 import { designOf, monthSummaries, type Prepared } from '#model/design/assembly'
-import { type MadeOrMeasured, type Scenario, drawnScenario, uncertainInputs } from '#model/design/scenario'
+import { firstDraws, type MadeOrMeasured, type Scenario } from '#model/design/scenario'
 import { simulateYear } from '#model/building/year'
 
 /** Eight draws in ten lie between these. */
@@ -22,9 +22,6 @@ export interface DesignRanges {
   readonly hoursAbove_h: Range
 }
 
-/** One seed, so that the same sheet always has the same ranges. */
-const SEED = 40_417
-
 interface Draw {
   readonly heat_J: readonly number[]
   readonly peak_C: readonly number[]
@@ -32,7 +29,7 @@ interface Draw {
 }
 
 /**
- * Repeats the year of a built design over the same named ranges as the area's range, one draw at a time.
+ * Repeats the year of a built design over the first draws of the area's range, one at a time.
  * @param built    area, tank and flow as built
  * @param prepare  runs the stages up to the room for a drawn scenario
  * @returns an iterator of draws done, whose return value are the ranges
@@ -44,13 +41,10 @@ export function* designRanges(
   prepare: (drawn: Scenario) => Prepared,
   draws: number,
 ): Generator<number, DesignRanges> {
-  const inputs = uncertainInputs(scenario, weather)
-  const points = latinHypercube(draws, inputs.length, seededUniform(SEED))
   const done: Draw[] = []
-  for (let i = 0; i < draws; i++) {
-    const values = inputs.map(({ low, high }, k) => low + (high - low) * points[i * inputs.length + k]!)
-    done.push(drawOf(prepare(drawnScenario(scenario, inputs, values)), built))
-    yield i + 1
+  for (const drawn of firstDraws(scenario, weather, draws)) {
+    done.push(drawOf(prepare(drawn), built))
+    yield done.length
   }
   return rangesOf(done)
 }
