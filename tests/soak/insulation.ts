@@ -17,8 +17,7 @@ import type { OwnBuilt } from './light.ts'
  *
  * - the back of the panel: in every hour of the year the resting plate is at least as far from the air, on the same side;
  * - a tank, in the place it has: ten kelvin colder than all about it and shut off, it warms no faster;
- * - a tank with its plant, in a place never colder than it, all year: the room is no hotter. (Its pump starts where it stops
- *   here: between two such differences the warmer of two tanks may start it alone, and end the colder.)
+ * - a tank with its plant, in a place never colder than it, all year: the room is no hotter.
  */
 const THICKER = 1.5
 
@@ -135,7 +134,6 @@ function inWarmPlace(inputs: YearInputs, place_C: number): YearInputs {
     room: { ...room, outdoor_C },
     plant: {
       ...plant!,
-      plan: { ...plant!.plan, startDifference_K: plant!.plan.stopDifference_K },
       store: { ...plant!.store, lossTo: 'outside' },
     },
   }

@@ -3,7 +3,7 @@ import { parentPort, workerData } from 'node:worker_threads'
 import fc from 'fast-check'
 import { Stages } from '#studies/stages.ts'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
-import { randomScenario } from '../rooms/design/scenario/random-scenario.ts'
+import { agreeing, anyFields } from '../rooms/design/scenario/random-scenario.ts'
 import type { Comparisons } from './compared.ts'
 import { type Verdict, verdictOf } from './complaints.ts'
 
@@ -21,7 +21,7 @@ export interface SoakReport extends Verdict {
 }
 
 const { seed, from, until, part, of } = workerData as SoakShare
-const scenarios = fc.sample(randomScenario, { numRuns: until, seed })
+const drawn = fc.sample(anyFields, { numRuns: until, seed })
 const names = sampleNames()
 const weathers = names.map(sampleWeather)
 const stages = new Stages()
@@ -29,6 +29,6 @@ for (let i = from + part; i < until; i += of) {
   const which = i % names.length
   const climate = { name: names[which]!, weather: weathers[which]! }
   const comparisons: Comparisons = { made: 0, refused: 0 }
-  const verdict = verdictOf(stages, scenarios[i]!, climate, i, comparisons)
+  const verdict = verdictOf(stages, agreeing(drawn[i]!), climate, i, comparisons)
   parentPort!.postMessage({ ...verdict, comparisons } satisfies SoakReport)
 }

@@ -12,7 +12,7 @@
 /* rows, modeRows: room/rows.ts; faces: of each hour air, vapour, mass transfer, dry and wet gain, cold and hot convection. */
 #define COLUMNS(X) \
   X(rows) X(modeRows) X(ends) X(inner_Wm2K) X(given_WK) X(cb) X(innerMean) X(outerMean) X(startMasses) \
-  X(outdoor_C) X(indoorDew_C) X(ventAllowed) X(allowed) X(conductance_Wm2K) X(faces) \
+  X(outdoor_C) X(indoorDew_C) X(ventAllowed) X(allowed) X(conductance_Wm2K) X(equilibrium_C) X(faces) \
   X(dryEmission) X(wetEmission) X(saturation_Pa)
 
 enum { FACE = 13, SATURATION = 2201 };

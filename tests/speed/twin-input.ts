@@ -70,6 +70,7 @@ function valuesOf(
     heatCapacity_Jm2K: panel.heatCapacity_Jm2K,
     waterLimit_kgm2: panel.waterLimit_kgm2,
     conductance_Wm2K: panel.conductance_Wm2K,
+    equilibrium_C: panel.equilibrium_C,
     coldSpan_K: panel.cold.span_K,
     hotSpan_K: panel.hot.span_K,
     dryEmission: panel.dryExchange.plateEmission,

@@ -6,7 +6,7 @@ typedef struct {
 } Point;
 
 typedef struct {
-  double temp_C, water_kgm2, sinkDrift_Ks, resting_C, perCapacity_K_J, capacity_JK, shed_m2;
+  double temp_C, water_kgm2, sinkDrift_Ks, perCapacity_K_J, capacity_JK, shed_m2;
   Point point, begun;
   int hasBegun, restHour, shared, isOnRest, restStep;
   /* the step: plate-step.ts */
@@ -178,11 +178,9 @@ static void finishAlone(Plate *p, int hour) {
 
 /* resting-course.ts: the plate that never runs, worked out once for all designs. */
 typedef struct {
-  double temp_C, water_kgm2, resting_C, mean_C, slope_Wm2K;
+  double temp_C, water_kgm2, mean_C, slope_Wm2K;
 } Rest;
 static Rest *rest;
-
-static double restingOf_C(const Plate *p) { return p->shed_WK > 0 ? p->rest_W / p->shed_WK : p->start_C; }
 
 static void workOutRest(void) {
   int steps = (in.warmUp_h + in.hours) * in.stepsPerHour, from = in.hours - in.warmUp_h;
@@ -193,7 +191,6 @@ static void workOutRest(void) {
   for (int n = 0; n < steps; n++) {
     int hour = (from + n / in.stepsPerHour) % in.hours;
     prepareAlone(&alone, hour);
-    rest[n].resting_C = restingOf_C(&alone);
     rest[n].mean_C = plateMean_C(&alone, 0);
     rest[n].slope_Wm2K = alone.point.slope_Wm2K;
     finishAlone(&alone, hour);
@@ -206,12 +203,8 @@ static void prepareRest(Plate *p, int hour) {
   if (p->shared && p->isOnRest) {
     p->meanSlope = 0;
     p->meanOffset_C = rest[p->restStep].mean_C;
-    p->resting_C = rest[p->restStep].resting_C;
     p->point.slope_Wm2K = rest[p->restStep].slope_Wm2K;
-  } else {
-    prepareAlone(p, hour);
-    p->resting_C = restingOf_C(p);
-  }
+  } else prepareAlone(p, hour);
 }
 
 static void finishRest(Plate *p, int hour) {
@@ -270,11 +263,9 @@ static void prepareRun(Plate *p, int hour, double sink_C, double share, double b
   p->charging_WK = -(fromTop + fromPlate * p->meanSlope);
 }
 
-/* Fluid into less out of the panel. */
-static inline double dropOf_K(const Plate *p, double sinkMean_C) {
-  double into_C = (1 - in.pipeShare) * sinkMean_C + in.pipeShare * p->loopOutdoor_C;
-  double g = p->exchange_WK / in.rate_WK;
-  return into_C - ((1 - g) * into_C + g * plateMean_C(p, sinkMean_C));
+/* The tank's top less what comes back to it. */
+static inline double gainOf_K(const Plate *p, double sinkMean_C) {
+  return sinkMean_C - (p->backTop * sinkMean_C + p->backPlate * plateMean_C(p, sinkMean_C) + p->backConst_C);
 }
 
 static void finishRun(Plate *p, double sinkMean_C) {

@@ -86,20 +86,19 @@ static void solveStep(int hour, const Plate *running) {
 }
 
 /* pump-duty.ts: the share of a step that the pump runs. */
-static double pumpBefore, lately, rise_K, colderAsked_K, colderSeen_K;
+static double pumpBefore, bandFrom_C, band_K;
+static int dutyHour;
 
 static double slackAt(Plate *plate, int hour, double share) {
   if (share > 0) prepareRun(plate, hour, tank_C, share, pumpBefore);
   else prepareRest(plate, hour);
   solveStep(hour, share > 0 ? plate : NULL);
+  double start_K = tankMean_C - bandFrom_C - band_K * share;
   if (share == 0) {
-    colderSeen_K = tankMean_C - plate->resting_C;
-    if (colderAsked_K > 0 && colderSeen_K - colderAsked_K < 0) return colderSeen_K - colderAsked_K;
+    if (start_K < 0) return start_K;
     setFlow(plate, hour);
   }
-  double drop_K = dropOf_K(plate, tankMean_C);
-  double slack = fmin(drop_K - in.stopDifference_K, drop_K - rise_K);
-  if (colderAsked_K > 0) slack = fmin(slack, colderSeen_K - colderAsked_K - 0.5 * share);
+  double slack = fmin(gainOf_K(plate, tankMean_C) - in.stopDifference_K, start_K);
   return fmin(slack, tank_C + tankEnd * (tankMean_C - tank_C) - in.lowestStore_C);
 }
 
@@ -128,10 +127,12 @@ static double shareUsed(Plate *plate, int hour, double before) {
 }
 
 static void beginDuty(int hour) {
-  rise_K = in.pump_W / in.rate_WK;
-  double resting = fmax(0, 1 - lately / 0.25), got = 1;
-  if (resting > 0 && rise_K > 0) got = in.field_frac * effectiveness(in.conductance_Wm2K[hour]);
-  colderAsked_K = resting * fmax(in.startDifference_K, got > 0 ? rise_K / got : INFINITY);
+  double balance_C = in.equilibrium_C[hour], a = in.pipeShare;
+  double e = effectiveness(in.field_frac * in.conductance_Wm2K[hour]), p = (1 - a) * (1 - a) * (1 - e);
+  double q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * in.outdoor_C[hour] + in.pump_W / in.rate_WK;
+  bandFrom_C = (q + in.stopDifference_K) / (1 - p);
+  band_K = fmax(0.1, balance_C + in.startDifference_K - bandFrom_C);
+  dutyHour = hour;
 }
 
 /* controls.ts: freeze protection. */
@@ -141,7 +142,7 @@ static int isFreezing(double plate_C, int allowed) {
 }
 
 /* One step: kernel.ts step and finish. */
-static void step(Plate *plate, int hour, double fade) {
+static void step(Plate *plate, int hour) {
   int venting = in.nightVent_WK > 0 && in.ventAllowed[hour] == 1 && air_C - in.outdoor_C[hour] > 1 &&
                 air_C > in.ventStop_C;
   int allowed = in.allowed[hour] == 1;
@@ -149,14 +150,13 @@ static void step(Plate *plate, int hour, double fade) {
   double share = 0;
   prepareRoom(hour, venting ? in.nightVent_WK : 0);
   if (mayPump) {
-    beginDuty(hour);
-    share = shareUsed(plate, hour, colderAsked_K > 0 ? 0 : pumpBefore);
+    if (hour != dutyHour) beginDuty(hour);
+    share = shareUsed(plate, hour, pumpBefore);
   } else {
     prepareRest(plate, hour);
     solveStep(hour, NULL);
   }
   pumpBefore = share;
-  lately += fade * (share - lately);
   double begun_C = tank_C;
   enterDelivery();
   finishRoom(hour, airMean_C);
@@ -169,18 +169,17 @@ static void step(Plate *plate, int hour, double fade) {
 /* A year after its warm-up: simulate.ts. */
 static void year(double *room_C, int shared) {
   int from = in.hours - in.warmUp_h, perHour = in.stepsPerHour;
-  double fade = 1 - exp(-in.step_s / 3600.0);
   Plate plate = newPlate(in.heatCapacity_Jm2K * in.area_m2, in.area_m2 * in.field_frac);
   plate.temp_C = in.outdoor_C[from];
   plate.shared = plate.isOnRest = shared;
-  pumpBefore = lately = 0;
+  pumpBefore = 0, dutyHour = -1;
   beginRoom();
   newTank(air_C);
   for (int run = 0; run < in.warmUp_h + in.hours; run++) {
     int hour = (from + run) % in.hours;
     double sum = 0;
     for (int k = 0; k < perHour; k++) {
-      step(&plate, hour, fade);
+      step(&plate, hour);
       sum += in.step_s * airMean_C + in.step_s * radiant_C;
     }
     if (run >= in.warmUp_h) room_C[hour] = 0.5 * sum / 3600.0;

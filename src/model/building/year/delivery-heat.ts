@@ -37,9 +37,10 @@ export class DeliveryHeat {
   /** Latent heat under a law at a share of the air flow; not above 0 where nothing condenses. */
   latent_W(law: number, share: number, air_C: number, store_C: number): number {
     const { coil } = this
-    if (coil === null || fades(law)) return 0
+    if (coil === null) return 0
     if (law === OPEN_TO_STORE || law === PARTLY_OPEN) return coil.openLatent_W(air_C, store_C)
-    return coil.throttledLatent_W(share, this.demanded_W(air_C), store_C)
+    const sensible_W = fades(law) ? this.open.heat_W(air_C, store_C, true) : this.demanded_W(air_C)
+    return coil.throttledLatent_W(share, sensible_W, store_C)
   }
 
   /** Sensible heat under a law, partly open at a share of the flow. */
@@ -70,8 +71,8 @@ export class DeliveryHeat {
   }
 
   /** Share of full output that a sensible heat is, 0…1. */
-  share(heat_W: number, wet: boolean, lowest_C: number, air_C: number, store_C: number): number {
+  share(heat_W: number, wet: boolean, air_C: number, store_C: number): number {
     if (!wet) return this.open.share(heat_W, air_C, store_C)
-    return clamped(heat_W / Math.max(this.open.least_W, this.reachable_W(wet, lowest_C, air_C, store_C)))
+    return clamped(heat_W / Math.max(this.open.least_W, this.coil!.openSensible_W(air_C, store_C)))
   }
 }

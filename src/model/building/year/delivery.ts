@@ -32,7 +32,7 @@ const LEAST_FLOW = 0.05
  *   Q = max(0, min( UA ΔT, 2 UA (ΔT − least), UA · 10 K / band · (T_air − setpoint) )),  ΔT = T_air − max(T_store, T_dew + margin)
  *
  * Piecewise linear, so each stage solves it as one of six laws and checks that the law holds at its solution; where none does, it is settled. A fan coil
- * with a drip tray knows no dew limit: open or throttled, it is dry or wet; fading, dry (`WetCoil`), which is checked likewise.
+ * with a drip tray knows no dew limit: open, throttled or fading, it is dry or wet (`WetCoil`), which is checked likewise.
  */
 export class Delivery {
   private readonly open_WK: number
@@ -44,14 +44,14 @@ export class Delivery {
   /** The coldest layer, the last; the top is layer 0. */
   private readonly bottom: number
   private law = CLOSED
-  /** A fan coil with a drip tray, or null; and whether vapour condenses on it. */
+  /** A fan coil with a drip tray; and whether vapour condenses on it. */
   readonly coil: WetCoil | null
   private wet = false
   private lowest_C = 0
   private warmest_C = 0
   private spent = false
   private enabled = false
-  /** Share of full output, 0…1, that fan, pump and a throttled flow are taken to run at in this step. */
+  /** Share of full output, 0…1, of fan, pump and a throttled flow in this step. */
   private share = 0
   private latestShare = 0
   private earlierShare = 0
@@ -66,7 +66,6 @@ export class Delivery {
   latent_W = 0
   condensate_kgs = 0
   private readonly port: RoomPort
-
   /** @param port  where it takes heat from the room; its numbers are those of the prepared step */
   constructor(store: StoreModel, plan: PlanSpec, port: RoomPort) {
     this.port = port
@@ -137,7 +136,7 @@ export class Delivery {
     return this.spent || this.takeLaw(this.lawOf(system), system) || this.followShare(system)
   }
 
-  /** The flow of what a law asked of a tank that holds less of it must be found with its heat. */
+  /** What a law asked of a tank that holds less of it must be found with its flow. */
   get mustSettle(): boolean {
     return this.spent || this.settled > 0
   }
@@ -154,7 +153,6 @@ export class Delivery {
   /**
    * Where laws and flows, each taken from the solution before, come to no end: the largest share of the flow at which no
    * more is carried than is asked for and let in. What a share carries it takes from the port: no water comes back warmer.
-   * @param solve  solves the system under the present law and share
    */
   settle(system: HubSystem, solve: () => void): void {
     this.settled = shareUsed((share) => this.slackAt_K(share, system, solve), this.settled)
@@ -202,7 +200,9 @@ export class Delivery {
     if (this.law === CLOSED) return
     const whole = this.law === OPEN_TO_STORE || this.law === PARTLY_OPEN
     if (this.wet && whole) return this.coil!.addOpen(system, bottom)
-    if (this.wet) return this.coil!.addThrottled(system, bottom, this.airShare(), demand)
+    const share = this.airShare()
+    if (this.wet && fades(this.law)) return this.open.addFading(system, bottom, share, this.coil!)
+    if (this.wet) return this.coil!.addThrottled(system, bottom, share, demand)
     if (this.law === THROTTLED)
       return addByAir(system, this.port.share, demand.perKelvin_WK, demand.perKelvin_WK * demand.setpoint_C)
     if (this.law === PARTLY_OPEN) return this.open.addPart(system, bottom, this.share)
@@ -241,7 +241,7 @@ export class Delivery {
     if (this.law === PARTLY_OPEN) return this.share
     const { air_C } = system
     const store_C = system.tank_C[this.bottom]!
-    return this.heat.share(this.carried_W(air_C, store_C), this.wet, this.lowest_C, air_C, store_C)
+    return this.heat.share(this.carried_W(air_C, store_C), this.wet, air_C, store_C)
   }
 
   private carried_W(air_C: number, store_C: number): number {

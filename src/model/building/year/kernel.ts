@@ -33,8 +33,8 @@ export class YearKernel {
   private readonly keepsBooks: boolean
   readonly room: RoomStep
   private readonly system: HubSystem
-  private readonly duty = new PumpDuty()
-  private readonly seen = { sinkEnd_C: 0, colder_K: 0, drop_K: 0, gain_K: 0, mixed_K: 0 }
+  private readonly duty: PumpDuty
+  private readonly seen = { sinkEnd_C: 0, sink_C: 0, gain_K: 0 }
   private hourNow = 0
   private fromLoop_W = 0
   private readonly loss_WK: Float64Array
@@ -55,6 +55,7 @@ export class YearKernel {
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
     this.delivery =
       plant !== null && this.nodes.tank ? new Delivery(plant.store, plant.plan, this.room.port) : null
+    this.duty = new PumpDuty(plant?.plan ?? null, this.nodes.tank)
     this.tankOutside = plant?.store.lossTo === 'outside'
   }
 
@@ -103,15 +104,15 @@ export class YearKernel {
     this.room.prepare(hour, controls.venting ? this.inputs.room.nightVent_WK : 0)
     if (plate === null) this.solveStep(hour, null)
     else if (controls.mayPump) {
-      duty.begin(this.inputs.plant!, nodes, hour)
-      duty.share = shareUsed(this.slackAt, duty.asksStart ? 0 : duty.before)
+      duty.begin(plate, hour)
+      duty.share = shareUsed(this.slackAt, duty.before)
     } else {
       duty.share = 0
       plate.prepareRest(hour)
       this.solveStep(hour, null)
     }
     controls.pumpShare = duty.share
-    duty.end(this.step_s)
+    duty.before = duty.share
     this.finish(hour, controls.pumping ? plate : null)
   }
 
@@ -123,16 +124,14 @@ export class YearKernel {
     else plate.prepareRest(hourNow)
     this.solveStep(hourNow, share > 0 ? plate : null)
     const sink_C = this.sinkMean_C()
+    seen.sink_C = sink_C
     if (share === 0) {
-      seen.colder_K = sink_C - plate.resting_C
-      const start_K = duty.startSlack_K(seen.colder_K)
+      const start_K = duty.startSlack_K(sink_C, 0)
       if (start_K < 0) return start_K
       plate.askLoop(hourNow)
     }
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
-    seen.drop_K = plate.drop_K(sink_C)
     seen.gain_K = plate.gain_K(sink_C)
-    seen.mixed_K = plate.mixed_K(sink_C)
     return duty.slack_K(seen, system.air_C, share)
   }
 

@@ -1,5 +1,5 @@
 import type { LoopDuty } from '#model/panels/loop'
-import { panelExchange_WK } from './panel-exchange.ts'
+import { panelEffectiveness, panelExchange_WK } from './panel-exchange.ts'
 
 /**
  * The running loop as affine relations between plate, charged node and outdoor air. With a the share of the air's
@@ -53,6 +53,22 @@ export class LoopFlow {
     this.topSink = s * own
     this.topPlate = (1 - s) * this.backPlate * own
     this.topConst_C = (1 - s) * this.backConst_C * own
+  }
+
+  /**
+   * The charged node at which, steadily, T_back is `gain_K` colder than it, °C; with T_ret = (1 − E) T_in + E T_eq
+   *
+   *   T_back = p T_top + q,  p = (1−a)² (1−E),  q = (1−a) E T_eq + (a + a (1−a) (1−E)) T_out + P/ṁc
+   *   T_sink (1 − p) = q + gain (1 − p (1−s))
+   *
+   * @param slope_Wm2K  of the plate in balance, at `balance_C`
+   */
+  paysFrom_C(slope_Wm2K: number, balance_C: number, outdoor_C: number, gain_K: number): number {
+    const a = this.pipeShare
+    const e = panelEffectiveness(this.duty, slope_Wm2K)
+    const p = (1 - a) * (1 - a) * (1 - e)
+    const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + this.pump_W / this.rate_WK
+    return (q + gain_K * (1 - p * (1 - this.sinkShare))) / (1 - p)
   }
 
   top_C(sink_C: number, plate_C: number): number {

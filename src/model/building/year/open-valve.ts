@@ -2,6 +2,7 @@ import type { StoreModel } from '#model/building/store'
 import { clamped } from './delivery-law.ts'
 import type { HubSystem } from './hub-system.ts'
 import type { RoomPort } from './room-port.ts'
+import type { WetCoil } from './wet-coil.ts'
 
 /** Hardly warmer than store or dew limit, a room gets nothing: at least up to this, K (common practice, no source). */
 const FADED_K = 0.5
@@ -72,6 +73,11 @@ export class OpenValve {
   /** Heat of that share, W. */
   part_W(air_C: number, store_C: number, flow_frac: number): number {
     return this.port.seen_WK(flow_frac * this.open_WK) * (this.port.free_C(air_C) - store_C)
+  }
+
+  /** A wet coil, fading, which meets the air itself. */
+  addFading(system: HubSystem, bottom: number, share: number, coil: WetCoil): void {
+    coil.addFading(system, bottom, share, this.seen_WK(true), this.faded_K)
   }
 
   private join(system: HubSystem, bottom: number, seen_WK: number, lost_K: number): void {

@@ -18,8 +18,6 @@ export class PlateCourse extends PlateAlone {
   readonly flow: LoopFlow
   /** Return water is blended in, so that pipes in slab or ceiling are not supplied colder than they may be. */
   mixing = false
-  /** Where the plate prepared last comes to rest with no fluid in it, °C. */
-  resting_C = 0
   private lowest_C = -Infinity
   private readonly mixed: MixedSupply
   private readonly inputs: YearInputs
@@ -118,27 +116,27 @@ export class PlateCourse extends PlateAlone {
     this.charging_WK = -(fromTop * flow.topSink + fromPlate * relaxation.meanSlope)
   }
 
-  /** Fluid into less out of the panel while the pump runs, K, for a mean of the charged node. */
-  drop_K(sinkMean_C: number): number {
-    const into_C = this.into_C(sinkMean_C)
-    return into_C - this.flow.return_C(into_C, this.relaxation.mean_C(sinkMean_C))
-  }
-
-  /** The same against the mass where that is cooled: by this its pump is stopped, however fast the fluid goes round. */
+  /**
+   * The charged node less what comes back to it while the pump runs, never colder than pipes in a mass may be supplied, K, for the
+   * node's mean: by this the pump is stopped.
+   */
   gain_K(sinkMean_C: number): number {
-    const over_K = this.nodes.tank ? 0 : Math.max(0, sinkMean_C - this.into_C(sinkMean_C))
-    return this.drop_K(sinkMean_C) + over_K
+    const back_C = this.mixing
+      ? this.mixed.supply_C
+      : this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
+    return sinkMean_C - Math.max(back_C, this.lowest_C)
   }
 
-  private into_C(sinkMean_C: number): number {
-    const { flow, mixed } = this
-    if (this.mixing) return flow.into_C(mixed.top_C(sinkMean_C))
-    return flow.into_C(flow.top_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C)))
+  /** Where a dry plate is in balance with no fluid in it, °C. */
+  balance_C(hour: number): number {
+    return this.panel.equilibrium_C[hour]!
   }
 
-  /** What a mass gives to fluid that comes at the coldest it may, K; no end to it for a tank. */
-  mixed_K(sinkMean_C: number): number {
-    return this.flow.sinkShare * (sinkMean_C - this.lowest_C)
+  /** The charged node at which, with the plate in balance, what comes back to it is so much colder, °C. */
+  paysFrom_C(hour: number, gain_K: number): number {
+    const { plant, inputs, panel, flow } = this
+    const slope_Wm2K = plant.fieldFactor_frac * panel.conductance_Wm2K[hour]!
+    return flow.paysFrom_C(slope_Wm2K, this.balance_C(hour), inputs.room.outdoor_C[hour]!, gain_K)
   }
 
   /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */
@@ -175,12 +173,8 @@ export class PlateCourse extends PlateAlone {
     if (rest !== null && this.isOnRest) {
       rest.reach(this.restStep)
       relaxation.setMean(rest.mean_C(this.restStep))
-      this.resting_C = rest.resting_C(this.restStep)
       this.point.slope_Wm2K = rest.slope_Wm2K(this.restStep)
-    } else {
-      this.prepareAlone(hour)
-      this.resting_C = relaxation.resting_C
-    }
+    } else this.prepareAlone(hour)
   }
 
   /** What the loop would meet if it ran, for a rest that is prepared. */

@@ -110,11 +110,6 @@ export class PlateStep {
     return this.meanSlope * sink_C + this.meanOffset_C
   }
 
-  /** Where the plate comes to rest with no fluid in it, °C. */
-  get resting_C(): number {
-    return this.shed_WK > 0 ? this.rest_W / this.shed_WK : this.start_C
-  }
-
   /** Plate temperature at the step's end, °C. */
   end_C(sink_C: number): number {
     const back_WK = this.shed_WK + this.fromPlate_WK

@@ -1,14 +1,9 @@
-import { HOUR_S } from '#model/basis/hours'
-import type { Nodes } from './nodes.ts'
-import { panelEffectiveness } from './panel-exchange.ts'
-import type { Plant } from './inputs.ts'
+import type { PlanSpec } from './plan.ts'
 
 /** Pipes in a mass and air from a panel: all of the step at the setpoint, none of it this much under, K: a thermostat's differential (common practice, no source). */
 const THERMOSTAT_K = 0.5
-/** A pump that rested: none of the step at the start difference, all of it this much over, K (common practice, no source). */
-const STARTING_K = 0.5
-/** A pump that ran this share of the last hour counts as running: the start difference is asked of it no more. */
-const RUNNING_frac = 0.25
+/** The band of the start difference is no narrower than this, K: none of the step at its beginning, all of it at its end (common practice, no source). */
+const NARROWEST_K = 0.1
 /** The share is found where nothing is left or lacking but this, K. */
 const NEAR_K = 2e-4
 const MOST_TRIALS = 12
@@ -17,86 +12,75 @@ const MOST_TRIALS = 12
 export interface StepSeen {
   /** Store's outlet, slab or air at the step's end, °C. */
   readonly sinkEnd_C: number
-  /** Store's outlet (mean over the step) less where the plate comes to rest without the pump, K: by this a start is decided. */
-  readonly colder_K: number
-  /** Fluid into less out of the panel while it runs, mean over the step, K. */
-  readonly drop_K: number
-  /** The same against the mass that is cooled: by this its pump is stopped, however fast the fluid goes round. */
+  /** The same, mean over the step, °C. */
+  readonly sink_C: number
+  /** The same less what comes back to it with the pump running, its heat and that of the pipes in it, K. */
   readonly gain_K: number
-  /** What a mass gives the fluid if that comes at the coldest it may, K: the mean over its pipes. */
-  readonly mixed_K: number
+}
+
+/** A plate that the loop could draw from. */
+interface PlateAtRest {
+  /** Where it is in balance without the loop, °C. */
+  balance_C(hour: number): number
+  /** Store or mass at which, with the plate in balance, what comes back is just so much colder, °C. */
+  paysFrom_C(hour: number, gain_K: number): number
 }
 
 /**
  * The share of a step that the pump runs. The controller's switching is finer than a step; what it comes to is the largest
- * share at which the fluid still comes back by the stop difference colder, the store is not under its lowest, and a
+ * share at which what comes back is still the stop difference colder than the store, the store is not under its lowest, and a
  * mass is not under the thermostat. All of these fall with the share, so there is one answer, and it moves with
- * the temperatures without a jump. A pump that rested through the last hour is asked the start difference first, of the plate at rest.
+ * the temperatures without a jump.
+ *
+ * Between its two differences a switch keeps the state that it has, and which one that is hangs on what came before: a store
+ * a little warmer would start the pump and end up the colder. Here the share grows in that band from none, where just the stop
+ * difference could be had from the plate in balance, to all at the start difference: no memory, and the warmer store stays the warmer.
  */
 export class PumpDuty {
   /** In this step, and in the one before, 0…1. */
   share = 0
   before = 0
-  /** Of the last hour, fading. */
-  private lately = 0
-  private fade = 0
-  private fadeOf_s = NaN
-  private rise_K = 0
-  private stop_K = 0
-  private colder_K = 0
-  private lowest_C = 0
-  private setpoint_C = -Infinity
+  private readonly start_K: number
+  private readonly stop_K: number
+  private readonly lowest_C: number
+  private readonly setpoint_C: number
+  private hour = -1
+  /** Where the band of switching begins, of what the loop charges, °C, and its width, K. */
+  private from_C = 0
+  private band_K = 0
 
-  /** What holds for a step: a pump that warms the fluid by more than the panel cools it is not run. */
-  begin(plant: Plant, nodes: Nodes, hour: number): void {
-    const { plan, loop, panel, fieldFactor_frac } = plant
-    const rise_K = loop.pumpPower_W / loop.capacityRate_WK
-    const resting = Math.max(0, 1 - this.lately / RUNNING_frac)
-    // The resting plate shows only what could be had; of that the fluid gets the panel's effectiveness.
-    const got =
-      resting > 0 && rise_K > 0
-        ? fieldFactor_frac * panelEffectiveness(loop, panel.conductance_Wm2K[hour]!)
-        : 1
-    this.rise_K = rise_K
-    this.stop_K = plan.stopDifference_K
-    this.colder_K = resting * Math.max(plan.startDifference_K, got > 0 ? rise_K / got : Infinity)
-    this.lowest_C = plan.lowestStore_C
-    this.setpoint_C = nodes.tank ? -Infinity : plan.setpoint_C
+  /** @param tank  not a mass, which a thermostat guards */
+  constructor(plan: PlanSpec | null, tank: boolean) {
+    this.start_K = plan?.startDifference_K ?? 0
+    this.stop_K = plan?.stopDifference_K ?? 0
+    this.lowest_C = plan?.lowestStore_C ?? 0
+    this.setpoint_C = plan === null || tank ? -Infinity : plan.setpoint_C
   }
 
-  /** The start difference counts: the plate must be seen at rest before it is seen with the pump running. */
-  get asksStart(): boolean {
-    return this.colder_K > 0
+  /** Sets what holds through an hour. */
+  begin(plate: PlateAtRest, hour: number): void {
+    if (hour === this.hour) return
+    this.hour = hour
+    this.from_C = plate.paysFrom_C(hour, this.stop_K)
+    this.band_K = Math.max(NARROWEST_K, plate.balance_C(hour) + this.start_K - this.from_C)
   }
 
-  /** Slack of the start difference at rest, K: below 0 the pump is not started whatever else holds. */
-  startSlack_K(colder_K: number): number {
-    return this.asksStart ? colder_K - this.colder_K : Infinity
+  /** What is left over the band of switching, K: below 0 at rest a pump is not started whatever else holds. */
+  startSlack_K(sink_C: number, share: number): number {
+    return sink_C - this.from_C - this.band_K * share
   }
 
   /**
    * What is left over the controller's limits at a share, K; below 0 it would have stopped before.
    * @param air_C  mean of the room's air over the step
    */
-  slack_K({ sinkEnd_C, colder_K, drop_K, gain_K, mixed_K }: StepSeen, air_C: number, share: number): number {
+  slack_K({ sinkEnd_C, sink_C, gain_K }: StepSeen, air_C: number, share: number): number {
     return Math.min(
       gain_K - this.stop_K,
-      drop_K - this.rise_K,
-      mixed_K - this.rise_K,
-      this.asksStart ? colder_K - this.colder_K - STARTING_K * share : Infinity,
+      this.startSlack_K(sink_C, share),
       sinkEnd_C - this.lowest_C,
       air_C - this.setpoint_C + THERMOSTAT_K * (1 - share),
     )
-  }
-
-  /** The step is over. */
-  end(step_s: number): void {
-    this.before = this.share
-    if (step_s !== this.fadeOf_s) {
-      this.fadeOf_s = step_s
-      this.fade = 1 - Math.exp(-step_s / HOUR_S)
-    }
-    this.lately += this.fade * (this.share - this.lately)
   }
 }
 

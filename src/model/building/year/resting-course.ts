@@ -9,13 +9,12 @@ import { PlateAlone } from './plate-alone.ts'
 const SAME_K = 1e-9
 const SAME_KGM2 = 1e-13
 
-/** What is kept of a step: temperature and water at its beginning; where the plate tends, its mean, the tangent’s slope, and heat given off. */
-const STRIDE = 6
+/** What is kept of a step: temperature and water at its beginning; its mean, the tangent’s slope, and heat given off. */
+const STRIDE = 5
 const WATER = 1
-const RESTING = 2
-const MEAN = 3
-const SLOPE = 4
-const SHED = 5
+const MEAN = 2
+const SLOPE = 3
+const SHED = 4
 /** Steps that there is room for at first. */
 const FIRST_STEPS = 4096
 /** Courses kept of one panel: the year’s, and those of a few seasons. */
@@ -65,7 +64,6 @@ export class RestingCourse {
     const { rows } = this
     const hour = (this.start + Math.floor(steps / this.stepsPerHour)) % hours
     plate.prepareAlone(hour)
-    rows[at + RESTING] = plate.relaxation.resting_C
     rows[at + MEAN] = plate.relaxation.mean_C(0)
     rows[at + SLOPE] = plate.point.slope_Wm2K
     plate.finishAlone(hour)
@@ -81,10 +79,6 @@ export class RestingCourse {
   }
   water_kgm2(n: number): number {
     return this.rows[STRIDE * n + WATER]!
-  }
-  /** Where the plate of step `n` would come to rest, °C. */
-  resting_C(n: number): number {
-    return this.rows[STRIDE * n + RESTING]!
   }
   mean_C(n: number): number {
     return this.rows[STRIDE * n + MEAN]!

@@ -130,12 +130,29 @@ export class WetCoil {
     share: number,
     { perKelvin_WK: demand_WK, setpoint_C }: Demand,
   ): void {
-    const toWater = this.waterShare(share)
-    const condensing_WK = this.throttledWater_WK(share)
+    const toWater = this.addWater(system, bottom, share)
     system.air_WK += demand_WK
     system.airDrive_W += demand_WK * setpoint_C
     system.tankAir_WK[0]! -= demand_WK * toWater
+    system.tankDrive_W[0]! -= demand_WK * toWater * setpoint_C
+  }
+
+  /** The same where its sensible heat fades, from air to water: fading_WK (T_air − T_water − lost_K). */
+  addFading(system: HubSystem, bottom: number, share: number, fading_WK: number, lost_K: number): void {
+    const toWater = this.addWater(system, bottom, share)
+    system.air_WK += fading_WK
+    system.airTank_WK[bottom]! -= fading_WK
+    system.airDrive_W += fading_WK * lost_K
+    system.tankAir_WK[0]! -= fading_WK * toWater
+    system.tank!.matrix[bottom]! += fading_WK * toWater
+    system.tankDrive_W[0]! -= fading_WK * toWater * lost_K
+  }
+
+  /** What the water takes of the vapour at a share of the air flow. @returns the share of the sensible heat that reaches it */
+  private addWater(system: HubSystem, bottom: number, share: number): number {
+    const condensing_WK = this.throttledWater_WK(share)
     system.tank!.matrix[bottom]! += condensing_WK
-    system.tankDrive_W[0]! += condensing_WK * this.dew_C - demand_WK * toWater * setpoint_C
+    system.tankDrive_W[0]! += condensing_WK * this.dew_C
+    return this.waterShare(share)
   }
 }

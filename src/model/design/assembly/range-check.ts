@@ -13,8 +13,6 @@ const NIGHT_DIFFERENCE_K = 2.5
 const CUBE = 3
 /** Heat of a delivery's own fan and pump, at most this share of what it carries at its rating (common practice, no source: 2 to 5 %). */
 const FAN_frac = 0.1
-/** A pump starts at most this much over where it stops, K (common practice, no source: 2 to 4). */
-const SWITCHING_K = 5
 
 type Ranged = Pick<Prepared, 'scenario' | 'flow_kgsm2'>
 
@@ -25,7 +23,7 @@ type Ranged = Pick<Prepared, 'scenario' | 'flow_kgsm2'>
 export function outOfRange(ranged: Ranged): Problem | null {
   const { autoArea, area_m2 } = ranged.scenario.target
   if (autoArea || area_m2 <= 0) return null
-  return pumpProblem(ranged) ?? fanProblem(ranged.scenario) ?? switchingProblem(ranged.scenario)
+  return pumpProblem(ranged) ?? fanProblem(ranged.scenario)
 }
 
 /**
@@ -61,17 +59,6 @@ function fanProblem({ store }: Scenario): Problem | null {
     words`Fan and pump of the delivery take ${figure(store.deliveryPower_W, 'W')}, all of it heat to the room: more than a tenth of the ${figure(carried_W, 'W')} that it carries at ${figure(RATED_DIFFERENCE_K, 'K')} of difference, so that colder water could leave the room hotter.`,
     'Give less power, or a delivery that carries more.',
     'store.deliveryPower_W',
-  )
-}
-
-function switchingProblem({ plan }: Scenario): Problem | null {
-  const over_K = plan.startDifference_K - plan.stopDifference_K
-  if (over_K <= SWITCHING_K) return null
-  return problem(
-    'switching-out-of-range',
-    words`The pump would start ${figure(over_K, 'K')} over the difference at which it stops. A store that is a little warmer would start it and end up colder than one that is not, so that more panel could give less cold.`,
-    'Start it at most 5 K over where it stops; 2 to 4 K is usual.',
-    'plan.startDifference_K',
   )
 }
 

@@ -156,18 +156,15 @@ export class CoupledSystem {
     const demand_W = this.demand_W(air_C)
     const fading_W = 2 * delivery_WK * (air_C - water_C - fadedAt_K(this.inputs.plant!.store))
     if (demand_W <= 0 || open.sensible_W <= 0 || fading_W <= 0) return NOTHING
-    if (fading_W < Math.min(open.sensible_W, demand_W)) {
-      const share = Math.min(1, fading_W / (delivery_WK * Math.max(0.1, air_C - water_C)))
-      return { sensible_W: fading_W, latent_W: 0, share, flow: Math.max(LEAST_FLOW, share) }
-    }
-    if (demand_W >= open.sensible_W) return { ...open, share: 1, flow: 1 }
-    const flow = Math.max(LEAST_FLOW, demand_W / open.sensible_W)
-    const found = coilAt(this.inputs, hour, at, flow, () => demand_W)
+    if (Math.min(fading_W, demand_W) >= open.sensible_W) return { ...open, share: 1, flow: 1 }
+    const asked_W = Math.min(fading_W, demand_W)
+    const flow = Math.max(LEAST_FLOW, asked_W / open.sensible_W)
+    const found = coilAt(this.inputs, hour, at, flow, () => asked_W)
     const full_W =
       found.latent_W > 0
         ? Math.max(0.1 * delivery_WK, open.sensible_W)
         : delivery_WK * Math.max(0.1, air_C - water_C)
-    return { ...found, share: Math.min(1, demand_W / full_W), flow }
+    return { ...found, share: Math.min(1, asked_W / full_W), flow }
   }
 
   /** From the room to the tank, W. */

@@ -32,11 +32,6 @@ describe('other things with which more could be worse', () => {
       { ...usual, store: { ...usual.store, delivery_WK: 100, deliveryPower_W: 200 } },
       /Fan and pump of the delivery take/,
     ],
-    [
-      'a start 9 K over the stop',
-      { ...usual, plan: { ...usual.plan, startDifference_K: 10, stopDifference_K: 1 } },
-      /The pump would start .* over the difference at which it stops/,
-    ],
   ]
   test.each(refused)('%s is refused for an own area', (_, scenario, says) => {
     expect(() => answer(scenario)).toThrow(says)
