@@ -11,6 +11,9 @@ export interface SourceFile {
   readonly lines: number
 }
 
+/** Files that a script makes of others; a test holds each equal to what the script makes now. Nobody reads them to change them. */
+export const MADE = ['src/model/building/year/flat/hours.ts']
+
 /** All files under a folder with one of these endings. */
 export function sourceFiles(folder: string, endings: readonly string[]): SourceFile[] {
   return readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { simulateYear, type YearInputs } from '#model/building/year'
+import { FlatYear } from '#inside/model/building/year/flat/flat-year.ts'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { roomAt } from '#inside/model/building/year/room-start.ts'
 import type { Made } from './made.ts'
@@ -43,16 +44,14 @@ function compiled(inputs: YearInputs, folder: string): Twin {
 
 /** A year of the search whose plate is always worked out in it, never read from a course known before. */
 export function yearOfItsOwn({ room, ...rest }: YearInputs): Float64Array {
-  const kernel = new YearKernel({ room, ...rest }, 900, false)
+  const inputs = { room, ...rest }
+  const kernel = new YearKernel(inputs, 900, false)
   const from = room.hours - WARM_UP_H
   const { air_C, masses } = roomAt(room, from)
   const room_C = new Float64Array(room.hours)
   kernel.setRoom(air_C, masses)
   kernel.plate_C = room.outdoor_C[from]!
-  for (let run = from; run < from + WARM_UP_H + room.hours; run++) {
-    kernel.hour(run % room.hours)
-    room_C[run % room.hours] = kernel.books.room_C(3600)
-  }
+  new FlatYear(kernel, inputs, from, room_C, false).run(from, from + WARM_UP_H + room.hours)
   return room_C
 }
 

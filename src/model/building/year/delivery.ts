@@ -43,7 +43,7 @@ export class Delivery {
   private readonly power_W: number
   /** The coldest layer, the last; the top is layer 0. */
   private readonly bottom: number
-  private law = CLOSED
+  law = CLOSED
   /** A fan coil with a drip tray; and whether vapour condenses on it. */
   readonly coil: WetCoil | null
   private wet = false
@@ -57,7 +57,7 @@ export class Delivery {
   private earlierShare = 0
   /** Share at which the step before was settled, 0 where it was not; whether the dew limit held it there. */
   private settled = 0
-  private dewHolds = false
+  dewHolds = false
   /** The heat in each layer, or on a coil, hangs on the flow: it is solved for within the step. */
   private readonly flowCounts: boolean
   /** Heat from room to tank in the stage last entered, W. */

@@ -40,6 +40,8 @@ export interface YearOptions {
   readonly keepStates: boolean
   /** Only the room's temperature is kept (for the search). */
   readonly lean: boolean
+  /** Run by the modular kernel, the reference, even where the flat year (`flat/`) would be taken. */
+  readonly modular: boolean
   /** Keep the ledger; without it the run is faster and the ledger all NaN. */
   readonly books: boolean
 }
@@ -51,5 +53,6 @@ export const USUAL_YEAR: YearOptions = {
   settled: null,
   keepStates: false,
   lean: false,
+  modular: false,
   books: true,
 }

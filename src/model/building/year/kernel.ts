@@ -30,7 +30,7 @@ export class YearKernel {
   readonly delivery: Delivery | null
 
   private readonly inputs: YearInputs
-  private readonly keepsBooks: boolean
+  readonly keepsBooks: boolean
   readonly room: RoomStep
   private readonly system: HubSystem
   private readonly duty: PumpDuty
@@ -38,7 +38,7 @@ export class YearKernel {
   private hourNow = 0
   private fromLoop_W = 0
   private readonly loss_WK: Float64Array
-  private readonly step_s: number
+  readonly step_s: number
   private readonly tankOutside: boolean
 
   /** @param keepsBooks  false: only the room's temperatures are summed (for the search) */

@@ -6,15 +6,15 @@ import { PlateAlone } from './plate-alone.ts'
  * A plate this near to the one that never ran, and as wet to this much, is taken for it, K and kg/m²; the heat of that difference
  * is entered as given off. Room and store move by less than 1e-10 K (measured; `tests/rooms/building/year/resting-course.test.ts`).
  */
-const SAME_K = 1e-9
-const SAME_KGM2 = 1e-13
+export const SAME_K = 1e-9
+export const SAME_KGM2 = 1e-13
 
 /** What is kept of a step: temperature and water at its beginning; its mean, the tangent’s slope, and heat given off. */
-const STRIDE = 5
-const WATER = 1
-const MEAN = 2
-const SLOPE = 3
-const SHED = 4
+export const STRIDE = 5
+export const WATER = 1
+export const MEAN = 2
+export const SLOPE = 3
+export const SHED = 4
 /** Steps that there is room for at first. */
 const FIRST_STEPS = 4096
 /** Courses kept of one panel: the year’s, and those of a few seasons. */
@@ -42,6 +42,11 @@ export class RestingCourse {
     this.stepsPerHour = Math.round(HOUR_S / step_s)
     this.plate = new PlateAlone(panel, panel.heatCapacity_Jm2K, fieldFactor_frac, step_s)
     this.plate.temp_C = this.rows[0] = start_C
+  }
+
+  /** What is known so far, `STRIDE` numbers a step: read by the flat year. */
+  get known(): Float64Array {
+    return this.rows
   }
 
   get step_s(): number {

@@ -6,6 +6,7 @@ import {
   absorbed_Wm2,
   type RoomNetwork,
 } from '#model/building/room'
+import { HOUR_S } from '#model/basis/hours'
 import type { Books } from './books.ts'
 import type { Delivery } from './delivery.ts'
 import type { RoomStep } from './room-step.ts'
@@ -47,6 +48,27 @@ export function enterRoom(
   books.ground_J += step_s * ground_W
   books.gains_J += step_s * gains_W
   books.nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C)
+}
+
+/** Air change, panes, sunlight and gains of a whole hour, whose sums of temperatures are entered: what `enterRoom` enters step by step. */
+export function enterHour(books: Books, network: RoomNetwork, hour: number): void {
+  const { windows, groups } = network
+  books.envelope_J += network.ventilation_WK[hour]! * (HOUR_S * network.outdoor_C[hour]! - books.air_Cs)
+  let sunShare = 0
+  let areaShare = 0
+  for (const group of groups) {
+    sunShare += group.sunShare
+    areaShare += group.areaShare
+  }
+  if (windows !== null) {
+    const q_Wm2 = absorbed_Wm2(network, windows, hour, false)
+    const U = 1 / (1 / HI + windows.resistance_m2KW + 1 / windows.outside.film_Wm2K[hour]!)
+    const inside_Cs = (HC * books.air_Cs + HR * books.radiant_Cs + HOUR_S * q_Wm2) / HI
+    books.envelope_J += windows.area_m2 * U * (HOUR_S * windows.outside.temp_C[hour]! - inside_Cs)
+    areaShare += windows.areaShare
+  }
+  const given = CONVECTIVE_GAINS_frac + (1 - CONVECTIVE_GAINS_frac) * areaShare
+  books.gains_J = HOUR_S * (sunShare * network.sun_W[hour]! + given * network.gains_W[hour]!)
 }
 
 /** The same for a tank: through its insulation, and what its delivery took from the room. */

@@ -1,4 +1,5 @@
 import { HOUR_S } from '#model/basis/hours'
+import { FlatYear, isFlat } from './flat/flat-year.ts'
 import { Books, UNKEPT } from './books.ts'
 import { YearKernel } from './kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from './inputs.ts'
@@ -23,14 +24,22 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
   const kernel = new YearKernel(inputs, HOUR_S / chosen.stepsPerHour, chosen.books || !chosen.lean)
   const columns = emptyColumns(inputs.room.hours, chosen.lean)
   const [first, end] = chosen.span ?? [0, inputs.room.hours]
-  warmUp(kernel, inputs, chosen, first)
+  const start = begin(kernel, inputs, chosen, first)
+  const flat =
+    chosen.modular || !isFlat(inputs)
+      ? null
+      : new FlatYear(kernel, inputs, wrapped(start, inputs.room.hours), columns.room_C)
+  warmUp(kernel, flat, inputs.room.hours, start, first)
   kernel.books = new Books()
   const before_J = kernel.stored_J()
   const held = { freezeRisk_h: 0, dewHeld_h: 0, condensate_kg: 0 }
   const states = chosen.keepStates ? emptyStates(kernel, inputs.room.hours) : null
-  for (let run = first; run < end; run++) {
+  const atOnce = flat !== null && chosen.lean && !chosen.books && states === null
+  if (atOnce) flat.run(first, end)
+  for (let run = atOnce ? end : first; run < end; run++) {
     const hour = run % inputs.room.hours
-    kernel.hour(hour)
+    if (flat === null) kernel.hour(hour)
+    else flat.hour(hour)
     columns.room_C[hour] = kernel.books.room_C(HOUR_S)
     if (states !== null) noteState(states, kernel, hour)
     if (!chosen.lean) recordHour(kernel, columns, held, hour)
@@ -39,7 +48,7 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
     hours: inputs.room.hours,
     ...columns,
     ...held,
-    vented_h: kernel.books.vented_s / HOUR_S,
+    vented_h: (flat?.vented_s ?? kernel.books.vented_s) / HOUR_S,
     states,
     ledger: chosen.books ? kernel.books.ledger(before_J, kernel.stored_J()) : UNKEPT,
   }
@@ -58,8 +67,8 @@ function assertSound({ room, plant }: YearInputs, options: YearOptions): void {
   }
 }
 
-/** Runs the hours before `first`, so that the start of the kept hours does not depend on a guess. */
-function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, first: number): void {
+/** Puts the kernel where the hours before `first` begin, that its state then may not depend on a guess. @returns the first of them, below 0 before the record's */
+function begin(kernel: YearKernel, { room }: YearInputs, options: YearOptions, first: number): number {
   const from = first - options.warmUp_h
   const wraps = room.hours >= options.warmUp_h && room.hours > SHORTEST_WARM_UP_h
   const start = wraps ? from : Math.max(0, from)
@@ -77,7 +86,22 @@ function warmUp(kernel: YearKernel, { room }: YearInputs, options: YearOptions, 
   const begun = wrapped(start, room.hours)
   kernel.plate_C = room.outdoor_C[begun]!
   kernel.plate?.begin(kernel.plate_C, begun)
-  for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, room.hours))
+  return start
+}
+
+/** Runs the hours before `first`. */
+function warmUp(
+  kernel: YearKernel,
+  flat: FlatYear | null,
+  hours: number,
+  start: number,
+  first: number,
+): void {
+  if (flat === null) for (let hour = start; hour < first; hour++) kernel.hour(wrapped(hour, hours))
+  else {
+    flat.run(wrapped(start, hours), wrapped(start, hours) + first - start)
+    flat.endWarmUp()
+  }
 }
 
 function firstDay(start: number, hours: number): number[] {

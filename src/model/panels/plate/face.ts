@@ -29,8 +29,8 @@ export class Face {
   private readonly cold = new FaceCurve()
   private readonly hot = new FaceCurve()
   /** Convection within 1 K of the air, a straight line: at the air's temperature, and its slope. */
-  private still_Wm2K = 0
-  private stillRise_Wm2K2 = 0
+  still_Wm2K = 0
+  stillRise_Wm2K2 = 0
   private readonly mixed: Polynomial5 = new Float64Array(6)
 
   /** Temperature of the face, °C, and fastest evaporation, kg/m² s (0: the face only gathers dew). Set before the methods below. */

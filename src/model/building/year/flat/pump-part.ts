@@ -1,0 +1,65 @@
+import { setFlow } from './loop-part.ts'
+import { nextShare } from './share-part.ts'
+import { takePlate } from './plate-part.ts'
+import { solveStep } from './delivery-part.ts'
+import type { Flat } from './numbers.ts'
+
+const NARROWEST_K = 0.1
+
+/** Freeze protection and whether the pump may run: `controls.ts`. */
+export function mayPump(s: Flat): void {
+  const allowed = s.mayRun[s.hour] === 1
+  let freezing = s.plate_C < s.freezeLimit_C
+  if (s.freeze === 1) freezing = allowed && freezing
+  else if (s.freeze === 2) freezing = allowed && s.plate_C < (s.freezeLimit_C > 0 ? s.freezeLimit_C : 0)
+  s.isFreezing = freezing ? 1 : 0
+  s.mayPump = allowed && s.rate_WK > 0 && (!freezing || s.freeze === 0)
+}
+
+/**
+ * The band of switching of the hour: from the tank at which, with the plate in balance, what comes back is just the stop difference
+ * colder, to the start difference over that plate: `pump-duty.ts`, begin; `loop-flow.ts`, paysFrom_C, of a tank.
+ */
+export function beginDuty(s: Flat): void {
+  const { pipeShare: a, rate_WK } = s
+  const balance_C = s.balances_C[s.hour]!
+  const slope = s.field_frac * s.conductances_Wm2K[s.hour]!
+  const factor = 1 / (1 + slope / s.fluidToPlate_Wm2K)
+  const e = slope > 0 ? 1 - Math.exp((-factor * (slope * s.area_m2)) / rate_WK) : 0
+  const p = (1 - a) * (1 - a) * (1 - e)
+  const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * s.outdoor_C + s.pump_W / rate_WK
+  s.from_C = (q + s.stopDifference_K) / (1 - p)
+  const wide_K = balance_C + s.startDifference_K - s.from_C
+  s.band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K
+}
+
+/** The step solved for a share: what is left over the controller's limits, K: `kernel.ts`, slackAt; `pump-duty.ts`, slack_K. */
+export function takeSlack(s: Flat): void {
+  const { tankMean_C } = s
+  s.slack_K = tankMean_C - s.from_C - s.band_K * s.share
+  if (s.share === 0) {
+    if (s.slack_K < 0) return
+    setFlow(s)
+  }
+  const plateMean_C = s.meanSlope * tankMean_C + s.meanOffset_C
+  const back_C = s.backTop * tankMean_C + s.backPlate * plateMean_C + s.backConst_C
+  const sinkEnd_C = s.tank_C + s.tankEnd * (tankMean_C - s.tank_C)
+  s.slack_K = Math.min(tankMean_C - back_C - s.stopDifference_K, s.slack_K, sinkEnd_C - s.lowestStore_C)
+}
+
+/** The step solved with the largest share of the pump that the controller lets run: `pump-duty.ts`, shareUsed. */
+export function solveWithPump(s: Flat): void {
+  s.firstTried = s.mayPump && s.before > 0.5 ? 1 : 0
+  s.trial = 0
+  s.tried = s.firstTried
+  for (;;) {
+    s.share = s.tried
+    takePlate(s)
+    solveStep(s)
+    if (!s.mayPump) break
+    takeSlack(s)
+    nextShare(s)
+    if (s.isFound) break
+  }
+  s.before = s.share
+}

@@ -1,0 +1,112 @@
+import { HOUR_S } from '#model/basis/hours'
+import type { RoomNetwork } from '#model/building/room'
+import type { Plant, YearInputs } from '../inputs.ts'
+import { RATED_DIFFERENCE_K } from '../delivery.ts'
+import { LoopFlow } from '../loop-flow.ts'
+import { nodesOf } from '../nodes.ts'
+import { fadedAt_K } from '../open-valve.ts'
+import { RoomPort } from '../room-port.ts'
+import type { Given, Whole } from './numbers.ts'
+import {
+  CB,
+  END,
+  ENVELOPE_M2,
+  GIVEN_WK,
+  GROUND_M2,
+  INNER_WM2K,
+  PER_GROUP_HERE,
+  PER_MODE_HERE,
+} from './places.ts'
+
+const FREEZE = { glycol: 0, drainBack: 1, stop: 2 } as const
+
+/** Whole numbers of a run. */
+export function wholeOf({ room, plant }: YearInputs, step_s: number, keepsBooks: boolean): Whole {
+  const { stride, groups } = room.rowsOf(step_s)
+  return {
+    fromRun: 0,
+    toRun: 0,
+    hours: room.hours,
+    stepsPerHour: Math.round(HOUR_S / step_s),
+    stride,
+    groups: groups.length,
+    hasPlant: plant === null ? 0 : 1,
+    tankOutside: plant?.store.lossTo === 'outside' ? 1 : 0,
+    freeze: plant === null ? 0 : FREEZE[plant.plan.freeze],
+    keepsBooks: keepsBooks ? 1 : 0,
+  }
+}
+
+/** Numbers that hold for a run. */
+export function givenOf({ room, plant, nightVentStop_C }: YearInputs, step_s: number): Partial<Given> {
+  const { airCapacity_JK, nightVent_WK } = room
+  const common = { step_s, airCapacity_JK, nightVent_WK, ventStop_C: nightVentStop_C, toAir: 1, toRadiant: 0 }
+  return plant === null ? common : { ...common, ...givenOfPlant(plant) }
+}
+
+function givenOfPlant(plant: Plant): Partial<Given> {
+  const { panel, loop, store, plan, fieldFactor_frac } = plant
+  const dry = panel.dryExchange.plateEmission
+  const wet = panel.wetExchange.plateEmission
+  const { plateCapacity_JK, capacity_JK } = nodesOf({ plant })
+  const { toAir, toRadiant } = new RoomPort(store.port, [])
+  return {
+    ...Object.fromEntries(
+      [0, 1, 2, 3, 4, 5].flatMap((i) => [
+        [`dry${i}`, dry[i]!],
+        [`wet${i}`, wet[i]!],
+      ]),
+    ),
+    toAir,
+    toRadiant,
+    perCapacity_K_J: 1 / plateCapacity_JK,
+    plateCapacity_JK,
+    shed_m2: loop.area_m2 * fieldFactor_frac,
+    field_frac: fieldFactor_frac,
+    backLoss_Wm2K: panel.backLoss_Wm2K,
+    coldSpan_K: panel.cold.span_K,
+    hotSpan_K: panel.hot.span_K,
+    waterLimit_kgm2: panel.waterLimit_kgm2,
+    area_m2: loop.area_m2,
+    rate_WK: loop.capacityRate_WK,
+    pump_W: loop.pumpPower_W,
+    fluidToPlate_Wm2K: loop.fluidToPlate_Wm2K,
+    pipeShare: new LoopFlow(loop, 1).pipeShare,
+    tankCapacity_JK: capacity_JK[0]!,
+    tankLoss_WK: store.layerLoss_WK[0]!,
+    open_WK: store.delivery_WK,
+    faded_K: fadedAt_K(store),
+    demand_WK: (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K,
+    fan_W: store.deliveryPower_W,
+    dewMargin_K: store.dewMargin_K,
+    setpoint_C: plan.setpoint_C,
+    startDifference_K: plan.startDifference_K,
+    stopDifference_K: plan.stopDifference_K,
+    lowestStore_C: plan.lowestStore_C,
+    freezeLimit_C: plan.freezeLimit_C,
+  }
+}
+
+/** The groups of faces, in the order of `places.ts`. */
+export function groupRowsOf(room: RoomNetwork, step_s: number): Float64Array {
+  const { groups, given_WK, cb, inner_Wm2K, ends } = room.rowsOf(step_s)
+  const rows = new Float64Array(PER_GROUP_HERE * groups.length)
+  room.groups.forEach(({ name, area_m2 }, i) => {
+    const at = PER_GROUP_HERE * i
+    rows[at + GIVEN_WK] = given_WK[i]!
+    rows[at + CB] = cb[i]!
+    rows[at + INNER_WM2K] = inner_Wm2K[i]!
+    rows[at + END] = PER_MODE_HERE * ends[i]!
+    rows[at + (name === 'floor' ? GROUND_M2 : ENVELOPE_M2)] = area_m2
+  })
+  return rows
+}
+
+/** The modes of all groups, their states still 0. */
+export function modeRowsOf(room: RoomNetwork, step_s: number): Float64Array {
+  const { modes, modeRows } = room.rowsOf(step_s)
+  const rows = new Float64Array(PER_MODE_HERE * modes)
+  const per = modeRows.length / modes
+  for (let k = 0; k < modes; k++) rows.set(modeRows.subarray(per * k, per * (k + 1)), PER_MODE_HERE * k)
+  return rows
+}

@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { designOf } from '#model/design/assembly'
+import { type Scenario, withField } from '#model/design/scenario'
+import { simulateYear, type YearInputs, type YearResult } from '#model/building/year'
+import { isFlat } from '#inside/model/building/year/flat/flat-year.ts'
+import { Stages } from '#studies/stages.ts'
+import { FLAT_FILE, flatFile } from '../../../../src/shell/make-flat.ts'
+import { sampleNames, sampleWeather } from '../../../../src/shell/samples.ts'
+import { between, randomScenario } from '../../design/scenario/random-scenario.ts'
+
+/*
+ * Label: second implementation. The flat year against the modular kernel, the reference: the same physics, each written by itself, on
+ * random scenarios of the kinds the flat year takes in all sample climates; room, plant and ledger, and the search's lean years.
+ */
+const SAME_K = 1e-12
+const SAME_SHARE = 1e-9
+const SEED = 20_262
+const PER_CLIMATE = 2
+
+const climates = sampleNames()
+const seen = new Set<string>()
+
+const design = fc.record({
+  scenario: randomScenario,
+  delivery: fc.constantFrom('surface', 'ceiling'),
+  area_m2: between(0, 60),
+  storeVolume_m3: fc.oneof(between(0.001, 0.1), between(0.1, 10)),
+  flow_kgsm2: between(0.001, 0.05),
+})
+
+/** A random scenario made one of bare panels and a mixed tank kept dry. */
+function ofKind(scenario: Scenario, delivery: string): Scenario {
+  let made = scenario
+  const fields = { 'cover.kind': 'bare', 'store.kind': 'mixed', 'store.deliveryKind': delivery }
+  for (const [field, value] of Object.entries(fields)) made = withField(made, field, value)
+  return scenario.loop.fluid === 'air' ? withField(made, 'loop.fluid', 'water') : made
+}
+
+const draws = fc.sample(design, { seed: SEED, numRuns: PER_CLIMATE * climates.length })
+
+function inputsOf({ scenario, delivery, ...candidate }: (typeof draws)[number], climate: string): YearInputs {
+  const prepared = new Stages().prepare(ofKind(scenario, delivery), sampleWeather(climate))
+  return designOf(prepared, candidate).inputs
+}
+
+/** Most that two columns are apart; infinite where one has a number and the other has none. */
+function apart(a: Float64Array, b: Float64Array): number {
+  return a.reduce((most, value, h) => {
+    if (Number.isNaN(value) && Number.isNaN(b[h]!)) return most
+    const between = Math.abs(value - b[h]!)
+    return Number.isNaN(between) ? Infinity : Math.max(most, between)
+  }, 0)
+}
+
+function columnsOf(year: YearResult): [string, Float64Array][] {
+  return Object.entries(year).filter(
+    (entry): entry is [string, Float64Array] => entry[1] instanceof Float64Array,
+  )
+}
+
+describe.each(climates)('%s', (climate) => {
+  const mine = draws.filter((_, k) => k % climates.length === climates.indexOf(climate))
+
+  test.each(mine.map((draw) => [draw.delivery, draw] as const))('%s', (_, draw) => {
+    const inputs = inputsOf(draw, climate)
+    expect(isFlat(inputs)).toBe(true)
+    const flat = simulateYear(inputs)
+    const modular = simulateYear(inputs, { modular: true })
+    see(inputs, modular)
+    for (const [name, column] of columnsOf(flat))
+      expect(apart(column, modular[name as 'room_C']), name).toBeLessThanOrEqual(scaleOf(name) * SAME_K)
+    for (const name of ['freezeRisk_h', 'dewHeld_h', 'vented_h', 'condensate_kg'] as const)
+      expect(flat[name], name).toBe(modular[name])
+    for (const [name, value] of Object.entries(flat.ledger))
+      expect(
+        Math.abs(value - modular.ledger[name as 'stored_J']) / modular.ledger.throughput_J,
+        name,
+      ).toBeLessThanOrEqual(SAME_SHARE)
+    const lean = simulateYear(inputs, { lean: true, books: false, span: [4000, 5000] })
+    const leanModular = simulateYear(inputs, { lean: true, books: false, span: [4000, 5000], modular: true })
+    expect(apart(lean.room_C, leanModular.room_C)).toBeLessThanOrEqual(SAME_K)
+  })
+})
+
+/** Watts come of temperatures by conductances of hundreds of W/K. */
+const scaleOf = (name: string): number => (name.endsWith('_W') ? 1000 : 1)
+
+/** Notes which branches a year went through. */
+function see({ plant }: YearInputs, year: YearResult): void {
+  if (year.vented_h > 0) seen.add('vents')
+  if (year.freezeRisk_h > 0) seen.add('frost')
+  if (year.dewHeld_h > 0) seen.add('dew')
+  if (year.pumpRun_frac.some((share) => (share * 4) % 1 > 0.01 && (share * 4) % 1 < 0.99)) seen.add('share')
+  if (plant !== null && plant.allowed.includes(0)) seen.add('plan')
+  if (plant?.store.lossTo === 'outside') seen.add('tank outdoors')
+}
+
+test('the draws cover every branch: vents, frost, dew, hours without the loop, shares of a step, a tank outdoors', () => {
+  expect([...seen].toSorted()).toEqual(['dew', 'frost', 'plan', 'share', 'tank outdoors', 'vents'])
+})
+
+test('`hours.ts` is what `npm run -s flat` makes of the parts', async () => {
+  expect(readFileSync(FLAT_FILE, 'utf8')).toBe(await flatFile())
+})
