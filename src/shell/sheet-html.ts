@@ -4,11 +4,11 @@ import { messageIn, wordingText, type SheetLine, type Text, type Wording } from 
 import type { UnitSystem } from '#model/basis/units'
 import { expectedHtml, part } from './sheet-html-expected.ts'
 import { page } from './sheet-page.ts'
-import { buyHtml, cautionsHtml, pictureHtml } from './sheet-pieces.ts'
+import { buyHtml, cautionsHtml, pictureHtml, reopenHtml, type Reopen } from './sheet-pieces.ts'
 import { workHtml } from './way-html.ts'
 
 /** The builder's sheet as one file of its own: no script, nothing fetched, prints as it is. */
-export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string): string {
+export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, reopen: Reopen): string {
   const text = (given: Text): string => escaped(wordingText(given, system))
   const lines = (title: string, all: readonly SheetLine[]): string =>
     part(
@@ -55,12 +55,7 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, code: string)
         'Assumptions that matter',
         list([...sheet.assumptions, ...sheet.remarks.map((remark) => [messageIn(remark, system)])]),
       ),
-      part(
-        'Open this design again',
-        code === ''
-          ? '<p>Choose the same place in Duskbank: this design is the one it opens with, every field at its default. Nothing goes behind the address.</p>'
-          : `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults:</p><p class="code">${escaped(`#${code}`)}</p>`,
-      ),
+      reopenHtml(reopen),
     ],
     sheet.notBuildable.length > 0,
   )

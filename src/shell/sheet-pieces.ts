@@ -1,6 +1,6 @@
 import { figureText, wordingText } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
-import { escaped, svgText, type Drawing } from '#model/handover/drawing'
+import { addressCode, addressCodeSvg, escaped, svgText, type Drawing } from '#model/handover/drawing'
 import { LOCAL_CODES, type Caution, type GroupedPart } from '#model/handover/sheet'
 import { part } from './sheet-html-expected.ts'
 
@@ -26,11 +26,33 @@ export function cautionsHtml(cautions: readonly Caution[], system: UnitSystem): 
   return part('Cautions', `<p><strong>${escaped(LOCAL_CODES)}</strong></p><ul>${items.join('')}</ul>`)
 }
 
+/** How the design is opened again: by its address, with a code to scan, where that is known. */
+export function reopenHtml({ fields, address }: Reopen): string {
+  if (address === null)
+    return part(
+      'Open this design again',
+      fields === ''
+        ? '<p>Choose the same place in Duskbank: this design is the one it opens with, every field at its default. Nothing goes behind the address.</p>'
+        : `<p>Choose the same place in Duskbank and put this behind its address; fields that are not named are at their defaults. With --address, the whole address is printed, with a code to scan.</p><p class="code">${escaped(`#${fields}`)}</p>`,
+    )
+  const code = addressCode(address)
+  return part(
+    'Open this design again',
+    `<p>This address opens the design as it is here; fields that are not named are at their defaults. ${code === null ? 'It is too long for a code that a camera reads with ease.' : 'A telephone’s camera reads it from the square.'}</p>${code === null ? '' : addressCodeSvg(code)}<p class="code">${escaped(address)}</p>`,
+  )
+}
+
+/** What opens a design again: its fields that are not at their defaults, and its whole address where that is known. */
+export interface Reopen {
+  readonly fields: string
+  readonly address: string | null
+}
+
 export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
   const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
   const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
   const key = drawing.key
     .map(({ mark, what }) => `<dt>${escaped(mark)}</dt><dd>${escaped(wordingText(what, system))}</dd>`)
     .join('')
-  return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2>${svgText(drawing, system)}${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</figure>`
+  return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2><div class="draw" tabindex="0">${svgText(drawing, system)}</div>${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</figure>`
 }

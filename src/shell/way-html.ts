@@ -3,11 +3,11 @@ import type { UnitSystem } from '#model/basis/units'
 import { escaped, wayDrawings } from '#model/handover/drawing'
 import type { WaySheet, Work } from '#model/handover/sheet'
 import { part } from './sheet-html-expected.ts'
-import { buyHtml, cautionsHtml, pictureHtml } from './sheet-pieces.ts'
+import { buyHtml, cautionsHtml, pictureHtml, reopenHtml, type Reopen } from './sheet-pieces.ts'
 import { page } from './sheet-page.ts'
 
 /** The sheet of a way without panels as one file of its own. */
-export function wayHtml(sheet: WaySheet, system: UnitSystem, code: string): string {
+export function wayHtml(sheet: WaySheet, system: UnitSystem, reopen: Reopen): string {
   const text = (given: Text): string => escaped(wordingText(given, system))
   return page(sheet.title, [
     `<header><p>Duskbank builder’s sheet</p><h1>${escaped(sheet.title)}</h1>`,
@@ -25,10 +25,7 @@ export function wayHtml(sheet: WaySheet, system: UnitSystem, code: string): stri
     cautionsHtml(sheet.cautions, system),
     part('Site and weather', linesHtml(sheet.site, text)),
     part('Assumptions that matter', listHtml(sheet.assumptions, text)),
-    part(
-      'Open this design again',
-      `<p>Choose the same place in Duskbank and put this behind its address:</p><p class="code">${escaped(`#${code}`)}</p>`,
-    ),
+    reopenHtml(reopen),
   ])
 }
 

@@ -83,9 +83,7 @@ describe('the builder’s sheet', () => {
         expect(text, row).toContain(row.split(' without')[0]!)
       for (const format of ['A4', 'Letter'] as const) await expectSameOnPaper(page, format)
       await page.locator('label:has-text("US")').first().click()
-      await page.waitForFunction(() =>
-        document.querySelector('article.sheet')?.textContent?.includes('gal/min'),
-      )
+      await page.waitForFunction(() => document.querySelector('article.sheet')?.textContent?.includes('gpm'))
       for (const format of ['A4', 'Letter'] as const) await expectSameOnPaper(page, format)
       expect(complaints).toEqual([])
       await context.close()

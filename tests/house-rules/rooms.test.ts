@@ -14,6 +14,7 @@ const PACKAGES = [
   'ml-levenberg-marquardt',
   'ml-matrix',
   'date-fns',
+  'uqr',
 ]
 /** The package an import comes from. */
 const packageOf = (specifier: string): string =>

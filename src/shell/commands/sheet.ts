@@ -1,11 +1,13 @@
 import { figureText, messageIn, stop, wordingText } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
-import { differences, type Scenario } from '#model/design/scenario'
+import type { Scenario } from '#model/design/scenario'
 import type { BuilderSheet, WaySheet } from '#model/handover/sheet'
 import { answered, studies } from '../answered.ts'
+import { designAddress, fieldsOf } from '../design-address.ts'
 import { inventedParts } from '../invented-parts.ts'
 import type { Options } from '../options.ts'
 import { note, type Result } from '../output.ts'
+import type { Reopen } from '../sheet-pieces.ts'
 import { sheetHtml } from '../sheet-html.ts'
 import { wayHtml } from '../way-html.ts'
 import { yearOf } from '../weather-source.ts'
@@ -19,16 +21,21 @@ function systemOf(given: unknown): UnitSystem {
 
 export const sheet: Command = {
   summary:
-    'the builder’s sheet with its drawings: --format html for one file to print, else its texts. A machine’s own sheet (job.machine) wants target.autoArea=false and target.area_m2=0 beside it: else panels are sized',
+    'the builder’s sheet with its drawings: --format html for one file to print, else its texts; with job.machine the sheet of that machine',
   html: true,
   options: {
     units: { type: 'string', help: 'si or us (default si)' },
     ranges: { type: 'boolean', help: 'work out the ranges too (a minute or two)' },
+    address: {
+      type: 'string',
+      help: 'where the app is served: the html then has the address of this design, and a code to scan',
+    },
   },
   run(options) {
     const system = systemOf(options.values['units'])
     const weather = yearOf(options)
-    const { scenario } = options
+    const scenario = machineAlone(options)
+    const reopen = { fields: fieldsOf(scenario), address: designAddress({ ...options, scenario }, weather) }
     const answer = answered(studies.size({ scenario, weather }))
     const ranges = options.values['ranges'] === true
     const { area_m2, storeVolume_m3, loop, sizing } = answer
@@ -42,7 +49,7 @@ export const sheet: Command = {
       found === null
         ? answered(studies.waySheet({ scenario, weather, ...(ranges ? {} : { draws: 0 }) }))
         : null
-    if (way !== null) return wayResult(way, options, system, inventedParts(options, weather))
+    if (way !== null) return wayResult(way, options, { system, reopen }, inventedParts(options, weather))
     if (found === null) {
       throw stop(
         'nothing-to-build',
@@ -52,27 +59,37 @@ export const sheet: Command = {
         'Change the room, its limit, or target.area_m2.',
       )
     }
-    if (scenario.job.machine !== 'none')
-      note(
-        'job.machine is set, but this sheet is that of panels, which were sized. For the machine’s own sheet set target.autoArea=false and target.area_m2=0 too.',
-      )
     for (const misfit of found.notBuildable) note(`not buildable as it is: ${misfit.message}`)
     const invented = inventedParts(options, weather)
     return options.format === 'html'
-      ? { body: { kind: 'text', text: sheetHtml(found, system, fieldsOf(scenario)) }, invented }
+      ? { body: { kind: 'text', text: sheetHtml(found, system, reopen) }, invented }
       : { body: { kind: 'record', record: textsOf(found, system) }, invented }
   },
+}
+
+/** A machine takes the place of panels: with one and no area of one's own, none are sized. */
+function machineAlone({ scenario }: Options): Scenario {
+  const { job, target } = scenario
+  if (job.machine === 'none') return scenario
+  if (!target.autoArea) {
+    if (target.area_m2 > 0)
+      note(
+        'job.machine is set, and panels of your own area too: this is the sheet of the panels. Set target.area_m2=0 for the machine’s.',
+      )
+    return scenario
+  }
+  note('job.machine is set: this is the sheet of the machine, without panels (target.area_m2=0).')
+  return { ...scenario, target: { ...target, autoArea: false, area_m2: 0 } }
 }
 
 /** The sheet of a way without panels, as a page or as its texts. */
 function wayResult(
   way: WaySheet,
-  { format, scenario }: Options,
-  system: UnitSystem,
+  { format }: Options,
+  { system, reopen }: { readonly system: UnitSystem; readonly reopen: Reopen },
   invented: readonly string[],
 ): Result {
-  if (format === 'html')
-    return { body: { kind: 'text', text: wayHtml(way, system, fieldsOf(scenario)) }, invented }
+  if (format === 'html') return { body: { kind: 'text', text: wayHtml(way, system, reopen) }, invented }
   const record = {
     title: way.title,
     headline: wordingText(way.headline, system),
@@ -110,13 +127,4 @@ function textsOf(found: BuilderSheet, system: UnitSystem) {
     cautions: found.cautions.map(({ title, text }) => `${title}: ${wordingText(text, system)}`),
     assumptions: found.assumptions.map((assumption) => wordingText(assumption, system)),
   }
-}
-
-/** Every field that is not at its default, as the address of the app and `--set` take it. */
-function fieldsOf(scenario: Scenario): string {
-  return Object.entries(differences(scenario))
-    .flatMap(([group, fields]) =>
-      Object.entries(fields).map(([name, value]) => `${group}.${name}=${String(value)}`),
-    )
-    .join('&')
 }

@@ -105,3 +105,22 @@ const VALVES: readonly ValveSize[] = [
 export function valveSold(inner_m: number): ValveSize {
   return VALVES.find(({ nominal }) => nominal >= 1000 * inner_m - 1e-6) ?? VALVES.at(-1)!
 }
+
+/** Outside diameters of soft copper tube, in (ASTM B280, from memory), and their length, m. */
+const TUBES = [
+  ['3/16', 0.00476],
+  ['1/4', 0.00635],
+  ['5/16', 0.00794],
+  ['3/8', 0.00953],
+  ['1/2', 0.0127],
+  ['5/8', 0.01588],
+  ['3/4', 0.01905],
+  ['7/8', 0.02223],
+  ['1 1/8', 0.02858],
+  ['1 3/8', 0.03493],
+] as const
+
+/** The soft tube of US trade that comes nearest to an outside diameter, in inches. `outer_m` in m. */
+export function tubeSold(outer_m: number): string {
+  return [...TUBES].sort((a, b) => Math.abs(a[1] - outer_m) - Math.abs(b[1] - outer_m))[0]![0]
+}

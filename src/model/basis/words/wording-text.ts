@@ -1,5 +1,6 @@
 import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
-import { pipeSold, valveSold } from './pipe-sizes.ts'
+import { feetText, inchText } from './inches.ts'
+import { pipeSold, tubeSold, valveSold } from './pipe-sizes.ts'
 import type { Figure, Text } from './wording.ts'
 
 /** Metre of water at 4 °C, what heads are given in, Pa: NIST SP 811, appendix B.8. */
@@ -18,6 +19,14 @@ const POUND_INCH2_Pa = 6894.757
 const POUND_FORCE_N = 4.4482216
 /** Inch of water at 4 °C, Pa: NIST SP 811, appendix B.8. */
 const INCH_WATER_Pa = 249.082
+/** A valve’s Cv, gal/min at 1 psi, over its Kvs, m³/h at 1 bar: from gallon and psi as above. */
+const CV_KVS = 1.156
+const MIL_m = 2.54e-5
+
+/** British thermal unit (International Table) in an hour, W: NIST SP 811, appendix B.8. */
+const BTU_HOUR_W = 0.29307107
+/** Lengths of `short` figures are no longer, m. */
+const SHORT_m = 0.5
 
 /** A number with its unit, held together by a no-break space. */
 export function figureText(figure: Figure, system: UnitSystem): string {
@@ -49,6 +58,18 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
       return system === 'us'
         ? `${formatNumber(value / INCH_WATER_Pa, digits)} in water`
         : `${formatNumber(value, digits)} Pa`
+    case 'heat':
+      return system === 'us'
+        ? `${formatNumber(value / BTU_HOUR_W, digits)} Btu/h`
+        : formatQuantity(value, 'W', system, { digits })
+    case 'valveFlow':
+      return system === 'us'
+        ? `Cv ${formatNumber(3600 * CV_KVS * value, 2)}`
+        : `Kvs ${formatNumber(3600 * value, 2)} m³/h`
+    case 'span':
+    case 'tubeOuter':
+    case 'coatThickness':
+      return builtText(value, unit, digits, system)
     case 'flowSpeed':
       return system === 'us'
         ? `${formatNumber(value / FOOT_m, digits)} ft/s`
@@ -66,7 +87,28 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
     case 'rValue':
       return system === 'us' ? `R-${formatNumber(value * US_R_m2KW, 2)}` : `R ${formatNumber(value, 2)} m²K/W`
     default:
-      return formatQuantity(value, unit, system, { digits, largest })
+      return system === 'us' && unit === 'm' && largest <= SHORT_m
+        ? inchText(value)
+        : formatQuantity(value, unit, system, { digits, largest })
+  }
+}
+
+/** Lengths as builders, plumbers and painters give them. */
+function builtText(
+  length_m: number,
+  unit: 'span' | 'tubeOuter' | 'coatThickness',
+  digits: number,
+  system: UnitSystem,
+): string {
+  switch (unit) {
+    case 'span':
+      return system === 'us' ? feetText(length_m) : formatQuantity(length_m, 'm', system, { digits })
+    case 'tubeOuter':
+      return system === 'us' ? `${tubeSold(length_m)} in` : `${formatNumber(1000 * length_m, digits)} mm`
+    case 'coatThickness':
+      return system === 'us'
+        ? `${formatNumber(length_m / MIL_m, 2)} mils`
+        : `${formatNumber(1000 * length_m, digits)} mm`
   }
 }
 
@@ -86,13 +128,17 @@ function boreText(inner_m: number, system: UnitSystem): string {
 
 /** Less than this is not given as a column of water, Pa. */
 const NO_COLUMN_Pa = 100
+const KILO = 1000
 
 /** `1870 Pa (0.19 m)`: the pressure, and the column of water that pump curves are drawn in. */
 function headText(pressure_Pa: number, digits: number, system: UnitSystem): string {
   const head_m = pressure_Pa / METRE_WATER_Pa
   const column = formatQuantity(head_m, 'm', system, { digits: 2 })
-  if (system === 'si' && pressure_Pa < NO_COLUMN_Pa) return `${formatNumber(pressure_Pa, digits)} Pa`
-  return system === 'us' ? `${column} water` : `${formatNumber(pressure_Pa, digits)} Pa (${column})`
+  if (system === 'us') return `${column} of head`
+  if (pressure_Pa < NO_COLUMN_Pa) return `${formatNumber(pressure_Pa, digits)} Pa`
+  return pressure_Pa < KILO
+    ? `${formatNumber(pressure_Pa, digits)} Pa (${column})`
+    : `${formatNumber(pressure_Pa / KILO, digits)} kPa (${column})`
 }
 
 /** A wording as text in the reader's units. */
@@ -112,8 +158,8 @@ export function flowText(flow_m3s: number, fluid: string, system: UnitSystem): s
   const [factor, symbol] =
     system === 'us'
       ? air
-        ? [CUBIC_FEET_MIN, 'ft³/min']
-        : [GALLONS_MIN, 'gal/min']
+        ? [CUBIC_FEET_MIN, 'cfm']
+        : [GALLONS_MIN, 'gpm']
       : air
         ? [CUBIC_METRES_HOUR, 'm³/h']
         : [LITRES_MIN, 'L/min']

@@ -5,7 +5,8 @@ import type { Unit } from '#model/basis/units'
  * in m³/s) of a liquid or of air, the head of a pump or fan (value in Pa), what small vessels and pipes hold (value in
  * m³), the load of wind on an area (value in Pa), what a gauge or valve is set to (value in Pa), speed in a tube or duct (value in m/s), the bore a pipe must have (value in
  * m; given as the size it is sold in), the bore of a valve or fitting for it (value in m), the thermal resistance of insulation (value in
- * m²K/W) and a pull on a fixing (value in N).
+ * m²K/W), a pull on a fixing (value in N), heat as coolers are rated by it (value in W), the flow of a valve at 1 bar (value in
+ * m³/s), a length as builders measure it (value in m), the outside of a soft tube (value in m) and a dry coat (value in m).
  */
 export const TRADE_UNITS = [
   'liquidFlow',
@@ -20,6 +21,11 @@ export const TRADE_UNITS = [
   'valveSize',
   'rValue',
   'force',
+  'heat',
+  'valveFlow',
+  'span',
+  'tubeOuter',
+  'coatThickness',
 ] as const
 export type TradeUnit = (typeof TRADE_UNITS)[number]
 

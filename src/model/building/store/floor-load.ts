@@ -12,6 +12,7 @@ export interface FloorLoad {
   readonly footprint_m2: number
   readonly diameter_m: number
   readonly height_m: number
+  /** On its footprint, or spread over `SPREAD_m2`, whichever is more floor. */
   readonly load_kgm2: number
   readonly load_kPa: number
   readonly warnings: readonly Problem[]
@@ -22,6 +23,8 @@ const SHELL_SHARE = 0.08
 
 /** Design live load of dwelling floors, kPa: US residential code table R301.5, 40 psf. */
 export const DWELLING_kPa = 1.92
+/** A tank's weight counts as spread over at least so much floor, m²: EN 1991-1-1 has 2.0 kN in one spot beside 2.0 kN/m² for dwellings (from memory). */
+export const SPREAD_m2 = 1
 /** Tanks taller than this can tip and must be held (common practice, no source), m. */
 const TALL_m = 1.2
 
@@ -36,7 +39,7 @@ export function fullTank_kg(volume_m3: number): number {
  */
 export function floorLoad(spec: StoreSpec, shape = tankShape(tankVolume_m3(spec))): FloorLoad {
   const full_kg = fullTank_kg(tankVolume_m3(spec))
-  const load_kgm2 = shape.end_m2 === 0 ? 0 : full_kg / shape.end_m2
+  const load_kgm2 = full_kg / Math.max(SPREAD_m2, shape.end_m2)
   const load = {
     full_kg,
     footprint_m2: shape.end_m2,

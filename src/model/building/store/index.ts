@@ -1,4 +1,5 @@
-export { DWELLING_kPa, type FloorLoad, floorLoad, fullTank_kg } from './floor-load.ts'
+export { deliveryDuty, type DeliveryDuty, deliveryPower_W, RATED, ROOM_HEAD_Pa } from './delivery-duty.ts'
+export { DWELLING_kPa, type FloorLoad, floorLoad, fullTank_kg, SPREAD_m2 } from './floor-load.ts'
 export { storeModel } from './model.ts'
 export type { DeliveryKind, StoreModel, StoreSpec } from './spec.ts'
 export { type TankShape, isTank, tankShape } from './tank.ts'

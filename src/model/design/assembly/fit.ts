@@ -4,6 +4,7 @@ import type { Scenario } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
 import type { Candidate } from '#model/design/sizing'
 import { type Design, designOf, moduleArea_m2 } from './design.ts'
+import { laidOut, modulesThatFit, roofFromAbove, shorterModules } from './panel-place.ts'
 import type { Prepared } from './prepared.ts'
 import { tankMisfits } from './tank-misfit.ts'
 import { tankPlaceOf } from './tank-place.ts'
@@ -48,8 +49,26 @@ export function misfitsOf(scenario: Scenario, area_m2: number, storeVolume_m3: n
             place: { field: 'panel.freeArea_m2' },
           },
         ]
-      : []
+      : overhang(scenario, area_m2)
   return area_m2 > 0 ? [...panels, ...tankMisfits(scenario, storeVolume_m3)] : []
+}
+
+/** What has the area but not the shape: rows wider or longer than the roof they are to lie on. */
+function overhang(scenario: Scenario, area_m2: number): Problem[] {
+  if (!(area_m2 > 0) || laidOut(scenario, area_m2)) return []
+  const roof = roofFromAbove(scenario)!
+  const shorter = shorterModules(scenario, area_m2)
+  return [
+    {
+      code: 'field-does-not-fit',
+      severity: 'warning',
+      ...said(
+        words`${figure(area_m2, 'm2')} of panel have the area but not the shape of the room’s own roof, ${figure(roof.across_m, 'm')} along the rows × ${figure(roof.down_m, 'm')}: at most ${modulesThatFit(scenario).words} fit.${shorter === null ? words`` : words` ${shorter}`}`,
+      ),
+      place: { field: 'panel.moduleLength_m' },
+      remedy: 'Choose modules of another length or width, or give the free area of another place for them.',
+    },
+  ]
 }
 
 /** Whether the plant fits; where it does not, as much of it as does is run for a year. */
@@ -63,10 +82,7 @@ export function fitOf(prepared: Prepared, { candidate }: Design): Fit {
 function withinOf(prepared: Prepared, candidate: Candidate): Within | null {
   const { scenario, yardstick } = prepared
   const module_m2 = moduleArea_m2(scenario)
-  const area_m2 = Math.min(
-    candidate.area_m2,
-    Math.floor(freeArea_m2(scenario) / module_m2 + 1e-9) * module_m2,
-  )
+  const area_m2 = Math.min(candidate.area_m2, modulesThatFit(scenario).modules * module_m2)
   const storeVolume_m3 = tankWithin_m3(scenario, candidate, area_m2)
   if (storeVolume_m3 === null) return null
   const smaller = { area_m2, storeVolume_m3, flow_kgsm2: prepared.flow_kgsm2(area_m2) }

@@ -1,13 +1,18 @@
 import { GRAVITY_MS2 } from '#model/outdoors/air'
-import { DWELLING_kPa, fullTank_kg, isTank, tankShape, type TankShape } from '#model/building/store'
+import {
+  DWELLING_kPa,
+  fullTank_kg,
+  isTank,
+  SPREAD_m2,
+  tankShape,
+  type TankShape,
+} from '#model/building/store'
 import { FIELDS, type Scenario } from '#model/design/scenario'
 
 /** Clear width of an ordinary door, m: 32 inches, US residential code R311.2 (from memory). It limits no tank until a door is given: tanks are brought in before a wall is closed, or are several side by side. */
 const DOOR_m = 0.813
 /** What firm ground under a floor carries where nobody has looked, kPa: 1500 psf, US residential code table R401.4.1 (from memory). */
 const GROUND_kPa = 71.8
-/** A tank's weight counts as spread over at least so much floor, m²: EN 1991-1-1 has 2.0 kN in one spot beside 2.0 kN/m² for dwellings (from memory). */
-const SPREAD_m2 = 1
 /** A tank in the room takes no more than this share of its floor (common practice, no source). */
 const FLOOR_SHARE = 0.2
 /** What must stay free above a tank for its pipes and lid, m (common practice, no source). */

@@ -6,8 +6,9 @@ import type { RoomSpec } from '#model/building/room'
 import type { Scenario } from '#model/design/scenario'
 import type { TargetSpec } from '#model/design/target'
 import type { SkyOptions } from '#model/outdoors/sky'
-import type { StoreSpec } from '#model/building/store'
+import { deliveryPower_W, type StoreSpec } from '#model/building/store'
 import type { PlanSpec } from '#model/building/year'
+import { rowPlaceOf } from './panel-place.ts'
 
 /** What each room of the model takes, picked out of a scenario. */
 
@@ -39,12 +40,14 @@ export function panelSpecOf({ coating, cover, panel, site }: Scenario): PanelSpe
   }
 }
 
-export function loopSpecOf({ loop, panel }: Scenario): LoopSpec {
+export function loopSpecOf(scenario: Scenario): LoopSpec {
+  const { loop, panel } = scenario
   return {
     ...loop,
     pipeInnerDiameter_m: loop.autoPipe ? null : loop.pipeInnerDiameter_m,
     moduleLength_m: panel.moduleLength_m,
     moduleWidth_m: panel.moduleWidth_m,
+    place: rowPlaceOf(scenario),
   }
 }
 
@@ -53,9 +56,9 @@ export function loopDensity_kgm3({ loop }: Scenario): number {
   return fluidProperties(loop.fluid, loop.glycol_frac, LOOP_TEMP_C).density_kgm3
 }
 
-/** The store of the scenario with the volume a search has come to. */
+/** The store of the scenario with the volume a search has come to; what fan and pump draw is worked out where it is not given. */
 export function storeSpecOf({ store }: Scenario, volume_m3: number): StoreSpec {
-  return { ...store, volume_m3 }
+  return { ...store, volume_m3, deliveryPower_W: deliveryPower_W(store) }
 }
 
 export function roomSpecOf({ room, site, store }: Scenario): RoomSpec {

@@ -55,7 +55,7 @@ export const PANEL_FIELDS = {
   ),
   moduleLength_m: number(
     'm',
-    { min: 0.3, max: 6, default: 2, usual: [1, 3], step: 0.05 },
+    { min: 0.3, max: 6, default: 1.5, usual: [1, 3], step: 0.05 },
     'Module length',
     'Along the risers.',
   ),

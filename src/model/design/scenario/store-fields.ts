@@ -87,9 +87,10 @@ export const STORE_FIELDS = {
   ),
   deliveryPower_W: number(
     'W',
-    { min: 0, max: 500, default: 12, usual: [0, 60], step: 1 },
+    { min: 0, max: 2000, default: 0, usual: [0, 200], step: 1 },
     'Delivery power',
-    'Fan and pump of the delivery while they run.',
+    words`Fan and pump of the delivery at full flow, less in proportion below it. 0: worked out from the delivery, ${figure(0.39, 'count')} W per W/K with a fan coil and ${figure(0.14, 'count')} W per W/K without a fan, as the sheet lists them.`,
+    'It is heat to the room, and electricity.',
   ),
   dewMargin_K: number(
     'K',

@@ -1,6 +1,6 @@
-import { short, words, type Text } from '#model/basis/words'
+import { figure, short, words, type Text } from '#model/basis/words'
 import type { PlantFacts } from './facts.ts'
-import { box, disc, label, path, type Drawing, type Fill, type Shape } from './shapes.ts'
+import { box, disc, label, path, type Drawing, type Fill, type Ink, type Shape } from './shapes.ts'
 
 const LEFT = 22
 const WIDE = 66
@@ -14,6 +14,7 @@ interface Layer {
   /** Drawn height, mm: layers are drawn far thicker than they are. */
   readonly drawn: number
   readonly fill: Fill
+  readonly ink?: Ink
   readonly tubes?: boolean
 }
 
@@ -27,7 +28,7 @@ export function buildUp(facts: PlantFacts): Drawing {
           { name: 'infrared-clear film on its frame', drawn: 1.2, fill: 'paper' as Fill },
           { name: words`still air, ${short(build.film.gap_m)}`, drawn: 7, fill: 'none' as Fill },
         ]),
-    { name: words`coating on the sky side: ${build.coating}`, drawn: 1.8, fill: 'ink' },
+    { name: words`coating on the sky side: ${build.coating}`, drawn: 2.2, fill: 'paper', ink: 'thick' },
     { name: words`plate, ${build.plateText}`, drawn: 2.6, fill: 'grey' },
     { name: passageText(facts), more: layText(facts), drawn: 8, fill: 'none', tubes: true },
     ...(build.foam_m > 0
@@ -38,7 +39,7 @@ export function buildUp(facts: PlantFacts): Drawing {
   let y = 12
   const shapes: Shape[] = []
   layers.forEach((layer, i) => {
-    shapes.push(box([LEFT, y], WIDE, layer.drawn, 'line', layer.fill))
+    shapes.push(box([LEFT, y], WIDE, layer.drawn, layer.ink ?? 'line', layer.fill))
     if (layer.tubes === true) shapes.push(...tubesOf(facts, y))
     const middle = y + layer.drawn / 2
     const textY = 10 + i * 7.4
@@ -71,7 +72,7 @@ export function buildUp(facts: PlantFacts): Drawing {
 }
 
 function passageText({ build, passage }: PlantFacts): Text {
-  return words`${passage}s ${short(build.passageInner_m)} inside, ${short(build.passageOuter_m)} outside`
+  return words`${passage}s ${short(build.passageInner_m)} inside, ${figure(build.passageOuter_m, 'tubeOuter')} outside`
 }
 
 function layText({ build }: PlantFacts): Text {

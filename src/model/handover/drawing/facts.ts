@@ -1,4 +1,5 @@
 import type { Figure, Text } from '#model/basis/words'
+import { fieldSize_m } from '#model/panels/loop'
 
 /** What of a plant is drawn: sizes in m, angles in degrees; texts as they are written in the drawing. */
 export interface PlantFacts {
@@ -6,6 +7,11 @@ export interface PlantFacts {
   readonly moduleWidth_m: number
   /** Modules of each row, the fullest first. */
   readonly rows: readonly number[]
+  /** Feet under each of a row's two rails, row by row; how far a rail runs past its modules, m. */
+  readonly feetPerRail: readonly number[]
+  readonly railPast_m: number
+  /** Heights of the feet at the fed end, low and high rail of the row that is drawn, in words; null where none is needed. */
+  readonly feetHigh: Text | null
   readonly tilt_deg: number
   readonly azimuth_deg: number
   /** Low edge of the panels above the ground. */
@@ -33,6 +39,8 @@ export interface PlantFacts {
   readonly mass: 'slab' | 'building' | null
   /** A coil that may be colder than the dew point, with a tray and a drain. */
   readonly drained: boolean
+  /** What brings a tank's cold into the room: fan coil, or cooled surface; null without a tank. */
+  readonly roomUnit: 'fanCoil' | 'ceiling' | 'pipes' | null
   readonly pipe: Text
   readonly header: Text
   readonly pipeRun_m: number
@@ -55,11 +63,6 @@ export interface PlantFacts {
   }
 }
 
-/** Free between rows of modules, for hands and unions, m (common practice, no source). */
-export const ROW_GAP_m = 0.35
-/** Free along roof edges, where wind pulls hardest, m (common practice, no source). */
-export const EDGE_m = 0.3
-
 /** Fixings sit so far in from a module's corners, of its shorter side (common practice, no source). */
 export const FIXING_INSET_frac = 0.1
 
@@ -68,10 +71,7 @@ type FieldFacts = Pick<PlantFacts, 'rows' | 'moduleWidth_m' | 'moduleLength_m' |
 
 /** Size of the panel field, m: along the headers, and down the slope along the panels' own plane. */
 export function fieldOf({ rows, moduleWidth_m, moduleLength_m }: FieldFacts) {
-  return {
-    across_m: Math.max(...rows) * moduleWidth_m,
-    down_m: rows.length * moduleLength_m + (rows.length - 1) * ROW_GAP_m,
-  }
+  return fieldSize_m({ moduleWidth_m, moduleLength_m }, rows)
 }
 
 /** Field as it lies on the plan: shortened by its tilt, m. */

@@ -1,14 +1,7 @@
+export { addressCode, addressCodeSvg } from './address-code.ts'
 export { buildUp } from './build-up.ts'
-export {
-  FALL,
-  FIXING_INSET_frac,
-  type PlantFacts,
-  ROW_GAP_m,
-  drainsBack,
-  liftOf_m,
-  waterLine_m,
-} from './facts.ts'
-export { overhangOf, roofPlan } from './roof-plan.ts'
+export { FALL, FIXING_INSET_frac, type PlantFacts, drainsBack, liftOf_m, waterLine_m } from './facts.ts'
+export { roofPlan } from './roof-plan.ts'
 export { AIR_HOLE_m } from './schematic-store.ts'
 export { schematic } from './schematic.ts'
 export { section } from './section.ts'

@@ -1,15 +1,6 @@
 import { figure, short, words, type Text } from '#model/basis/words'
-import {
-  EDGE_m,
-  FALL,
-  FIXING_INSET_frac,
-  ROW_GAP_m,
-  drainsBack,
-  fieldOf,
-  planOf,
-  scaleFor,
-  type PlantFacts,
-} from './facts.ts'
+import { EDGE_m, MODULE_GAP_m, ROW_GAP_m } from '#model/panels/loop'
+import { FALL, FIXING_INSET_frac, drainsBack, fieldOf, planOf, scaleFor, type PlantFacts } from './facts.ts'
 import { northArrow } from './north.ts'
 import {
   across,
@@ -54,7 +45,7 @@ export function roofPlan(facts: PlantFacts): Drawing {
     width: Math.max(width, 90),
     height: MARGIN.top + mm(whole.down) + MARGIN.bottom,
     scale,
-    summary: words`${facts.roof === null ? 'Panel field' : 'Roof'} from above: ${String(facts.rows.reduce((sum, n) => sum + n, 0))} modules in rows of ${facts.rows.join(' + ')}, field ${figure(field.across_m, 'm')} by ${figure(field.down_m, 'm')}.`,
+    summary: words`${facts.roof === null ? 'Panel field' : 'Roof'} from above: ${String(facts.rows.reduce((sum, n) => sum + n, 0))} modules in rows of ${facts.rows.join(' + ')}, field ${figure(field.across_m, 'span')} by ${figure(field.down_m, 'span')}.`,
     notes: notesOf(facts, roof, field),
     key: [
       { mark: '━━━', what: `supply: fed at the lower left corner of each row` },
@@ -68,6 +59,10 @@ export function roofPlan(facts: PlantFacts): Drawing {
             : 'high corner: air vent',
       },
       { mark: '●', what: 'clamp to a rail, four a module' },
+      {
+        mark: '╌□╌',
+        what: words`rail on feet, two a row, ${short(facts.railPast_m)} past the modules at each end; feet: ${feetWords(facts)}`,
+      },
     ],
     shapes: [
       box(at.roof, mm(roof.across_m), mm(roof.down_m), facts.roof === null ? 'hidden' : 'thick'),
@@ -81,15 +76,16 @@ export function roofPlan(facts: PlantFacts): Drawing {
 function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => number): Shape[] {
   const flat = Math.cos((facts.tilt_deg * Math.PI) / 180)
   const [w, l, gap] = [mm(facts.moduleWidth_m), mm(facts.moduleLength_m * flat), mm(ROW_GAP_m * flat)]
+  const pitch = w + mm(MODULE_GAP_m)
   let number = 0
   return facts.rows.flatMap((modules, row) => {
     const top = y + row * (l + gap)
-    const right = x + modules * w
+    const right = x + modules * pitch - mm(MODULE_GAP_m)
     const inset = Math.min(w, l) * FIXING_INSET_frac
     return [
       ...Array.from({ length: modules }, (_, i): Shape[] => {
         number++
-        const left = x + i * w
+        const left = x + i * pitch
         const corners: Spot[] = [
           [left + inset, top + inset],
           [left + w - inset, top + inset],
@@ -102,6 +98,7 @@ function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => nu
           label([left + w / 2, top + l / 2 + 1], String(number)),
         ]
       }).flat(),
+      ...railsOf(facts, row, [x, top], [right, top + l], inset, mm),
       path(
         [
           [x - 4, top + l],
@@ -121,6 +118,32 @@ function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => nu
       disc([right, top], 1, 'paper'),
     ]
   })
+}
+
+/** Two rails under a row, past its modules at both ends, with their feet. */
+function railsOf(
+  facts: PlantFacts,
+  row: number,
+  [x, top]: Spot,
+  [right, foot]: Spot,
+  inset: number,
+  mm: (length_m: number) => number,
+): Shape[] {
+  const [from, to] = [x - mm(facts.railPast_m), right + mm(facts.railPast_m)]
+  const feet = facts.feetPerRail[row]!
+  return [top + inset, foot - inset].flatMap((y) => [
+    path(
+      [
+        [from, y],
+        [to, y],
+      ],
+      'hidden',
+    ),
+    ...Array.from({ length: feet }, (_, i) => {
+      const at = from + ((to - from) * (i + 0.5 / feet)) / (feet - 1 + 1 / feet)
+      return box([at - 0.9, y - 0.9], 1.8, 1.8, 'line', 'paper')
+    }),
+  ])
 }
 
 interface Sizes {
@@ -145,18 +168,25 @@ function dimensionsOf(
   const end_m = (roof.down_m - field.down_m) / 2
   const inside = facts.roof !== null
   return [
-    ...across([fx, top], [fx + fw, top], -9, words`${figure(field.across_m, 'm')}`),
-    ...across([fx, top], [fx + mm(facts.moduleWidth_m), top], -3, words`${figure(facts.moduleWidth_m, 'm')}`),
-    ...upright([left, fy], [left, fy + fd], -5, words`${figure(field.down_m, 'm')}`),
+    ...across([fx, top], [fx + fw, top], -9, words`${figure(field.across_m, 'span')}`),
+    ...across(
+      [fx, top],
+      [fx + mm(facts.moduleWidth_m), top],
+      -3,
+      words`${figure(facts.moduleWidth_m, 'span')}`,
+    ),
+    ...upright([left, fy], [left, fy + fd], -5, words`${figure(field.down_m, 'span')}`),
     ...(inside
       ? [
-          ...across([rx, bottom], [rx + rw, bottom], 13, words`${figure(roof.across_m, 'm')}`),
-          ...upright([left, ry], [left, ry + rd], -13, words`${figure(roof.down_m, 'm')}`),
+          ...across([rx, bottom], [rx + rw, bottom], 13, words`${figure(roof.across_m, 'span')}`),
+          ...upright([left, ry], [left, ry + rd], -13, words`${figure(roof.down_m, 'span')}`),
         ]
       : []),
-    ...(inside && side_m > 0 ? across([rx, bottom], [fx, bottom], 6, words`${figure(side_m, 'm', 2)}`) : []),
+    ...(inside && side_m > 0
+      ? across([rx, bottom], [fx, bottom], 6, words`${figure(side_m, 'span', 2)}`)
+      : []),
     ...(inside && end_m > 0
-      ? upright([right, fy + fd], [right, ry + rd], 6, words`${figure(end_m, 'm', 2)}`)
+      ? upright([right, fy + fd], [right, ry + rd], 6, words`${figure(end_m, 'span', 2)}`)
       : []),
     path(
       [
@@ -175,26 +205,34 @@ function dimensionsOf(
   ]
 }
 
+function feetWords({ feetPerRail }: PlantFacts): Text {
+  const kinds = [...new Set(feetPerRail)]
+  return `${kinds.join(' or ')} a rail, the end ones near the ends`
+}
+
 function notesOf(facts: PlantFacts, roof: Sizes, field: Sizes): Text[] {
   const rise_m = facts.moduleLength_m * Math.sin((facts.tilt_deg * Math.PI) / 180)
   const notes: Text[] = [
-    words`High edge at the top; panels face ${figure(facts.azimuth_deg, 'deg')} clockwise from north (${compass(facts.azimuth_deg)}).${rise_m > 0 ? words` A module of ${figure(facts.moduleLength_m, 'm')} rises ${short(rise_m)} from its low to its high end.` : words``}`,
+    ...(Math.max(...facts.rows) > 1
+      ? [words`Modules lie ${short(MODULE_GAP_m)} apart, where their headers meet in unions.`]
+      : []),
+    words`High edge at the top; panels face ${figure(facts.azimuth_deg, 'deg')} clockwise from north (${compass(facts.azimuth_deg)}).${rise_m > 0 ? words` A module of ${figure(facts.moduleLength_m, 'span')} rises ${short(rise_m)} from its low to its high end.` : words``}`,
   ]
   if (facts.rows.length > 1)
     notes.push(
-      words`${figure(ROW_GAP_m, 'm')} stay free between rows, for hands and unions. Rows are piped so that the first fed is the last drained: all ways are equally long.`,
+      words`${figure(ROW_GAP_m, 'span')} stay free between rows, for hands and unions. Rows are piped so that the first fed is the last drained: all ways are equally long.`,
     )
   if (facts.liquid)
     notes.push(
-      words`Hang each row lower at its fed corner, so that its headers drain: ${short(FALL * fieldOf(facts).across_m, 2)} over ${figure(fieldOf(facts).across_m, 'm')} (1 : 50).`,
+      words`Hang each row lower at its fed corner, so that its headers drain: ${short(FALL * fieldOf(facts).across_m, 2)} over ${figure(fieldOf(facts).across_m, 'span')} (1 : 50).`,
     )
   if (facts.roof === null)
     notes.push(
-      words`Only the free area is given, not its shape: dashed is what the field needs with ${figure(EDGE_m, 'm')} free all round.`,
+      words`Only the free area is given, not its shape: dashed is what the field needs with ${figure(EDGE_m, 'span')} free all round.`,
     )
   else if (isTight(roof, field))
     notes.push(
-      words`Less than ${figure(EDGE_m, 'm')} stay free at an edge, where wind pulls hardest: fewer modules, or a frame checked for it.`,
+      words`Less than ${figure(EDGE_m, 'span')} stay free at an edge, where wind pulls hardest: fewer modules, or a frame checked for it.`,
     )
   return notes
 }
@@ -204,12 +242,3 @@ const compass = (azimuth_deg: number): string => COMPASS[Math.round(azimuth_deg 
 
 const isTight = (roof: Sizes, field: Sizes): boolean =>
   Math.min(roof.across_m - field.across_m, roof.down_m - field.down_m) / 2 < EDGE_m
-
-/** Says what of the field sticks out over the roof; null where it lies within, or the roof's shape is not known. */
-export function overhangOf(facts: PlantFacts): Text | null {
-  if (facts.roof === null) return null
-  const field = planOf(facts)
-  const full = fieldOf(facts)
-  if (field.across_m <= facts.roof.across_m + 1e-9 && field.down_m <= facts.roof.down_m + 1e-9) return null
-  return words`The field of ${String(facts.rows.length)} ${facts.rows.length === 1 ? 'row' : 'rows'} measures ${figure(full.across_m, 'm')} × ${figure(field.down_m, 'm')}; the roof has ${figure(facts.roof.across_m, 'm')} × ${figure(facts.roof.down_m, 'm')}.`
-}

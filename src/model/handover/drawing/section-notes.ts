@@ -16,7 +16,7 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
     )
   if (facts.liquid && tank !== null)
     notes.push(
-      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'm')}, ${figure(tank.height_m, 'm')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'm', 2)} above the bottom. The tank rests on ${short(tank.foot_m)} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
+      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'span')}, ${figure(tank.height_m, 'span')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'span', 2)} above the bottom. The tank rests on ${short(tank.foot_m)} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
     )
   if (drainsBack(facts))
     notes.push(

@@ -2,6 +2,7 @@ import { figure, words } from '#model/basis/words'
 import { highest_m, liftOf_m, planOf, riseOf, scaleFor, waterLine_m, type PlantFacts } from './facts.ts'
 import { pipesOf } from './section-pipes.ts'
 import type { At, Levels } from './levels.ts'
+import { roomUnitKey, roomUnitOf } from './section-room.ts'
 import { sectionNotes } from './section-notes.ts'
 import { across, box, label, outline, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
 
@@ -48,11 +49,20 @@ export function section(facts: PlantFacts): Drawing {
     width,
     height: ground + MARGIN.bottom,
     scale,
-    summary: words`Section: room ${figure(facts.roomHeight_m, 'm')} high, panels from ${figure(levels.low_m, 'm')} to ${figure(levels.high_m, 'm')} above the ground.`,
+    summary: words`Section: room ${figure(facts.roomHeight_m, 'span')} high, panels from ${figure(levels.low_m, 'span')} to ${figure(levels.high_m, 'span')} above the ground.`,
     notes: sectionNotes(facts, levels),
     key: [
       { mark: '━━━', what: 'supply to the panels' },
       { mark: '╍╍╍', what: 'return from the panels' },
+      ...roomUnitKey(facts),
+      ...(facts.feetHigh === null
+        ? []
+        : [
+            {
+              mark: 'feet',
+              what: words`under the rails, at the fed end: ${facts.feetHigh} (low and high rail)`,
+            },
+          ]),
     ],
     shapes: [
       path(
@@ -66,8 +76,9 @@ export function section(facts: PlantFacts): Drawing {
       ...panelOf(facts, levels, at),
       ...storeOf(facts, levels, at, mm),
       ...pipesOf(facts, levels, at, mm),
+      ...roomUnitOf(facts, at, mm),
       ...levelMarks(facts, levels, at, right),
-      ...across(at(0, 0), at(facts.roomWidth_m, 0), 8, words`room ${figure(facts.roomWidth_m, 'm')}`),
+      ...across(at(0, 0), at(facts.roomWidth_m, 0), 8, words`room ${figure(facts.roomWidth_m, 'span')}`),
     ],
   }
 }
@@ -132,7 +143,7 @@ function levelMarks(facts: PlantFacts, levels: Levels, at: At, right: number): S
         ],
         'thin',
       ),
-      label([right + 9, textY], words`+${figure(z_m, 'm')} ${what}`, 'start'),
+      label([right + 9, textY], words`+${figure(z_m, 'span')} ${what}`, 'start'),
     ]
   })
   return [...lines, ...liftMark(facts, at)]
@@ -146,7 +157,7 @@ function liftMark(facts: PlantFacts, at: At): Shape[] {
     [12, at(0, highest_m(facts))[1]],
     [12, at(0, water_m)[1]],
     4,
-    words`lift ${figure(lift_m, 'm')}`,
+    words`lift ${figure(lift_m, 'span')}`,
   )
 }
 

@@ -29,7 +29,7 @@ function siteAssumptions({ answer }: Plant): Wording[] {
 /** The room that the numbers are for. */
 export function roomAssumption({ room }: Scenario): Wording {
   const described = describedRoom(room)
-  return words`Room ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')} × ${figure(room.height_m, 'm')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'W')} inside on average. Measure the room before building; what shade, paint or insulation would bring in place of panel, the search of ways says (“What keeps it cool”).`
+  return words`Room ${figure(room.length_m, 'span')} × ${figure(room.width_m, 'span')} × ${figure(room.height_m, 'span')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'heat')} inside on average. Measure the room before building; what shade, paint or insulation would bring in place of panel, the search of ways says (“What keeps it cool”).`
 }
 
 function mean(values: readonly number[]): number {
@@ -67,7 +67,7 @@ function plantAssumptions(plant: Plant): Wording[] {
   const { loopSpec, answer, names } = plant
   const { store } = answer.scenario
   const lines: Wording[] = [
-    words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between store and room, ${figure(store.deliveryPower_W, 'W')} while it runs; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
+    words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between store and room, ${figure(answer.store.deliveryPower_W, 'W')} for that at full flow, less in proportion below it; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
   ]
   lines.push(...fillingWords(plant))
   if (loopSpec.fluid === 'glycol')

@@ -140,7 +140,7 @@ function headlineOf(plant: Plant): Wording {
   const { panel } = answer.scenario
   const store = tank === null ? words`` : words`, a ${figure(tank.volume_m3, 'm3')} tank`
   const fits = answer.fit.instead === null ? words`` : words`. It does not fit. ${answer.fit.instead}`
-  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'm')} × ${figure(panel.moduleWidth_m, 'm')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}${fits}`
+  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'span')} × ${figure(panel.moduleWidth_m, 'span')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}${fits}`
 }
 
 function inventedPart({ weather }: SheetAnswer): Wording | null {

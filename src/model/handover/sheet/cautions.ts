@@ -64,7 +64,7 @@ function wind({ loopSpec }: Plant): Caution {
   const pull_N = upliftOfModule_N(area_m2, GUST_ms)
   return caution(
     'Wind',
-    words`A gust of ${figure(GUST_ms, 'ms')} presses with q = 0.613 V² (Pa, V in m/s) = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with ${figure(pull_N, 'force', 2)}, or ${figure(pull_N / ANCHORS_PER_MODULE, 'force', 2)} at each of its ${count(ANCHORS_PER_MODULE)} clamps (feet are fewer and hold more: see Frame), far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners; an engineer decides rails, feet and bolts.`,
+    words`A gust of ${figure(GUST_ms, 'ms')} presses with ½ ρ V² = ${figure(gustPressure_Pa(GUST_ms), 'load')}; at a roof edge (coefficient −1.8) it lifts each module with ${figure(pull_N, 'force', 2)}, or ${figure(pull_N / ANCHORS_PER_MODULE, 'force', 2)} at each of its ${count(ANCHORS_PER_MODULE)} clamps (feet are fewer and hold more: see Frame), far more than it weighs. Take your site’s design gust, fix to the structure and not to the sheet, keep off edges and corners; an engineer decides rails, feet and bolts.`,
   )
 }
 
@@ -77,7 +77,7 @@ function roof({ modulesArea_m2 }: Plant): Caution {
 
 export const heightCaution = caution(
   'Work at height',
-  words`Guard every open edge (many rules begin at ${figure(1.8, 'm', 2)}); never alone, nor in wind, wet or ice. Skylights and old sheets break underfoot; old sheets may hold asbestos.`,
+  words`Guard every open edge (many rules begin at ${figure(1.8, 'span', 2)}); never alone, nor in wind, wet or ice. Skylights and old sheets break underfoot; old sheets may hold asbestos.`,
 )
 
 function tankCaution({ tank }: Plant): Caution {

@@ -30,7 +30,7 @@ function tightness(plant: Plant): Step[] {
         startDuty(plant) === null
           ? 'Plug the loop, fill it slowly at D1 with the test pump, from an open can, with the vents A open; shut them, then leak-test'
           : `Shut V1, open V2 and B, fill the loop slowly at D1 with the test pump, from an open can, until water without air comes out of the lower end of the return; plug that end${plant.tank === null ? '' : ' and the air hole AH'}, leak-test, take the plugs out and let the water out at D1, then open V1`,
-      expect: words`${headFigure(plant, testPressure_Pa(plant))} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
+      expect: words`${figure(testPressure_Pa(plant), 'gauge')} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
     },
     ...waterSteps(plant),
   ]
@@ -48,7 +48,7 @@ function waterSteps(plant: Plant): Step[] {
       : [
           {
             what: 'Fill the tank by FH, panels empty',
-            expect: words`water line ${figure(levels.water_m, 'm')} above the bottom; with the pump running it falls to ${figure(levels.running_m, 'm')}, and stays over the outlet at ${figure(levels.outlet_m, 'm')}`,
+            expect: words`water line ${figure(levels.water_m, 'span')} above the bottom; with the pump running it falls to ${figure(levels.running_m, 'span')}, and stays over the outlet at ${figure(levels.outlet_m, 'span')}`,
           },
         ]
   return drains
@@ -65,7 +65,7 @@ function waterSteps(plant: Plant): Step[] {
 /** A loop over an open tank that stays full: water is pumped in from below, as P1 need not reach the panels. */
 function fullLoopSteps(water_m: number): Step[] {
   return [
-    { what: 'Fill the tank by FH', expect: words`water line ${figure(water_m, 'm')} above the bottom` },
+    { what: 'Fill the tank by FH', expect: words`water line ${figure(water_m, 'span')} above the bottom` },
     {
       what: 'Shut V1 and V2, open the vents A, and fill the loop at D1 with the filling pump; shut A and D1, then open V1 and V2',
       expect: words`water without air at every vent and out of the return, and the tank’s water line where it was once O1 has run off what came over; with P1 running and at rest no air is heard and the line does not move. Air at the top: shut V1 and V2 and fill again`,
@@ -139,7 +139,7 @@ function nights(plant: Plant, night: NightTest): Step[] {
   if (night.drop_K && night.heat_W)
     steps.push({
       what: 'A running night, steady for an hour: supply minus return, and heat given off',
-      expect: words`${spanWords(night.drop_K, 'K')}; ${spanWords(night.heat_W, 'W')} (eight running hours in ten)`,
+      expect: words`${spanWords(night.drop_K, 'K')}; ${spanWords(night.heat_W, 'heat')} (eight running hours in ten)`,
     })
   if (plant.tank !== null)
     steps.push({
@@ -153,6 +153,6 @@ function nights(plant: Plant, night: NightTest): Step[] {
   return steps
 }
 
-function spanWords(span: Span, unit: 'K' | 'W'): Wording {
+function spanWords(span: Span, unit: 'K' | 'heat'): Wording {
   return words`${figure(span.low, unit, 2)} to ${figure(span.high, unit, 2)}, middle ${figure(span.middle, unit, 2)}`
 }

@@ -104,7 +104,7 @@ function roomStates({ answer }: Plant): ControlState[] {
     ),
     state(
       'Room cool enough',
-      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(fadedAt_K(store), 'K')} colder than S5`,
+      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(fadedAt_K(answer.store), 'K')} colder than S5`,
       'P2 off',
     ),
     store.deliveryKind === 'drained'
@@ -116,7 +116,7 @@ function roomStates({ answer }: Plant): ControlState[] {
         ),
     state(
       'Cooling',
-      words`none of the above: P2 full from S5 at ${figure(plan.setpoint_C + plan.band_K, 'C')} with the tank’s bottom (S8) ${figure(openAt_K(store), 'K')} colder, less below either (a controller that only switches begins at ${figure(openAt_K(store), 'K')})`,
+      words`none of the above: P2 full from S5 at ${figure(plan.setpoint_C + plan.band_K, 'C')} with the tank’s bottom (S8) ${figure(openAt_K(answer.store), 'K')} colder, less below either (a controller that only switches begins at ${figure(openAt_K(answer.store), 'K')})`,
       `P2 on, opening with S5`,
     ),
   ]

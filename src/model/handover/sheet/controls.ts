@@ -66,7 +66,7 @@ function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
   return [
     line(
       'Room cooling',
-      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom (S8)${hasDewSupply({ tank, answer }) ? ', or the supply (S9) where M1 mixes,' : ''} is ${figure(openAt_K(store), 'K')} colder than the room, less below that, off at ${figure(fadedAt_K(store), 'K')} (a controller that only switches: on and off at these)`,
+      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom (S8)${hasDewSupply({ tank, answer }) ? ', or the supply (S9) where M1 mixes,' : ''} is ${figure(openAt_K(answer.store), 'K')} colder than the room, less below that, off at ${figure(fadedAt_K(answer.store), 'K')} (a controller that only switches: on and off at these)`,
     ),
     store.deliveryKind === 'drained'
       ? line(
@@ -112,9 +112,9 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
     line('S2 store', top),
     line('S3 supply', `${names.pipe} to the panel, near the store, under the insulation`),
     line('S4 return', `${names.pipe} from the panel, near the store, under the insulation`),
-    line('S5 room', words`inner wall at ${figure(1.5, 'm', 2)}, out of sun and air stream`),
+    line('S5 room', words`inner wall at ${figure(1.5, 'span', 2)}, out of sun and air stream`),
     line('S6 humidity', 'beside the coldest surface of the room cooling'),
-    line('S7 outdoors', words`shaded side at ${figure(1.5, 'm', 2)}, off the wall, away from the panels`),
+    line('S7 outdoors', words`shaded side at ${figure(1.5, 'span', 2)}, off the wall, away from the panels`),
     ...(tank === null
       ? []
       : [

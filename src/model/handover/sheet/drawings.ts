@@ -1,7 +1,6 @@
 import {
   buildUp,
   drainsBack,
-  overhangOf,
   roofPlan,
   schematic,
   section,
@@ -19,12 +18,9 @@ export function drawingsOf(plant: Plant): Drawing[] {
   return [roofPlan(facts), section(facts), schematic(facts), buildUp(facts)]
 }
 
-/**
- * What has the area but not the shape (a field wider or longer than the roof it is to lie on), and panels that are to drain
- * into water that is higher than they are.
- */
+/** Panels that are to drain into water that is higher than they are. */
 export function shapeMisfits(plant: Plant): Problem[] {
-  return [...overhang(plant), ...undrained(plant)]
+  return undrained(plant)
 }
 
 /** What the sheet says of the place of a plant, for pages that come before it; null where the answer has no panels. */
@@ -45,21 +41,6 @@ export interface PlaceOfPlant {
   readonly remarks: readonly Problem[]
 }
 
-function overhang(plant: Plant): Problem[] {
-  const over = overhangOf(factsOf(plant))
-  const tooMany = plant.answer.fit.misfits.some(({ code }) => code === 'panels-do-not-fit')
-  if (over === null || tooMany) return []
-  return [
-    {
-      code: 'field-does-not-fit',
-      severity: 'warning',
-      ...said(over),
-      place: { field: 'panel.moduleLength_m' },
-      remedy: 'Choose modules of another length or width, or give the free area of another place for them.',
-    },
-  ]
-}
-
 /** Panels drain only into water below their low edge, with some fall to it, m (common practice, no source). */
 const LEAST_DROP_m = 0.1
 
@@ -70,8 +51,8 @@ function undrained(plant: Plant): Problem[] {
   if (water_m > LEAST_DROP_m && facts.panelHeight_m >= water_m + LEAST_DROP_m) return []
   const what =
     facts.tank === null
-      ? words`Under panels whose low edge is ${figure(facts.panelHeight_m, 'm')} above the ground there is no place for a vessel that they could drain into.`
-      : words`The low edge of the panels is ${figure(facts.panelHeight_m, 'm')} above the ground, the tank’s water line ${figure(water_m, 'm')}: they cannot drain into it.`
+      ? words`Under panels whose low edge is ${figure(facts.panelHeight_m, 'span')} above the ground there is no place for a vessel that they could drain into.`
+      : words`The low edge of the panels is ${figure(facts.panelHeight_m, 'span')} above the ground, the tank’s water line ${figure(water_m, 'span')}: they cannot drain into it.`
   return [
     {
       code: 'panels-cannot-drain',

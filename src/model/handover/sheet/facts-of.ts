@@ -1,9 +1,19 @@
+import { roofFromAbove } from '#model/design/assembly'
 import type { PlantFacts } from '#model/handover/drawing'
 import { figure, short, words } from '#model/basis/words'
-import { backInsulation_m, flowFigure, FOAM_TEXT } from './figures.ts'
+import { backInsulation_m, flowFigure } from './figures.ts'
+import { feetHeights, frameOf, PAST_m } from './frame.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
 import { tankLevels } from './tank-levels.ts'
+
+const UNITS = {
+  surface: 'fanCoil',
+  drained: 'fanCoil',
+  ceiling: 'ceiling',
+  floorPipes: 'pipes',
+  roofPipes: 'pipes',
+} as const
 
 /** What of a plant is drawn. */
 export function factsOf(plant: Plant): PlantFacts {
@@ -11,14 +21,18 @@ export function factsOf(plant: Plant): PlantFacts {
   const { panel, room, store, plan } = answer.scenario
   const wet = loopSpec.fluid !== 'air'
   const film = panelSpec.film
+  const frame = frameOf(plant)
   return {
     moduleLength_m: loopSpec.moduleLength_m,
     moduleWidth_m: loopSpec.moduleWidth_m,
     rows: rowsOf(plant),
+    feetPerRail: frame.feetPerRail,
+    railPast_m: PAST_m,
+    feetHigh: feetHeights(frame),
     tilt_deg: panel.tilt_deg,
     azimuth_deg: panel.azimuth_deg,
     panelHeight_m: panel.height_m,
-    roof: panel.freeArea_m2 > 0 ? null : roofAlong(answer.scenario),
+    roof: roofFromAbove(answer.scenario),
     roomWidth_m: room.width_m,
     roomHeight_m: room.height_m,
     liquid: wet,
@@ -37,6 +51,7 @@ export function factsOf(plant: Plant): PlantFacts {
           },
     mass: tank !== null ? null : store.kind === 'slab' ? 'slab' : 'building',
     drained: store.deliveryKind === 'drained',
+    roomUnit: tank === null ? null : UNITS[store.deliveryKind],
     pipe: wet
       ? words`${figure(answer.loop.pipeInnerDiameter_m, 'pipeBore')}`
       : words`${short(answer.loop.pipeInnerDiameter_m)} inside`,
@@ -57,16 +72,7 @@ export function factsOf(plant: Plant): PlantFacts {
       passageOuter_m: loopSpec.tubeOuterDiameter_m,
       spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
       foam_m: backInsulation_m(panel.backLoss_Wm2K),
-      foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of ${FOAM_TEXT}`,
+      foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of closed-cell foam`,
     },
   }
-}
-
-/** The room's roof seen with the slope of the panels down the page: its length lies along the front. */
-function roofAlong({ room, panel }: Plant['answer']['scenario']) {
-  const turn = ((panel.azimuth_deg - room.azimuth_deg) * Math.PI) / 180
-  const sideways = Math.abs(Math.sin(turn)) > Math.SQRT1_2
-  return sideways
-    ? { across_m: room.width_m, down_m: room.length_m }
-    : { across_m: room.length_m, down_m: room.width_m }
 }

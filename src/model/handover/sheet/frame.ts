@@ -1,4 +1,5 @@
-import { FALL, FIXING_INSET_frac, ROW_GAP_m } from '#model/handover/drawing'
+import { FALL, FIXING_INSET_frac } from '#model/handover/drawing'
+import { fieldSize_m, ROW_GAP_m } from '#model/panels/loop'
 import { GUST_ms, upliftOfModule_N } from './cautions.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
@@ -7,7 +8,7 @@ import { count, figure, short, words, type Wording } from '#model/basis/words'
 
 /** Rails of a row; how far a rail runs past its modules; most between two feet of a rail, m (common practice, no source). */
 const RAILS = 2
-const PAST_m = 0.1
+export const PAST_m = 0.1
 const FEET_APART_m = 2
 /** Panels lower over their roof than this need no posts, m. */
 const FLAT_m = 0.05
@@ -19,6 +20,8 @@ export interface Frame {
   /** Lengths of the rails, one of each row, m. */
   readonly rails_m: readonly number[]
   readonly feet: number
+  /** Feet under each of the two rails, row by row. */
+  readonly feetPerRail: readonly number[]
   /** Heights of the feet above what they stand on, m: low and high rail of each row, from the low edge up; empty where none is needed. */
   readonly feet_m: readonly (readonly [low: number, high: number])[]
   readonly clampUplift_N: number
@@ -33,9 +36,10 @@ export function frameOf(plant: Plant): Frame {
   const inset_m = FIXING_INSET_frac * Math.min(loopSpec.moduleLength_m, loopSpec.moduleWidth_m)
   const raised_m = panel.height_m >= room.height_m ? panel.height_m - room.height_m : panel.height_m
   const slope = Math.sin((panel.tilt_deg * Math.PI) / 180)
-  const rails_m = rows.map((modules) => modules * loopSpec.moduleWidth_m + 2 * PAST_m)
+  const rails_m = rows.map((modules) => fieldSize_m(loopSpec, [modules]).across_m + 2 * PAST_m)
   const feetOf = (rail_m: number): number => Math.ceil(rail_m / FEET_APART_m) + 1
-  const feet = RAILS * rails_m.reduce((sum, rail_m) => sum + feetOf(rail_m), 0)
+  const feetPerRail = rails_m.map(feetOf)
+  const feet = RAILS * feetPerRail.reduce((sum, each) => sum + each, 0)
   const module_N = upliftOfModule_N(loopSpec.moduleLength_m * loopSpec.moduleWidth_m, GUST_ms)
   /** A foot carries half a span on each side of it; the last of a rail, one half. */
   const most_N = rows.map((modules, row) => {
@@ -47,6 +51,7 @@ export function frameOf(plant: Plant): Frame {
     apart_m: loopSpec.moduleLength_m - 2 * inset_m,
     rails_m,
     feet,
+    feetPerRail,
     feet_m: onPosts
       ? rows.map((_, row) => {
           const from_m = row * (loopSpec.moduleLength_m + ROW_GAP_m)
@@ -72,7 +77,7 @@ export function frameParts(plant: Plant): Part[] {
     ),
     part(
       count(frame.feet),
-      words`feet under the rails, at most ${figure(FEET_APART_m, 'm')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : ', counted from the ceiling: take off what your roof is thick there'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
+      words`feet under the rails, at most ${figure(FEET_APART_m, 'span')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : ', counted from the ceiling: take off what your roof is thick there'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
     ),
     part(
       count(anchors),
@@ -83,21 +88,27 @@ export function frameParts(plant: Plant): Part[] {
 
 function lengths(rails_m: readonly number[]): Wording {
   const kinds = [...new Set(rails_m)]
-  return kinds.flatMap((rail_m, i) => [...(i === 0 ? [] : [' and ']), figure(rail_m, 'm')])
+  return kinds.flatMap((rail_m, i) => [...(i === 0 ? [] : [' and ']), figure(rail_m, 'span')])
 }
 
 /** Rails fall towards the fed corner, so that headers drain: feet at the other end are higher. */
 function fall({ loopSpec, layout }: Plant, { feet_m }: Frame): Wording {
   if (loopSpec.fluid === 'air') return words``
-  const rise_m = FALL * Math.min(layout.modulesPerRow, layout.modules) * loopSpec.moduleWidth_m
+  const rise_m = FALL * fieldSize_m(loopSpec, [Math.min(layout.modulesPerRow, layout.modules)]).across_m
   return words`${feet_m.length === 0 ? ', shimmed' : ' at the fed end of a row'}, and ${short(rise_m, 2)} more at its other end (rising 1 : 50, those between in step)`
 }
 
-function heights({ feet_m }: Frame): Wording {
-  if (feet_m.length === 0) return words``
+function heights(frame: Frame): Wording {
+  const high = feetHeights(frame)
+  return high === null ? words`` : words`, ${high} high (low rail and high rail)`
+}
+
+/** Heights of the feet at the fed end, row by row; null where none is needed. */
+export function feetHeights({ feet_m }: Frame): Wording | null {
+  if (feet_m.length === 0) return null
   const rows = feet_m.map(
     ([low_m, high_m], row) =>
       words`${row === 0 ? '' : '; '}${feet_m.length > 1 ? `row ${feet_m.length - row} ` : ''}${short(low_m)} and ${short(high_m)}`,
   )
-  return words`, ${rows.flat()} high (low rail and high rail)`
+  return rows.flat()
 }

@@ -1,7 +1,7 @@
 import { AIR_HOLE_m, drainsBack, liftOf_m } from '#model/handover/drawing'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
+import { MODULE_GAP_m } from '#model/panels/loop'
 import { factsOf } from './facts-of.ts'
-import { headFigure } from './figures.ts'
 import { moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
@@ -25,13 +25,16 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       figure(amounts.header_m, 'm'),
-      words`header ${names.pipe}, ${bore(loop.headerInnerDiameter_m)}: two to a module, each ${figure(loopSpec.moduleWidth_m, 'm')}${wet ? words`; metal tube of that bore where ${names.passage}s are brazed in` : words``}`,
+      words`header ${names.pipe}, ${bore(loop.headerInnerDiameter_m)}: two to a module, each ${figure(loopSpec.moduleWidth_m + MODULE_GAP_m, 'span')}, ${short(MODULE_GAP_m / 2)} past the module at each side${wet ? words`; metal tube of that bore where ${names.passage}s are brazed in` : words``}`,
     ),
     part(
       count(2 * layout.modules * passages.parallel),
-      words`joints of ${names.passage}s (${short(loopSpec.tubeOuterDiameter_m)} outside) to headers`,
+      words`joints of ${names.passage}s (${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside) to headers`,
     ),
-    part(count(amounts.unions), words`unions between headers of neighbouring modules`),
+    part(
+      count(amounts.unions),
+      words`unions between headers of neighbouring modules, in the gaps of ${short(MODULE_GAP_m)}`,
+    ),
     part(count(amounts.caps), words`header end caps (the corners not fed or drained)`),
     part(
       count(2 * rows),
@@ -40,7 +43,7 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     part(count(2 * (rows - 1)), words`tees where rows branch off supply and return`),
     part(
       figure(amounts.pipe_m, 'm'),
-      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together, with a clip every ${figure(CLIPS_m, 'm', 2)}`,
+      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together, with a clip every ${figure(CLIPS_m, 'span', 2)}`,
     ),
     part(
       count(ELBOWS + ELBOWS_ROW * (rows - 1)),
@@ -65,12 +68,20 @@ const GAUGE_SPARE = 1.25
 /** A flow meter shows the flow in the middle of its range. */
 const METER_RANGE = [0.4, 2] as const
 
+/** The next range that is sold and reads so much with some to spare. */
+const gaugeFor_Pa = (most_Pa: number): number =>
+  GAUGES_Pa.find((range_Pa) => range_Pa >= GAUGE_SPARE * most_Pa) ?? GAUGE_SPARE * most_Pa
+
+/** Fittings with a thread at both ends beside the pump: V1, V2, ST and FM, and B of each row. */
+const THREADED = 4
+/** Tees of the loop beside those of the rows: D1, G1 and G2. */
+const TEES = 3
+
 function valves(plant: Plant, rows: number): Part[] {
   const { loop } = plant.answer
   const facts = factsOf(plant)
   const size = figure(loop.pipeInnerDiameter_m, 'valveSize')
-  const most_Pa = GAUGE_SPARE * Math.max(startDuty(plant)?.head_Pa ?? 0, loop.pressureDrop_Pa)
-  const gauge_Pa = GAUGES_Pa.find((range_Pa) => range_Pa >= most_Pa) ?? most_Pa
+  const gauge_Pa = gaugeFor_Pa(Math.max(startDuty(plant)?.head_Pa ?? 0, loop.pressureDrop_Pa))
   const range = METER_RANGE.map((share) => figure(share * plant.flow_m3s, 'liquidFlow', 2))
   const drains = drainsBack(facts)
   return [
@@ -105,11 +116,12 @@ function valves(plant: Plant, rows: number): Part[] {
       count(1),
       words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, made for the test pressure, with a cock before P1 and one after V2 (G1, G2)`,
     ),
+    ...fittings(plant, rows),
     part(count(1), words`drain valve ${figure(0.015, 'valveSize')} with hose end at the lowest point (D1)`),
     part(count(1), fillingWords(plant)),
     part(
       count(1),
-      words`test pump by hand with hose for D1 and a gauge that reads ${headFigure(plant, testPressure_Pa(plant))}: fills and presses the loop from an open can; taken away afterwards (hire it)`,
+      words`test pump by hand with hose for D1 and a gauge 0 to ${figure(gaugeFor_Pa(testPressure_Pa(plant)), 'gauge')}, for a test at ${figure(testPressure_Pa(plant), 'gauge')}: fills and presses the loop from an open can; taken away afterwards (hire it)`,
     ),
     ...(plant.tank !== null && !drains
       ? [
@@ -119,6 +131,22 @@ function valves(plant: Plant, rows: number): Part[] {
           ),
         ]
       : []),
+  ]
+}
+
+/** What joins valves and instruments to the pipe. */
+function fittings(plant: Plant, rows: number): Part[] {
+  const size = figure(plant.answer.loop.pipeInnerDiameter_m, 'valveSize')
+  const drains = drainsBack(factsOf(plant))
+  return [
+    part(
+      count(2 * (THREADED + rows)),
+      words`adapters, that pipe to the male thread ${size} of V1, V2, ST, FM and B: compression or solder on copper, press or compression with insert on plastic`,
+    ),
+    part(
+      count(TEES + (drains ? 0 : rows)),
+      words`tees of that pipe with a female thread: ${figure(0.015, 'valveSize')} for D1, ${figure(0.01, 'valveSize')} for G1 and G2${drains ? '' : words`, ${figure(0.01, 'valveSize')} for A`}`,
+    ),
   ]
 }
 

@@ -33,11 +33,11 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       count(layout.modules),
-      words`plates ${figure(panel.moduleLength_m, 'm')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'm')}, ${short(loopSpec.plateThickness_m)} thick, ${plateMetal(loopSpec.plateConductivity_WmK)}`,
+      words`plates ${figure(panel.moduleLength_m, 'span')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'span')}, ${short(loopSpec.plateThickness_m)} thick, ${plateMetal(loopSpec.plateConductivity_WmK)}`,
     ),
     part(
       figure(amounts.passage_m, 'm'),
-      words`${names.passage} ${short(loopSpec.tubeOuterDiameter_m)} outside, ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'm')} a module`,
+      words`${names.passage} ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside, ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'span')} a module`,
     ),
     ...coatingParts(amounts.plate_m2),
   ]
@@ -72,7 +72,7 @@ function coatingParts(plate_m2: number): Part[] {
   return [
     part(
       figure(wet_L * LITRE_m3, 'content', 2),
-      words`coating on the sky side, wet (recipe: ${DEMO_RECIPE.name}; ${short(DEMO_JOB.dryThickness_m)} dry in all): ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”)`,
+      words`coating on the sky side, wet (recipe: ${DEMO_RECIPE.name}; ${figure(DEMO_JOB.dryThickness_m, 'coatThickness')} dry in all): ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”)`,
     ),
     part(
       figure((plate_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),

@@ -1,14 +1,5 @@
-import {
-  count,
-  figure,
-  line,
-  said,
-  type Problem,
-  type SheetLine,
-  words,
-  type Wording,
-} from '#model/basis/words'
-import { doorWords, freeArea_m2, judgedLoad_kgm2, loadWords, moduleArea_m2 } from '#model/design/assembly'
+import { figure, line, said, type Problem, type SheetLine, words, type Wording } from '#model/basis/words'
+import { doorWords, freeArea_m2, judgedLoad_kgm2, loadWords, modulesThatFit } from '#model/design/assembly'
 import type { Plant } from './plant.ts'
 import { START_SPARE_m } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
@@ -24,17 +15,15 @@ export function placeLines(plant: Plant): SheetLine[] {
 function panelWords({ answer }: Plant): Wording {
   const { scenario } = answer
   const free_m2 = freeArea_m2(scenario)
-  const modules = Math.floor(free_m2 / moduleArea_m2(scenario) + 1e-9)
-  const from =
-    scenario.panel.freeArea_m2 > 0 ? 'given' : 'worked out: the room’s own roof, its edges not taken off'
-  return words`${figure(free_m2, 'm2')} (${from}): at most ${count(modules)} ${modules === 1 ? 'module' : 'modules'}`
+  const from = scenario.panel.freeArea_m2 > 0 ? 'given' : 'worked out: the room’s own roof'
+  return words`${figure(free_m2, 'm2')} (${from}): at most ${modulesThatFit(scenario).words}`
 }
 
 function tankLines({ tank, answer }: Plant): SheetLine[] {
   if (tank === null) return []
   const { place, volume_m3 } = tank
   const most = words`at most ${figure(place.most_m3, 'm3')} of tank`
-  const height = words`${figure(answer.scenario.room.height_m, 'm')} of room height`
+  const height = words`${figure(answer.scenario.room.height_m, 'span')} of room height`
   const load = words`carries the ${loadWords(place)}; the tank loads it with ${figure(judgedLoad_kgm2(volume_m3, tank), 'kgm2')}, its weight full on its footprint or on ${figure(1, 'm2')}, whichever is more. A licensed engineer decides`
   return [
     place.inRoom
@@ -65,7 +54,7 @@ export function wayInRemarks({ tank }: Plant): Problem[] {
       code: 'tank-wider-than-door',
       severity: 'warning',
       ...said(
-        words`The tank is ${figure(tank.diameter_m, 'm')} wide; ${doorWords(tank.place)} lets in at most ${figure(tank.place.byDoor_m3, 'm3')} in one piece.`,
+        words`The tank is ${figure(tank.diameter_m, 'span')} wide; ${doorWords(tank.place)} lets in at most ${figure(tank.place.byDoor_m3, 'm3')} in one piece.`,
       ),
       remedy:
         'Bring it in before a wall is closed, join several smaller tanks, or give the width of its way in: the sizing then keeps to it.',

@@ -1,3 +1,4 @@
+import { MODULE_GAP_m } from '#model/panels/loop'
 import type { Plant } from './plant.ts'
 import { rowsOf } from './plant.ts'
 
@@ -7,7 +8,7 @@ export interface Quantities {
   readonly plate_m2: number
   /** Tubes or channels on all plates, m. */
   readonly passage_m: number
-  /** Both headers of all rows, m. */
+  /** Both headers of all rows, with the stubs between neighbours, m. */
   readonly header_m: number
   /** Unions between the headers of neighbouring modules. */
   readonly unions: number
@@ -30,7 +31,7 @@ export function quantitiesOf(plant: Plant): Quantities {
   const { loop } = plant.answer
   const rows = rowsOf(plant).length
   const passage_m = layout.modules * passages.parallel * passages.length_m
-  const header_m = 2 * layout.modules * loopSpec.moduleWidth_m
+  const header_m = 2 * layout.modules * (loopSpec.moduleWidth_m + MODULE_GAP_m)
   const pipe_m = loopSpec.pipeLength_m + layout.rowPipes_m
   return {
     plate_m2: plant.modulesArea_m2,

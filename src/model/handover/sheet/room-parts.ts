@@ -3,7 +3,8 @@ import { thermometersOf } from './controls.ts'
 import { deliveredBy } from './delivered-by.ts'
 import { partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
-import { COIL_Pa, RATED, ROOM_PIPE_m, roomCoil } from './room-coil.ts'
+import { ROOM_PIPE_m, roomCoil } from './room-coil.ts'
+import { RATED, ROOM_HEAD_Pa } from '#model/building/store'
 import { massPipes } from './mass-pipes.ts'
 
 const part = partOf('Cooling of the room')
@@ -15,40 +16,41 @@ export function roomParts(plant: Plant): Part[] {
   if (tank === null) return [part(count(1), massWords(plant))]
   const coil = roomCoil(plant)
   const air = store.deliveryKind === 'drained' || store.deliveryKind === 'surface'
+  const mixes = store.deliveryKind !== 'drained'
   const size = figure(coil.bore_m, 'valveSize')
   return [
     part(count(1), air ? fanCoilWords(plant) : surfaceWords(plant)),
     part(
       count(1),
-      words`pump (P2): ${figure(coil.water_m3s, 'liquidFlow', 2)} against ${figure(coil.head_Pa, 'head', 2)} (${figure(COIL_Pa, 'head', 2)} for ${air ? 'the coil' : 'its circuits'}${store.deliveryKind === 'drained' ? '' : words`, ${figure(coil.mixing_Pa, 'head', 2)} for M1`}, the rest for ${figure(ROOM_PIPE_m, 'm')} of pipe there and back: put in your own), its speed set by the controller; shut-off valve (V3) ${size}`,
+      words`pump (P2), its speed set by the controller: ${figure(coil.water_m3s, 'liquidFlow', 2)} against ${figure(coil.head_Pa, 'head', 2)} (${air ? 'coil' : 'circuits'} ${figure(ROOM_HEAD_Pa.coil, 'head', 2)}${mixes ? words`, M1 ${figure(ROOM_HEAD_Pa.mixing, 'head', 2)}` : ''}, pipe the rest), about ${figure(coil.pump_W, 'W', 2)}, with a pair of unions; shut-off valve (V3) ${size}`,
     ),
     part(
       figure(ROOM_PIPE_m, 'm'),
-      words`pipe ${figure(coil.bore_m, 'pipeBore')} between tank and ${air ? 'coil' : 'circuits'}, insulated and vapour-tight like that of the panel loop; measure your own`,
+      words`pipe ${figure(coil.bore_m, 'pipeBore')} between tank and ${air ? 'coil' : 'circuits'}, there and back, insulated and vapour-tight like that of the panel loop: measure your own, and raise P2’s head with it`,
     ),
     part(
-      count(store.deliveryKind === 'drained' ? 2 : 5),
-      words`adapters from that pipe to the ${size} of ${store.deliveryKind === 'drained' ? 'V3' : 'V3 and M1'}, reducing where the two differ`,
+      count(mixes ? 5 : 2),
+      words`adapters, that pipe to the male thread ${size} of ${mixes ? 'V3 and M1' : 'V3'}: compression or solder on copper, press or compression with insert on plastic`,
     ),
     ...(store.deliveryKind === 'surface'
       ? [
           part(
             count(1),
-            words`condensate pipe ${figure(0.02, 'valveSize')} from the drip tray, with a fall and a trap: for the day the guard fails`,
+            words`condensate pipe ${figure(0.02, 'valveSize')} from the drip tray, falling 1 : 50 to a trap and outdoors or a drain: for the day the guard fails`,
           ),
         ]
       : []),
-    ...(store.deliveryKind === 'drained'
+    ...(mixes
       ? [
           part(
             count(1),
-            words`condensate drain ${figure(0.02, 'valveSize')} with a trap, and a float switch in the tray`,
+            words`three-way mixing valve (M1) ${size}, ${figure(coil.kvs_m3s, 'valveFlow')}, with a 0–10 V drive, before P2, held by the dew guard`,
           ),
         ]
       : [
           part(
             count(1),
-            words`three-way mixing valve (M1) ${size}, before P2, that passes ${figure(coil.kvs_m3h, 'count', 2)} m³/h of water at 1 bar (its catalogue’s Kvs; Cv ${figure(1.156 * coil.kvs_m3h, 'count', 2)} gal/min at 1 psi), with a 0–10 V drive, held by the dew guard`,
+            words`condensate drain ${figure(0.02, 'valveSize')}, falling 1 : 50, with a trap, and a float switch in the tray`,
           ),
         ]),
   ]
@@ -62,20 +64,21 @@ function fanCoilWords(plant: Plant): Wording {
     store.deliveryKind === 'drained'
       ? 'with drip tray and drain'
       : 'kept dry by the dew guard; a drip tray all the same'
-  return words`fan coil, ${tray}: ${figure(coil.ratedSensible_W, 'W', 2)} sensible (about ${figure(coil.ratedTotal_W, 'W', 2)} in all) at the catalogue’s ${figure(RATED.air_C, 'C')} air and ${figure(RATED.waterIn_C, 'C')} to ${figure(RATED.waterOut_C, 'C')} water (EN 1397), about ${figure(coil.air_m3s, 'airFlow', 2)} of air: that is the ${figure(store.delivery_WK, 'WK')} between store water and room air that was reckoned with. ${mostWords(plant)} ${powerOf(plant)}`
+  return words`fan coil (FC), ${tray}: ${figure(coil.ratedSensible_W, 'heat', 2)} sensible (about ${figure(coil.ratedTotal_W, 'heat', 2)} in all) at the catalogue’s ${figure(RATED.air_C, 'C')} air and ${figure(RATED.waterIn_C, 'C')} to ${figure(RATED.waterOut_C, 'C')} water (EN 1397), ${figure(coil.air_m3s, 'airFlow', 2)} of air with a fan of at most ${figure(coil.fan_W, 'W', 2)} whose speed can be set: that is the ${figure(store.delivery_WK, 'WK')} between store water and room air of the year. Any make with these figures. ${mostWords(plant)} ${powerOf(plant)}`
 }
 
-/** What the year counts for fan and P2, and what they draw at full flow. */
+/** That fan and P2 are counted as listed; or, where their power is given, how far that is from the list. */
 function powerOf(plant: Plant): Wording {
-  const { pump_W, fan_W, cools_h } = roomCoil(plant)
-  const { deliveryPower_W } = plant.answer.scenario.store
-  const more_J = Math.max(0, pump_W + fan_W - deliveryPower_W) * cools_h * 3600
-  return words`The year counts fan and P2 with ${figure(deliveryPower_W, 'W')} together while they run. At the full flows of this list they would draw about ${figure(pump_W + fan_W, 'W', 2)} (P2 ${figure(pump_W, 'W', 2)}, fan ${figure(fan_W, 'W', 2)}), in the ${count(Math.round(cools_h))} h of cooling at most ${figure(more_J, 'J', 2)} more a year, all of it heat to the room or the water, which is not reckoned: give what yours draw as power of the delivery`
+  const { pump_W, fan_W, counted_W } = roomCoil(plant)
+  const listed_W = pump_W + fan_W
+  if (Math.abs(counted_W - listed_W) < 0.05 * listed_W)
+    return words`The year counts fan and P2 as listed, ${figure(counted_W, 'W', 2)} at full flow and less in proportion below it`
+  return words`The year counts fan and P2 with the ${figure(counted_W, 'W', 2)} given as power of the delivery; by this list they draw ${figure(listed_W, 'W', 2)} at full flow: give 0 there to count what is listed`
 }
 
 function mostWords(plant: Plant): Wording {
   const { most_W, mostBelow_K } = roomCoil(plant)
-  return words`Here it gave ${figure(most_W, 'W', 2)} at the most, with water ${figure(mostBelow_K, 'K')} colder than the room.`
+  return words`Here it gave ${figure(most_W, 'heat', 2)} at the most, with water ${figure(mostBelow_K, 'K')} colder than the room.`
 }
 
 /** Heat taken on by cooled surfaces, W/m²K: ceilings EN 14240 and EN 1264, floors EN 1264 (from memory). */

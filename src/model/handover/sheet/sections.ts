@@ -53,7 +53,7 @@ export function panelLines(plant: Plant): SheetLine[] {
   const { answer, layout, modulesArea_m2, names } = plant
   const { panel } = answer.scenario
   const rows = rowsOf(plant)
-  const size = words`${figure(panel.moduleLength_m, 'm')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'm')}`
+  const size = words`${figure(panel.moduleLength_m, 'span')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'span')}`
   const lines = [
     line('Panels', words`${count(layout.modules)} of ${size}`),
     line('Area', words`${figure(answer.area_m2, 'm2')}`),
@@ -62,7 +62,7 @@ export function panelLines(plant: Plant): SheetLine[] {
       'Tilt',
       words`${figure(panel.tilt_deg, 'deg')} from flat${panel.tilt_deg > 0 ? words`, facing ${figure(panel.azimuth_deg, 'deg')} (${COMPASS[Math.round(panel.azimuth_deg / 45) % 8]!})` : words``}`,
     ),
-    line('Height', words`${figure(panel.height_m, 'm')} above ground`),
+    line('Height', words`${figure(panel.height_m, 'span')} above ground`),
   ]
   if (Math.abs(modulesArea_m2 - answer.area_m2) > 1e-6 * modulesArea_m2)
     lines.splice(
@@ -98,7 +98,7 @@ export function buildUpLines({ answer, panelSpec, loopSpec, names }: Plant): She
     ),
     line(
       'Tubes',
-      words`${FIELDS.loop.layout.optionLabels[loopSpec.layout].toLowerCase()}: ${names.passage}s ${short(loopSpec.tubeInnerDiameter_m)} inside, ${short(loopSpec.tubeOuterDiameter_m)} outside${loopSpec.layout === 'wetted' ? words`, side by side` : words`, ${short(loopSpec.tubeSpacing_m)} apart, in full contact with the plate`}`,
+      words`${FIELDS.loop.layout.optionLabels[loopSpec.layout].toLowerCase()}: ${names.passage}s ${short(loopSpec.tubeInnerDiameter_m)} inside, ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside${loopSpec.layout === 'wetted' ? words`, side by side` : words`, ${short(loopSpec.tubeSpacing_m)} apart, in full contact with the plate`}`,
     ),
     line(
       'Behind',
@@ -186,7 +186,7 @@ export function storeLines(plant: Plant): SheetLine[] {
       line(
         'Store',
         slab
-          ? words`the floor slab, ${figure(room.slabThickness_m, 'm')} thick`
+          ? words`the floor slab, ${figure(room.slabThickness_m, 'span')} thick`
           : words`the building’s own mass`,
       ),
       line('Pipes to mass', words`${figure(store.delivery_WK, 'WK')}`),
@@ -201,7 +201,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Size',
-      words`${figure(tank.diameter_m, 'm')} wide, ${figure(tank.height_m, 'm')} high if round${shapeWords(tank)}`,
+      words`${figure(tank.diameter_m, 'span')} wide, ${figure(tank.height_m, 'span')} high if round${shapeWords(tank)}`,
     ),
     line(
       'Insulation',
@@ -214,16 +214,16 @@ export function storeLines(plant: Plant): SheetLine[] {
     line(
       'Water line',
       startLift_m(plant) === null
-        ? words`fill to ${figure(levels.water_m, 'm')} above the bottom; the loop is filled apart and stays full`
-        : words`fill to ${figure(levels.water_m, 'm')} above the bottom with the panels empty; ${figure(levels.running_m, 'm')} while they are full`,
+        ? words`fill to ${figure(levels.water_m, 'span')} above the bottom; the loop is filled apart and stays full`
+        : words`fill to ${figure(levels.water_m, 'span')} above the bottom with the panels empty; ${figure(levels.running_m, 'span')} while they are full`,
     ),
     line(
       'Connections',
-      words`heights above the tank’s bottom, which is ${short(store.insulation_m)} over the floor: to the panel ${figure(levels.outlet_m, 'm')}, back over the rim and down to ${figure(levels.end_m, 'm')}; to the room ${figure(levels.end_m, 'm')}, back ${figure(levels.outlet_m, 'm')}`,
+      words`heights above the tank’s bottom, which is ${short(store.insulation_m)} over the floor: to the panel ${figure(levels.outlet_m, 'span')}, back over the rim and down to ${figure(levels.end_m, 'span')}; to the room ${figure(levels.end_m, 'span')}, back ${figure(levels.outlet_m, 'span')}`,
     ),
     line(
       'Room cooling',
-      words`${figure(store.delivery_WK, 'WK')} (${deliveredBy(store)}), ${figure(store.deliveryPower_W, 'W')} while it runs`,
+      words`${figure(store.delivery_WK, 'WK')} (${deliveredBy(store)}); fan and P2 draw ${figure(answer.store.deliveryPower_W, 'W')} at full flow`,
     ),
   ]
 }

@@ -28,23 +28,23 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       count(1),
-      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'm')} wide and ${figure(tank.height_m, 'm')} high${shapes(tank)}, with a tight, child-proof lid`,
+      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'span')} wide and ${figure(tank.height_m, 'span')} high${shapes(tank)}, with a tight, child-proof lid`,
     ),
     part(
       count(1),
-      words`outlet ${pipe} to P1, ${figure(levels.outlet_m, 'm')} above the bottom: under the water even while the panels are full`,
+      words`outlet ${pipe} to P1, ${figure(levels.outlet_m, 'span')} above the bottom: under the water even while the panels are full`,
     ),
     part(
       count(1),
-      words`return ${pipe} over the rim, by a notch of the lid, ending ${figure(levels.end_m, 'm')} above the bottom`,
+      words`return ${pipe} over the rim, by a notch of the lid, ending ${figure(levels.end_m, 'span')} above the bottom`,
     ),
     part(
       count(2),
-      words`connections for the cooling of the room: out ${figure(levels.end_m, 'm')} above the bottom, back ${figure(levels.outlet_m, 'm')}, as wide as its pipe`,
+      words`connections for the cooling of the room: out ${figure(levels.end_m, 'span')} above the bottom, back ${figure(levels.outlet_m, 'span')}, as wide as its pipe`,
     ),
     part(
       count(1),
-      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'm')}, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8`,
+      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'span')}, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8`,
     ),
     part(
       figure(amounts.tankSkin_m2, 'm2'),

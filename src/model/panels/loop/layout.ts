@@ -1,7 +1,5 @@
+import { longestRow, rowsFor } from './row-place.ts'
 import type { LoopSpec } from './spec.ts'
-
-/** Modules side by side on one pair of headers: more make the far risers starve (common practice, no source). */
-export const MODULES_PER_ROW = 6
 
 /** Headers should lose no more than this share of the passages' loss, so that these share evenly (common practice, no source). */
 export const EVEN_FEED_frac = 0.1
@@ -47,7 +45,7 @@ export interface FieldLayout {
 
 /** Layout for any number of modules, fractions included: smooth, for the search. */
 export function smoothLayout(spec: LoopSpec, modules: number): FieldLayout {
-  return layoutOf(spec, modules, Math.max(1, modules / MODULES_PER_ROW))
+  return layoutOf(spec, modules, Math.max(1, modules / longestRow(spec, spec.place ?? null)))
 }
 
 /** Modules that must be bought, none for no area. */
@@ -55,10 +53,12 @@ export function wholeModules(modules: number): number {
   return Math.max(0, Math.ceil(modules - 1e-9))
 }
 
-/** Layout of a whole number of modules in the fewest, evenest rows: for the builder. */
+/** Layout of a whole number of modules in the fewest, evenest rows that their place takes: for the builder. */
 export function builtLayout(spec: LoopSpec, modules: number): FieldLayout {
   const whole = wholeModules(modules)
-  return layoutOf(spec, whole, Math.max(1, Math.ceil(whole / MODULES_PER_ROW)))
+  const place = spec.place ?? null
+  const fit = place === null ? null : rowsFor(spec, whole, place)
+  return layoutOf(spec, whole, fit?.rows ?? Math.max(1, Math.ceil(whole / longestRow(spec, place))))
 }
 
 function layoutOf(spec: LoopSpec, modules: number, rows: number): FieldLayout {

@@ -30,6 +30,9 @@ export function checkLoopSpec(spec: LoopSpec): void {
   const bore_m = spec.pipeInnerDiameter_m
   if (bore_m !== null && !(bore_m >= 0.001 && bore_m <= 3))
     throw new RangeError(`loop pipeInnerDiameter_m must be 0.001…3 or null, got ${bore_m}`)
+  const { place } = spec
+  if (place && !(place.across_m > 0 && place.down_m > 0))
+    throw new RangeError(`loop place must be above 0 m, got ${place.across_m} × ${place.down_m}`)
   if (spec.tubeInnerDiameter_m > spec.tubeOuterDiameter_m)
     throw new RangeError(
       `loop tubeInnerDiameter_m must not exceed tubeOuterDiameter_m, got ${spec.tubeInnerDiameter_m} in ${spec.tubeOuterDiameter_m}`,

@@ -1,4 +1,5 @@
 import type { Wording } from '#model/basis/words'
+import type { RowPlace } from './row-place.ts'
 
 export const FLUIDS = ['water', 'glycol', 'air'] as const
 export type FluidKind = (typeof FLUIDS)[number]
@@ -22,6 +23,8 @@ export interface LoopSpec {
   /** Module size along the risers and across them, m. */
   readonly moduleLength_m: number
   readonly moduleWidth_m: number
+  /** Where the rows are to lie; null or absent where its shape is not known. */
+  readonly place?: RowPlace | null
   /** Pipe run from panel to store and back, m (both ways together). */
   readonly pipeLength_m: number
   /** Null: chosen from the standard bores by velocity and friction. */

@@ -17,15 +17,24 @@ import { loopSpecOf } from '#model/design/assembly'
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
 
 it.each([
-  [figure(8e-5, 'liquidFlow', 2), '4.8 L/min', '1.3 gal/min'],
-  [figure(0.02, 'airFlow', 2), '72 m³/h', '42 ft³/min'],
-  [figure(9806.65, 'head'), '9810 Pa (1 m)', '3.3 ft water'],
-  [figure(50, 'head'), '50 Pa', '0.017 ft water'],
+  [figure(8e-5, 'liquidFlow', 2), '4.8 L/min', '1.3 gpm'],
+  [figure(0.02, 'airFlow', 2), '72 m³/h', '42 cfm'],
+  [figure(9806.65, 'head'), '9.81 kPa (1 m)', '3.3 ft of head'],
+  [figure(50, 'head'), '50 Pa', '0.017 ft of head'],
   [figure(249.082, 'fanPressure'), '249 Pa', '1 in water'],
   [figure(0.0323, 'content', 2), '32 L', '8.5 gal'],
   [figure(981, 'load'), '981 Pa', '20.5 lb/ft²'],
   [figure(0.6096, 'flowSpeed', 2), '0.61 m/s', '2 ft/s'],
-  [short(0.0202), '20.2 mm', '0.795 in'],
+  [short(0.0202), '20.2 mm', '25/32 in'],
+  [short(0.1), '100 mm', '3 15/16 in'],
+  [short(0.0007), '0.7 mm', '0.028 in'],
+  [figure(4, 'span'), '4 m', '13′ 1 1/2″'],
+  [figure(0, 'span'), '0 m', '0″'],
+  [figure(0.3048, 'span'), '0.305 m', '1′'],
+  [figure(0.012, 'tubeOuter'), '12 mm', '1/2 in'],
+  [figure(0.000254, 'coatThickness'), '0.254 mm', '10 mils'],
+  [figure(293.07107, 'heat', 2), '290 W', '1000 Btu/h'],
+  [figure(4 / 3600, 'valveFlow'), 'Kvs 4 m³/h', 'Cv 4.6'],
   [figure(3, 'K'), '3.0 K', '5.4 °F'],
 ])('%o is given as %s and %s (NIST SP 811 factors)', (given, si, us) => {
   expect(plain(figureText(given, 'si'))).toBe(si)

@@ -104,18 +104,20 @@ describe('store for the year', () => {
 })
 
 describe('weight on the floor', () => {
-  it('a tank about 1 m deep loads its floor with a little over 1000 kg/m² and 9.81 kPa (water 1000 kg/m² per metre)', () => {
-    const load = floorLoad({ ...SPEC, volume_m3: Math.PI / 4 })
-    expect(load.height_m).toBeCloseTo(1, 9)
-    expect(load.load_kgm2 / 1.08).toBeCloseTo(999.1, 0)
-    expect(load.load_kPa / 1.08).toBeCloseTo(9.8, 1)
+  it('a tank about 2 m deep loads its floor with a little over 2000 kg/m² and 19.6 kPa (water 1000 kg/m² per metre)', () => {
+    const load = floorLoad({ ...SPEC, volume_m3: (Math.PI / 4) * 8 })
+    expect(load.height_m).toBeCloseTo(2, 9)
+    expect(load.load_kgm2 / 1.08).toBeCloseTo(2 * 999.1, 0)
+    expect(load.load_kPa / 1.08).toBeCloseTo(19.6, 1)
+    const small = floorLoad({ ...SPEC, volume_m3: 0.1 })
+    expect(small.load_kgm2).toBeCloseTo(small.full_kg, 9)
   })
 
-  it('is over an ordinary floor’s 1.92 kPa (US residential table R301.5) from about 0.2 m of water on', () => {
+  it('is over an ordinary floor’s 1.92 kPa (US residential table R301.5) from about 0.2 m³ of water on, spread over a square metre', () => {
     const codes = (height: number) =>
       floorLoad({ ...SPEC, volume_m3: (Math.PI / 4) * height ** 3 }).warnings.map((each) => each.code)
-    expect(codes(0.17)).toEqual([])
-    expect(codes(0.22)).toEqual(['tank-heavier-than-floor'])
+    expect(codes(0.6)).toEqual([])
+    expect(codes(0.66)).toEqual(['tank-heavier-than-floor'])
     expect(codes(1.5)).toEqual(['tank-heavier-than-floor', 'tank-tall'])
   })
 

@@ -18,10 +18,16 @@ describe('a plant that does not fit is said', () => {
     expect(codes(60, 17)).toEqual(['panels-do-not-fit', 'tank-does-not-fit'])
   })
   test('what fits is not complained of', () => {
-    expect(codes(12, 0.5)).toEqual([])
+    expect(codes(4.5, 0.5)).toEqual([])
     expect(codes(0, 0)).toEqual([])
     expect(codes(60, 17, ['panel.freeArea_m2', '80'], ['store.place', 'outside'])).toEqual([])
-    expect(codes(10, 17, ['store.kind', 'slab'])).toEqual([])
+    expect(codes(4, 17, ['store.kind', 'slab'])).toEqual([])
+  })
+  test('rows that the roof has the area but not the shape for: 3 modules of 1.5 m × 1 m fit 4 m × 3 m', () => {
+    expect(codes(6, 0.5)).toEqual(['field-does-not-fit'])
+    expect(codes(12, 0.5, ['panel.freeArea_m2', '12'])).toEqual([])
+    expect(codes(7.2, 0.5, ['panel.moduleLength_m', '1.2'])).toEqual([])
+    expect(codes(6, 0.5, ['panel.moduleLength_m', '1'])).toEqual([])
   })
   test('more panel or more tank never fits better', () => {
     let misfits = 0

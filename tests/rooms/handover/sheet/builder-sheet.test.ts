@@ -72,7 +72,7 @@ describe('no question is left to the builder', () => {
   const text = sheet.parts.map(({ what }) => wordingText(what, 'si').replaceAll('\u00a0', ' ')).join('; ')
   it('the coil is given as catalogues rate it: 200 W/K · 20 K = 4000 W sensible, its water 4000/0.75/(5 K · c) = 15 L/min', () => {
     expect(text).toMatch(/4000 W sensible/)
-    expect(text).toMatch(/pump \(P2\): 15 L\/min/)
+    expect(text).toMatch(/pump \(P2\), its speed set by the controller: 15 L\/min/)
   })
   it('every valve, the flow meter, the gauges and the mixing valve have a size', () => {
     for (const mark of ['V1, V2', 'ST', 'FM', 'G1, G2', 'D1', 'O1', 'M1'])
@@ -109,11 +109,11 @@ describe('no question is left to the builder', () => {
 
 describe('quantities match hand arithmetic: 8 modules of 2 × 1 m in 2 rows of 4, tubes 120 mm apart', () => {
   const { quantities } = sheet
-  it('8 risers of 2 m a module: 128 m; headers 2 × 8 × 1 m; 12 unions, 4 caps, 32 fixings', () => {
+  it('8 risers of 2 m a module: 128 m; headers 2 × 8 × (1 m + 40 mm); 12 unions, 4 caps, 32 fixings', () => {
     expect(quantities).toMatchObject({
       plate_m2: 16,
       passage_m: 128,
-      header_m: 16,
+      header_m: 16.64,
       unions: 12,
       caps: 4,
       anchors: 32,
@@ -137,7 +137,7 @@ describe('quantities match hand arithmetic: 8 modules of 2 × 1 m in 2 rows of 4
   })
   it('loop content is Σ π d²/4 · length', () => {
     const { headerInnerDiameter_m: header_m, pipeInnerDiameter_m: pipe_m } = answer.loop
-    const want = (Math.PI / 4) * (0.01 ** 2 * 128 + header_m ** 2 * 16 + pipe_m ** 2 * 20)
+    const want = (Math.PI / 4) * (0.01 ** 2 * 128 + header_m ** 2 * 16.64 + pipe_m ** 2 * 20)
     expect(quantities.loopVolume_m3).toBeCloseTo(want, 12)
   })
   it('the parts list has no part of which there are none', () => {

@@ -18,7 +18,12 @@ const weather = sampleWeather()
 
 /** A scenario of the user's own area with some fields set, as typed. */
 export function ownScenario(area_m2: number, fields: Readonly<Record<string, string>> = {}): Scenario {
-  const typed = { 'target.autoArea': 'false', 'target.area_m2': String(area_m2), ...fields }
+  const typed = {
+    'panel.moduleLength_m': '2',
+    'target.autoArea': 'false',
+    'target.area_m2': String(area_m2),
+    ...fields,
+  }
   return Object.entries(typed).reduce(
     (scenario, [path, text]) => withField(scenario, path, text),
     defaultScenario(),

@@ -36,7 +36,7 @@ function paintLayers({
     below: 'room',
     layers: [
       ...Array.from({ length: coats }, (_, i) => coat(i)),
-      { name: words`primer for what the roof is made of: ${primer}`, drawn: 2, fill: 'ink' },
+      { name: words`primer for what the roof is made of: ${primer}`, drawn: 2, fill: 'grey' },
       { name: 'the roof as it is: mended, washed, dry', drawn: 7, fill: 'none' },
     ],
     notes: [
@@ -125,7 +125,7 @@ function openingLayers({ each_m2, height_m }: NonNullable<WayFacts['opening']>):
       { name: 'motor: battery or spring shuts it in a power cut', drawn: 2.4, fill: 'grey' },
     ],
     notes: [
-      words`Each opening is ${figure(each_m2, 'm2', 2)} free (${figure(each_m2 / height_m, 'm', 2)} wide, ${figure(height_m, 'm', 2)} high): what louvre, bars and mesh cover comes on top.`,
+      words`Each opening is ${figure(each_m2, 'm2', 2)} free (${figure(each_m2 / height_m, 'span', 2)} wide, ${figure(height_m, 'span', 2)} high): what louvre, bars and mesh cover comes on top.`,
       'Opens when all of these hold: the clock says night, outdoors is colder than the room, no rain; else it is shut. One clock with thermostat and rain sensor serves both openings.',
     ],
   })

@@ -55,7 +55,7 @@ export function heights({ facts, at }: Paper, pieces: readonly Piece[], right: n
         ],
         'thin',
       ),
-      label([right + 10, textY + 1], words`+${figure(z_m, 'm', 2)} ${what}`, 'start'),
+      label([right + 10, textY + 1], words`+${figure(z_m, 'span', 2)} ${what}`, 'start'),
     ]
   })
 }

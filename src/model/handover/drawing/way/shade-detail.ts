@@ -36,8 +36,8 @@ export function shadeDetail({ windows, shade }: WayFacts): Drawing {
       box([left, top], mm(w), mm(h), 'thick', 'pale'),
       box([left + mm(past_m), top + mm(past_m)], mm(width_m), mm(height_m), 'hidden'),
       label([left + mm(w) / 2, top + mm(h) / 2 + 1], `S${i + 1}`, 'middle', { bold: true }),
-      ...across([left, foot], [left + mm(w), foot], 6, words`${figure(w, 'm')}`),
-      ...upright([left, top], [left, foot], -4, words`${figure(h, 'm')}`),
+      ...across([left, foot], [left + mm(w), foot], 6, words`${figure(w, 'span')}`),
+      ...upright([left, top], [left, foot], -4, words`${figure(h, 'span')}`),
     ]
   })
   return {

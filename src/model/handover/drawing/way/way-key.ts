@@ -4,9 +4,9 @@ import { MOST_FANS, piecesOf, type Piece, type WayFacts } from './way-facts.ts'
 type Key = { readonly mark: string; readonly what: Text }[]
 
 const sizeOf = ({ width_m, low_m, high_m }: Piece) =>
-  words`${figure(width_m, 'm', 2)} wide, ${figure(high_m - low_m, 'm', 2)} high`
+  words`${figure(width_m, 'span', 2)} wide, ${figure(high_m - low_m, 'span', 2)} high`
 const edges = (piece: Piece) =>
-  words`${sizeOf(piece)}, lower edge ${figure(piece.low_m, 'm', 2)} above the floor`
+  words`${sizeOf(piece)}, lower edge ${figure(piece.low_m, 'span', 2)} above the floor`
 
 /** Every mark of plan and section, and what it is. */
 export function wayKey(facts: WayFacts): Key {
@@ -67,7 +67,7 @@ function windowKey({ windows, shade, glazing }: WayFacts): Key {
       : [
           {
             mark: `S${i + 1}`,
-            what: words`outside shade of W${String(i + 1)}, ${figure(width_m + 2 * shade.past_m, 'm')} × ${figure(height_m + 2 * shade.past_m, 'm')}`,
+            what: words`outside shade of W${String(i + 1)}, ${figure(width_m + 2 * shade.past_m, 'span')} × ${figure(height_m + 2 * shade.past_m, 'span')}`,
           },
         ]),
   ])

@@ -36,7 +36,7 @@ export function wayPlan(facts: WayFacts): Drawing {
     width,
     height: corner[1] + d + MARGIN.bottom,
     scale,
-    summary: words`Plan of the room, ${figure(facts.length_m, 'm')} by ${figure(facts.width_m, 'm')}, with ${String(sides.length)} openings and units in its walls.`,
+    summary: words`Plan of the room, ${figure(facts.length_m, 'span')} by ${figure(facts.width_m, 'span')}, with ${String(sides.length)} openings and units in its walls.`,
     notes: notesOf(facts),
     key: wayKey(facts),
     shapes: [
@@ -49,8 +49,8 @@ export function wayPlan(facts: WayFacts): Drawing {
       ...airWays(sides, corner, [w, d], mm),
       ...chain(on('back'), corner, facts.length_m, -(7 + outside), mm),
       ...chain(on('front'), foot, facts.length_m, 7, mm),
-      ...across(foot, [foot[0] + w, foot[1]], 20, words`front, ${figure(facts.length_m, 'm')}`),
-      ...upright(corner, foot, -14, words`${figure(facts.width_m, 'm')}`),
+      ...across(foot, [foot[0] + w, foot[1]], 20, words`front, ${figure(facts.length_m, 'span')}`),
+      ...upright(corner, foot, -14, words`${figure(facts.width_m, 'span')}`),
       ...northArrow(facts.azimuth_deg, [width - 12, 13]),
     ],
   }

@@ -20,7 +20,7 @@ import type { Paper } from './section-paper.ts'
 import { piecesOf, type Piece, type WayFacts } from './way-facts.ts'
 
 const PAPER = { across: 106, down: 66 }
-const MARGIN = { left: 30, right: 52, top: 14, bottom: 16 }
+const MARGIN = { left: 30, right: 55, top: 14, bottom: 16 }
 /** Pieces of one wall are drawn side by side, so far apart, mm; the first on the wall's line. */
 const STEP = 4.4
 
@@ -41,7 +41,7 @@ export function waySection(facts: WayFacts): Drawing {
     width: right + MARGIN.right,
     height: ground + MARGIN.bottom,
     scale,
-    summary: words`Section of the room, ${figure(facts.width_m, 'm')} from front to back and ${figure(facts.height_m, 'm')} high, with the heights of what is built.`,
+    summary: words`Section of the room, ${figure(facts.width_m, 'span')} from front to back and ${figure(facts.height_m, 'span')} high, with the heights of what is built.`,
     notes: notesOf(facts),
     key: [],
     shapes: [
@@ -61,7 +61,7 @@ export function waySection(facts: WayFacts): Drawing {
       ...airWays(paper, pieces),
       ...heights(paper, pieces, right),
       label([at(0, 0)[0] - 5, ground + 4], 'front', 'end'),
-      ...across(at(0, 0), at(facts.width_m, 0), 9, words`${figure(facts.width_m, 'm')}`),
+      ...across(at(0, 0), at(facts.width_m, 0), 9, words`${figure(facts.width_m, 'span')}`),
     ],
   }
 }
@@ -168,7 +168,7 @@ function ceilingFans({ facts, at, mm }: Paper): Shape[] {
       at(first, ceilingFan.blades_m),
       at(first, 0),
       half * 0.6,
-      words`${figure(ceilingFan.blades_m, 'm')} free`,
+      words`${figure(ceilingFan.blades_m, 'span')} free`,
     ),
   ]
 }
@@ -209,7 +209,7 @@ function notesOf(facts: WayFacts): Text[] {
     )
   if (ceilingFan?.ceiling === true)
     notes.push(
-      words`Blades at least ${figure(ceilingFan.least_m, 'm')} above the floor, half a blade’s length from walls and lamps.`,
+      words`Blades at least ${figure(ceilingFan.least_m, 'span')} above the floor, half a blade’s length from walls and lamps.`,
     )
   if (cooler?.direct === true) notes.push('X1 is open whenever E1 runs: without a way out no air comes in.')
   return notes

@@ -26,7 +26,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       sizes: [
         line(
           'Clear opening',
-          words`${figure(area_m2, 'm2')} in all, ${figure(MEASURE_SIZES.openingHeight_m, 'm')} high: with two openings ${figure(area_m2 / 2, 'm2')} each, on opposite walls or one low and one high where that can be`,
+          words`${figure(area_m2, 'm2')} in all, ${figure(MEASURE_SIZES.openingHeight_m, 'span')} high: with two openings ${figure(area_m2 / 2, 'm2')} each, on opposite walls or one low and one high where that can be`,
         ),
         line(
           'Air',
@@ -137,8 +137,8 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
         line(
           'Height',
           ceiling
-            ? words`blades ${figure(blades_m, 'm')} above the floor, at least ${figure(BLADES_m, 'm')}`
-            : words`this room is too low for blades at ${figure(BLADES_m, 'm')}: take wall fans with guards, of the same speed at people`,
+            ? words`blades ${figure(blades_m, 'span')} above the floor, at least ${figure(BLADES_m, 'span')}`
+            : words`this room is too low for blades at ${figure(BLADES_m, 'span')}: take wall fans with guards, of the same speed at people`,
         ),
       ],
       buy: [
@@ -157,7 +157,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       cautions: [
         {
           title: 'Blades',
-          text: words`${ceiling ? words`Blades at least ${figure(BLADES_m, 'm')} above the floor; no loft bed under them.` : words`Blades behind guards that fingers do not pass; cord out of reach of children.`}`,
+          text: words`${ceiling ? words`Blades at least ${figure(BLADES_m, 'span')} above the floor; no loft bed under them.` : words`Blades behind guards that fingers do not pass; cord out of reach of children.`}`,
         },
       ],
       keep: [words`Dust the blades twice a summer; tighten screws once a year.`],

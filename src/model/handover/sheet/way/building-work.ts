@@ -89,17 +89,17 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
       sizes: [
         line(
           'Heat given off inside',
-          words`${figure(now_W, 'W', 2)} on average after it, ${figure(now_W / (1 - MEASURE_SIZES.gainsAway_frac), 'W', 2)} before`,
+          words`${figure(now_W, 'heat', 2)} on average after it, ${figure(now_W / (1 - MEASURE_SIZES.gainsAway_frac), 'heat', 2)} before`,
         ),
       ],
       buy: [{ quantity: count(1), what: words`plug-in watt meter, to find what draws most` }],
       steps: [
-        words`Measure each lamp and machine for a day; move compressors, chargers and freezers out, lamps to LED, hot work to the morning, until ${figure(now_W, 'W', 2)} are left.`,
+        words`Measure each lamp and machine for a day; move compressors, chargers and freezers out, lamps to LED, hot work to the morning, until ${figure(now_W, 'heat', 2)} are left.`,
       ],
       readings: [
         {
           what: 'Meter reading over a usual week',
-          expect: words`${figure(now_W, 'W', 2)} on average or less`,
+          expect: words`${figure(now_W, 'heat', 2)} on average or less`,
         },
       ],
     }

@@ -154,7 +154,7 @@ function conditioner(spec: Extract<MachineSpec, { rated_W: number }>): Work {
     sizes: [
       line(
         'Cooling',
-        words`${figure(spec.rated_W, 'W', 2)} sensible, about ${figure(spec.total_W, 'W', 2)} in all, at ${figure(35, 'C')} outdoors`,
+        words`${figure(spec.rated_W, 'heat', 2)} sensible, about ${figure(spec.total_W, 'heat', 2)} in all, at ${figure(35, 'C')} outdoors`,
       ),
       line('Efficiency', words`${figure(spec.ratedCop_frac, 'frac', 2)} at that point, or better`),
       line(
@@ -166,7 +166,7 @@ function conditioner(spec: Extract<MachineSpec, { rated_W: number }>): Work {
     buy: [
       {
         quantity: count(1),
-        what: words`split air conditioner with inverter: ${figure(spec.total_W, 'W', 2)} in all at ${figure(35, 'C')} outdoors, efficiency ${figure(spec.ratedCop_frac, 'frac', 2)} or better, with line set, wall bracket or pads`,
+        what: words`split air conditioner with inverter: ${figure(spec.total_W, 'heat', 2)} in all at ${figure(35, 'C')} outdoors, efficiency ${figure(spec.ratedCop_frac, 'frac', 2)} or better, with line set, wall bracket or pads`,
       },
       {
         quantity: count(1),

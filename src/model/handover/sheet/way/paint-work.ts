@@ -1,7 +1,7 @@
 import { floor_m2 } from '#model/design/measures'
 import { FIELDS, type Scenario } from '#model/design/scenario'
 import { batchQuantities, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
-import { count, figure, line, short, words } from '#model/basis/words'
+import { count, figure, line, words } from '#model/basis/words'
 import { heightCaution, solventsCaution } from '../cautions.ts'
 import type { Work } from './work.ts'
 
@@ -29,18 +29,18 @@ export function paintWork(scenario: Scenario, recipe: CoatingRecipe, coat: Omit<
       ),
       line(
         'Coating',
-        words`solar reflectance ${figure(now, 'frac')}, emittance ${figure(scenario.room.roofEmittance_frac, 'frac')} as reckoned (aged); ${count(coat.coats)} coats, ${short(coat.dryThickness_m)} dry in all`,
+        words`solar reflectance ${figure(now, 'frac')}, emittance ${figure(scenario.room.roofEmittance_frac, 'frac')} as reckoned (aged); ${count(coat.coats)} coats, ${figure(coat.dryThickness_m, 'coatThickness')} dry in all`,
       ),
       line('Recipe', words`${recipe.name} (page “Batch”)`),
       line(
         'One coat',
-        words`${figure((batch.wet_L / coat.coats) * LITRE_m3, 'content', 2)} for the whole area, ${short(batch.wetPerCoat_m, 2)} wet`,
+        words`${figure((batch.wet_L / coat.coats) * LITRE_m3, 'content', 2)} for the whole area, ${figure(batch.wetPerCoat_m, 'coatThickness', 2)} wet`,
       ),
     ],
     buy: [
       {
         quantity: figure(batch.wet_L * LITRE_m3, 'content', 2),
-        what: words`coating, wet, for ${count(coat.coats)} coats (${recipe.name}; ${short(coat.dryThickness_m)} dry in all) with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”`,
+        what: words`coating, wet, for ${count(coat.coats)} coats (${recipe.name}; ${figure(coat.dryThickness_m, 'coatThickness')} dry in all) with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”`,
       },
       {
         quantity: figure((area_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),
@@ -55,13 +55,13 @@ export function paintWork(scenario: Scenario, recipe: CoatingRecipe, coat: Omit<
       words`Mend leaks and rust, wash off dirt, moss and chalk, rinse, let it dry. Bitumen: let new felt weather as its maker says.`,
       words`Try one square metre first: after a week press tape on a cross cut (ISO 2409) and pull; what comes off wants another primer.`,
       words`Weather: roof between ${figure(10, 'C')} and ${figure(35, 'C')}, at least ${figure(3, 'K')} above the dew point (ISO 8502-4), no rain or dew until it is dry to the touch, no rain for a day after the last coat; not in full sun.`,
-      words`Prime. Then ${count(coat.coats)} thin coats, each across the one before and dry before the next; comb each to ${short(batch.wetPerCoat_m, 2)} wet.`,
+      words`Prime. Then ${count(coat.coats)} thin coats, each across the one before and dry before the next; comb each to ${figure(batch.wetPerCoat_m, 'coatThickness', 2)} wet.`,
       words`Where rain water is drunk or used, take the first rains away: ask the maker of every part of the coating.`,
     ],
     readings: [
       {
         what: 'Dry film, by a gauge or a chip under a lens',
-        expect: words`${short(coat.dryThickness_m)} ± 20 %`,
+        expect: words`${figure(coat.dryThickness_m, 'coatThickness')} ± 20 %`,
       },
       {
         what: 'Near noon, clear sky, light wind: infrared thermometer on painted roof and on a piece left as it was (emissivity at its emittance)',

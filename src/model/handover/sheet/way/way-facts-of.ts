@@ -66,9 +66,9 @@ function paintOf({ scenario, recipe, coat }: WayBuilt): NonNullable<WayFacts['pa
   const batch = batchQuantities(recipe, { ...coat, area_m2 })
   return {
     coats: coat.coats,
-    wetCoat: words`${short(batch.wetPerCoat_m, 2)}`,
-    wetAll: words`${short(coat.coats * batch.wetPerCoat_m, 2)}`,
-    dry: words`${short(coat.dryThickness_m)}`,
+    wetCoat: words`${figure(batch.wetPerCoat_m, 'coatThickness', 2)}`,
+    wetAll: words`${figure(coat.coats * batch.wetPerCoat_m, 'coatThickness', 2)}`,
+    dry: words`${figure(coat.dryThickness_m, 'coatThickness')}`,
     litres: words`${figure((batch.wet_L / coat.coats) * LITRE_m3, 'content', 2)}`,
     primer: words`${figure((area_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2)}`,
   }
@@ -110,7 +110,7 @@ function machineOf(spec: MachineSpec | null): Pick<WayFacts, 'cooler' | 'conditi
     return {
       cooler: null,
       conditioner: {
-        cooling: words`${figure(spec.total_W, 'W', 2)}`,
+        cooling: words`${figure(spec.total_W, 'heat', 2)}`,
         electric: words`${figure(spec.total_W / spec.ratedCop_frac, 'W', 2)}`,
         drain: words`${figure(0.02, 'valveSize')}`,
       },
