@@ -1,4 +1,5 @@
 import { createContext } from 'svelte'
+import { SvelteSet } from 'svelte/reactivity'
 import type { Problem } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { ClimateChoice } from '#live/climate-choice.svelte.ts'
@@ -42,6 +43,8 @@ export class Workbench {
   /** What was wrong with a link, a file or a kept design that was asked for. */
   openProblems = $state.raw<readonly Problem[]>([])
 
+  /** Boxes whose text cannot be taken: the answer is that of the last good values. */
+  readonly refused = new SvelteSet<string>()
   /** True while a number is being typed that is not taken yet. */
   typing = $state(false)
 

@@ -94,7 +94,7 @@ function askedTown(towns: readonly Town[], asked: string): Omit<PlaceAsked, 'war
     )
   }
   note(
-    `place: ${written(town)}, ${town.latitude_deg.toFixed(2)}, ${town.longitude_deg.toFixed(2)}, ${town.altitude_m} m`,
+    `place: ${written(town)}, ${town.latitude_deg.toFixed(2)}, ${town.longitude_deg.toFixed(2)}, ${town.altitude_m === null ? 'height unknown' : `${town.altitude_m} m`}`,
   )
   const alike = others.filter(({ name }) => name === town.name)
   if (alike.length > 0)

@@ -158,7 +158,7 @@ export class Stages {
     design: Design,
     record: WeatherRecord,
   ): LoadCut[] {
-    const cuts = LOAD_CUTS.map((option): LoadCut => {
+    const cuts = LOAD_CUTS.filter(({ fits }) => fits?.(prepared.scenario) ?? true).map((option): LoadCut => {
       const changed = this.prepare(option.apply(prepared.scenario), record)
       const inputs = designOf(changed, design.candidate, 'built').inputs
       const found = exceedance(simulateYear(inputs, { lean: true }).room_C, changed.yardstick)

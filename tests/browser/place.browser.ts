@@ -134,6 +134,15 @@ describe('a place by its town', () => {
     await page.waitForSelector('[role=status]:has-text("nearest held climate")', { timeout: 60_000 })
     const latitude = page.getByLabel('Latitude, ° (south negative)')
     const take = page.getByRole('button', { name: 'Take this point' })
+    for (const text of ['95', '-', '']) {
+      await latitude.fill(text)
+      await latitude.blur()
+      const box = page.locator('.box:has-text("Latitude, ° (south negative)")')
+      await box.getByRole('alert').waitFor()
+      expect(await box.getByRole('alert').innerText()).toMatch(/stays in use/)
+      expect(await latitude.inputValue(), 'stays as it was typed').toBe(text)
+      expect(await take.isDisabled(), 'nothing is taken past a box that cannot be read').toBe(true)
+    }
     await latitude.fill('-80')
     await latitude.blur()
     await page.waitForSelector('text=No monthly climate is held for this part of the Earth')

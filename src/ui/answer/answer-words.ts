@@ -2,6 +2,7 @@ import type { AboutArea } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { Scenario } from '#model/design/scenario'
 import type { LiveAnswer } from '#live/messages.ts'
+import { limitText } from '#ui/answer/limit-text.ts'
 import { flowText, messageIn, wordingText } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
@@ -16,8 +17,14 @@ export interface AnswerRow {
   readonly value: string
 }
 
+/** Electric power of the loop's pump or fan: what the year's electricity is counted with. */
+export const POWER_LABELS = {
+  pump: 'Pump power at design flow, pipes full',
+  fan: 'Fan power at design flow',
+} as const
+
 /** The one number, and the line above it that says what it is. */
-export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
+export function headline(answer: Headed, system: UnitSystem = 'si') {
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const { machine, way } = answer.scenario.job
   const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
@@ -27,7 +34,7 @@ export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
     case 'own':
       return { kicker: `Your own panel area${beyond}`, big: area }
     case 'met':
-      return { kicker: `Panels alone, for the target${beyond}`, big: area }
+      return { kicker: `${whatIsSized(answer.scenario)}, for the target${beyond}`, big: area }
     case 'notNeeded':
       return {
         kicker: way ? 'What you chose meets the target' : 'The room meets the target by itself',
@@ -36,6 +43,23 @@ export function headline(answer: LiveAnswer, system: UnitSystem = 'si') {
     case 'floor':
       return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
   }
+}
+
+/** What of an answer its headline is made of. */
+type Headed = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit'> & {
+  readonly sizing: Pick<LiveAnswer['sizing'], 'kind'>
+}
+
+/** Measures chosen together with panels; none: the room as it is described. */
+export function besidePanels({ job: { way } }: Pick<Scenario, 'job'>): readonly string[] {
+  const parts = way.split(' + ').filter((part) => part !== '')
+  return parts.includes('panels') ? parts.filter((part) => part !== 'panels') : []
+}
+
+/** "Panels alone", or with how many measures. */
+export function whatIsSized(scenario: Pick<Scenario, 'job'>): string {
+  const { length } = besidePanels(scenario)
+  return length === 0 ? 'Panels alone' : `Panels, with ${length === 1 ? 'one measure' : `${length} measures`}`
 }
 
 /** The same while a slider moves: about the area, before modules and tank are chosen anew. */
@@ -51,15 +75,19 @@ export function followingHeadline({ kind, area_m2 }: AboutArea, system: UnitSyst
   }
 }
 
-/** On how many of the hot days the limit is kept; and on how many without panels, where there are any. */
+/** Hours over the limit, against those that are allowed, and without panels, where there are any: what the target asks. */
 export function held(answer: LiveAnswer, system: UnitSystem): { kept: string; without: string } {
   const { withPanels, doNothing } = answer.sizing
   const { target, job } = answer.scenario
   if (job.machine !== 'none' && answer.area_m2 === 0)
     return { kept: `${doNothing.hours_h.toFixed(0)} h a year too warm without it`, without: '' }
-  const limit = target.kind === 'adaptive' ? 'the limit' : shownQuantity('C', system).text(target.limit_C)
-  const without = answer.area_m2 > 0 ? `; ${doNothing.hotDaysHeld} without` : ''
-  return { kept: `${withPanels.hotDaysHeld} of ${withPanels.hotDays} hot days under ${limit}`, without }
+  const counted = target.kind === 'hours' || target.kind === 'adaptive'
+  const allowed = counted ? `, ${target.allowedHours_h} h allowed` : ''
+  const without = answer.area_m2 > 0 ? `; ${doNothing.hours_h.toFixed(0)} h without` : ''
+  return {
+    kept: `${withPanels.hours_h.toFixed(0)} h a year above ${limitText(target, system)}${allowed}`,
+    without,
+  }
 }
 
 /** What has no place, and what the panels that have one would do. */
@@ -89,6 +117,11 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       value: `${sizing.withPanels.hours_h.toFixed(0)}${beside(sizing.doNothing.hours_h.toFixed(0))}`,
     },
   ]
+  if (sizing.withPanels.hotDays > 0)
+    rows.push({
+      label: `Of the ${sizing.withPanels.hotDays} hottest days, under the limit all day`,
+      value: `${sizing.withPanels.hotDaysHeld} of ${sizing.withPanels.hotDays}${beside(String(sizing.doNothing.hotDaysHeld))}`,
+    })
   if (year === doNothing || answer.area_m2 === 0) return rows
   const bore_m = loop.pipeInnerDiameter_m
   const flow_m3s = loop.pipeVelocity_ms * Math.PI * (bore_m / 2) ** 2
@@ -109,7 +142,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       ? []
       : [{ label: 'Rounded last', value: wordingText(answer.rounding, system) }]),
     {
-      label: scenario.loop.fluid === 'air' ? 'Fan power, running' : 'Pump power, pipes full',
+      label: POWER_LABELS[scenario.loop.fluid === 'air' ? 'fan' : 'pump'],
       value: shownQuantity('W', system).text(loop.pumpPower_W, 2),
     },
     {

@@ -1,7 +1,8 @@
 import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
 import { wordingText } from '#model/basis/words'
-import { fitLines, MACHINE_WORDS } from '#ui/answer/answer-words.ts'
+import { fitLines, MACHINE_WORDS, whatIsSized } from '#ui/answer/answer-words.ts'
+import { limitText } from '#ui/answer/limit-text.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** Whether to build a panel, in a few words, and why in a sentence or two. */
@@ -19,10 +20,7 @@ type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit'> & {
 export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
   const { sizing, scenario } = answer
   const { withPanels, doNothing } = sizing
-  const limit =
-    scenario.target.kind === 'adaptive'
-      ? 'the comfort band'
-      : shownQuantity('C', system).text(scenario.target.limit_C)
+  const limit = limitText(scenario.target, system)
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const hours = (value_h: number) => `${value_h.toFixed(0)} h`
   const change = `${hours(withPanels.hours_h)} a year above ${limit} with them, ${hours(doNothing.hours_h)} without.`
@@ -45,7 +43,7 @@ export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
       }
     case 'floor':
       return {
-        big: 'Panels alone are not enough here.',
+        big: `${whatIsSized(scenario)}, are not enough here.`.replace('alone, are', 'alone are'),
         why: [
           `Even ${area} leave ${change}`,
           ...misfits,

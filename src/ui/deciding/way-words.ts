@@ -1,6 +1,6 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { heatingCost } from '#model/design/cost'
-import { count, figure, sentenceCase, words, type Wording } from '#model/basis/words'
+import { count, sentenceCase, words, type Wording } from '#model/basis/words'
 import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
 import { targetWords, type TargetSpec } from '#model/design/target'
 import type { Combination } from '#studies/decide-trial.ts'
@@ -24,10 +24,9 @@ export const MEASURE_NAMES = Object.fromEntries(MEASURES.map(({ id, name }) => [
 
 /** "At most 32 h a year above 26 °C, counted from 22 to 7 h." */
 export function targetLine(target: TargetSpec): Wording {
-  const { occupiedFrom_h: from_h, occupiedUntil_h: until_h, airSpeed_ms } = target
+  const { occupiedFrom_h: from_h, occupiedUntil_h: until_h } = target
   const counted = from_h === until_h ? 'all day' : words`from ${count(from_h)} to ${count(until_h)} h`
-  const air = airSpeed_ms >= 0.3 ? words`, in air of ${figure(airSpeed_ms, 'ms', 2)}` : ''
-  return words`${sentenceCase(targetWords(target))}${air}, counted ${counted}.`
+  return words`${sentenceCase(targetWords(target))}, counted ${counted}.`
 }
 
 /** What each measure of a combination brings with it, in a sentence. */

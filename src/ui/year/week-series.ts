@@ -1,3 +1,4 @@
+import { airOffset_K, limitInMovingAir_C } from '#model/design/target'
 import type { ChartConfiguration } from 'chart.js'
 import type { LiveAnswer } from '#live/messages.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
@@ -90,12 +91,17 @@ function points(values: Float64Array, start_h: number, temperature: ShownQuantit
 
 /** The limit as a line of its own, so that the legend names it; nothing where it moves with the weather. */
 function limitLine(answer: LiveAnswer, start_h: number, temperature: ShownQuantity, ink: Ink): object[] {
-  const { kind, limit_C } = answer.scenario.target
-  if (kind === 'adaptive') return []
-  const y = temperature.toShown(limit_C)
+  const { target } = answer.scenario
+  if (target.kind === 'adaptive') return []
+  // as hours are judged: in moving air higher than the limit that was given
+  const judged_C = limitInMovingAir_C(target.limit_C, airOffset_K(target))
+  const y = temperature.toShown(judged_C)
   return [
     {
-      label: `Limit ${temperature.text(limit_C)}`,
+      label:
+        judged_C === target.limit_C
+          ? `Limit ${temperature.text(judged_C)}`
+          : `Limit ${temperature.text(target.limit_C)}, in moving air ${temperature.text(judged_C)}`,
       data: [start_h, start_h + WEEK_H].map((x) => ({ x, y })),
       borderColor: ink.limit,
       borderWidth: 1.2,

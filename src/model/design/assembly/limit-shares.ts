@@ -105,5 +105,6 @@ function limitShares(prepared: Prepared, design: Design, worst_h: number): Limit
 /** What limits a design that has been run through the year. */
 export function limitOfDesign(prepared: Prepared, design: Design, year: YearResult): Limit {
   const worst_h = worstHour(year, prepared.yardstick)
-  return limitOf(year, design.inputs, limitShares(prepared, design, worst_h), worst_h)
+  const { roofReflectance_frac } = prepared.scenario.room
+  return limitOf(year, design.inputs, limitShares(prepared, design, worst_h), worst_h, roofReflectance_frac)
 }

@@ -1,9 +1,12 @@
+import { isPainted, WHITE_frac } from '#model/design/sizing'
 import { FIELDS, type Scenario, describedRoom } from '#model/design/scenario'
 
 /** A change of the room or its use that lowers the load, and how the scenario looks with it. */
 export interface LoadCutOption {
   readonly name: string
   readonly apply: (scenario: Scenario) => Scenario
+  /** False where the room has it already; always true when left out. */
+  readonly fits?: (scenario: Scenario) => boolean
 }
 
 const withRoom = (scenario: Scenario, room: Partial<Scenario['room']>): Scenario => ({
@@ -29,7 +32,8 @@ export const LOAD_CUTS: readonly LoadCutOption[] = [
   },
   {
     name: 'Paint the roof white',
-    apply: (s) => withRoom(s, { roofReflectance_frac: 0.8, roofEmittance_frac: 0.9 }),
+    fits: ({ room }) => !isPainted(room.roofReflectance_frac),
+    apply: (s) => withRoom(s, { roofReflectance_frac: WHITE_frac, roofEmittance_frac: 0.9 }),
   },
   {
     name: 'Shade the windows outside',

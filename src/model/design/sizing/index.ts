@@ -6,7 +6,7 @@ export { type DesignMap, type MapTask, candidateAt, designMap, placeAt, reached 
 export { drawnHow } from './drawn-how.ts'
 export { drawsToSimulate, areasFromFirst, FIRST_DRAWS } from './fitted-areas.ts'
 export { flowKnee, flowRows } from './flow-knee.ts'
-export { LIMIT_NAMES, limitOf, worstHour } from './limit.ts'
+export { isPainted, LIMIT_NAMES, limitOf, WHITE_frac, worstHour } from './limit.ts'
 export { judgedAlso } from './map-judged.ts'
 export { MAP_KINDS, type MapAxes, type MapKind, mapAxes, placeOn } from './map-axes.ts'
 export { LIMIT_CAUSES, type Limit, type LimitCause, type LimitShare } from './result.ts'

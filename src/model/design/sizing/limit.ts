@@ -17,6 +17,10 @@ export const LIMIT_NAMES: Readonly<Record<LimitCause, string>> = {
   sky: 'panels, against twice the area',
 }
 
+/** Sunlight that a common white paint sends back (common practice, no source): who has as much gains nothing by painting. */
+export const WHITE_frac = 0.8
+export const isPainted = (reflectance_frac: number): boolean => reflectance_frac >= WHITE_frac
+
 /** Hours around the worst one that are looked at. */
 const AROUND_h = 12
 
@@ -40,6 +44,7 @@ export function limitOf(
   inputs: YearInputs,
   shares: readonly LimitShare[],
   worst: number,
+  roofReflectance_frac: number,
 ): Limit {
   const { cause, share_K } = shares.reduce((most, one) => (one.share_K > most.share_K ? one : most))
   const hours = Array.from({ length: 2 * AROUND_h + 1 }, (_, k) => worst - AROUND_h + k).filter(
@@ -52,6 +57,7 @@ export function limitOf(
     shares,
     sentence: SENTENCES[cause]({
       share_K,
+      painted: isPainted(roofReflectance_frac),
       lowestSurface_C: mean(room.indoorDewPoint_C) + (plant?.store.dewMargin_K ?? 0),
       colder_K: mean(year.room_C) - mean(plant === null ? year.room_C : year.storeBottom_C),
       room_C: mean(year.room_C),
@@ -60,6 +66,8 @@ export function limitOf(
 }
 
 interface Seen {
+  /** The roof is white already. */
+  readonly painted: boolean
   readonly share_K: number
   readonly lowestSurface_C: number
   readonly colder_K: number
@@ -79,7 +87,11 @@ const SENTENCES: Readonly<Record<LimitCause, (seen: Seen) => Wording>> = {
     'Heat through the walls makes',
     `shade, white paint or insulation would lower it. ${TRIED}`,
   ),
-  roof: ofHottest('Heat through the roof makes', `white paint or insulation would lower it. ${TRIED}`),
+  roof: (seen) =>
+    ofHottest(
+      'Heat through the roof makes',
+      `${seen.painted ? 'it is painted white already; insulation' : 'white paint or insulation'} would lower it. ${TRIED}`,
+    )(seen),
   floor: ofHottest('Heat from the floor makes', `insulation under it would lower it. ${TRIED}`),
   sunGain: ofHottest(
     'Windows, and the sunlight through them, make',

@@ -68,11 +68,25 @@ export function moverToBuy(answer: SheetAnswer): Wording {
   return moverWords(plantOf(answer))
 }
 
-/** Electric power of pump or fan to be expected, for a headline: where the panels drain, that of a pump that is only switched. */
-export function powerFigures(plant: Plant): Wording {
-  const { loop } = plant.answer
+/** Electric power against the lift, W: of a pump that is only switched, all the time. null where the loop stays full, and for air. */
+function againstLift_W(plant: Plant): number | null {
   const start = startDuty(plant)
-  return [figure(start === null ? loop.pumpPower_W : Math.max(start.power_W, loop.pumpPower_W), 'W', 2)]
+  return start === null ? null : Math.max(start.power_W, plant.answer.loop.pumpPower_W)
+}
+
+/** The same of an answer with panels, for a page that has no sheet. */
+export function liftPower(answer: SheetAnswer): Wording | null {
+  const power_W = againstLift_W(plantOf(answer))
+  return power_W === null ? null : [figure(power_W, 'W', 2)]
+}
+
+/** Electric power of pump or fan at the design flow, for a headline: first the one that the year is counted with. */
+export function powerFigures(plant: Plant): Wording {
+  const lift_W = againstLift_W(plant)
+  const full = figure(plant.answer.loop.pumpPower_W, 'W', 2)
+  return lift_W === null
+    ? words`${full} at design flow`
+    : words`${full} at design flow with its pipes full, ${figure(lift_W, 'W', 2)} against the lift`
 }
 
 /** Whether the return fills, and what it costs where it does not; nothing for a loop that stays full. */

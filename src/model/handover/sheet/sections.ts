@@ -154,7 +154,7 @@ function startWords(plant: Plant): Wording {
   const lift_m = startLift_m(plant)
   return lift_m === null
     ? words``
-    : words`, as the year is counted; to start, it lifts the water ${figure(lift_m, 'm')} into empty panels: expect ${powerFigures(plant)} (see the assumptions)`
+    : words`, as the year is counted; to start, it lifts the water ${figure(lift_m, 'm')} into empty panels. Its power: ${powerFigures(plant)} (see the assumptions)`
 }
 
 function pressureWords(plant: Plant): Wording {

@@ -52,12 +52,13 @@ export function findPlace(places: ClimatePlaces, towns: readonly Town[], asked: 
   const townIsHere = town !== null && town.far_km <= SAME_TOWN_KM
   let altitude_m = asked.altitude_m
   if (altitude_m === null && townIsHere) altitude_m = town.town.altitude_m
+  const ofTown = altitude_m !== null
   if (altitude_m === null) {
     altitude_m = Math.round(usualAltitude_m(places, asked))
   }
   if (asked.altitude_m === null)
     assumed.push(
-      words`Height taken as ${figure(altitude_m, 'm')}${townIsHere ? '' : ', that of the nearest places'}.`,
+      words`Height taken as ${figure(altitude_m, 'm')}${ofTown ? '' : townIsHere ? ', that of the nearest places: the town’s own is not held' : ', that of the nearest places'}.`,
     )
   const zoned = town !== null && town.far_km <= SAME_ZONE_KM
   const utcOffset_h = zoned ? standardOffset_h(town.town.zone) : Math.round(longitude_deg / 15)

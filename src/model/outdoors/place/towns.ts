@@ -11,13 +11,17 @@ export interface Town {
   readonly country: string
   readonly latitude_deg: number
   readonly longitude_deg: number
-  readonly altitude_m: number
+  /** null: the source holds none that can be (it marks a missing one by a depth of the sea). */
+  readonly altitude_m: number | null
   /** Name of the time zone, as in the tz database. */
   readonly zone: string
   readonly people_count: number
 }
 
 const HEADER_B = 16
+/** The lowest ground on Earth, the shore of the Dead Sea, m: lower than that no town lies. */
+const LOWEST_m = -430
+const heightHeld_m = (height_m: number): number | null => (height_m < LOWEST_m ? null : height_m)
 
 /**
  * All towns unpacked from `towns.bin`.
@@ -52,7 +56,7 @@ export function readTowns(bytes: Uint8Array, decoded: (bytes: Uint8Array) => str
         country: country!,
         latitude_deg: latitude[i]! / 100 - 90,
         longitude_deg: longitude[i]! / 100 - 180,
-        altitude_m: altitude[i]! * 5 - 500,
+        altitude_m: heightHeld_m(altitude[i]! * 5 - 500),
         zone: zones[zone[i]!]!,
         people_count: Math.round(1000 * 10 ** (size[i]! / 20)),
       })

@@ -3,9 +3,10 @@ import { sizingOf, Stages } from '#studies/stages.ts'
 import { said } from '#model/basis/words'
 import { withRows } from '#model/building/room'
 import { simulateYear, type YearInputs } from '#model/building/year'
+import { LOAD_CUTS } from '#model/design/measures'
 import { builtOf, designOf, limitOfDesign, type Prepared } from '#model/design/assembly'
 import { type Scenario, defaultScenario, withField } from '#model/design/scenario'
-import { worstHour, type LimitCause } from '#model/design/sizing'
+import { limitOf, worstHour, type LimitCause } from '#model/design/sizing'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
 
 /* Label: exact (sums and limits of the attribution). */
@@ -89,6 +90,23 @@ describe('what limits a design', () => {
     // U falls to a fortieth; the share by less, as a light roof stores nothing of the night either.
     expect(Math.abs(good.of('roof'))).toBeLessThan(roof.of('roof') / 5)
     expect(roof.limit.cause).toBe('roof')
+    expect(said(roof.limit.sentence).message).toContain('white paint or insulation')
+  })
+
+  test('does not advise white paint for a roof that has it', () => {
+    const white = limited({
+      'room.roofBuild': 'own',
+      'room.roofU_Wm2K': '4',
+      'room.roofMass_kgm2': '8',
+      'room.roofReflectance_frac': '0.93',
+    })
+    const sentence = said(
+      limitOf(white.year, white.design.inputs, [{ cause: 'roof', share_K: 2 }], 4000, 0.93).sentence,
+    )
+    expect(sentence.message).toMatch(/painted white already; insulation would lower it/)
+    expect(
+      LOAD_CUTS.find(({ name }) => name === 'Paint the roof white')!.fits!(white.prepared.scenario),
+    ).toBe(false)
   })
 
   test('gives the dew point nothing in a dry room, and something to pipes in the slab of a damp one', () => {

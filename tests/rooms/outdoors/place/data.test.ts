@@ -1,7 +1,15 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { PLACE_CREDITS, readClimatePlaces, readTowns, townsLike, townsNamed } from '#model/outdoors/place'
+import { wordingText } from '#model/basis/words'
+import {
+  findPlace,
+  PLACE_CREDITS,
+  readClimatePlaces,
+  readTowns,
+  townsLike,
+  townsNamed,
+} from '#model/outdoors/place'
 import { standardOffset_h } from '#inside/model/outdoors/place/zone.ts'
 import { ROOT } from '../../../house-rules/source-files.ts'
 import { climateBytes, decoded, INDEX, PLACES, townBytes, TOWNS } from './held-data.ts'
@@ -30,6 +38,20 @@ test('17 819 places and 26 416 towns, every value where it can be', () => {
     expect(within(PLACES.months.wind_ms[month]!, 0, 25)).toBe(true)
   }
   expect(new Set(TOWNS.map(({ zone }) => zone)).size).toBeGreaterThan(200)
+})
+
+test('no town lies under the lowest ground on Earth: a height that the source lacks is not held, and said', () => {
+  const given = TOWNS.flatMap(({ altitude_m }) => (altitude_m === null ? [] : [altitude_m]))
+  expect(Math.min(...given)).toBeGreaterThan(-430)
+  expect(TOWNS.length - given.length).toBe(12)
+  const cordova = townsNamed(INDEX, 'Cordova, PH')[0]!
+  expect(cordova.altitude_m).toBeNull()
+  const { latitude_deg, longitude_deg } = cordova
+  const asked = { latitude_deg, longitude_deg, altitude_m: cordova.altitude_m, name: null, warming_K: null }
+  const { site, assumed } = findPlace(PLACES, TOWNS, asked)
+  expect(site.altitude_m).toBeGreaterThan(-10)
+  expect(site.altitude_m).toBeLessThan(300)
+  expect(assumed.map((line) => wordingText(line, 'si')).join(' ')).toContain('the town’s own is not held')
 })
 
 test('a file cut short or of another kind is refused in a sentence', () => {

@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest'
+import { defaultScenario, withField, type Scenario } from '#model/design/scenario'
+import { headline } from '#ui/answer/answer-words.ts'
+import { limitText } from '#ui/answer/limit-text.ts'
+import { firstLook, ofDesign, sureWords } from '#ui/deciding/sure-words.ts'
+import { targetLine } from '#ui/deciding/way-words.ts'
+import { wordingText } from '#model/basis/words'
+
+const chosen = (way: string): Scenario => {
+  const scenario = defaultScenario()
+  return { ...scenario, job: { ...scenario.job, way } }
+}
+const kicker = (scenario: Scenario): string =>
+  headline({
+    scenario,
+    area_m2: 12,
+    fit: { misfits: [], within: null, instead: null },
+    sizing: { kind: 'met' },
+  }).kicker
+
+describe('one name a thing', () => {
+  test('panels are alone only where nothing was chosen with them', () => {
+    expect(kicker(chosen(''))).toBe('Panels alone, for the target')
+    expect(kicker(chosen('panels'))).toBe('Panels alone, for the target')
+    expect(kicker(chosen('Insulate the roof + panels'))).toBe('Panels, with one measure, for the target')
+    expect(kicker(chosen('Insulate the roof + ceiling fan + panels'))).toBe(
+      'Panels, with 2 measures, for the target',
+    )
+  })
+
+  test('the limit is the one that was given, with what moving air makes of it, in dock and on Cool alike', () => {
+    const still = withField(defaultScenario(), 'target.limit_C', '26').target
+    expect(limitText(still, 'si')).toBe('26.0\u00a0°C')
+    const moving = { ...still, keptFor: 'awake' as const, airSpeed_ms: 0.6 }
+    expect(limitText(moving, 'si')).toBe('26.0\u00a0°C (27.2\u00a0°C in air that moves at 0.6\u00a0m/s)')
+    expect(wordingText(targetLine(moving), 'si')).toContain(limitText(moving, 'si'))
+    expect(limitText({ ...moving, keptFor: 'goods' }, 'si')).toBe('26.0\u00a0°C')
+  })
+
+  test('a first look is called so, and gives way to what the range says', () => {
+    const hours = {
+      low_h: 12.2,
+      middle_h: 30,
+      high_h: 96.4,
+      met_frac: 0.375,
+      draws: 32,
+      all_h: [],
+      own: null,
+    }
+    expect(sureWords(firstLook(hours, true))).toMatch(
+      /^First look, 32 draws\. In practice 12 to 96 h, .* in 12 of 32 years tried/,
+    )
+    expect(sureWords(firstLook(hours, false))).not.toContain('First look')
+    const areas_m2 = [4, 6, 8, null]
+    const range = { areas_m2, draws: 4 } as unknown as Parameters<typeof ofDesign>[1]
+    expect(sureWords(ofDesign(hours, range, 6))).toMatch(/^In practice 12 to 96 h, .* in 2 of 4 years tried/)
+  })
+})
