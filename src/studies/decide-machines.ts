@@ -1,7 +1,7 @@
 /** Machines beside panels, as they are sized for a building. */
 import type { AirConditionerSpec, EvaporativeSpec, Supply } from '#model/building/equipment'
 import { evaporativeSupply } from '#model/building/equipment'
-import { wayPrices } from '#model/design/cost'
+import { panelPrices, sumOf } from '#model/design/assembly'
 import { floor_m2, volume_m3 } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -70,11 +70,7 @@ export function machinePrice(scenario: Scenario, kind: PlantKind): number {
   }
 }
 
-/** Price of panels with tank, pipe and pump: all that the design page prices too, but electricity. */
+/** Price of panels with tank, pipe, pump and what cools the room. */
 export function panelPrice(scenario: Scenario, area_m2: number, storeVolume_m3: number): number {
-  if (area_m2 === 0) return 0
-  const { panel_perm2, store_perm3, pipe_perm, pump_each } = wayPrices(scenario.prices)
-  return (
-    area_m2 * panel_perm2 + storeVolume_m3 * store_perm3 + scenario.loop.pipeLength_m * pipe_perm + pump_each
-  )
+  return sumOf(panelPrices(scenario, area_m2, storeVolume_m3))
 }

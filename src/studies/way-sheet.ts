@@ -7,12 +7,14 @@ import {
   type WayFound,
   type WaySheet,
 } from '#model/handover/sheet'
+import { J_PER_KWH } from '#model/basis/hours'
+import { billOf, measurePrices } from '#model/design/assembly'
 import { beforeMeasures, type Measure } from '#model/design/measures'
 import { firstDraws, type Scenario } from '#model/design/scenario'
 import { DEMO_JOB, DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { startsAt_C } from './decide-machine-year.ts'
-import { airConditionerOf, coolerOf, supplyHours } from './decide-machines.ts'
+import { airConditionerOf, coolerOf, machinePrice, PLANT_NAMES, supplyHours } from './decide-machines.ts'
 import { Trials } from './decide-trial.ts'
 import { Winter } from './decide-winter.ts'
 import type { Stages } from './stages.ts'
@@ -54,6 +56,18 @@ export function* waySheet(
     },
     before: { hours_h: bare.hoursOver_h, peak_C: bare.peak_C },
     winter: new Winter(new Trials(stages, before, weather), weather).of(ids),
+    bill: billOf(scenario, (s) => {
+      const price = machinePrice(s, machine)
+      const name = machine === 'none' ? 'no machine' : PLANT_NAMES[machine]
+      return {
+        first: [...measurePrices(s, measures), { what: name, price }],
+        yearly: [
+          { what: 'electricity', price: (s.prices.energy_perkWh * ran.electric_J) / J_PER_KWH },
+          { what: 'water', price: s.prices.water_perm3 * ran.water_m3 },
+          { what: 'upkeep', price: s.prices.upkeep_frac * price },
+        ],
+      }
+    }),
     ranges: null,
   }
   const asked = {

@@ -1,5 +1,5 @@
 import type { Scenario } from '#model/design/scenario'
-import { designCost } from '#model/design/cost'
+import { deliveryBought, designCost } from '#model/design/cost'
 import { placeAt, type DesignMap } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
 import type { Input } from '#live/messages.ts'
@@ -35,13 +35,14 @@ export function shadeOf(
   }
 }
 
-function costs(map: DesignMap, { around }: Input<'map'>, { prices, loop }: Scenario): Float64Array {
+function costs(map: DesignMap, { around }: Input<'map'>, { prices, loop, store }: Scenario): Float64Array {
+  const bought = { pipeLength_m: loop.pipeLength_m, delivery: deliveryBought(store) }
   const { area_m2, other } = map.axes
   return map.measure.map((measure, i) => {
     if (Number.isNaN(measure)) return NaN
     const at = placeAt(around, map.axes, area_m2[i % area_m2.length]!, other[Math.floor(i / area_m2.length)]!)
     const electric_J = map.electric_J[i]!
-    return designCost(prices, { ...at, electric_J, pipeLength_m: loop.pipeLength_m }).total
+    return designCost(prices, { ...at, electric_J, ...bought }).total
   })
 }
 

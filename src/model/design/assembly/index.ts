@@ -1,3 +1,4 @@
+export { type Bill, billOf, measurePrices, panelPrices, sumOf } from './bill.ts'
 export { builtOf } from './built.ts'
 export type { DesignAnswer } from './design-answer.ts'
 export { designFlow } from './design-flow.ts'

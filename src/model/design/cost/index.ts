@@ -1,2 +1,3 @@
-export { type Cost, type Prices, designCost, hasPrices } from './cost.ts'
-export { STARTING_PRICES, type WayPrices, wayPrices, yearlyCost, heatingCost } from './ways.ts'
+export { type Cost, type Prices, type Delivery, deliveryBought, designCost, hasPrices } from './cost.ts'
+export { STARTING_PRICES } from './start.ts'
+export { type WayPrices, wayPrices, yearlyCost, heatingCost } from './ways.ts'

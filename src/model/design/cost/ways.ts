@@ -8,25 +8,19 @@ export interface WayPrices extends Prices {
   readonly upkeep_frac: number
 }
 
-/** Invented: the price of the panels where theirs is left at 0. */
-export const STARTING_PRICES = {
-  panel_perm2: 120,
-  store_perm3: 800,
-  pipe_perm: 12,
-  pump_each: 300,
-  energy_perkWh: 0.25,
-} as const
-
-/** The user's prices where they are given, invented ones elsewhere. */
+/** Of all prices those that ways are compared by. */
 export function wayPrices(prices: WayPrices): WayPrices {
-  const own = (name: keyof typeof STARTING_PRICES) =>
-    prices[name] > 0 ? prices[name] : STARTING_PRICES[name]
+  const { panel_perm2, store_perm3, pipe_perm, pump_each, energy_perkWh } = prices
+  const { fanCoil_each, deliveryPump_each, mixingValve_each } = prices
   return {
-    panel_perm2: own('panel_perm2'),
-    store_perm3: own('store_perm3'),
-    pipe_perm: own('pipe_perm'),
-    pump_each: own('pump_each'),
-    energy_perkWh: own('energy_perkWh'),
+    panel_perm2,
+    store_perm3,
+    pipe_perm,
+    pump_each,
+    energy_perkWh,
+    fanCoil_each,
+    deliveryPump_each,
+    mixingValve_each,
     water_perm3: prices.water_perm3,
     upkeep_frac: prices.upkeep_frac,
     years_y: prices.years_y,

@@ -17,4 +17,5 @@ export { PRESETS, type PartialScenario, type Preset, withPreset } from './preset
 export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
 export { type MadeOrMeasured, SPREADS, USUAL_DRAWS, uncertainInputs } from './uncertain-inputs.ts'
 export { withChosen } from './with-chosen.ts'
+export { isStartPrice } from './start-prices.ts'
 export { withUsualTarget } from './usual-target.ts'

@@ -1,3 +1,4 @@
+import { hasPrices } from '#model/design/cost'
 import type { Scenario } from './fields.ts'
 import { free, hold, type Chosen } from './hold.ts'
 import type { MapTask, MapKind, Candidate } from '#model/design/sizing'
@@ -22,7 +23,7 @@ function heldBy(kind: MapKind, { storeVolume_m3, flow_kgsm2 }: Candidate): Chose
 
 /** The pump's energy counts only where it has a price; without one the map need not add it up. */
 export function energyPriced({ prices }: Scenario): boolean {
-  return prices.energy_perkWh > 0
+  return hasPrices(prices) && prices.energy_perkWh > 0
 }
 
 /**

@@ -2,6 +2,7 @@ import * as v from 'valibot'
 import { fewAndShort, likest, ProblemError, stop, type Problem } from '#model/basis/words'
 import { crossFieldProblems, unusualValues } from './checks.ts'
 import type { Scenario } from './fields.ts'
+import { withoutUngivenPrices } from './old-prices.ts'
 import { retiredField } from './retired-fields.ts'
 import { defaultScenario, fieldAt, fieldPaths, fieldSchema, GROUPS, SCENARIO_VERSION } from './schema.ts'
 
@@ -46,7 +47,8 @@ export function parseScenario(value: unknown, file?: string): ParsedScenario {
       file,
     )
   }
-  return readGroups(value as Record<string, unknown>, file)
+  const groups = value as Record<string, unknown>
+  return readGroups(version < 2 ? withoutUngivenPrices(groups) : groups, file)
 }
 
 const ENOUGH_PROBLEMS = 200 // No file of ours has as many: whatever follows is not looked at.

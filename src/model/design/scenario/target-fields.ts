@@ -1,5 +1,6 @@
 import { choice, number, onOff } from './field.ts'
-import { WAY_PRICE_FIELDS } from './way-price-fields.ts'
+import { STARTING_PRICES } from '#model/design/cost'
+import { each, invented, WAY_PRICE_FIELDS } from './way-price-fields.ts'
 
 /** Target and prices. Ranges, words and defaults: see `fields.ts`. */
 export const TARGET_FIELDS = {
@@ -94,33 +95,40 @@ export const TARGET_FIELDS = {
 export const PRICES_FIELDS = {
   panel_perm2: number(
     'perm2',
-    { min: 0, max: 100000, default: 0, usual: [0, 500] },
+    { min: 0, max: 100000, default: STARTING_PRICES.panel_perm2, usual: [0, 500] },
     'Panel, by area',
-    'Your currency; at 0 the sheet has no price, and the search for ways takes an invented one.',
+    invented('In your currency, fitted.'),
   ),
   store_perm3: number(
     'perm3',
-    { min: 0, max: 100000, default: 0, usual: [0, 1000] },
+    { min: 0, max: 100000, default: STARTING_PRICES.store_perm3, usual: [0, 1000] },
     'Store, by volume',
-    'Tank with insulation.',
+    invented('Tank with insulation.'),
   ),
   pipe_perm: number(
     'perm',
-    { min: 0, max: 10000, default: 0, usual: [0, 50] },
+    { min: 0, max: 10000, default: STARTING_PRICES.pipe_perm, usual: [0, 50] },
     'Pipe, by length',
-    'With insulation and fittings.',
+    invented('With insulation and fittings.'),
   ),
   pump_each: number(
     'each',
-    { min: 0, max: 100000, default: 0, usual: [0, 500] },
+    { min: 0, max: 100000, default: STARTING_PRICES.pump_each, usual: [0, 500] },
     'Pump and controls',
-    'All together.',
+    invented('Pump of the panel loop (P1), controller and sensors, all together.'),
+  ),
+  fanCoil_each: each(STARTING_PRICES.fanCoil_each, 'Fan coil', 'Where a tank cools the room by one.'),
+  deliveryPump_each: each(STARTING_PRICES.deliveryPump_each, 'Circulating pump P2', 'Between tank and room.'),
+  mixingValve_each: each(
+    STARTING_PRICES.mixingValve_each,
+    'Mixing valve',
+    'With its drive; a drained fan coil needs none.',
   ),
   energy_perkWh: number(
     'perkWh',
-    { min: 0, max: 100, default: 0, usual: [0, 1], step: 0.01 },
+    { min: 0, max: 100, default: STARTING_PRICES.energy_perkWh, usual: [0, 1], step: 0.01 },
     'Electricity, per kWh',
-    'For pump, fans and machines.',
+    invented('For pump, fans and machines.'),
   ),
   years_y: number(
     'y',

@@ -1,13 +1,13 @@
 import { number } from './field.ts'
 import type { NumberField } from './field.ts'
 
-const each = (start: number, label: string, help: string): NumberField =>
+export const each = (start: number, label: string, help: string): NumberField =>
   number('each', { min: 0, max: 100000, default: start, usual: [0, 5000], step: 10 }, label, invented(help))
 const perArea = (start: number, label: string, help: string): NumberField =>
   number('perm2', { min: 0, max: 10000, default: start, usual: [0, 500], step: 1 }, label, invented(help))
 
 /** The starting values are invented; 0 is a price too: what one has already costs nothing. */
-const invented = (help: string): string => `${help} The starting value is invented: give your own.`
+export const invented = (help: string): string => `${help} The starting value is invented: give your own.`
 
 /** Prices of measures and machines beside panels, and what may be spent. */
 export const WAY_PRICE_FIELDS = {

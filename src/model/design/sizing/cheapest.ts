@@ -1,4 +1,4 @@
-import { designCost, hasPrices, type Cost, type Prices } from '#model/design/cost'
+import { designCost, hasPrices, type Cost, type Delivery, type Prices } from '#model/design/cost'
 import type { DesignMap } from './design-map.ts'
 
 /** A design on the edge of the target, read between two simulated ones. */
@@ -41,19 +41,20 @@ export function edgeDesigns(map: DesignMap): EdgeDesign[] {
 /**
  * The cheapest design that meets the target: more area than the edge needs only costs more, so it is looked for
  * along the edge, one design a row.
+ * @param bought          what every design of the map needs alike
  * @param storeVolume_m3  the tank of an edge design, m³
- * @returns null without prices, or where nothing on the map meets the target
+ * @returns null without prices of the user’s own, or where nothing on the map meets the target
  */
 export function cheapestOn(
   map: DesignMap,
   prices: Prices,
-  pipeLength_m: number,
+  bought: { readonly pipeLength_m: number; readonly delivery: Delivery },
   storeVolume_m3: (edge: EdgeDesign) => number,
 ): CheapestDesign | null {
   if (!hasPrices(prices)) return null
   const priced = edgeDesigns(map).map((edge) => ({
     ...edge,
-    cost: designCost(prices, { ...edge, pipeLength_m, storeVolume_m3: storeVolume_m3(edge) }),
+    cost: designCost(prices, { ...edge, ...bought, storeVolume_m3: storeVolume_m3(edge) }),
   }))
   return priced.reduce<CheapestDesign | null>(
     (best, one) => (best === null || one.cost.total < best.cost.total ? one : best),

@@ -1,6 +1,6 @@
 export { type Exceedance, type Yardstick, exceedance } from './exceedance.ts'
 export { KEPT_FOR, type KeptFor, USUAL_TARGETS, feelsAir } from './kept-for.ts'
-export { fanOffset_K, felt_C, limitInMovingAir_C } from './moving-air.ts'
+export { fanHours_h, fanOffset_K, felt_C, limitInMovingAir_C } from './moving-air.ts'
 export type { TargetSpec } from './target.ts'
 export { limitWords, targetWords } from './target-words.ts'
 export { airOffset_K, yardstickOf } from './yardstick-of.ts'

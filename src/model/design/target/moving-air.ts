@@ -21,6 +21,11 @@ export function fanOffset_K(speed_ms: number): number {
   return low + ((speed_ms - from) / (to - from)) * (high - low)
 }
 
+/** Counted hours in which a ceiling fan is on: those in which it is credited. @param limit_C  NaN where an hour does not count */
+export function fanHours_h(room_C: Float64Array, limit_C: Float64Array): number {
+  return room_C.reduce((n, temp_C, h) => n + (temp_C > FROM_C && !Number.isNaN(limit_C[h]!) ? 1 : 0), 0)
+}
+
 /**
  * Operative temperature as it feels in moving air, °C: lowered by the offset, never below 25 °C, and less and less above
  * 32 °C. The room itself is not cooled.

@@ -6,6 +6,7 @@ import { tankLevels } from './tank-levels.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { deliveredBy } from './delivered-by.ts'
+import { moneyLines, plantBill } from './money.ts'
 import { powerFigures } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
 import {
@@ -26,7 +27,8 @@ function wayLines(way: string): SheetLine[] {
 }
 
 /** Target and what the sized design does about it. */
-export function jobLines({ answer }: Plant): SheetLine[] {
+export function jobLines(plant: Plant): SheetLine[] {
+  const { answer } = plant
   const { sizing } = answer
   const { withPanels, doNothing } = sizing
   const { target, job } = answer.scenario
@@ -44,6 +46,7 @@ export function jobLines({ answer }: Plant): SheetLine[] {
       'Hot days held',
       words`${count(withPanels.hotDaysHeld)} of ${count(withPanels.hotDays)}; ${count(doNothing.hotDaysHeld)} without`,
     ),
+    ...moneyLines(plantBill(plant)),
   ]
 }
 

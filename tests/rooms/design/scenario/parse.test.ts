@@ -109,6 +109,15 @@ describe('versions', () => {
     expect([scenario.panel.tilt_deg, scenario.cover.kind, scenario.store.layers]).toEqual([12, 'film', 6])
   })
 
+  test('version 1 wrote 0 where nobody gave a price: that is the start value; since then 0 is a price', () => {
+    const prices = { panel_perm2: 0, store_perm3: 500, roofPaint_perm2: 0 }
+    const old = parseScenario({ [FILE_MARK]: 1, prices }).scenario!
+    expect([old.prices.panel_perm2, old.prices.store_perm3, old.prices.roofPaint_perm2]).toEqual([
+      120, 500, 0,
+    ])
+    expect(parseScenario({ [FILE_MARK]: 2, prices }).scenario!.prices.panel_perm2).toBe(0)
+  })
+
   test('a file without a version is read as today’s', () => {
     expect(parseScenario({ panel: { tilt_deg: 9 } }).scenario?.panel.tilt_deg).toBe(9)
   })

@@ -1,3 +1,4 @@
+import type { Bill } from '#model/design/assembly'
 import type { Measure } from '#model/design/measures'
 import type { MadeOrMeasured, Scenario } from '#model/design/scenario'
 import type { CoatingRecipe, CoatJob } from '#model/panels/paint'
@@ -26,6 +27,7 @@ export interface WayFound {
     readonly mouldMonths: number
     readonly mouldMonthsBefore: number
   }
+  readonly bill: Bill
   /** Eight draws in ten; null until they are worked out. */
   readonly ranges: { readonly hours_h: Range; readonly peak_C: Range; readonly draws: number } | null
 }

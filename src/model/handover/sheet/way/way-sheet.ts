@@ -3,6 +3,7 @@ import { count, figure, line, saysInvented, words, type SheetLine, type Wording 
 import type { WayFacts } from '#model/handover/drawing'
 import { onceEach, type Caution } from '../cautions.ts'
 import { partsOfWorks, type GroupedPart } from '../part.ts'
+import { moneyLines } from '../money.ts'
 import { roomAssumption } from '../assumptions.ts'
 import type { Range } from '../ranges.ts'
 import { siteLinesOf, titleOf } from '../site-lines.ts'
@@ -80,6 +81,7 @@ function jobLines({ scenario, found }: WayAsked): SheetLine[] {
       'Heating in winter',
       words`${figure(Math.abs(change), 'J', 2)} a year ${change >= 0 ? 'more' : 'less'} than before, to keep ${figure(target.heatedTo_C, 'C')} (${figure(winter.heating_J, 'J', 2)} in all); ${count(winter.mouldMonths)} months of mould weather at the coldest corner, ${count(winter.mouldMonthsBefore)} before`,
     ),
+    ...moneyLines(found.bill),
   ]
 }
 
