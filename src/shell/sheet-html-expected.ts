@@ -5,6 +5,7 @@ import {
   displayUnit,
   formatFixed,
   formatNumber,
+  heatUnit,
   toDisplay,
   type Unit,
   type UnitSystem,
@@ -18,7 +19,7 @@ export function expectedHtml(sheet: BuilderSheet, system: UnitSystem): string {
     formatFixed(toDisplay(value, displayUnit(unit, system)), decimals)
   const symbol = (unit: Unit) => escaped(displayUnit(unit, system).symbol)
   const [t, k, heat] = [shown('C'), shown('K'), shown('J')]
-  const watts = (value: number) => formatNumber(toDisplay(value, displayUnit('W', system)), 2)
+  const watts = (value: number) => formatNumber(toDisplay(value, heatUnit(system)), 2)
   const span = (range: { low: number; high: number } | null, word: (value: number) => string) =>
     range === null ? '–' : `${word(range.low)} to ${word(range.high)}`
   const nights = sheet.clearNights.map(({ outdoor_C, store_C, drop_K, heat_W, hours }) =>
@@ -53,7 +54,7 @@ export function expectedHtml(sheet: BuilderSheet, system: UnitSystem): string {
               `Outdoors, ${symbol('C')}`,
               `store, ${symbol('C')}`,
               `return colder than supply, ${symbol('K')}`,
-              `heat given off, ${symbol('W')}`,
+              `heat given off, ${heatUnit(system).symbol}`,
               'hours',
             ],
             nights,

@@ -38,7 +38,7 @@ export function reopenHtml({ fields, address }: Reopen): string {
   const code = addressCode(address)
   return part(
     'Open this design again',
-    `<p>This address opens the design as it is here; fields that are not named are at their defaults. ${code === null ? 'It is too long for a code that a camera reads with ease.' : 'A telephone’s camera reads it from the square.'}</p>${code === null ? '' : addressCodeSvg(code)}<p class="code">${escaped(address)}</p>`,
+    `<p>This address opens the design as it is here; fields that are not named are at their defaults. ${code === null ? 'It is too long for a code that a camera reads with ease.' : 'A telephone’s camera reads it from the square.'}</p><div class="both">${code === null ? '' : addressCodeSvg(code)}<p class="code">${escaped(address)}</p></div>`,
   )
 }
 
@@ -48,11 +48,14 @@ export interface Reopen {
   readonly address: string | null
 }
 
+/** On paper, notes and key of a drawing no wider than this are beside it. */
+const BESIDE_mm = 126
+
 export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
   const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
   const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
   const key = drawing.key
     .map(({ mark, what }) => `<dt>${escaped(mark)}</dt><dd>${escaped(wordingText(what, system))}</dd>`)
     .join('')
-  return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2><div class="draw" tabindex="0">${svgText(drawing, system)}</div>${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</figure>`
+  return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2><div${drawing.width <= BESIDE_mm ? ' class="beside"' : ''}><div class="draw" tabindex="0">${svgText(drawing, system)}</div><div>${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</div></div></figure>`
 }

@@ -81,6 +81,11 @@ export function displayUnit(unit: Unit, system: UnitSystem, largest = Infinity):
   return table[unit] ?? times(UNIT_SYMBOLS[unit], 1)
 }
 
+/** Heat as coolers are rated by it: W, or Btu/h; electricity stays in W. */
+export function heatUnit(system: UnitSystem): DisplayUnit {
+  return system === 'us' ? times('Btu/h', 1 / BTU_HOUR_W) : displayUnit('W', system)
+}
+
 /** Shown number from an SI value. */
 export function toDisplay(value: number, display: DisplayUnit): number {
   return value * display.factor + display.offset

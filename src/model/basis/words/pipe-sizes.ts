@@ -101,9 +101,12 @@ const VALVES: readonly ValveSize[] = [
   { nominal: 100, thread: '4 in' },
 ]
 
-/** The smallest valve that is no narrower than the bore asked for; the largest listed where none is. `inner_m` in m. */
+/** Copper tube is up to so much wider than the nominal bore it goes by, as a share (15 to 66.7 mm of EN 1057, from memory). */
+const WIDER_frac = 0.05
+
+/** The smallest valve of the nominal bore that a pipe of this bore goes by; the largest listed where none is. `inner_m` in m. */
 export function valveSold(inner_m: number): ValveSize {
-  return VALVES.find(({ nominal }) => nominal >= 1000 * inner_m - 1e-6) ?? VALVES.at(-1)!
+  return VALVES.find(({ nominal }) => nominal * (1 + WIDER_frac) >= 1000 * inner_m) ?? VALVES.at(-1)!
 }
 
 /** Outside diameters of soft copper tube, in (ASTM B280, from memory), and their length, m. */

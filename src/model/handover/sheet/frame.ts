@@ -108,7 +108,7 @@ export function feetHeights({ feet_m }: Frame): Wording | null {
   if (feet_m.length === 0) return null
   const rows = feet_m.map(
     ([low_m, high_m], row) =>
-      words`${row === 0 ? '' : '; '}${feet_m.length > 1 ? `row ${feet_m.length - row} ` : ''}${short(low_m)} and ${short(high_m)}`,
+      words`${row === 0 ? '' : '; '}${feet_m.length > 1 ? `row ${feet_m.length - row}: ` : ''}${short(low_m)} and ${short(high_m)}`,
   )
   return rows.flat()
 }

@@ -30,7 +30,7 @@ export function roomParts(plant: Plant): Part[] {
     ),
     part(
       count(mixes ? 5 : 2),
-      words`adapters, that pipe to the male thread ${size} of ${mixes ? 'V3 and M1' : 'V3'}: compression or solder on copper, press or compression with insert on plastic`,
+      words`adapters, that pipe to the male thread ${size} of V3${mixes ? words` (2) and ${figure(coil.mixingBore_m, 'valveSize')} of M1 (3)` : ''}: compression or solder on copper, press or compression with insert on plastic`,
     ),
     ...(store.deliveryKind === 'surface'
       ? [
@@ -44,7 +44,7 @@ export function roomParts(plant: Plant): Part[] {
       ? [
           part(
             count(1),
-            words`three-way mixing valve (M1) ${size}, ${figure(coil.kvs_m3s, 'valveFlow')}, with a 0–10 V drive, before P2, held by the dew guard`,
+            words`three-way mixing valve (M1) ${figure(coil.mixingBore_m, 'valveSize')}, ${figure(coil.kvs_m3s, 'valveFlow')}, with a 0–10 V drive, before P2, held by the dew guard`,
           ),
         ]
       : [
