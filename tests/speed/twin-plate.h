@@ -263,6 +263,13 @@ static void prepareRun(Plate *p, int hour, double sink_C, double share, double b
   p->charging_WK = -(fromTop + fromPlate * p->meanSlope);
 }
 
+/* What the panel takes from the fluid, as a fall of temperature. */
+static inline double dropOf_K(const Plate *p, double sinkMean_C) {
+  double into_C = (1 - in.pipeShare) * sinkMean_C + in.pipeShare * p->loopOutdoor_C;
+  double g = p->exchange_WK / in.rate_WK;
+  return into_C - ((1 - g) * into_C + g * plateMean_C(p, sinkMean_C));
+}
+
 /* The tank's top less what comes back to it. */
 static inline double gainOf_K(const Plate *p, double sinkMean_C) {
   return sinkMean_C - (p->backTop * sinkMean_C + p->backPlate * plateMean_C(p, sinkMean_C) + p->backConst_C);

@@ -98,7 +98,7 @@ static double slackAt(Plate *plate, int hour, double share) {
     if (start_K < 0) return start_K;
     setFlow(plate, hour);
   }
-  double slack = fmin(gainOf_K(plate, tankMean_C) - in.stopDifference_K, start_K);
+  double slack = fmin(fmin(dropOf_K(plate, tankMean_C) - in.stopDifference_K, gainOf_K(plate, tankMean_C)), start_K);
   return fmin(slack, tank_C + tankEnd * (tankMean_C - tank_C) - in.lowestStore_C);
 }
 
@@ -130,7 +130,7 @@ static void beginDuty(int hour) {
   double balance_C = in.equilibrium_C[hour], a = in.pipeShare;
   double e = effectiveness(in.field_frac * in.conductance_Wm2K[hour]), p = (1 - a) * (1 - a) * (1 - e);
   double q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * in.outdoor_C[hour] + in.pump_W / in.rate_WK;
-  bandFrom_C = (q + in.stopDifference_K) / (1 - p);
+  bandFrom_C = fmax(balance_C + in.stopDifference_K / e, q / (1 - p));
   band_K = fmax(0.1, balance_C + in.startDifference_K - bandFrom_C);
   dutyHour = hour;
 }

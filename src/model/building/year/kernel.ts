@@ -34,7 +34,7 @@ export class YearKernel {
   readonly room: RoomStep
   private readonly system: HubSystem
   private readonly duty: PumpDuty
-  private readonly seen = { sinkEnd_C: 0, sink_C: 0, gain_K: 0 }
+  private readonly seen = { sinkEnd_C: 0, sink_C: 0, drop_K: 0, gain_K: 0 }
   private hourNow = 0
   private fromLoop_W = 0
   private readonly loss_WK: Float64Array
@@ -131,7 +131,8 @@ export class YearKernel {
       plate.askLoop(hourNow)
     }
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
-    seen.gain_K = plate.gain_K(sink_C)
+    seen.drop_K = plate.drop_K(sink_C)
+    seen.gain_K = plate.gain_K(sink_C, nodes.layers > 1 ? system.tank_C[nodes.bottom]! : sink_C)
     return duty.slack_K(seen, system.air_C, share)
   }
 

@@ -32,8 +32,7 @@ export class LoopFlow {
     this.duty = duty
     this.rate_WK = duty.capacityRate_WK
     this.pump_W = duty.pumpPower_W
-    this.pipeShare =
-      duty.capacityRate_WK > 0 ? 1 - Math.exp((-0.5 * duty.pipeGain_WK) / duty.capacityRate_WK) : 0
+    this.pipeShare = pipeShareOf(duty)
     this.sinkShare = sinkShare
   }
 
@@ -56,19 +55,18 @@ export class LoopFlow {
   }
 
   /**
-   * The charged node at which, steadily, T_back is `gain_K` colder than it, °C; with T_ret = (1 − E) T_in + E T_eq
+   * The charged node from which a loop pays, the plate in balance: its panel takes `drop_K` from the fluid (of a mass: against
+   * that), and no less than pump and pipes bring, °C. Steadily
    *
-   *   T_back = p T_top + q,  p = (1−a)² (1−E),  q = (1−a) E T_eq + (a + a (1−a) (1−E)) T_out + P/ṁc
-   *   T_sink (1 − p) = q + gain (1 − p (1−s))
+   *   panel:  T_sink = T_eq + drop (1 − (1−E) (1−s))/E
+   *   loop:   T_sink = T_back = q/(1 − p), as in `steadyParts`
    *
    * @param slope_Wm2K  of the plate in balance, at `balance_C`
    */
-  paysFrom_C(slope_Wm2K: number, balance_C: number, outdoor_C: number, gain_K: number): number {
-    const a = this.pipeShare
-    const e = panelEffectiveness(this.duty, slope_Wm2K)
-    const p = (1 - a) * (1 - a) * (1 - e)
-    const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + this.pump_W / this.rate_WK
-    return (q + gain_K * (1 - p * (1 - this.sinkShare))) / (1 - p)
+  paysFrom_C(slope_Wm2K: number, balance_C: number, outdoor_C: number, drop_K: number): number {
+    const { taken, p, q_C } = steadyParts(this.duty, slope_Wm2K, balance_C, outdoor_C)
+    const panel_C = balance_C + (drop_K * (1 - (1 - taken) * (1 - this.sinkShare))) / taken
+    return Math.max(panel_C, q_C / (1 - p))
   }
 
   top_C(sink_C: number, plate_C: number): number {
@@ -88,4 +86,39 @@ export class LoopFlow {
   pipes_W(top_C: number, return_C: number): number {
     return this.rate_WK * this.pipeShare * (this.outdoor_C - top_C + (this.outdoor_C - return_C))
   }
+}
+
+function pipeShareOf({ capacityRate_WK, pipeGain_WK }: LoopDuty): number {
+  return capacityRate_WK > 0 ? 1 - Math.exp((-0.5 * pipeGain_WK) / capacityRate_WK) : 0
+}
+
+/**
+ * The steady loop over a plate in balance, T_ret = (1 − E) T_in + E T_eq:
+ *
+ *   T_back = p T_top + q,  p = (1−a)² (1−E),  q = (1−a) E T_eq + a (1 + (1−a) (1−E)) T_out + P/ṁc
+ */
+function steadyParts(
+  duty: LoopDuty,
+  slope_Wm2K: number,
+  balance_C: number,
+  outdoor_C: number,
+): { readonly taken: number; readonly p: number; readonly q_C: number } {
+  const a = pipeShareOf(duty)
+  const taken = panelEffectiveness(duty, slope_Wm2K)
+  const p = (1 - a) * (1 - a) * (1 - taken)
+  const rise_K = duty.pumpPower_W / duty.capacityRate_WK
+  const q_C = (1 - a) * taken * balance_C + a * (1 + (1 - a) * (1 - taken)) * outdoor_C + rise_K
+  return { taken, p, q_C }
+}
+
+/** What comes back steadily to a store at 0 °C, or to a mass at 0 °C that gives the fluid a share of its difference, °C. */
+export function steadyBack_C(
+  duty: LoopDuty,
+  sinkShare: number,
+  slope_Wm2K: number,
+  balance_C: number,
+  outdoor_C: number,
+): number {
+  const { p, q_C } = steadyParts(duty, slope_Wm2K, balance_C, outdoor_C)
+  return q_C / (1 - p * (1 - sinkShare))
 }

@@ -117,14 +117,26 @@ export class PlateCourse extends PlateAlone {
   }
 
   /**
-   * The charged node less what comes back to it while the pump runs, never colder than pipes in a mass may be supplied, K, for the
-   * node's mean: by this the pump is stopped.
+   * What the panel takes from the fluid while the pump runs, as a fall of temperature, K, for a mean of the charged node; of a mass,
+   * however fast the fluid goes round, against that. By this the pump is stopped.
    */
-  gain_K(sinkMean_C: number): number {
+  drop_K(sinkMean_C: number): number {
+    const { flow, mixing, mixed, relaxation, nodes } = this
+    const plate_C = relaxation.mean_C(sinkMean_C)
+    const into_C = flow.into_C(mixing ? mixed.top_C(sinkMean_C) : flow.top_C(sinkMean_C, plate_C))
+    const over_K = nodes.tank ? 0 : Math.max(0, sinkMean_C - into_C)
+    return into_C - flow.return_C(into_C, plate_C) + over_K
+  }
+
+  /**
+   * How much colder the fluid comes back than where it enters, heat of pump and pipes in it, K; never colder than pipes in a mass may be supplied.
+   * @param entered_C  mean of the bottom of a tank in layers, which a warmer return would stir up; of the charged node elsewhere
+   */
+  gain_K(sinkMean_C: number, entered_C: number): number {
     const back_C = this.mixing
       ? this.mixed.supply_C
       : this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
-    return sinkMean_C - Math.max(back_C, this.lowest_C)
+    return entered_C - Math.max(back_C, this.lowest_C)
   }
 
   /** Where a dry plate is in balance with no fluid in it, °C. */
@@ -132,11 +144,11 @@ export class PlateCourse extends PlateAlone {
     return this.panel.equilibrium_C[hour]!
   }
 
-  /** The charged node at which, with the plate in balance, what comes back to it is so much colder, °C. */
-  paysFrom_C(hour: number, gain_K: number): number {
+  /** The charged node at which, with the plate in balance, the panel takes just so much from the fluid, and no less than pump and pipes bring, °C. */
+  paysFrom_C(hour: number, drop_K: number): number {
     const { plant, inputs, panel, flow } = this
     const slope_Wm2K = plant.fieldFactor_frac * panel.conductance_Wm2K[hour]!
-    return flow.paysFrom_C(slope_Wm2K, this.balance_C(hour), inputs.room.outdoor_C[hour]!, gain_K)
+    return flow.paysFrom_C(slope_Wm2K, this.balance_C(hour), inputs.room.outdoor_C[hour]!, drop_K)
   }
 
   /** Loop, running plate and water at the step's end, for the mean temperature the charged node has had. */

@@ -14,7 +14,9 @@ export interface StepSeen {
   readonly sinkEnd_C: number
   /** The same, mean over the step, °C. */
   readonly sink_C: number
-  /** The same less what comes back to it with the pump running, its heat and that of the pipes in it, K. */
+  /** What the panel takes from the fluid while the pump runs, as a fall of temperature, K. */
+  readonly drop_K: number
+  /** How much colder the fluid comes back than where it enters store or mass, heat of pump and pipes in it, K. */
   readonly gain_K: number
 }
 
@@ -22,14 +24,14 @@ export interface StepSeen {
 interface PlateAtRest {
   /** Where it is in balance without the loop, °C. */
   balance_C(hour: number): number
-  /** Store or mass at which, with the plate in balance, what comes back is just so much colder, °C. */
-  paysFrom_C(hour: number, gain_K: number): number
+  /** Store or mass from which, with the plate in balance, just so much is taken from the fluid, °C. */
+  paysFrom_C(hour: number, drop_K: number): number
 }
 
 /**
  * The share of a step that the pump runs. The controller's switching is finer than a step; what it comes to is the largest
- * share at which what comes back is still the stop difference colder than the store, the store is not under its lowest, and a
- * mass is not under the thermostat. All of these fall with the share, so there is one answer, and it moves with
+ * share at which the panel still takes the stop difference from the fluid, which comes back no warmer than where it enters (the
+ * bottom of a tank in layers, which it would stir up), the store is not under its lowest, and a mass is not under the thermostat. All of these fall with the share, so there is one answer, and it moves with
  * the temperatures without a jump.
  *
  * Between its two differences a switch keeps the state that it has, and which one that is hangs on what came before: a store
@@ -74,9 +76,10 @@ export class PumpDuty {
    * What is left over the controller's limits at a share, K; below 0 it would have stopped before.
    * @param air_C  mean of the room's air over the step
    */
-  slack_K({ sinkEnd_C, sink_C, gain_K }: StepSeen, air_C: number, share: number): number {
+  slack_K({ sinkEnd_C, sink_C, drop_K, gain_K }: StepSeen, air_C: number, share: number): number {
     return Math.min(
-      gain_K - this.stop_K,
+      drop_K - this.stop_K,
+      gain_K,
       this.startSlack_K(sink_C, share),
       sinkEnd_C - this.lowest_C,
       air_C - this.setpoint_C + THERMOSTAT_K * (1 - share),

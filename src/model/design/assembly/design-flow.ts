@@ -1,6 +1,6 @@
 import type { Scenario } from '#model/design/scenario'
 import { loopSpecOf } from './to-specs.ts'
-import { flowKnee } from '#model/design/sizing'
+import { chosenFlow } from '#model/design/sizing'
 
 /** Areas at which the knee is worked out are this factor apart, among them this one, m². */
 const APART = 2
@@ -20,9 +20,11 @@ export function designFlow(scenario: Scenario): DesignFlow {
   const { autoFlow, flow_kgsm2 } = scenario.loop
   if (!autoFlow) return () => flow_kgsm2
   const spec = loopSpecOf(scenario)
+  const { startDifference_K, stopDifference_K } = scenario.plan
+  const stop_frac = stopDifference_K / startDifference_K
   const known = new Map<number, number>()
   const logKnee = (place: number): number => {
-    const found = known.get(place) ?? Math.log(flowKnee(spec, AMONG_m2 * APART ** place))
+    const found = known.get(place) ?? Math.log(chosenFlow(spec, AMONG_m2 * APART ** place, stop_frac))
     known.set(place, found)
     return found
   }

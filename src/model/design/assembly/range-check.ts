@@ -1,16 +1,19 @@
 import { figure, ProblemError, said, words, type Problem, type Text } from '#model/basis/words'
 import { isTank } from '#model/building/store'
-import { RATED_DIFFERENCE_K } from '#model/building/year'
-import { builtDuty } from '#model/panels/loop'
+import { RATED_DIFFERENCE_K, steadyBack_C } from '#model/building/year'
+import { builtDuty, type LoopDuty } from '#model/panels/loop'
 import type { Scenario } from '#model/design/scenario'
 import type { Prepared } from './prepared.ts'
 import { loopSpecOf } from './to-specs.ts'
 
-/** What a panel sheds on a poor night, W/m² (common practice, no source: a fifth of a clear one), and how much warmer than its plate at rest it then is, K. */
-const NIGHT_HEAT_Wm2 = 10
-const NIGHT_DIFFERENCE_K = 2.5
-/** A pump's power rises with the cube of the flow in pipes of one bore: what more panel costs is this many times its mean. */
-const CUBE = 3
+/** A poor night: the plate in balance this much colder than the store, the air this much warmer, K, and the slope of its heat, W/m²K (common practice, no source: 10 W/m², a fifth of a clear night). */
+const POOR_NIGHT_K = 2.5
+const WARMER_AIR_K = 5
+const POOR_SLOPE_Wm2K = 4
+/** A better night has this many times the difference. */
+const BETTER_NIGHTS = [1, 4] as const
+/** More panel that must give no less cold. */
+const MORE_AREA = [1.1, 1.5] as const
 /** Heat of a delivery's own fan and pump, at most this share of what it carries at its rating (common practice, no source: 2 to 5 %). */
 const FAN_frac = 0.1
 
@@ -26,29 +29,34 @@ export function outOfRange(ranged: Ranged): Problem | null {
   return pumpProblem(ranged) ?? fanProblem(ranged.scenario)
 }
 
-/**
- * The pump would warm the loop by more than more panel could cool it. What A panels shed is q A, less by what lies in
- * series with them: the plate's own conductance, and the pipes in a mass or the coil in the air where there is no tank,
- * q A/(1 + A u/UA). More panel gives more cold while the slope of that is above the slope of the pump's power, on a poor
- * night as well.
- */
+/** Pump and pipes would warm the loop by more than more panel could cool it, on a poor night or a better one. */
 function pumpProblem({ scenario, flow_kgsm2 }: Ranged): Problem | null {
   const { area_m2 } = scenario.target
-  const duty = builtDuty({ ...loopSpecOf(scenario), flow_kgsm2: flow_kgsm2(area_m2) }, area_m2)
-  const plate_Wm2K = NIGHT_HEAT_Wm2 / NIGHT_DIFFERENCE_K
-  const panel_Wm2K = 1 / (1 / plate_Wm2K + 1 / duty.fluidToPlate_Wm2K)
+  const dutyAt = (share: number): LoopDuty => {
+    const at_m2 = share * area_m2
+    return builtDuty({ ...loopSpecOf(scenario), flow_kgsm2: flow_kgsm2(at_m2) }, at_m2)
+  }
+  const own = dutyAt(1)
+  const more = MORE_AREA.map(dutyAt)
   const { kind, delivery_WK } = scenario.store
-  const behind = isTank(kind) ? 0 : (panel_Wm2K * area_m2) / delivery_WK
-  const shed_W = (panel_Wm2K * NIGHT_DIFFERENCE_K * area_m2) / (1 + behind)
-  const more_Wm2 = (panel_Wm2K * NIGHT_DIFFERENCE_K) / (1 + behind) ** 2
-  if (CUBE * duty.pumpPower_W > more_Wm2 * area_m2)
-    return problem(
-      'pump-out-of-range',
-      words`The pump would need ${figure(duty.pumpPower_W, 'W')} to make ${figure(duty.pressureDrop_Pa, 'Pa')} in this loop, and all of it warms the fluid: too much beside the ${figure(shed_W, 'W')} that ${figure(area_m2, 'm2')} of panel shed through it on a poor night, so that more panel would give less cold.`,
-      'Let bore and flow be chosen, or use wider or shorter pipes, less flow, less panel, or more delivery into the mass.',
-      'loop.pipeInnerDiameter_m',
-    )
-  return null
+  const takes_W = (duty: LoopDuty, times: number): number =>
+    steadyCold_W(duty, isTank(kind) ? Infinity : delivery_WK, times * POOR_NIGHT_K)
+  const worse = BETTER_NIGHTS.find((times) => more.some((duty) => takes_W(duty, times) < takes_W(own, times)))
+  if (worse === undefined) return null
+  return problem(
+    'pump-out-of-range',
+    words`The pump would need ${figure(own.pumpPower_W, 'W')} to make ${figure(own.pressureDrop_Pa, 'Pa')} in this loop, and pipes in warm air let in ${figure(own.pipeGain_WK * WARMER_AIR_K, 'W')}: too much beside what ${figure(area_m2, 'm2')} of panel shed on a ${worse === 1 ? 'poor' : 'fair'} night, so that more panel would give less cold.`,
+    'Let bore and flow be chosen, or use wider, shorter or better insulated pipes, less flow, less panel, or more delivery into the mass.',
+    'loop.pipeInnerDiameter_m',
+  )
+}
+
+/** Cold that a loop brings steadily to a store, or to a mass through its pipes, on such a night, W. */
+function steadyCold_W(duty: LoopDuty, exchanger_WK: number, colder_K: number): number {
+  const { capacityRate_WK } = duty
+  const sinkShare = 1 - Math.exp(-exchanger_WK / capacityRate_WK)
+  const back_C = steadyBack_C(duty, sinkShare, POOR_SLOPE_Wm2K, -colder_K, WARMER_AIR_K)
+  return -capacityRate_WK * sinkShare * back_C
 }
 
 function fanProblem({ store }: Scenario): Problem | null {

@@ -27,8 +27,26 @@ export function flowRows(spec: LoopSpec, area_m2: number): FlowRows {
   })
 }
 
-/** Flow per m² at the knee of heat against pump power, kg/s m²: where heat − 20 × pump power is highest for `area_m2`. */
-export function flowKnee(spec: LoopSpec, area_m2: number): number {
+/** Part of the start difference at which the panel must still take the stop difference from the fluid, and the share of any difference asked of it at most (common practice, no source). */
+const STILL_RUNNING_frac = 0.5
+const ASKED_MOST_frac = 0.5
+
+/**
+ * Flow per m² that is chosen for `area_m2`, kg/s m²: at the knee of heat against pump power, where heat − 20 × pump power is highest, but
+ * no more than lets the panel take the stop difference from the fluid at half the start difference.
+ * @param stop_frac  stop over start difference, 0…1
+ */
+export function chosenFlow(spec: LoopSpec, area_m2: number, stop_frac: number): number {
+  const knee_kgsm2 = flowKnee(spec, area_m2)
+  const duty = loopDuty({ ...spec, flow_kgsm2: knee_kgsm2 }, area_m2)
+  const panel_Wm2K = 1 / (1 / NIGHT_SLOPE_Wm2K + 1 / duty.fluidToPlate_Wm2K)
+  const perFlow_JkgK = duty.capacityRate_WK / (knee_kgsm2 * area_m2)
+  const asked_frac = Math.min(ASKED_MOST_frac, stop_frac / STILL_RUNNING_frac)
+  return Math.min(knee_kgsm2, panel_Wm2K / (-Math.log1p(-asked_frac) * perFlow_JkgK))
+}
+
+/** Flow per m² at the knee, kg/s m². */
+function flowKnee(spec: LoopSpec, area_m2: number): number {
   const rows = flowRows(spec, area_m2)
   const worth = rows.map((row) => row.heat_frac * NIGHT_HEAT_Wm2 * area_m2 - WORTH_PER_PUMP_WATT * row.pump_W)
   const best = worth.indexOf(Math.max(...worth))

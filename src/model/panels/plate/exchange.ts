@@ -102,7 +102,8 @@ export function filmExchange(coating: CoatingOptics, film: FilmOptics, wet: bool
   const between = weightedSum(w.between, WINDOW_EMISSION, o.between, OFF_WINDOW_EMISSION)
   const bounce = 1 / (1 - film.solarReflectance_frac * coating.solarReflectance_frac)
   const filmAbsorbs = Math.max(0, 1 - film.solarTransmittance_frac - film.solarReflectance_frac)
-  const through = film.solarTransmittance_frac * bounce
+  // Between a film and a coating that both reflect all, no sun comes in to be thrown to and fro without end.
+  const through = film.solarTransmittance_frac > 0 ? film.solarTransmittance_frac * bounce : 0
   return {
     plateEmission: weightedSum(w.plateEmits, WINDOW_EMISSION, o.plateEmits, OFF_WINDOW_EMISSION),
     plateWindow: w.plateSky,

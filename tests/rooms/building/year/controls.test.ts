@@ -100,20 +100,43 @@ describe('start and stop', () => {
   })
 
   test('a pump that would warm the fluid by more than the panel cools it is not started', () => {
-    // 2 K of the pump's own and 0.3 K to come back colder: by E they take a plate 11.26 K colder.
+    // 2 K: by E they take a plate 9.79 K colder.
     const hungry = { pumpPower_W: 500 }
-    expect(pumps(kernelFor({ loop: hungry, equilibrium_C: 8.9 }), 20, 8.9)).toBe(false)
-    expect(pumps(kernelFor({ loop: hungry, equilibrium_C: 8.6 }), 20, 8.6)).toBe(true)
+    expect(pumps(kernelFor({ loop: hungry, equilibrium_C: 10.3 }), 20, 10.3)).toBe(false)
+    expect(pumps(kernelFor({ loop: hungry, equilibrium_C: 10.1 }), 20, 10.1)).toBe(true)
   })
 
-  test('what the pipes let in counts: a loop that comes back hardly colder than it left is not run', () => {
+  test('what the pipes let in counts: a loop that comes back no colder than it left is not run', () => {
     // Half the run lets in 0.2 of the difference to 25 °C: to the panel at 21, back at 0.8 × (21 − E (21 − T_eq)) + 5.
-    // That is 19.7 °C with a plate of 8.16 °C.
+    // That is 20 °C with a plate of 9.99 °C.
     const leaky = { pipeGain_WK: -2 * 250 * Math.log(0.8) }
     const at = (equilibrium_C: number): boolean =>
       pumps(kernelFor({ loop: leaky, equilibrium_C, outdoor_C: 25 }), 20, equilibrium_C)
-    expect(at(8.3)).toBe(false)
-    expect(at(8)).toBe(true)
+    expect(at(10.1)).toBe(false)
+    expect(at(9.9)).toBe(true)
+  })
+
+  test('a tank in layers is not stirred up: its loop stops where the fluid would come back warmer than the bottom', () => {
+    const kernel = (bottom_C: number): YearKernel => {
+      const room = handMadeRoom({ hours: 4, air_JK: 1e9, slab_JK: 1e9 })
+      const tank = bareTank([4e6, 4e6], [0, 0])
+      const plant = plantOf(linearPanel(4, 10, 10, 8000), bareLoop(6, 250, 200), tank, PLAN)
+      const made = new YearKernel({ room, plant, nightVentStop_C: 0 }, STEP_S)
+      startAt(made, room, 20)
+      made.temp_C[made.nodes.bottom] = bottom_C
+      made.plate_C = 15
+      return made
+    }
+    // Steadily it would come back at 20 − E · 10 = 17.96 °C.
+    for (const bottom_C of [19, 18.5, 17, 16, 12]) {
+      const one = kernel(bottom_C)
+      for (let k = 0; k < 4; k++) {
+        const before_C = one.temp_C[one.nodes.bottom]!
+        one.step(0)
+        expect(one.temp_C[one.nodes.bottom]!, `bottom ${bottom_C} °C`).toBeLessThan(before_C + 2e-3)
+      }
+      if (bottom_C > 17.96) expect(one.controls.pumpShare, `bottom ${bottom_C} °C`).toBe(1)
+    }
   })
 
   test('no flow, no pumping', () => {

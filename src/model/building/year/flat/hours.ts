@@ -256,7 +256,7 @@ export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array)
                     const e = slope > 0 ? 1 - Math.exp((-factor * (slope * area_m2)) / rate_WK) : 0;
                     const p = (1 - a) * (1 - a) * (1 - e);
                     const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + pump_W / rate_WK;
-                    from_C = (q + stopDifference_K) / (1 - p);
+                    from_C = Math.max(balance_C + stopDifference_K / e, q / (1 - p));
                     const wide_K = balance_C + startDifference_K - from_C;
                     band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K;
                 }
@@ -869,6 +869,7 @@ export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array)
                             if (!mayPump)
                                 break;
                             takeSlack: {
+                                const a = pipeShare;
                                 slack_K = tankMean_C - from_C - band_K * share;
                                 if (share === 0) {
                                     if (slack_K < 0)
@@ -892,7 +893,10 @@ export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array)
                                 const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
                                 const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
                                 const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
-                                slack_K = Math.min(tankMean_C - back_C - stopDifference_K, slack_K, sinkEnd_C - lowestStore_C);
+                                const into_C = (1 - a) * tankMean_C + a * outdoor_C;
+                                const g = exchange_WK / rate_WK;
+                                const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
+                                slack_K = Math.min(drop_K - stopDifference_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
                             }
                             nextShare: {
                                 const before = trial;

@@ -17,8 +17,8 @@ export function mayPump(s: Flat): void {
 }
 
 /**
- * The band of switching of the hour: from the tank at which, with the plate in balance, what comes back is just the stop difference
- * colder, to the start difference over that plate: `pump-duty.ts`, begin; `loop-flow.ts`, paysFrom_C, of a tank.
+ * The band of switching of the hour: from the tank at which, with the plate in balance, the panel takes just the stop difference, and
+ * no less than pump and pipes bring, to the start difference over that plate: `pump-duty.ts`, begin; `loop-flow.ts`, paysFrom_C, of a tank.
  */
 export function beginDuty(s: Flat): void {
   const { pipeShare: a, rate_WK } = s
@@ -28,14 +28,14 @@ export function beginDuty(s: Flat): void {
   const e = slope > 0 ? 1 - Math.exp((-factor * (slope * s.area_m2)) / rate_WK) : 0
   const p = (1 - a) * (1 - a) * (1 - e)
   const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * s.outdoor_C + s.pump_W / rate_WK
-  s.from_C = (q + s.stopDifference_K) / (1 - p)
+  s.from_C = Math.max(balance_C + s.stopDifference_K / e, q / (1 - p))
   const wide_K = balance_C + s.startDifference_K - s.from_C
   s.band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K
 }
 
 /** The step solved for a share: what is left over the controller's limits, K: `kernel.ts`, slackAt; `pump-duty.ts`, slack_K. */
 export function takeSlack(s: Flat): void {
-  const { tankMean_C } = s
+  const { tankMean_C, pipeShare: a } = s
   s.slack_K = tankMean_C - s.from_C - s.band_K * s.share
   if (s.share === 0) {
     if (s.slack_K < 0) return
@@ -44,7 +44,15 @@ export function takeSlack(s: Flat): void {
   const plateMean_C = s.meanSlope * tankMean_C + s.meanOffset_C
   const back_C = s.backTop * tankMean_C + s.backPlate * plateMean_C + s.backConst_C
   const sinkEnd_C = s.tank_C + s.tankEnd * (tankMean_C - s.tank_C)
-  s.slack_K = Math.min(tankMean_C - back_C - s.stopDifference_K, s.slack_K, sinkEnd_C - s.lowestStore_C)
+  const into_C = (1 - a) * tankMean_C + a * s.outdoor_C
+  const g = s.exchange_WK / s.rate_WK
+  const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C)
+  s.slack_K = Math.min(
+    drop_K - s.stopDifference_K,
+    tankMean_C - back_C,
+    s.slack_K,
+    sinkEnd_C - s.lowestStore_C,
+  )
 }
 
 /** The step solved with the largest share of the pump that the controller lets run: `pump-duty.ts`, shareUsed. */
