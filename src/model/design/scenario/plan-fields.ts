@@ -26,7 +26,7 @@ export const PLAN_FIELDS = {
     'K',
     { min: 0.2, max: 15, default: 3, usual: [1, 6], step: 0.5 },
     'Start difference',
-    'The pump starts when the resting panel is this much colder than the store.',
+    'The pump runs all the time once the panel at rest would be this much colder than the store; less and less down to where only the stop difference is left.',
   ),
   stopDifference_K: number(
     'K',

@@ -1,6 +1,6 @@
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { fadedAt_K, openAt_K } from '#model/building/year'
-import { mayRun } from './controls.ts'
+import { inLayers, mayRun } from './controls.ts'
 import type { Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
 
@@ -56,7 +56,7 @@ function loopStates(plant: Plant): ControlState[] {
     ),
     state(
       'No more to gain',
-      words`the ${mover} is running, ${roundWords(plant)}, and S4 is less than ${figure(plan.stopDifference_K, 'K')} under S3`,
+      words`the ${mover} is running, ${roundWords(plant)}, and S4 is less than ${figure(plan.stopDifference_K, 'K')} under S3${inLayers(plant) ? ', or over S8' : ''}`,
     ),
     state(
       'Running',

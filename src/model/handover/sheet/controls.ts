@@ -15,7 +15,7 @@ export function controlLines(plant: Plant): SheetLine[] {
     ),
     line(
       `${Mover} stops`,
-      words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3), or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
+      words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3)${inLayers(plant) ? ', or warmer than the bottom of the tank (S8), which it would stir up' : ''}, or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
     ),
     line(
       'Season',
@@ -128,6 +128,10 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
       : []),
   ]
 }
+
+/** True where the tank is kept in layers. */
+export const inLayers = ({ answer }: Pick<Plant, 'answer'>): boolean =>
+  answer.scenario.store.kind === 'layered'
 
 /** True where the dew guard mixes water for the room. */
 export const hasDewSupply = ({ tank, answer }: Pick<Plant, 'tank' | 'answer'>): boolean =>
