@@ -12,6 +12,8 @@ interface Part {
 export interface Parts {
   readonly functions: ReadonlyMap<string, Part>
   readonly constants: ReadonlyMap<string, number>
+  /** Functions that are called as they are, and where they come from. */
+  readonly called: ReadonlyMap<string, string>
   readonly kinds: ReadonlyMap<string, readonly string[]>
 }
 
@@ -22,15 +24,16 @@ const parsed = (path: string): ts.SourceFile =>
 export async function readParts(folder: string): Promise<Parts> {
   const functions = new Map<string, Part>()
   const constants = new Map<string, number>()
+  const called = new Map<string, string>()
   const files = readdirSync(folder).filter((name) => name.endsWith('-part.ts'))
   for (const file of files.map((name) => parsed(join(folder, name)))) {
     for (const statement of file.statements) {
       if (ts.isFunctionDeclaration(statement)) functions.set(statement.name!.text, { file, node: statement })
       if (ts.isVariableStatement(statement)) noteConstants(statement, file, constants)
-      if (ts.isImportDeclaration(statement)) await importConstants(statement, file, constants)
+      if (ts.isImportDeclaration(statement)) await importConstants(statement, file, constants, called)
     }
   }
-  return { functions, constants, kinds: readKinds(parsed(join(folder, 'numbers.ts'))) }
+  return { functions, constants, called, kinds: readKinds(parsed(join(folder, 'numbers.ts'))) }
 }
 
 function note(constants: Map<string, number>, name: string, value: number, file: string): void {
@@ -53,6 +56,7 @@ async function importConstants(
   { importClause, moduleSpecifier }: ts.ImportDeclaration,
   file: ts.SourceFile,
   constants: Map<string, number>,
+  called: Map<string, string>,
 ): Promise<void> {
   const named = importClause?.namedBindings
   if (importClause?.isTypeOnly === true || named === undefined || !ts.isNamedImports(named)) return
@@ -60,9 +64,13 @@ async function importConstants(
   if (from.endsWith('-part.ts')) return
   const values = (await import(from.startsWith('.') ? join(dirname(file.fileName), from) : from)) as Record<
     string,
-    number
+    unknown
   >
-  for (const { name } of named.elements) note(constants, name.text, values[name.text]!, file.fileName)
+  for (const { name } of named.elements) {
+    const value = values[name.text]
+    if (typeof value === 'number') note(constants, name.text, value, file.fileName)
+    else called.set(name.text, from)
+  }
 }
 
 function readKinds(file: ts.SourceFile): Map<string, string[]> {
@@ -77,7 +85,12 @@ function readKinds(file: ts.SourceFile): Map<string, string[]> {
 }
 
 /** The body of a part with those it calls in their places, its numbers as local variables. @throws Error where a part is written as none can be */
-export function inlined(name: string, parts: Parts, numbers: ReadonlySet<string>): string {
+export function inlined(
+  name: string,
+  parts: Parts,
+  numbers: ReadonlySet<string>,
+  apart: ReadonlySet<string>,
+): string {
   const part = parts.functions.get(name)
   if (part === undefined) throw new Error(`no part is named ${name}`)
   const { file, node } = part
@@ -93,7 +106,8 @@ export function inlined(name: string, parts: Parts, numbers: ReadonlySet<string>
       return replace(of, `break ${name}`)
     }
     if (ts.isExpressionStatement(of) && ts.isCallExpression(of.expression)) {
-      return replace(of, inlined(of.expression.expression.getText(file), parts, numbers))
+      const called = of.expression.expression.getText(file)
+      return replace(of, apart.has(called) ? callOf(called) : inlined(called, parts, numbers, apart))
     }
     if (ts.isVariableDeclaration(of) && of.initializer?.getText(file) === 's') {
       return renamed(of.name as ts.ObjectBindingPattern)
@@ -123,6 +137,9 @@ export function inlined(name: string, parts: Parts, numbers: ReadonlySet<string>
     text = text.slice(0, from - start) + by + text.slice(to - start)
   return returns ? `${name}: ${text}` : text
 }
+
+/** Stands for the call of a part that stays a function of its own. */
+export const callOf = (name: string): string => `{ call_${name} }`
 
 function isOfNumbers(node: ts.Node): node is ts.PropertyAccessExpression {
   return (

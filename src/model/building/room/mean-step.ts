@@ -1,3 +1,5 @@
+import { decay } from '#model/basis/numbers'
+
 /** Below this exponent the series is used: the quotient of small differences loses digits. */
 const SMALL = 1e-3
 
@@ -9,6 +11,6 @@ const SMALL = 1e-3
  */
 export function endOverMean(x: number): number {
   if (x < SMALL) return (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24)
-  const left = Math.exp(-x)
+  const left = decay(x)
   return (x * (1 - left)) / (x - 1 + left)
 }

@@ -1,3 +1,4 @@
+import { decay } from '#model/basis/numbers'
 import type { LoopDuty } from '#model/panels/loop'
 
 /** Below this slope a plate exchanges next to nothing and the series form of the exchange is used, W/m²K. */
@@ -32,5 +33,5 @@ export function panelEffectiveness(duty: LoopDuty, slope_Wm2K: number): number {
   if (duty.capacityRate_WK <= 0 || slope_Wm2K <= 0) return 0
   const panelFactor = 1 / (1 + slope_Wm2K / duty.fluidToPlate_Wm2K)
   const surface_WK = slope_Wm2K * duty.area_m2
-  return 1 - Math.exp((-panelFactor * surface_WK) / duty.capacityRate_WK)
+  return 1 - decay((panelFactor * surface_WK) / duty.capacityRate_WK)
 }

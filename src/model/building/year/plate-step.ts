@@ -1,3 +1,4 @@
+import { decay } from '#model/basis/numbers'
 import { FULL_COVER_KGM2, type PanelPoint } from '#model/panels/plate'
 import type { LoopFlow } from './loop-flow.ts'
 
@@ -87,7 +88,7 @@ export class PlateStep {
     const back_WK = this.shed_WK + this.fromPlate_WK
     const z = back_WK * pace_K_W
     const perZ = 1 / z
-    const end = z > SHORT_STEP ? (1 - Math.exp(-z)) * perZ : 1 - z / 2
+    const end = z > SHORT_STEP ? (1 - decay(z)) * perZ : 1 - z / 2
     const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6
     const perWatt = mean * pace_K_W
     this.meanSlope = perWatt * this.fromSink_WK

@@ -17,6 +17,9 @@ export function isFlat({ plant }: YearInputs): boolean {
   return store.layerCapacity_JK.length === 1 && loop.area_m2 > 0
 }
 
+/** Hours handed over at once: V8 swaps code between calls more readily than in the middle of one. */
+const AT_ONCE_h = 24 * 7
+
 const NO_NUMBERS = new Float64Array(0)
 const NO_FLAGS = new Uint8Array(0)
 
@@ -57,6 +60,7 @@ export class FlatYear {
       rows: room.rowsOf(step_s).rows,
       groupRows: groupRowsOf(room, step_s),
       modeRows: modeRowsOf(room, step_s),
+      ends: room.rowsOf(step_s).ends.map((end) => PER_MODE_HERE * end),
       outdoors_C: room.outdoor_C,
       dews_C: room.indoorDewPoint_C,
       ventAllowed: room.ventAllowed,
@@ -103,12 +107,14 @@ export class FlatYear {
   run(from: number, to: number): void {
     const { whole, numbers, columns, rest } = this
     whole.fromRun = from
-    whole.toRun = to
     if (rest !== null) {
       rest.reach(numbers[PLACES.restStep]! + (to - from) * whole.stepsPerHour)
       columns.restRows = rest.known
     }
-    flatHours(columns, whole, numbers)
+    for (; whole.fromRun < to; whole.fromRun = whole.toRun) {
+      whole.toRun = Math.min(to, whole.fromRun + AT_ONCE_h)
+      flatHours(columns, whole, numbers)
+    }
   }
 
   /** One hour, which the kernel then has as if it had run it itself. */

@@ -3,7 +3,7 @@ import { finishRun } from './loop-part.ts'
 import type { Flat } from './numbers.ts'
 import { finishRest } from './plate-part.ts'
 import { beginDuty, mayPump, solveWithPump } from './pump-part.ts'
-import { finishRoom, prepareRoom } from './room-part.ts'
+import { finishRoom, prepareRoom, takeGiven } from './room-part.ts'
 
 const HOUR_S = 3600
 const VENT_DIFFERENCE_K = 1
@@ -14,10 +14,15 @@ const PER_FACE = 15
 export function runHours(s: Flat): void {
   for (let run = s.fromRun; run < s.toRun; run++) {
     s.hour = run % s.hours
-    beginHour(s)
-    for (let k = s.stepsPerHour; k > 0; k--) runStep(s)
-    s.room_C[s.hour] = (0.5 * (s.air_Cs + s.radiant_Cs)) / HOUR_S
+    runHour(s)
   }
+}
+
+/** One hour. */
+export function runHour(s: Flat): void {
+  beginHour(s)
+  for (let k = s.stepsPerHour; k > 0; k--) runStep(s)
+  s.room_C[s.hour] = (0.5 * (s.air_Cs + s.radiant_Cs)) / HOUR_S
 }
 
 /** What holds for an hour, and its sums begun. */
@@ -25,6 +30,7 @@ export function beginHour(s: Flat): void {
   const { hour } = s
   s.at = hour * s.stride
   s.rowVent_WK = -1
+  takeGiven(s)
   s.outdoor_C = s.outdoors_C[hour]!
   s.air_Cs = s.radiant_Cs = s.envelope_J = s.ground_J = s.nightVent_J = s.shed_J = s.taken_J = s.pipes_J = 0
   s.pump_J = s.fan_J = s.gain_J = s.delivered_J = s.run_s = s.return_Cs = 0
@@ -72,17 +78,18 @@ export function runStep(s: Flat): void {
     const begun_C = s.tank_C
     s.tank_C += s.tankEnd * (s.tankMean_C - begun_C)
     s.sinkDrift_Ks = (s.tank_C - begun_C) / step_s
-    if (s.keepsBooks === 1) enterTank(s)
     if (s.share > 0) finishRun(s)
     else finishRest(s)
   }
+  if (s.keepsBooks === 1) enterStep(s)
   s.air_Cs += step_s * s.airMean_C
   s.radiant_Cs += step_s * s.radiant_C
-  if (s.vent_WK > 0) s.nightVent_J += step_s * s.vent_WK * (s.outdoor_C - s.airMean_C)
 }
 
-/** What crossed the tank in a step: `room-flows.ts`, enterTank. */
-export function enterTank(s: Flat): void {
+/** What the windows let in and what crossed the tank in a step: `room-flows.ts`. */
+export function enterStep(s: Flat): void {
+  s.nightVent_J += s.step_s * s.vent_WK * (s.outdoor_C - s.airMean_C)
+  if (s.hasPlant === 0) return
   const around_C = s.tankOutside === 1 ? s.outdoor_C : s.airMean_C
   s.fan_J += s.step_s * (s.fanShare * s.fan_W)
   s.delivered_J += s.step_s * s.delivered_W

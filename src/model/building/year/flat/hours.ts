@@ -1,4 +1,5 @@
 // Made by `npm run -s flat` from the parts beside it: change those, each of which names the equation it is.
+import { decay } from '#model/basis/numbers';
 import type { Columns, Whole } from './numbers.ts';
 const CLOSED = 0;
 const THROTTLED = 1;
@@ -40,14 +41,13 @@ const FILM_INSIDE_Wm2K = 7.63;
 const PER_GROUP = 3;
 const RADIATION_INSIDE_Wm2K = 5.13;
 const CB = 1;
-const END = 3;
-const ENVELOPE_M2 = 6;
+const ENVELOPE_M2 = 5;
 const GIVEN_WK = 0;
-const GROUND_M2 = 7;
-const INNER_C = 4;
+const GROUND_M2 = 6;
+const INNER_C = 3;
 const INNER_WM2K = 2;
-const OUTER_C = 5;
-const PER_GROUP_HERE = 8;
+const OUTER_C = 4;
+const PER_GROUP_HERE = 7;
 const PER_MODE_HERE = 4;
 const STATE = 3;
 const SMALL = 0.001;
@@ -56,20 +56,1116 @@ const NEAR_K = 0.0002;
 const MOST_TRIALS = 12;
 const DRY_KGM2 = 1e-7;
 const FROST_LIMIT_KGM2 = 2.4;
-/** Places of the numbers that are given and kept. */
-export const PLACES = { "step_s": 0, "airCapacity_JK": 1, "nightVent_WK": 2, "ventStop_C": 3, "toAir": 4, "toRadiant": 5, "perCapacity_K_J": 6, "plateCapacity_JK": 7, "shed_m2": 8, "field_frac": 9, "backLoss_Wm2K": 10, "coldSpan_K": 11, "hotSpan_K": 12, "waterLimit_kgm2": 13, "dry0": 14, "dry1": 15, "dry2": 16, "dry3": 17, "dry4": 18, "dry5": 19, "wet0": 20, "wet1": 21, "wet2": 22, "wet3": 23, "wet4": 24, "wet5": 25, "area_m2": 26, "rate_WK": 27, "pump_W": 28, "fluidToPlate_Wm2K": 29, "pipeShare": 30, "tankCapacity_JK": 31, "tankLoss_WK": 32, "open_WK": 33, "faded_K": 34, "demand_WK": 35, "fan_W": 36, "dewMargin_K": 37, "setpoint_C": 38, "startDifference_K": 39, "stopDifference_K": 40, "lowestStore_C": 41, "freezeLimit_C": 42, "air_C": 43, "radiant_C": 44, "tank_C": 45, "plate_C": 46, "water_kgm2": 47, "sinkDrift_Ks": 48, "shed_WK": 49, "rest_W": 50, "slope_Wm2K": 51, "gain_kgm2s": 52, "latestShare": 53, "settled": 54, "before": 55, "air_Cs": 56, "radiant_Cs": 57, "envelope_J": 58, "ground_J": 59, "nightVent_J": 60, "shed_J": 61, "taken_J": 62, "pipes_J": 63, "pump_J": 64, "fan_J": 65, "gain_J": 66, "delivered_J": 67, "run_s": 68, "return_Cs": 69, "vented_s": 70, "airEnd": 71, "endOf_WK": 72, "tankEnd": 73, "tankPace": 74, "law": 75, "restHour": 76, "restStep": 77, "isOnRest": 78, "isFreezing": 79, "dewHolds": 80 } as const;
-/** Steps room, plant and tank through hours. @param numbers those given and kept; the latter are overwritten */
+/** Places of the numbers that are given, kept, or handed over. */
+export const PLACES = { "step_s": 0, "airCapacity_JK": 1, "nightVent_WK": 2, "ventStop_C": 3, "toAir": 4, "toRadiant": 5, "perCapacity_K_J": 6, "plateCapacity_JK": 7, "shed_m2": 8, "field_frac": 9, "backLoss_Wm2K": 10, "coldSpan_K": 11, "hotSpan_K": 12, "waterLimit_kgm2": 13, "dry0": 14, "dry1": 15, "dry2": 16, "dry3": 17, "dry4": 18, "dry5": 19, "wet0": 20, "wet1": 21, "wet2": 22, "wet3": 23, "wet4": 24, "wet5": 25, "area_m2": 26, "rate_WK": 27, "pump_W": 28, "fluidToPlate_Wm2K": 29, "pipeShare": 30, "tankCapacity_JK": 31, "tankLoss_WK": 32, "open_WK": 33, "faded_K": 34, "demand_WK": 35, "fan_W": 36, "dewMargin_K": 37, "setpoint_C": 38, "startDifference_K": 39, "stopDifference_K": 40, "lowestStore_C": 41, "freezeLimit_C": 42, "air_C": 43, "radiant_C": 44, "tank_C": 45, "plate_C": 46, "water_kgm2": 47, "sinkDrift_Ks": 48, "shed_WK": 49, "rest_W": 50, "slope_Wm2K": 51, "gain_kgm2s": 52, "begunSlope_Wm2K": 53, "begunGain_kgm2s": 54, "begunShed_WK": 55, "begunRest_W": 56, "latestShare": 57, "settled": 58, "before": 59, "air_Cs": 60, "radiant_Cs": 61, "envelope_J": 62, "ground_J": 63, "nightVent_J": 64, "shed_J": 65, "taken_J": 66, "pipes_J": 67, "pump_J": 68, "fan_J": 69, "gain_J": 70, "delivered_J": 71, "run_s": 72, "return_Cs": 73, "vented_s": 74, "airEnd": 75, "endOf_WK": 76, "tankEnd": 77, "tankPace": 78, "hour": 79, "at": 80, "law": 81, "restHour": 82, "restStep": 83, "isOnRest": 84, "isFreezing": 85, "dewHolds": 86, "faceAir_C": 87, "vapour_Pa": 88, "massTransfer": 89, "dryGain_Wm2": 90, "wetGain_Wm2": 91, "cold0": 92, "cold1": 93, "cold2": 94, "cold3": 95, "hot0": 96, "hot1": 97, "hot2": 98, "hot3": 99, "still_Wm2K": 100, "stillRise_Wm2K2": 101, "outdoor_C": 102, "lowest_C": 103, "vent_WK": 104, "rowVent_WK": 105, "inertia_WK": 106, "across_WK": 107, "radiant_WK": 108, "radiantShare": 109, "hourToAir_W": 110, "hourToRadiant_W": 111, "room_WK": 112, "roomDrive_W": 113, "faces_W": 114, "portShare": 115, "portBase_C": 116, "portOwn_KW": 117, "openSeen_WK": 118, "fadingSeen_WK": 119, "x": 120, "endOverMean": 121, "part_s": 122, "fromSink_WK": 123, "fromConst_W": 124, "fromPlate_WK": 125, "meanSlope": 126, "meanOffset_C": 127, "endWeight_K_W": 128, "endRamp_C": 129, "ahead_s": 130, "waterAhead_kgm2": 131, "exchange_WK": 132, "backTop": 133, "backPlate": 134, "backConst_C": 135, "charging_W": 136, "charging_WK": 137, "low": 138, "high": 139, "lowSlack_K": 140, "highSlack_K": 141, "side": 142, "trial": 143, "firstTried": 144, "tried": 145, "share": 146, "from_C": 147, "band_K": 148, "slack_K": 149, "tankMean_C": 150, "airMean_C": 151, "fanShare": 152, "heat_W": 153, "delivered_W": 154, "hasBegun": 155, "isFound": 156 } as const;
+/** Steps room, plant and tank through hours. @param numbers by `PLACES`; those kept are overwritten */
 export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array): void {
-    const { rows, groupRows, modeRows, outdoors_C, dews_C, ventAllowed, mayRun, balances_C, conductances_Wm2K, faceRows, restRows, saturation_Pa, room_C } = columns;
-    const { fromRun, toRun, hours, stepsPerHour, stride, groups, hasPlant, tankOutside, freeze, keepsBooks } = whole;
+    const { room_C } = columns;
+    const { fromRun, toRun, hours, stepsPerHour } = whole;
+    let hour = numbers[79]! | 0;
+    let air_Cs = numbers[60]!;
+    let radiant_Cs = numbers[61]!;
+    {
+        for (let run = fromRun; run < toRun; run++) {
+            hour = run % hours;
+            {
+                {
+                    numbers[79] = hour;
+                    beginHour(columns, whole, numbers);
+                    air_Cs = numbers[60]!;
+                    radiant_Cs = numbers[61]!;
+                }
+                for (let k = stepsPerHour; k > 0; k--) {
+                    numbers[79] = hour;
+                    runStep(columns, whole, numbers);
+                    air_Cs = numbers[60]!;
+                    radiant_Cs = numbers[61]!;
+                }
+                room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
+            }
+        }
+    }
+    numbers[79] = hour;
+}
+function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows } = columns;
+    const { hasPlant, freeze, keepsBooks } = whole;
     const step_s = numbers[0]!;
-    const airCapacity_JK = numbers[1]!;
     const nightVent_WK = numbers[2]!;
     const ventStop_C = numbers[3]!;
+    const toRadiant = numbers[5]!;
+    const plateCapacity_JK = numbers[7]!;
+    const rate_WK = numbers[27]!;
+    const open_WK = numbers[33]!;
+    const faded_K = numbers[34]!;
+    const demand_WK = numbers[35]!;
+    const setpoint_C = numbers[38]!;
+    const freezeLimit_C = numbers[42]!;
+    let vent_WK = numbers[104]!;
+    const hour = numbers[79]! | 0;
+    let air_C = numbers[43]!;
+    const outdoor_C = numbers[102]!;
+    let vented_s = numbers[74]!;
+    let rowVent_WK = numbers[105]!;
+    let hourToRadiant_W = numbers[111]!;
+    let faces_W = numbers[114]!;
+    let roomDrive_W = numbers[113]!;
+    let hourToAir_W = numbers[110]!;
+    let inertia_WK = numbers[106]!;
+    let radiantShare = numbers[109]!;
+    let portBase_C = numbers[116]!;
+    let radiant_WK = numbers[108]!;
+    let airMean_C = numbers[151]!;
+    let room_WK = numbers[112]!;
+    let radiant_C = numbers[44]!;
+    let across_WK = numbers[107]!;
+    let delivered_W = numbers[154]!;
+    let airEnd = numbers[75]!;
+    const at = numbers[80]! | 0;
+    let envelope_J = numbers[62]!;
+    let ground_J = numbers[63]!;
+    let plate_C = numbers[46]!;
+    let isFreezing = numbers[85]! | 0;
+    let hasBegun = numbers[155] === 1;
+    let firstTried = numbers[144]!;
+    let before = numbers[59]!;
+    let trial = numbers[143]!;
+    let tried = numbers[145]!;
+    let share = numbers[146]!;
+    let isOnRest = numbers[84]! | 0;
+    let restStep = numbers[83]! | 0;
+    let meanSlope = numbers[126]!;
+    let meanOffset_C = numbers[127]!;
+    let slope_Wm2K = numbers[51]!;
+    let fromSink_WK = numbers[123]!;
+    let fromConst_W = numbers[124]!;
+    let fromPlate_WK = numbers[125]!;
+    let restHour = numbers[82]! | 0;
+    let part_s = numbers[122]!;
+    let isFound = numbers[156] === 1;
+    let law = numbers[81]! | 0;
+    let heat_W = numbers[153]!;
+    let portShare = numbers[115]!;
+    const lowest_C = numbers[103]!;
+    let tankMean_C = numbers[150]!;
+    let fanShare = numbers[152]!;
+    let portOwn_KW = numbers[117]!;
+    let fadingSeen_WK = numbers[119]!;
+    let openSeen_WK = numbers[118]!;
+    let latestShare = numbers[57]!;
+    let tank_C = numbers[45]!;
+    let tankEnd = numbers[77]!;
+    let sinkDrift_Ks = numbers[48]!;
+    let water_kgm2 = numbers[47]!;
+    let shed_J = numbers[65]!;
+    let air_Cs = numbers[60]!;
+    let radiant_Cs = numbers[61]!;
+    let toRadiant_W = 0;
+    let star_C = 0;
+    let mayPump = false;
+    {
+        vent_WK = 0;
+        if (nightVent_WK > 0 && ventAllowed[hour] === 1)
+            if (air_C - outdoor_C > VENT_DIFFERENCE_K && air_C > ventStop_C) {
+                vent_WK = nightVent_WK;
+                vented_s += step_s;
+            }
+        {
+            if (vent_WK !== rowVent_WK) {
+                numbers[104] = vent_WK;
+                setRoomHour(columns, numbers);
+                rowVent_WK = numbers[105]!;
+                hourToRadiant_W = numbers[111]!;
+                hourToAir_W = numbers[110]!;
+                inertia_WK = numbers[106]!;
+                radiantShare = numbers[109]!;
+                radiant_WK = numbers[108]!;
+                room_WK = numbers[112]!;
+                across_WK = numbers[107]!;
+                airEnd = numbers[75]!;
+                portShare = numbers[115]!;
+                portOwn_KW = numbers[117]!;
+                fadingSeen_WK = numbers[119]!;
+                openSeen_WK = numbers[118]!;
+            }
+            toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
+            roomDrive_W =
+                hourToAir_W +
+                    CONVECTION_INSIDE_Wm2K * faces_W +
+                    inertia_WK * air_C -
+                    radiantShare * toRadiant_W;
+            portBase_C = toRadiant > 0 && radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
+        }
+        if (hasPlant === 0) {
+            airMean_C = roomDrive_W * (1 / room_WK);
+            {
+                radiant_C = airMean_C;
+                if (radiant_WK > 0) {
+                    radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
+                    if (toRadiant > 0)
+                        radiant_C += (toRadiant * -delivered_W) / radiant_WK;
+                }
+                star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
+                air_C += airEnd * (airMean_C - air_C);
+                {
+                    faces_W = 0;
+                    for (let i = 0, g = 0, m = 0, mine = at + BEFORE_GROUPS; i < ends.length; i++) {
+                        const alpha = rows[mine]!;
+                        const outside_C = rows[mine + 1]!;
+                        const u = groupRows[g + INNER_WM2K]! * star_C + rows[mine + 2]!;
+                        const w = alpha * (outside_C - groupRows[g + OUTER_C]! - groupRows[g + CB]! * u);
+                        const inner_Jm2 = step_s * u;
+                        const outer_Jm2 = step_s * w;
+                        let inner = 0;
+                        let outer = 0;
+                        for (const last = ends[i]!; m < last; m += PER_MODE_HERE) {
+                            const b = modeRows[m + 1]!;
+                            const c = modeRows[m + 2]!;
+                            const z = modeRows[m]! * modeRows[m + STATE]! + b * inner_Jm2 + c * outer_Jm2;
+                            modeRows[m + STATE] = z;
+                            inner += b * z;
+                            outer += c * z;
+                        }
+                        groupRows[g + INNER_C] = inner;
+                        groupRows[g + OUTER_C] = outer;
+                        faces_W += groupRows[g + GIVEN_WK]! * (inner + groupRows[g + CB]! * alpha * (outside_C - outer));
+                        if (keepsBooks === 1) {
+                            envelope_J += groupRows[g + ENVELOPE_M2]! * outer_Jm2;
+                            ground_J += groupRows[g + GROUND_M2]! * outer_Jm2;
+                        }
+                        g += PER_GROUP_HERE;
+                        mine += PER_GROUP;
+                    }
+                }
+            }
+        }
+        else {
+            {
+                const allowed = mayRun[hour] === 1;
+                let freezing = plate_C < freezeLimit_C;
+                if (freeze === 1)
+                    freezing = allowed && freezing;
+                else if (freeze === 2)
+                    freezing = allowed && plate_C < (freezeLimit_C > 0 ? freezeLimit_C : 0);
+                isFreezing = freezing ? 1 : 0;
+                mayPump = allowed && rate_WK > 0 && (!freezing || freeze === 0);
+            }
+            hasBegun = false;
+            {
+                firstTried = mayPump && before > 0.5 ? 1 : 0;
+                trial = 0;
+                tried = firstTried;
+                for (;;) {
+                    share = tried;
+                    takePlate: {
+                        if (share === 0) {
+                            if (isOnRest === 1) {
+                                {
+                                    const n = STRIDE * restStep;
+                                    meanSlope = 0;
+                                    meanOffset_C = restRows[n + MEAN]!;
+                                    slope_Wm2K = restRows[n + SLOPE]!;
+                                }
+                                break takePlate;
+                            }
+                            fromSink_WK = fromConst_W = fromPlate_WK = 0;
+                        }
+                        else
+                            restHour = -1;
+                        part_s = step_s;
+                        {
+                            numbers[46] = plate_C;
+                            numbers[155] = hasBegun ? 1 : 0;
+                            numbers[59] = before;
+                            numbers[146] = share;
+                            numbers[126] = meanSlope;
+                            numbers[127] = meanOffset_C;
+                            numbers[51] = slope_Wm2K;
+                            numbers[123] = fromSink_WK;
+                            numbers[124] = fromConst_W;
+                            numbers[125] = fromPlate_WK;
+                            numbers[82] = restHour;
+                            numbers[122] = part_s;
+                            numbers[45] = tank_C;
+                            numbers[48] = sinkDrift_Ks;
+                            numbers[47] = water_kgm2;
+                            settlePlate(columns, numbers);
+                            hasBegun = numbers[155] === 1;
+                            meanSlope = numbers[126]!;
+                            meanOffset_C = numbers[127]!;
+                            slope_Wm2K = numbers[51]!;
+                            fromSink_WK = numbers[123]!;
+                            fromConst_W = numbers[124]!;
+                            fromPlate_WK = numbers[125]!;
+                        }
+                        if (share > 0) {
+                            {
+                                numbers[146] = share;
+                                numbers[126] = meanSlope;
+                                numbers[127] = meanOffset_C;
+                                setCharging(numbers);
+                            }
+                            break takePlate;
+                        }
+                        restHour = hour;
+                    }
+                    {
+                        numbers[113] = roomDrive_W;
+                        numbers[116] = portBase_C;
+                        numbers[151] = airMean_C;
+                        numbers[144] = firstTried;
+                        numbers[59] = before;
+                        numbers[143] = trial;
+                        numbers[145] = tried;
+                        numbers[146] = share;
+                        numbers[153] = heat_W;
+                        numbers[57] = latestShare;
+                        numbers[45] = tank_C;
+                        solveStep(whole, numbers);
+                        airMean_C = numbers[151]!;
+                        firstTried = numbers[144]!;
+                        before = numbers[59]!;
+                        trial = numbers[143]!;
+                        tried = numbers[145]!;
+                        isFound = numbers[156] === 1;
+                        law = numbers[81]! | 0;
+                        heat_W = numbers[153]!;
+                        tankMean_C = numbers[150]!;
+                        fanShare = numbers[152]!;
+                        tankEnd = numbers[77]!;
+                    }
+                    if (!mayPump)
+                        break;
+                    {
+                        numbers[146] = share;
+                        numbers[126] = meanSlope;
+                        numbers[127] = meanOffset_C;
+                        numbers[51] = slope_Wm2K;
+                        numbers[45] = tank_C;
+                        takeSlack(numbers);
+                    }
+                    {
+                        numbers[144] = firstTried;
+                        numbers[59] = before;
+                        numbers[143] = trial;
+                        numbers[145] = tried;
+                        nextShare(numbers);
+                        before = numbers[59]!;
+                        trial = numbers[143]!;
+                        tried = numbers[145]!;
+                        isFound = numbers[156] === 1;
+                    }
+                    if (isFound)
+                        break;
+                }
+                before = share;
+            }
+            {
+                {
+                    if (law === CLOSED)
+                        heat_W = 0;
+                    else if (law === THROTTLED)
+                        heat_W = demand_WK * (airMean_C - setpoint_C);
+                    else {
+                        const free_C = portShare * airMean_C + portBase_C;
+                        const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                        if (law === PARTLY_OPEN)
+                            heat_W =
+                                ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                        else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
+                            heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
+                        else
+                            heat_W = openSeen_WK * (free_C - end_C);
+                    }
+                }
+                delivered_W = heat_W;
+                if (law === CLOSED)
+                    latestShare = 0;
+                else if (law === PARTLY_OPEN)
+                    latestShare = fanShare;
+                else {
+                    const least_W = open_WK * DIFFERENCE_FLOOR_K;
+                    const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
+                    const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
+                    latestShare = found < 0 ? 0 : found > 1 ? 1 : found;
+                }
+            }
+            {
+                radiant_C = airMean_C;
+                if (radiant_WK > 0) {
+                    radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
+                    if (toRadiant > 0)
+                        radiant_C += (toRadiant * -delivered_W) / radiant_WK;
+                }
+                star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
+                air_C += airEnd * (airMean_C - air_C);
+                {
+                    faces_W = 0;
+                    for (let i = 0, g = 0, m = 0, mine = at + BEFORE_GROUPS; i < ends.length; i++) {
+                        const alpha = rows[mine]!;
+                        const outside_C = rows[mine + 1]!;
+                        const u = groupRows[g + INNER_WM2K]! * star_C + rows[mine + 2]!;
+                        const w = alpha * (outside_C - groupRows[g + OUTER_C]! - groupRows[g + CB]! * u);
+                        const inner_Jm2 = step_s * u;
+                        const outer_Jm2 = step_s * w;
+                        let inner = 0;
+                        let outer = 0;
+                        for (const last = ends[i]!; m < last; m += PER_MODE_HERE) {
+                            const b = modeRows[m + 1]!;
+                            const c = modeRows[m + 2]!;
+                            const z = modeRows[m]! * modeRows[m + STATE]! + b * inner_Jm2 + c * outer_Jm2;
+                            modeRows[m + STATE] = z;
+                            inner += b * z;
+                            outer += c * z;
+                        }
+                        groupRows[g + INNER_C] = inner;
+                        groupRows[g + OUTER_C] = outer;
+                        faces_W += groupRows[g + GIVEN_WK]! * (inner + groupRows[g + CB]! * alpha * (outside_C - outer));
+                        if (keepsBooks === 1) {
+                            envelope_J += groupRows[g + ENVELOPE_M2]! * outer_Jm2;
+                            ground_J += groupRows[g + GROUND_M2]! * outer_Jm2;
+                        }
+                        g += PER_GROUP_HERE;
+                        mine += PER_GROUP;
+                    }
+                }
+            }
+            const begun_C = tank_C;
+            tank_C += tankEnd * (tankMean_C - begun_C);
+            sinkDrift_Ks = (tank_C - begun_C) / step_s;
+            if (share > 0) {
+                numbers[46] = plate_C;
+                numbers[146] = share;
+                numbers[84] = isOnRest;
+                numbers[83] = restStep;
+                numbers[126] = meanSlope;
+                numbers[127] = meanOffset_C;
+                numbers[123] = fromSink_WK;
+                numbers[124] = fromConst_W;
+                numbers[125] = fromPlate_WK;
+                numbers[47] = water_kgm2;
+                numbers[65] = shed_J;
+                finishRun(whole, numbers);
+                plate_C = numbers[46]!;
+                isOnRest = numbers[84]! | 0;
+                restStep = numbers[83]! | 0;
+                water_kgm2 = numbers[47]!;
+                shed_J = numbers[65]!;
+            }
+            else
+                finishRest: {
+                    const next = STRIDE * (restStep + 1);
+                    if (isOnRest === 1) {
+                        if (keepsBooks === 1) {
+                            numbers[83] = restStep;
+                            numbers[65] = shed_J;
+                            enterRest(columns, numbers);
+                            shed_J = numbers[65]!;
+                        }
+                        plate_C = restRows[next]!;
+                        water_kgm2 = restRows[next + WATER]!;
+                        restStep++;
+                        break finishRest;
+                    }
+                    {
+                        numbers[46] = plate_C;
+                        numbers[155] = hasBegun ? 1 : 0;
+                        numbers[59] = before;
+                        numbers[146] = share;
+                        numbers[126] = meanSlope;
+                        numbers[127] = meanOffset_C;
+                        numbers[51] = slope_Wm2K;
+                        numbers[123] = fromSink_WK;
+                        numbers[124] = fromConst_W;
+                        numbers[125] = fromPlate_WK;
+                        numbers[82] = restHour;
+                        numbers[122] = part_s;
+                        numbers[45] = tank_C;
+                        numbers[48] = sinkDrift_Ks;
+                        numbers[47] = water_kgm2;
+                        numbers[65] = shed_J;
+                        finishAlone(columns, numbers);
+                        plate_C = numbers[46]!;
+                        hasBegun = numbers[155] === 1;
+                        meanSlope = numbers[126]!;
+                        meanOffset_C = numbers[127]!;
+                        slope_Wm2K = numbers[51]!;
+                        fromSink_WK = numbers[123]!;
+                        fromConst_W = numbers[124]!;
+                        fromPlate_WK = numbers[125]!;
+                        part_s = numbers[122]!;
+                        water_kgm2 = numbers[47]!;
+                        shed_J = numbers[65]!;
+                    }
+                    restStep++;
+                    if (isOnRest < 0)
+                        break finishRest;
+                    const warmer_K = plate_C - restRows[next]!;
+                    const wetter_kgm2 = water_kgm2 - restRows[next + WATER]!;
+                    if (!(warmer_K < SAME_K && warmer_K > -SAME_K && wetter_kgm2 < SAME_KGM2 && wetter_kgm2 > -SAME_KGM2))
+                        break finishRest;
+                    isOnRest = 1;
+                    shed_J += plateCapacity_JK * warmer_K;
+                    plate_C = restRows[next]!;
+                    water_kgm2 = restRows[next + WATER]!;
+                }
+        }
+        if (keepsBooks === 1) {
+            numbers[104] = vent_WK;
+            numbers[151] = airMean_C;
+            numbers[154] = delivered_W;
+            enterStep(whole, numbers);
+        }
+        air_Cs += step_s * airMean_C;
+        radiant_Cs += step_s * radiant_C;
+    }
+    numbers[104] = vent_WK;
+    numbers[43] = air_C;
+    numbers[74] = vented_s;
+    numbers[114] = faces_W;
+    numbers[113] = roomDrive_W;
+    numbers[116] = portBase_C;
+    numbers[151] = airMean_C;
+    numbers[44] = radiant_C;
+    numbers[154] = delivered_W;
+    numbers[62] = envelope_J;
+    numbers[63] = ground_J;
+    numbers[46] = plate_C;
+    numbers[85] = isFreezing;
+    numbers[155] = hasBegun ? 1 : 0;
+    numbers[144] = firstTried;
+    numbers[59] = before;
+    numbers[143] = trial;
+    numbers[145] = tried;
+    numbers[146] = share;
+    numbers[84] = isOnRest;
+    numbers[83] = restStep;
+    numbers[126] = meanSlope;
+    numbers[127] = meanOffset_C;
+    numbers[51] = slope_Wm2K;
+    numbers[123] = fromSink_WK;
+    numbers[124] = fromConst_W;
+    numbers[125] = fromPlate_WK;
+    numbers[82] = restHour;
+    numbers[122] = part_s;
+    numbers[153] = heat_W;
+    numbers[57] = latestShare;
+    numbers[45] = tank_C;
+    numbers[48] = sinkDrift_Ks;
+    numbers[47] = water_kgm2;
+    numbers[65] = shed_J;
+    numbers[60] = air_Cs;
+    numbers[61] = radiant_Cs;
+}
+function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { rows, groupRows, outdoors_C, dews_C, mayRun, balances_C, conductances_Wm2K, faceRows } = columns;
+    const { stride, groups, hasPlant } = whole;
+    const field_frac = numbers[9]!;
+    const area_m2 = numbers[26]!;
+    const rate_WK = numbers[27]!;
+    const pump_W = numbers[28]!;
+    const fluidToPlate_Wm2K = numbers[29]!;
+    const pipeShare = numbers[30]!;
+    const dewMargin_K = numbers[37]!;
+    const startDifference_K = numbers[39]!;
+    const stopDifference_K = numbers[40]!;
+    let at = numbers[80]! | 0;
+    const hour = numbers[79]! | 0;
+    let rowVent_WK = numbers[105]!;
+    let faces_W = numbers[114]!;
+    let outdoor_C = numbers[102]!;
+    let air_Cs = numbers[60]!;
+    let radiant_Cs = numbers[61]!;
+    let envelope_J = numbers[62]!;
+    let ground_J = numbers[63]!;
+    let nightVent_J = numbers[64]!;
+    let shed_J = numbers[65]!;
+    let taken_J = numbers[66]!;
+    let pipes_J = numbers[67]!;
+    let pump_J = numbers[68]!;
+    let fan_J = numbers[69]!;
+    let gain_J = numbers[70]!;
+    let delivered_J = numbers[71]!;
+    let run_s = numbers[72]!;
+    let return_Cs = numbers[73]!;
+    let lowest_C = numbers[103]!;
+    let from_C = numbers[147]!;
+    let band_K = numbers[148]!;
+    let faceAir_C = numbers[87]!;
+    let vapour_Pa = numbers[88]!;
+    let massTransfer = numbers[89]!;
+    let dryGain_Wm2 = numbers[90]!;
+    let wetGain_Wm2 = numbers[91]!;
+    let cold0 = numbers[92]!;
+    let cold1 = numbers[93]!;
+    let cold2 = numbers[94]!;
+    let cold3 = numbers[95]!;
+    let hot0 = numbers[96]!;
+    let hot1 = numbers[97]!;
+    let hot2 = numbers[98]!;
+    let hot3 = numbers[99]!;
+    let still_Wm2K = numbers[100]!;
+    let stillRise_Wm2K2 = numbers[101]!;
+    beginHour: {
+        at = hour * stride;
+        rowVent_WK = -1;
+        {
+            const last = PER_GROUP_HERE * groups;
+            faces_W = 0;
+            for (let g = 0, mine = at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP)
+                faces_W +=
+                    groupRows[g + GIVEN_WK]! *
+                        (groupRows[g + INNER_C]! +
+                            groupRows[g + CB]! * rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]!));
+        }
+        outdoor_C = outdoors_C[hour]!;
+        air_Cs = radiant_Cs = envelope_J = ground_J = nightVent_J = shed_J = taken_J = pipes_J = 0;
+        pump_J = fan_J = gain_J = delivered_J = run_s = return_Cs = 0;
+        if (hasPlant === 0)
+            break beginHour;
+        lowest_C = dews_C[hour]! + dewMargin_K;
+        if (mayRun[hour] === 1 && rate_WK > 0) {
+            const a = pipeShare;
+            const balance_C = balances_C[hour]!;
+            const slope = field_frac * conductances_Wm2K[hour]!;
+            const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
+            const e = slope > 0 ? 1 - decay((factor * (slope * area_m2)) / rate_WK) : 0;
+            const p = (1 - a) * (1 - a) * (1 - e);
+            const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + pump_W / rate_WK;
+            from_C = Math.max(balance_C + stopDifference_K / e, q / (1 - p));
+            const wide_K = balance_C + startDifference_K - from_C;
+            band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K;
+        }
+        const face = PER_FACE * hour;
+        faceAir_C = faceRows[face]!;
+        vapour_Pa = faceRows[face + 1]!;
+        massTransfer = faceRows[face + 2]!;
+        dryGain_Wm2 = faceRows[face + 3]!;
+        wetGain_Wm2 = faceRows[face + 4]!;
+        cold0 = faceRows[face + 5]!;
+        cold1 = faceRows[face + 6]!;
+        cold2 = faceRows[face + 7]!;
+        cold3 = faceRows[face + 8]!;
+        hot0 = faceRows[face + 9]!;
+        hot1 = faceRows[face + 10]!;
+        hot2 = faceRows[face + 11]!;
+        hot3 = faceRows[face + 12]!;
+        still_Wm2K = faceRows[face + 13]!;
+        stillRise_Wm2K2 = faceRows[face + 14]!;
+    }
+    numbers[80] = at;
+    numbers[105] = rowVent_WK;
+    numbers[114] = faces_W;
+    numbers[102] = outdoor_C;
+    numbers[60] = air_Cs;
+    numbers[61] = radiant_Cs;
+    numbers[62] = envelope_J;
+    numbers[63] = ground_J;
+    numbers[64] = nightVent_J;
+    numbers[65] = shed_J;
+    numbers[66] = taken_J;
+    numbers[67] = pipes_J;
+    numbers[68] = pump_J;
+    numbers[69] = fan_J;
+    numbers[70] = gain_J;
+    numbers[71] = delivered_J;
+    numbers[72] = run_s;
+    numbers[73] = return_Cs;
+    numbers[103] = lowest_C;
+    numbers[147] = from_C;
+    numbers[148] = band_K;
+    numbers[87] = faceAir_C;
+    numbers[88] = vapour_Pa;
+    numbers[89] = massTransfer;
+    numbers[90] = dryGain_Wm2;
+    numbers[91] = wetGain_Wm2;
+    numbers[92] = cold0;
+    numbers[93] = cold1;
+    numbers[94] = cold2;
+    numbers[95] = cold3;
+    numbers[96] = hot0;
+    numbers[97] = hot1;
+    numbers[98] = hot2;
+    numbers[99] = hot3;
+    numbers[100] = still_Wm2K;
+    numbers[101] = stillRise_Wm2K2;
+}
+function setRoomHour(columns: Columns, numbers: Float64Array): void {
+    const { rows } = columns;
+    const step_s = numbers[0]!;
+    const airCapacity_JK = numbers[1]!;
     const toAir = numbers[4]!;
     const toRadiant = numbers[5]!;
+    const open_WK = numbers[33]!;
+    const at = numbers[80]! | 0;
+    const vent_WK = numbers[104]!;
+    let endOf_WK = numbers[76]!;
+    let x = numbers[120]!;
+    let endOverMean = numbers[121]!;
+    let airEnd = numbers[75]!;
+    let rowVent_WK = numbers[105]!;
+    let inertia_WK = numbers[106]!;
+    let across_WK = numbers[107]!;
+    let radiant_WK = numbers[108]!;
+    let radiantShare = numbers[109]!;
+    let hourToAir_W = numbers[110]!;
+    const outdoor_C = numbers[102]!;
+    let hourToRadiant_W = numbers[111]!;
+    let room_WK = numbers[112]!;
+    let portShare = numbers[115]!;
+    let portOwn_KW = numbers[117]!;
+    let openSeen_WK = numbers[118]!;
+    let fadingSeen_WK = numbers[119]!;
+    {
+        const air_WK = rows[at]! + vent_WK;
+        if (air_WK !== endOf_WK) {
+            endOf_WK = air_WK;
+            x = (air_WK * step_s) / airCapacity_JK;
+            meanStep: {
+                if (x < SMALL) {
+                    endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                    break meanStep;
+                }
+                const left = decay(x);
+                endOverMean = (x * (1 - left)) / (x - 1 + left);
+            }
+            airEnd = endOverMean;
+        }
+        rowVent_WK = vent_WK;
+        inertia_WK = (airEnd * airCapacity_JK) / step_s;
+        across_WK = rows[at + 2]!;
+        radiant_WK = rows[at + 3]!;
+        radiantShare = radiant_WK > 0 ? across_WK / radiant_WK : 0;
+        hourToAir_W = rows[at + 4]! + vent_WK * outdoor_C;
+        hourToRadiant_W = rows[at + 5]!;
+        room_WK = air_WK + inertia_WK - rows[at + 1]! - radiantShare * across_WK;
+        // What the plant meets: `room-port.ts`, follow.
+        portShare = toAir + toRadiant * (radiant_WK > 0 ? -radiantShare : 1);
+        portOwn_KW = radiant_WK > 0 ? (toRadiant * toRadiant) / radiant_WK : 0;
+        openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
+        fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
+    }
+    numbers[76] = endOf_WK;
+    numbers[120] = x;
+    numbers[121] = endOverMean;
+    numbers[75] = airEnd;
+    numbers[105] = rowVent_WK;
+    numbers[106] = inertia_WK;
+    numbers[107] = across_WK;
+    numbers[108] = radiant_WK;
+    numbers[109] = radiantShare;
+    numbers[110] = hourToAir_W;
+    numbers[111] = hourToRadiant_W;
+    numbers[112] = room_WK;
+    numbers[115] = portShare;
+    numbers[117] = portOwn_KW;
+    numbers[118] = openSeen_WK;
+    numbers[119] = fadingSeen_WK;
+}
+function solveStep(whole: Whole, numbers: Float64Array): void {
+    const { tankOutside } = whole;
+    const step_s = numbers[0]!;
+    const tankCapacity_JK = numbers[31]!;
+    const tankLoss_WK = numbers[32]!;
+    const open_WK = numbers[33]!;
+    const faded_K = numbers[34]!;
+    const demand_WK = numbers[35]!;
+    const fan_W = numbers[36]!;
+    const setpoint_C = numbers[38]!;
+    const tank_C = numbers[45]!;
+    let law = numbers[81]! | 0;
+    let fanShare = numbers[152]!;
+    const latestShare = numbers[57]!;
+    const outdoor_C = numbers[102]!;
+    const room_WK = numbers[112]!;
+    const roomDrive_W = numbers[113]!;
+    const share = numbers[146]!;
+    const charging_WK = numbers[137]!;
+    const charging_W = numbers[136]!;
+    const fadingSeen_WK = numbers[119]!;
+    const openSeen_WK = numbers[118]!;
+    const portShare = numbers[115]!;
+    const lowest_C = numbers[103]!;
+    const portBase_C = numbers[116]!;
+    const portOwn_KW = numbers[117]!;
+    let tankPace = numbers[78]!;
+    let x = numbers[120]!;
+    let endOverMean = numbers[121]!;
+    let tankEnd = numbers[77]!;
+    let airMean_C = numbers[151]!;
+    let tankMean_C = numbers[150]!;
+    let settled = numbers[58]!;
+    let heat_W = numbers[153]!;
+    let warmest_C = 0;
+    let spent = false;
+    let changed = false;
+    solveStep: {
+        warmest_C = tank_C;
+        spent = false;
+        if (law === PARTLY_OPEN)
+            law = CLOSED;
+        fanShare = latestShare;
+        for (let attempt = 0;; attempt++) {
+            {
+                let own_WK = tankLoss_WK;
+                let drive_W = tankOutside === 1 ? tankLoss_WK * outdoor_C : 0;
+                let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
+                let tankAir_WK = airTank_WK;
+                let air_WK = room_WK - airTank_WK;
+                let air_W = roomDrive_W;
+                if (share > 0) {
+                    own_WK += charging_WK;
+                    drive_W += charging_W;
+                }
+                air_W += fanShare * fan_W;
+                if (law !== CLOSED) {
+                    const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT;
+                    const lost_K = fading ? faded_K : 0;
+                    let seen_WK = fading ? fadingSeen_WK : openSeen_WK;
+                    if (law === THROTTLED || law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT) {
+                        let perAir_WK = demand_WK;
+                        let given_W = demand_WK * setpoint_C;
+                        if (law !== THROTTLED) {
+                            perAir_WK = seen_WK * portShare;
+                            given_W = seen_WK * (lowest_C + lost_K - portBase_C);
+                        }
+                        air_WK += portShare * perAir_WK;
+                        air_W += portShare * given_W;
+                        tankAir_WK -= perAir_WK;
+                        drive_W -= given_W;
+                    }
+                    else {
+                        if (law === PARTLY_OPEN)
+                            seen_WK = (fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK));
+                        const above_C = lost_K - portBase_C;
+                        air_WK += seen_WK * portShare * portShare;
+                        air_W += seen_WK * portShare * above_C;
+                        airTank_WK -= seen_WK * portShare;
+                        tankAir_WK -= seen_WK * portShare;
+                        own_WK += seen_WK;
+                        drive_W -= seen_WK * above_C;
+                    }
+                }
+                const pace = (own_WK * step_s) / tankCapacity_JK;
+                if (pace !== tankPace) {
+                    tankPace = pace;
+                    x = pace;
+                    meanStep: {
+                        if (x < SMALL) {
+                            endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                            break meanStep;
+                        }
+                        const left = decay(x);
+                        endOverMean = (x * (1 - left)) / (x - 1 + left);
+                    }
+                    tankEnd = endOverMean;
+                }
+                const held_WK = (tankEnd * tankCapacity_JK) / step_s;
+                const perTank_K_W = 1 / (own_WK + held_WK);
+                const tankShare = tankAir_WK * perTank_K_W;
+                const alone_C = (held_WK * tank_C + drive_W) * perTank_K_W;
+                airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare));
+                tankMean_C = alone_C - tankShare * airMean_C;
+            }
+            changeLaw: {
+                const held = law;
+                changed = false;
+                const over_K = airMean_C - setpoint_C;
+                if (held === CLOSED && over_K <= 0) {
+                    settled = 0;
+                    break changeLaw;
+                }
+                changed = true;
+                if (spent || settled > 0)
+                    break changeLaw;
+                if (held === THROTTLED || held === OPEN_AT_DEW_LIMIT || held === FADING_AT_DEW_LIMIT) {
+                    {
+                        if (law === CLOSED)
+                            heat_W = 0;
+                        else if (law === THROTTLED)
+                            heat_W = demand_WK * (airMean_C - setpoint_C);
+                        else {
+                            const free_C = portShare * airMean_C + portBase_C;
+                            const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                            if (law === PARTLY_OPEN)
+                                heat_W =
+                                    ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                            else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
+                                heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
+                            else
+                                heat_W = openSeen_WK * (free_C - end_C);
+                        }
+                    }
+                    spent =
+                        tankMean_C > warmest_C &&
+                            tankMean_C > portShare * airMean_C + portBase_C + portOwn_KW * -heat_W;
+                    if (spent)
+                        break changeLaw;
+                }
+                const demanded_W = demand_WK * over_K;
+                {
+                    const free_C = portShare * airMean_C + portBase_C;
+                    const end_C = tankMean_C > lowest_C ? tankMean_C : lowest_C;
+                    heat_W = openSeen_WK * (free_C - end_C);
+                    if (heat_W < open_WK * 2 * faded_K)
+                        heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
+                }
+                const reach_W = heat_W;
+                const fading = reach_W < open_WK * 2 * faded_K;
+                if (demanded_W <= 0)
+                    law = held >= OPEN_TO_STORE ? THROTTLED : CLOSED;
+                else if (reach_W <= 0 && (held !== OPEN_TO_STORE || !(portShare * airMean_C + portBase_C > lowest_C)))
+                    law = CLOSED;
+                else if (reach_W > 0 && demanded_W < reach_W)
+                    law = THROTTLED;
+                else if (tankMean_C >= lowest_C)
+                    law = fading ? FADING_TO_STORE : OPEN_TO_STORE;
+                else
+                    law = fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT;
+                changed = law !== held;
+            }
+            if (!changed)
+                break solveStep;
+            if (attempt >= LAW_TRIES || spent || settled > 0)
+                break;
+        }
+        {
+            numbers[81] = law;
+            numbers[152] = fanShare;
+            numbers[78] = tankPace;
+            numbers[120] = x;
+            numbers[121] = endOverMean;
+            numbers[77] = tankEnd;
+            numbers[151] = airMean_C;
+            numbers[150] = tankMean_C;
+            numbers[58] = settled;
+            numbers[153] = heat_W;
+            settle(whole, numbers);
+            law = numbers[81]! | 0;
+            fanShare = numbers[152]!;
+            tankPace = numbers[78]!;
+            x = numbers[120]!;
+            endOverMean = numbers[121]!;
+            tankEnd = numbers[77]!;
+            airMean_C = numbers[151]!;
+            tankMean_C = numbers[150]!;
+            settled = numbers[58]!;
+            heat_W = numbers[153]!;
+        }
+    }
+    numbers[81] = law;
+    numbers[152] = fanShare;
+    numbers[78] = tankPace;
+    numbers[120] = x;
+    numbers[121] = endOverMean;
+    numbers[77] = tankEnd;
+    numbers[151] = airMean_C;
+    numbers[150] = tankMean_C;
+    numbers[58] = settled;
+    numbers[153] = heat_W;
+}
+function settle(whole: Whole, numbers: Float64Array): void {
+    const { tankOutside } = whole;
+    const step_s = numbers[0]!;
+    const tankCapacity_JK = numbers[31]!;
+    const tankLoss_WK = numbers[32]!;
+    const open_WK = numbers[33]!;
+    const faded_K = numbers[34]!;
+    const demand_WK = numbers[35]!;
+    const fan_W = numbers[36]!;
+    const setpoint_C = numbers[38]!;
+    let low = numbers[138]!;
+    let high = numbers[139]!;
+    let lowSlack_K = numbers[140]!;
+    let highSlack_K = numbers[141]!;
+    let side = numbers[142]!;
+    let trial = numbers[143]!;
+    let firstTried = numbers[144]!;
+    let tried = numbers[145]!;
+    let settled = numbers[58]!;
+    let fanShare = numbers[152]!;
+    let law = numbers[81]! | 0;
+    const outdoor_C = numbers[102]!;
+    const room_WK = numbers[112]!;
+    const roomDrive_W = numbers[113]!;
+    const share = numbers[146]!;
+    const charging_WK = numbers[137]!;
+    const charging_W = numbers[136]!;
+    const fadingSeen_WK = numbers[119]!;
+    const openSeen_WK = numbers[118]!;
+    const portShare = numbers[115]!;
+    const lowest_C = numbers[103]!;
+    const portBase_C = numbers[116]!;
+    const portOwn_KW = numbers[117]!;
+    let tankPace = numbers[78]!;
+    let x = numbers[120]!;
+    let endOverMean = numbers[121]!;
+    let tankEnd = numbers[77]!;
+    const tank_C = numbers[45]!;
+    let airMean_C = numbers[151]!;
+    let tankMean_C = numbers[150]!;
+    let heat_W = numbers[153]!;
+    let dewHolds = numbers[86]! | 0;
+    let slack_K = numbers[149]!;
+    let isFound = numbers[156] === 1;
+    {
+        const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
+        const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
+        firstTried = settled > 0.5 ? 1 : 0;
+        tried = firstTried;
+        trial = 0;
+        for (;;) {
+            fanShare = tried;
+            law = fanShare > 0 ? PARTLY_OPEN : CLOSED;
+            {
+                let own_WK = tankLoss_WK;
+                let drive_W = tankOutside === 1 ? tankLoss_WK * outdoor_C : 0;
+                let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
+                let tankAir_WK = airTank_WK;
+                let air_WK = room_WK - airTank_WK;
+                let air_W = roomDrive_W;
+                if (share > 0) {
+                    own_WK += charging_WK;
+                    drive_W += charging_W;
+                }
+                air_W += fanShare * fan_W;
+                if (law !== CLOSED) {
+                    const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT;
+                    const lost_K = fading ? faded_K : 0;
+                    let seen_WK = fading ? fadingSeen_WK : openSeen_WK;
+                    if (law === THROTTLED || law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT) {
+                        let perAir_WK = demand_WK;
+                        let given_W = demand_WK * setpoint_C;
+                        if (law !== THROTTLED) {
+                            perAir_WK = seen_WK * portShare;
+                            given_W = seen_WK * (lowest_C + lost_K - portBase_C);
+                        }
+                        air_WK += portShare * perAir_WK;
+                        air_W += portShare * given_W;
+                        tankAir_WK -= perAir_WK;
+                        drive_W -= given_W;
+                    }
+                    else {
+                        if (law === PARTLY_OPEN)
+                            seen_WK = (fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK));
+                        const above_C = lost_K - portBase_C;
+                        air_WK += seen_WK * portShare * portShare;
+                        air_W += seen_WK * portShare * above_C;
+                        airTank_WK -= seen_WK * portShare;
+                        tankAir_WK -= seen_WK * portShare;
+                        own_WK += seen_WK;
+                        drive_W -= seen_WK * above_C;
+                    }
+                }
+                const pace = (own_WK * step_s) / tankCapacity_JK;
+                if (pace !== tankPace) {
+                    tankPace = pace;
+                    x = pace;
+                    meanStep: {
+                        if (x < SMALL) {
+                            endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                            break meanStep;
+                        }
+                        const left = decay(x);
+                        endOverMean = (x * (1 - left)) / (x - 1 + left);
+                    }
+                    tankEnd = endOverMean;
+                }
+                const held_WK = (tankEnd * tankCapacity_JK) / step_s;
+                const perTank_K_W = 1 / (own_WK + held_WK);
+                const tankShare = tankAir_WK * perTank_K_W;
+                const alone_C = (held_WK * tank_C + drive_W) * perTank_K_W;
+                airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare));
+                tankMean_C = alone_C - tankShare * airMean_C;
+            }
+            {
+                const asked_W = demand_WK * (airMean_C - setpoint_C);
+                {
+                    const free_C = portShare * airMean_C + portBase_C;
+                    const end_C = tankMean_C > lowest_C ? tankMean_C : lowest_C;
+                    heat_W = openSeen_WK * (free_C - end_C);
+                    if (heat_W < open_WK * 2 * faded_K)
+                        heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
+                }
+                const letIn_W = heat_W;
+                dewHolds = tankMean_C < lowest_C && letIn_W < asked_W ? 1 : 0;
+                {
+                    if (law === CLOSED)
+                        heat_W = 0;
+                    else if (law === THROTTLED)
+                        heat_W = demand_WK * (airMean_C - setpoint_C);
+                    else {
+                        const free_C = portShare * airMean_C + portBase_C;
+                        const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                        if (law === PARTLY_OPEN)
+                            heat_W =
+                                ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                        else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
+                            heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
+                        else
+                            heat_W = openSeen_WK * (free_C - end_C);
+                    }
+                }
+                slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
+            }
+            {
+                numbers[138] = low;
+                numbers[139] = high;
+                numbers[140] = lowSlack_K;
+                numbers[141] = highSlack_K;
+                numbers[142] = side;
+                numbers[143] = trial;
+                numbers[144] = firstTried;
+                numbers[145] = tried;
+                numbers[149] = slack_K;
+                nextShare(numbers);
+                low = numbers[138]!;
+                high = numbers[139]!;
+                lowSlack_K = numbers[140]!;
+                highSlack_K = numbers[141]!;
+                side = numbers[142]!;
+                trial = numbers[143]!;
+                tried = numbers[145]!;
+                isFound = numbers[156] === 1;
+            }
+            if (isFound)
+                break;
+        }
+        settled = fanShare;
+        low = low1;
+        high = high1;
+        lowSlack_K = lowSlack1;
+        highSlack_K = highSlack1;
+        side = side1;
+        trial = trial1;
+        firstTried = first1;
+        tried = tried1;
+    }
+    numbers[138] = low;
+    numbers[139] = high;
+    numbers[140] = lowSlack_K;
+    numbers[141] = highSlack_K;
+    numbers[142] = side;
+    numbers[143] = trial;
+    numbers[144] = firstTried;
+    numbers[145] = tried;
+    numbers[58] = settled;
+    numbers[152] = fanShare;
+    numbers[81] = law;
+    numbers[78] = tankPace;
+    numbers[120] = x;
+    numbers[121] = endOverMean;
+    numbers[77] = tankEnd;
+    numbers[151] = airMean_C;
+    numbers[150] = tankMean_C;
+    numbers[153] = heat_W;
+    numbers[86] = dewHolds;
+    numbers[149] = slack_K;
+}
+function settlePlate(columns: Columns, numbers: Float64Array): void {
+    const { saturation_Pa } = columns;
+    const step_s = numbers[0]!;
     const perCapacity_K_J = numbers[6]!;
-    const plateCapacity_JK = numbers[7]!;
     const shed_m2 = numbers[8]!;
     const field_frac = numbers[9]!;
     const backLoss_Wm2K = numbers[10]!;
@@ -94,92 +1190,54 @@ export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array)
     const fluidToPlate_Wm2K = numbers[29]!;
     const pipeShare = numbers[30]!;
     const tankCapacity_JK = numbers[31]!;
-    const tankLoss_WK = numbers[32]!;
-    const open_WK = numbers[33]!;
-    const faded_K = numbers[34]!;
-    const demand_WK = numbers[35]!;
-    const fan_W = numbers[36]!;
-    const dewMargin_K = numbers[37]!;
-    const setpoint_C = numbers[38]!;
-    const startDifference_K = numbers[39]!;
-    const stopDifference_K = numbers[40]!;
-    const lowestStore_C = numbers[41]!;
-    const freezeLimit_C = numbers[42]!;
-    let air_C = numbers[43]!;
-    let radiant_C = numbers[44]!;
-    let tank_C = numbers[45]!;
-    let plate_C = numbers[46]!;
-    let water_kgm2 = numbers[47]!;
-    let sinkDrift_Ks = numbers[48]!;
-    let shed_WK = numbers[49]!;
-    let rest_W = numbers[50]!;
+    const sinkDrift_Ks = numbers[48]!;
+    const plate_C = numbers[46]!;
+    const water_kgm2 = numbers[47]!;
+    const share = numbers[146]!;
+    const hour = numbers[79]! | 0;
+    const restHour = numbers[82]! | 0;
+    let hasBegun = numbers[155] === 1;
     let slope_Wm2K = numbers[51]!;
+    let begunSlope_Wm2K = numbers[53]!;
     let gain_kgm2s = numbers[52]!;
-    let latestShare = numbers[53]!;
-    let settled = numbers[54]!;
-    let before = numbers[55]!;
-    let air_Cs = numbers[56]!;
-    let radiant_Cs = numbers[57]!;
-    let envelope_J = numbers[58]!;
-    let ground_J = numbers[59]!;
-    let nightVent_J = numbers[60]!;
-    let shed_J = numbers[61]!;
-    let taken_J = numbers[62]!;
-    let pipes_J = numbers[63]!;
-    let pump_J = numbers[64]!;
-    let fan_J = numbers[65]!;
-    let gain_J = numbers[66]!;
-    let delivered_J = numbers[67]!;
-    let run_s = numbers[68]!;
-    let return_Cs = numbers[69]!;
-    let vented_s = numbers[70]!;
-    let airEnd = numbers[71]!;
-    let endOf_WK = numbers[72]!;
-    let tankEnd = numbers[73]!;
-    let tankPace = numbers[74]!;
-    let law = numbers[75]! | 0;
-    let restHour = numbers[76]! | 0;
-    let restStep = numbers[77]! | 0;
-    let isOnRest = numbers[78]! | 0;
-    let isFreezing = numbers[79]! | 0;
-    let dewHolds = numbers[80]! | 0;
-    let hour = 0;
-    let faceAir_C = 0;
-    let vapour_Pa = 0;
-    let massTransfer = 0;
-    let dryGain_Wm2 = 0;
-    let wetGain_Wm2 = 0;
-    let cold0 = 0;
-    let cold1 = 0;
-    let cold2 = 0;
-    let cold3 = 0;
-    let hot0 = 0;
-    let hot1 = 0;
-    let hot2 = 0;
-    let hot3 = 0;
-    let still_Wm2K = 0;
-    let stillRise_Wm2K2 = 0;
-    let outdoor_C = 0;
-    let lowest_C = 0;
-    let at = 0;
-    let vent_WK = 0;
-    let rowVent_WK = 0;
-    let inertia_WK = 0;
-    let across_WK = 0;
-    let radiant_WK = 0;
-    let radiantShare = 0;
-    let hourToAir_W = 0;
-    let hourToRadiant_W = 0;
-    let room_WK = 0;
-    let roomDrive_W = 0;
-    let toRadiant_W = 0;
-    let portShare = 0;
-    let portBase_C = 0;
-    let portOwn_KW = 0;
-    let openSeen_WK = 0;
-    let fadingSeen_WK = 0;
-    let x = 0;
-    let endOverMean = 0;
+    let begunGain_kgm2s = numbers[54]!;
+    let shed_WK = numbers[49]!;
+    let begunShed_WK = numbers[55]!;
+    let rest_W = numbers[50]!;
+    let begunRest_W = numbers[56]!;
+    const faceAir_C = numbers[87]!;
+    const still_Wm2K = numbers[100]!;
+    const stillRise_Wm2K2 = numbers[101]!;
+    const cold1 = numbers[93]!;
+    const hot1 = numbers[97]!;
+    const cold2 = numbers[94]!;
+    const hot2 = numbers[98]!;
+    const cold3 = numbers[95]!;
+    const hot3 = numbers[99]!;
+    const cold0 = numbers[92]!;
+    const hot0 = numbers[96]!;
+    const vapour_Pa = numbers[88]!;
+    const massTransfer = numbers[89]!;
+    const dryGain_Wm2 = numbers[90]!;
+    const wetGain_Wm2 = numbers[91]!;
+    let exchange_WK = numbers[132]!;
+    let backTop = numbers[133]!;
+    let backPlate = numbers[134]!;
+    let backConst_C = numbers[135]!;
+    const outdoor_C = numbers[102]!;
+    let fromSink_WK = numbers[123]!;
+    let fromConst_W = numbers[124]!;
+    let fromPlate_WK = numbers[125]!;
+    const part_s = numbers[122]!;
+    let meanSlope = numbers[126]!;
+    let meanOffset_C = numbers[127]!;
+    let endWeight_K_W = numbers[128]!;
+    let endRamp_C = numbers[129]!;
+    const before = numbers[59]!;
+    const tank_C = numbers[45]!;
+    let ahead_s = numbers[130]!;
+    let waterAhead_kgm2 = numbers[131]!;
+    let drift_Ks = 0;
     let at_C = 0;
     let atWater_kgm2 = 0;
     let wet_frac = 0;
@@ -192,1133 +1250,531 @@ export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array)
     let radiated_Wm2 = 0;
     let radiatedSlope_Wm2K = 0;
     let q_Wm2 = 0;
-    let begunSlope_Wm2K = 0;
-    let begunGain_kgm2s = 0;
-    let begunShed_WK = 0;
-    let begunRest_W = 0;
-    let part_s = 0;
-    let fromSink_WK = 0;
-    let fromConst_W = 0;
-    let fromPlate_WK = 0;
-    let drift_Ks = 0;
-    let meanSlope = 0;
-    let meanOffset_C = 0;
-    let endWeight_K_W = 0;
-    let endRamp_C = 0;
-    let ahead_s = 0;
-    let waterAhead_kgm2 = 0;
-    let exchange_WK = 0;
-    let backTop = 0;
-    let backPlate = 0;
-    let backConst_C = 0;
-    let charging_W = 0;
-    let charging_WK = 0;
-    let low = 0;
-    let high = 0;
-    let lowSlack_K = 0;
-    let highSlack_K = 0;
-    let side = 0;
-    let trial = 0;
-    let firstTried = 0;
-    let tried = 0;
-    let share = 0;
-    let from_C = 0;
-    let band_K = 0;
-    let slack_K = 0;
-    let tankMean_C = 0;
-    let airMean_C = 0;
-    let fanShare = 0;
-    let warmest_C = 0;
-    let heat_W = 0;
-    let delivered_W = 0;
-    let hasBegun = false;
-    let spent = false;
-    let changed = false;
-    let mayPump = false;
-    let isFound = false;
     {
-        for (let run = fromRun; run < toRun; run++) {
-            hour = run % hours;
-            beginHour: {
-                at = hour * stride;
-                rowVent_WK = -1;
-                outdoor_C = outdoors_C[hour]!;
-                air_Cs = radiant_Cs = envelope_J = ground_J = nightVent_J = shed_J = taken_J = pipes_J = 0;
-                pump_J = fan_J = gain_J = delivered_J = run_s = return_Cs = 0;
-                if (hasPlant === 0)
-                    break beginHour;
-                lowest_C = dews_C[hour]! + dewMargin_K;
-                if (mayRun[hour] === 1 && rate_WK > 0) {
-                    const a = pipeShare;
-                    const balance_C = balances_C[hour]!;
-                    const slope = field_frac * conductances_Wm2K[hour]!;
-                    const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
-                    const e = slope > 0 ? 1 - Math.exp((-factor * (slope * area_m2)) / rate_WK) : 0;
-                    const p = (1 - a) * (1 - a) * (1 - e);
-                    const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + pump_W / rate_WK;
-                    from_C = Math.max(balance_C + stopDifference_K / e, q / (1 - p));
-                    const wide_K = balance_C + startDifference_K - from_C;
-                    band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K;
-                }
-                const face = PER_FACE * hour;
-                faceAir_C = faceRows[face]!;
-                vapour_Pa = faceRows[face + 1]!;
-                massTransfer = faceRows[face + 2]!;
-                dryGain_Wm2 = faceRows[face + 3]!;
-                wetGain_Wm2 = faceRows[face + 4]!;
-                cold0 = faceRows[face + 5]!;
-                cold1 = faceRows[face + 6]!;
-                cold2 = faceRows[face + 7]!;
-                cold3 = faceRows[face + 8]!;
-                hot0 = faceRows[face + 9]!;
-                hot1 = faceRows[face + 10]!;
-                hot2 = faceRows[face + 11]!;
-                hot3 = faceRows[face + 12]!;
-                still_Wm2K = faceRows[face + 13]!;
-                stillRise_Wm2K2 = faceRows[face + 14]!;
-            }
-            for (let k = stepsPerHour; k > 0; k--) {
-                vent_WK = 0;
-                if (nightVent_WK > 0 && ventAllowed[hour] === 1)
-                    if (air_C - outdoor_C > VENT_DIFFERENCE_K && air_C > ventStop_C) {
-                        vent_WK = nightVent_WK;
-                        vented_s += step_s;
-                    }
+        drift_Ks = sinkDrift_Ks;
+        at_C = plate_C;
+        atWater_kgm2 = water_kgm2;
+        const goesOn = share === 0 && hour === restHour && water_kgm2 === 0;
+        let takes = !goesOn && !hasBegun;
+        if (!goesOn && hasBegun) {
+            slope_Wm2K = begunSlope_Wm2K;
+            gain_kgm2s = begunGain_kgm2s;
+            shed_WK = begunShed_WK;
+            rest_W = begunRest_W;
+        }
+        let rounds = 1;
+        for (let round = 0;; round++) {
+            if (takes) {
                 {
-                    if (vent_WK !== rowVent_WK) {
-                        const air_WK = rows[at]! + vent_WK;
-                        if (air_WK !== endOf_WK) {
-                            endOf_WK = air_WK;
-                            x = (air_WK * step_s) / airCapacity_JK;
-                            meanStep: {
-                                if (x < SMALL) {
-                                    endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                                    break meanStep;
-                                }
-                                const left = Math.exp(-x);
-                                endOverMean = (x * (1 - left)) / (x - 1 + left);
-                            }
-                            airEnd = endOverMean;
-                        }
-                        rowVent_WK = vent_WK;
-                        inertia_WK = (airEnd * airCapacity_JK) / step_s;
-                        across_WK = rows[at + 2]!;
-                        radiant_WK = rows[at + 3]!;
-                        radiantShare = radiant_WK > 0 ? across_WK / radiant_WK : 0;
-                        hourToAir_W = rows[at + 4]! + vent_WK * outdoor_C;
-                        hourToRadiant_W = rows[at + 5]!;
-                        room_WK = air_WK + inertia_WK - rows[at + 1]! - radiantShare * across_WK;
-                        // What the plant meets: `room-port.ts`, follow.
-                        portShare = toAir + toRadiant * (radiant_WK > 0 ? -radiantShare : 1);
-                        portOwn_KW = radiant_WK > 0 ? (toRadiant * toRadiant) / radiant_WK : 0;
-                        openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
-                        fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
+                    wet_frac = limit_kgm2s = 0;
+                    if (atWater_kgm2 > 0) {
+                        wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2;
+                        limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
                     }
-                    const end = PER_GROUP_HERE * groups;
-                    let J = 0;
-                    for (let g = 0, mine = at + BEFORE_GROUPS; g < end; g += PER_GROUP_HERE, mine += PER_GROUP)
-                        J +=
-                            groupRows[g + GIVEN_WK]! *
-                                (groupRows[g + INNER_C]! +
-                                    groupRows[g + CB]! * rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]!));
-                    toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * J;
-                    roomDrive_W =
-                        hourToAir_W + CONVECTION_INSIDE_Wm2K * J + inertia_WK * air_C - radiantShare * toRadiant_W;
-                    portBase_C = radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
+                    convect: {
+                        const y = at_C - faceAir_C;
+                        const distance = y < 0 ? -y : y;
+                        if (distance < STILL_SPAN_K) {
+                            h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
+                            riseOfH_Wm2K2 = stillRise_Wm2K2;
+                            break convect;
+                        }
+                        const span_K = y < 0 ? coldSpan_K : hotSpan_K;
+                        const c1 = y < 0 ? cold1 : hot1;
+                        const c2 = y < 0 ? cold2 : hot2;
+                        const c3 = y < 0 ? cold3 : hot3;
+                        const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
+                        h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
+                        riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
+                    }
+                    evaporate: {
+                        const place = (at_C - LOWEST_C) * STEPS_PER_K;
+                        const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
+                        const from_Pa = saturation_Pa[i]!;
+                        const step_Pa = saturation_Pa[i + 1]! - from_Pa;
+                        const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
+                        evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
+                        if (excess_Pa >= 0 && limit_kgm2s === 0)
+                            break evaporate;
+                        change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * at_C;
+                        if (at_C <= -PATCHY_K)
+                            change_Jkg = SUBLIMATION_HEAT_JKG;
+                        else if (at_C < PATCHY_K) {
+                            const melted = (at_C + PATCHY_K) / (2 * PATCHY_K);
+                            change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
+                        }
+                        const wish = massTransfer * h_Wm2K * excess_Pa;
+                        evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
+                        const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
+                        if (wish < limit_kgm2s && slope > 0)
+                            evaporationSlope_kgm2sK = massTransfer * slope;
+                    }
+                    {
+                        const T = at_C, wet = wet_frac;
+                        let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
+                        if (wet === 1) {
+                            p0 = wet0;
+                            p1 = wet1;
+                            p2 = wet2;
+                            p3 = wet3;
+                            p4 = wet4;
+                            p5 = wet5;
+                        }
+                        else if (wet > 0) {
+                            p0 += wet * (wet0 - p0);
+                            p1 += wet * (wet1 - p1);
+                            p2 += wet * (wet2 - p2);
+                            p3 += wet * (wet3 - p3);
+                            p4 += wet * (wet4 - p4);
+                            p5 += wet * (wet5 - p5);
+                        }
+                        const gain_Wm2 = dryGain_Wm2 + wet * (wetGain_Wm2 - dryGain_Wm2);
+                        radiated_Wm2 = p0 + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5)))) - gain_Wm2;
+                        radiatedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                    }
+                    const y = at_C - faceAir_C;
+                    const through = backLoss_Wm2K + h_Wm2K;
+                    const active = evaporation_kgm2s < 0 ? 1 : wet_frac;
+                    const heat_Jkg = active * change_Jkg;
+                    q_Wm2 = through * y + radiated_Wm2 + heat_Jkg * evaporation_kgm2s;
+                    slope_Wm2K = through + y * riseOfH_Wm2K2 + radiatedSlope_Wm2K + heat_Jkg * evaporationSlope_kgm2sK;
+                    gain_kgm2s = -active * evaporation_kgm2s;
+                    // H T − r of all panels: `plate-step.ts`, setTangent.
+                    shed_WK = shed_m2 * slope_Wm2K;
+                    rest_W = shed_WK * at_C - shed_m2 * q_Wm2;
                 }
-                if (hasPlant === 0) {
-                    airMean_C = roomDrive_W * (1 / room_WK);
-                    {
-                        radiant_C = airMean_C;
-                        if (radiant_WK > 0) {
-                            radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
-                            if (toRadiant > 0)
-                                radiant_C += (toRadiant * -delivered_W) / radiant_WK;
-                        }
-                        const star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
-                        const last = PER_GROUP_HERE * groups;
-                        for (let g = 0, m = 0, mine = at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP) {
-                            const u = groupRows[g + INNER_WM2K]! * star_C + rows[mine + 2]!;
-                            const w = rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]! - groupRows[g + CB]! * u);
-                            const inner_Jm2 = step_s * u;
-                            const outer_Jm2 = step_s * w;
-                            let inner = 0;
-                            let outer = 0;
-                            for (const end = groupRows[g + END]!; m < end; m += PER_MODE_HERE) {
-                                const b = modeRows[m + 1]!;
-                                const c = modeRows[m + 2]!;
-                                const z = modeRows[m]! * modeRows[m + STATE]! + b * inner_Jm2 + c * outer_Jm2;
-                                modeRows[m + STATE] = z;
-                                inner += b * z;
-                                outer += c * z;
-                            }
-                            groupRows[g + INNER_C] = inner;
-                            groupRows[g + OUTER_C] = outer;
-                            if (keepsBooks === 1) {
-                                envelope_J += groupRows[g + ENVELOPE_M2]! * outer_Jm2;
-                                ground_J += groupRows[g + GROUND_M2]! * outer_Jm2;
-                            }
-                        }
-                        air_C += airEnd * (airMean_C - air_C);
-                    }
+                if (round === 0) {
+                    begunSlope_Wm2K = slope_Wm2K;
+                    begunGain_kgm2s = gain_kgm2s;
+                    begunShed_WK = shed_WK;
+                    begunRest_W = rest_W;
+                    hasBegun = true;
                 }
-                else {
-                    {
-                        const allowed = mayRun[hour] === 1;
-                        let freezing = plate_C < freezeLimit_C;
-                        if (freeze === 1)
-                            freezing = allowed && freezing;
-                        else if (freeze === 2)
-                            freezing = allowed && plate_C < (freezeLimit_C > 0 ? freezeLimit_C : 0);
-                        isFreezing = freezing ? 1 : 0;
-                        mayPump = allowed && rate_WK > 0 && (!freezing || freeze === 0);
-                    }
-                    hasBegun = false;
-                    {
-                        firstTried = mayPump && before > 0.5 ? 1 : 0;
-                        trial = 0;
-                        tried = firstTried;
-                        for (;;) {
-                            share = tried;
-                            takePlate: {
-                                if (share === 0) {
-                                    if (isOnRest === 1) {
-                                        {
-                                            const n = STRIDE * restStep;
-                                            meanSlope = 0;
-                                            meanOffset_C = restRows[n + MEAN]!;
-                                            slope_Wm2K = restRows[n + SLOPE]!;
-                                        }
-                                        break takePlate;
-                                    }
-                                    fromSink_WK = fromConst_W = fromPlate_WK = 0;
-                                }
-                                else
-                                    restHour = -1;
-                                part_s = step_s;
-                                {
-                                    drift_Ks = sinkDrift_Ks;
-                                    at_C = plate_C;
-                                    atWater_kgm2 = water_kgm2;
-                                    const goesOn = share === 0 && hour === restHour && water_kgm2 === 0;
-                                    let takes = !goesOn && !hasBegun;
-                                    if (!goesOn && hasBegun) {
-                                        slope_Wm2K = begunSlope_Wm2K;
-                                        gain_kgm2s = begunGain_kgm2s;
-                                        shed_WK = begunShed_WK;
-                                        rest_W = begunRest_W;
-                                    }
-                                    let rounds = 1;
-                                    for (let round = 0;; round++) {
-                                        if (takes) {
-                                            {
-                                                wet_frac = limit_kgm2s = 0;
-                                                if (atWater_kgm2 > 0) {
-                                                    wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2;
-                                                    limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
-                                                }
-                                                convect: {
-                                                    const y = at_C - faceAir_C;
-                                                    const distance = y < 0 ? -y : y;
-                                                    if (distance < STILL_SPAN_K) {
-                                                        h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
-                                                        riseOfH_Wm2K2 = stillRise_Wm2K2;
-                                                        break convect;
-                                                    }
-                                                    const span_K = y < 0 ? coldSpan_K : hotSpan_K;
-                                                    const c1 = y < 0 ? cold1 : hot1;
-                                                    const c2 = y < 0 ? cold2 : hot2;
-                                                    const c3 = y < 0 ? cold3 : hot3;
-                                                    const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
-                                                    h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
-                                                    riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
-                                                }
-                                                evaporate: {
-                                                    const place = (at_C - LOWEST_C) * STEPS_PER_K;
-                                                    const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
-                                                    const from_Pa = saturation_Pa[i]!;
-                                                    const step_Pa = saturation_Pa[i + 1]! - from_Pa;
-                                                    const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
-                                                    evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
-                                                    if (excess_Pa >= 0 && limit_kgm2s === 0)
-                                                        break evaporate;
-                                                    change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * at_C;
-                                                    if (at_C <= -PATCHY_K)
-                                                        change_Jkg = SUBLIMATION_HEAT_JKG;
-                                                    else if (at_C < PATCHY_K) {
-                                                        const melted = (at_C + PATCHY_K) / (2 * PATCHY_K);
-                                                        change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
-                                                    }
-                                                    const wish = massTransfer * h_Wm2K * excess_Pa;
-                                                    evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
-                                                    const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
-                                                    if (wish < limit_kgm2s && slope > 0)
-                                                        evaporationSlope_kgm2sK = massTransfer * slope;
-                                                }
-                                                {
-                                                    const T = at_C, wet = wet_frac;
-                                                    let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
-                                                    if (wet === 1) {
-                                                        p0 = wet0;
-                                                        p1 = wet1;
-                                                        p2 = wet2;
-                                                        p3 = wet3;
-                                                        p4 = wet4;
-                                                        p5 = wet5;
-                                                    }
-                                                    else if (wet > 0) {
-                                                        p0 += wet * (wet0 - p0);
-                                                        p1 += wet * (wet1 - p1);
-                                                        p2 += wet * (wet2 - p2);
-                                                        p3 += wet * (wet3 - p3);
-                                                        p4 += wet * (wet4 - p4);
-                                                        p5 += wet * (wet5 - p5);
-                                                    }
-                                                    const gain_Wm2 = dryGain_Wm2 + wet * (wetGain_Wm2 - dryGain_Wm2);
-                                                    radiated_Wm2 = p0 + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5)))) - gain_Wm2;
-                                                    radiatedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
-                                                }
-                                                const y = at_C - faceAir_C;
-                                                const through = backLoss_Wm2K + h_Wm2K;
-                                                const active = evaporation_kgm2s < 0 ? 1 : wet_frac;
-                                                const heat_Jkg = active * change_Jkg;
-                                                q_Wm2 = through * y + radiated_Wm2 + heat_Jkg * evaporation_kgm2s;
-                                                slope_Wm2K = through + y * riseOfH_Wm2K2 + radiatedSlope_Wm2K + heat_Jkg * evaporationSlope_kgm2sK;
-                                                gain_kgm2s = -active * evaporation_kgm2s;
-                                                // H T − r of all panels: `plate-step.ts`, setTangent.
-                                                shed_WK = shed_m2 * slope_Wm2K;
-                                                rest_W = shed_WK * at_C - shed_m2 * q_Wm2;
-                                            }
-                                            if (round === 0) {
-                                                begunSlope_Wm2K = slope_Wm2K;
-                                                begunGain_kgm2s = gain_kgm2s;
-                                                begunShed_WK = shed_WK;
-                                                begunRest_W = rest_W;
-                                                hasBegun = true;
-                                            }
-                                        }
-                                        if (round === 0 && share > 0) {
-                                            {
-                                                const a = pipeShare;
-                                                const slope = slope_Wm2K * field_frac;
-                                                if (slope < SMALL_SLOPE_Wm2K)
-                                                    exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
-                                                else {
-                                                    const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
-                                                    const taken_WK = rate_WK * (1 - Math.exp((-factor * (slope * area_m2)) / rate_WK));
-                                                    exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
-                                                }
-                                                const g = exchange_WK / rate_WK;
-                                                backTop = (1 - a) * (1 - a) * (1 - g);
-                                                backPlate = (1 - a) * g;
-                                                backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
-                                            }
-                                            const shared_WK = share * exchange_WK;
-                                            fromSink_WK = shared_WK * (1 - pipeShare);
-                                            fromConst_W = shared_WK * pipeShare * outdoor_C;
-                                            fromPlate_WK = shared_WK;
-                                        }
-                                        preparePlate: {
-                                            const pace_K_W = part_s * perCapacity_K_J;
-                                            const back_WK = shed_WK + fromPlate_WK;
-                                            const z = back_WK * pace_K_W;
-                                            const perZ = 1 / z;
-                                            const end = z > SHORT_STEP ? (1 - Math.exp(-z)) * perZ : 1 - z / 2;
-                                            const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6;
-                                            const perWatt = mean * pace_K_W;
-                                            meanSlope = perWatt * fromSink_WK;
-                                            meanOffset_C = plate_C + perWatt * (fromConst_W + rest_W - back_WK * plate_C);
-                                            endWeight_K_W = end * pace_K_W;
-                                            endRamp_C = 0;
-                                            if (fromSink_WK === 0)
-                                                break preparePlate;
-                                            const ramp_C = fromSink_WK * drift_Ks * part_s * pace_K_W;
-                                            meanOffset_C += ramp_C * (z < SHORT_RAMP ? z / 24 - 1 / 12 : (end / 2 - mean) * perZ);
-                                            endRamp_C = ramp_C * (z < SHORT_RAMP ? z / 12 : mean - end / 2);
-                                        }
-                                        if (round === 0) {
-                                            if (share > 0)
-                                                takeDrift: {
-                                                    if (share === before)
-                                                        break takeDrift;
-                                                    const renewed_1s = Math.min(rate_WK / tankCapacity_JK, 2 / step_s);
-                                                    const mean_C = meanSlope * tank_C + meanOffset_C;
-                                                    const back_C = backTop * tank_C + backPlate * mean_C + backConst_C;
-                                                    drift_Ks = sinkDrift_Ks + (share - before) * (renewed_1s * (back_C - tank_C));
-                                                }
-                                            rounds = water_kgm2 > 0 || gain_kgm2s > 0 ? 2 : 1;
-                                        }
-                                        if (round === rounds)
-                                            break;
-                                        takes = true;
-                                        at_C = meanSlope * (tank_C + 0.5 * step_s * drift_Ks) + meanOffset_C;
-                                        ahead_s = 0.5 * part_s;
-                                        {
-                                            waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
-                                            if (waterAhead_kgm2 <= DRY_KGM2)
-                                                waterAhead_kgm2 = 0;
-                                            else {
-                                                const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
-                                                if (waterAhead_kgm2 > most_kgm2)
-                                                    waterAhead_kgm2 = most_kgm2;
-                                            }
-                                        }
-                                        atWater_kgm2 = waterAhead_kgm2;
-                                    }
-                                }
-                                if (share > 0) {
-                                    {
-                                        const fromTop = share * rate_WK * (backTop - 1);
-                                        const fromPlate = share * rate_WK * backPlate;
-                                        charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
-                                        charging_WK = -(fromTop + fromPlate * meanSlope);
-                                    }
-                                    break takePlate;
-                                }
-                                restHour = hour;
-                            }
-                            solveStep: {
-                                warmest_C = tank_C;
-                                spent = false;
-                                if (law === PARTLY_OPEN)
-                                    law = CLOSED;
-                                fanShare = latestShare;
-                                for (let attempt = 0;; attempt++) {
-                                    {
-                                        let own_WK = tankLoss_WK;
-                                        let drive_W = tankOutside === 1 ? tankLoss_WK * outdoor_C : 0;
-                                        let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
-                                        let tankAir_WK = airTank_WK;
-                                        let air_WK = room_WK - airTank_WK;
-                                        let air_W = roomDrive_W;
-                                        if (share > 0) {
-                                            own_WK += charging_WK;
-                                            drive_W += charging_W;
-                                        }
-                                        air_W += fanShare * fan_W;
-                                        if (law !== CLOSED) {
-                                            const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT;
-                                            const lost_K = fading ? faded_K : 0;
-                                            let seen_WK = fading ? fadingSeen_WK : openSeen_WK;
-                                            if (law === THROTTLED || law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT) {
-                                                let perAir_WK = demand_WK;
-                                                let given_W = demand_WK * setpoint_C;
-                                                if (law !== THROTTLED) {
-                                                    perAir_WK = seen_WK * portShare;
-                                                    given_W = seen_WK * (lowest_C + lost_K - portBase_C);
-                                                }
-                                                air_WK += portShare * perAir_WK;
-                                                air_W += portShare * given_W;
-                                                tankAir_WK -= perAir_WK;
-                                                drive_W -= given_W;
-                                            }
-                                            else {
-                                                if (law === PARTLY_OPEN)
-                                                    seen_WK = (fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK));
-                                                const above_C = lost_K - portBase_C;
-                                                air_WK += seen_WK * portShare * portShare;
-                                                air_W += seen_WK * portShare * above_C;
-                                                airTank_WK -= seen_WK * portShare;
-                                                tankAir_WK -= seen_WK * portShare;
-                                                own_WK += seen_WK;
-                                                drive_W -= seen_WK * above_C;
-                                            }
-                                        }
-                                        const pace = (own_WK * step_s) / tankCapacity_JK;
-                                        if (pace !== tankPace) {
-                                            tankPace = pace;
-                                            x = pace;
-                                            meanStep: {
-                                                if (x < SMALL) {
-                                                    endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                                                    break meanStep;
-                                                }
-                                                const left = Math.exp(-x);
-                                                endOverMean = (x * (1 - left)) / (x - 1 + left);
-                                            }
-                                            tankEnd = endOverMean;
-                                        }
-                                        const held_WK = (tankEnd * tankCapacity_JK) / step_s;
-                                        const perTank_K_W = 1 / (own_WK + held_WK);
-                                        const tankShare = tankAir_WK * perTank_K_W;
-                                        const alone_C = (held_WK * tank_C + drive_W) * perTank_K_W;
-                                        airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare));
-                                        tankMean_C = alone_C - tankShare * airMean_C;
-                                    }
-                                    changeLaw: {
-                                        const held = law;
-                                        changed = false;
-                                        const over_K = airMean_C - setpoint_C;
-                                        if (held === CLOSED && over_K <= 0) {
-                                            settled = 0;
-                                            break changeLaw;
-                                        }
-                                        changed = true;
-                                        if (spent || settled > 0)
-                                            break changeLaw;
-                                        if (held === THROTTLED || held === OPEN_AT_DEW_LIMIT || held === FADING_AT_DEW_LIMIT) {
-                                            {
-                                                if (law === CLOSED)
-                                                    heat_W = 0;
-                                                else if (law === THROTTLED)
-                                                    heat_W = demand_WK * (airMean_C - setpoint_C);
-                                                else {
-                                                    const free_C = portShare * airMean_C + portBase_C;
-                                                    const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
-                                                    if (law === PARTLY_OPEN)
-                                                        heat_W =
-                                                            ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
-                                                    else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
-                                                        heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
-                                                    else
-                                                        heat_W = openSeen_WK * (free_C - end_C);
-                                                }
-                                            }
-                                            spent =
-                                                tankMean_C > warmest_C &&
-                                                    tankMean_C > portShare * airMean_C + portBase_C + portOwn_KW * -heat_W;
-                                            if (spent)
-                                                break changeLaw;
-                                        }
-                                        const demanded_W = demand_WK * over_K;
-                                        {
-                                            const free_C = portShare * airMean_C + portBase_C;
-                                            const end_C = tankMean_C > lowest_C ? tankMean_C : lowest_C;
-                                            heat_W = openSeen_WK * (free_C - end_C);
-                                            if (heat_W < open_WK * 2 * faded_K)
-                                                heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
-                                        }
-                                        const reach_W = heat_W;
-                                        const fading = reach_W < open_WK * 2 * faded_K;
-                                        if (demanded_W <= 0)
-                                            law = held >= OPEN_TO_STORE ? THROTTLED : CLOSED;
-                                        else if (reach_W <= 0 && (held !== OPEN_TO_STORE || !(portShare * airMean_C + portBase_C > lowest_C)))
-                                            law = CLOSED;
-                                        else if (reach_W > 0 && demanded_W < reach_W)
-                                            law = THROTTLED;
-                                        else if (tankMean_C >= lowest_C)
-                                            law = fading ? FADING_TO_STORE : OPEN_TO_STORE;
-                                        else
-                                            law = fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT;
-                                        changed = law !== held;
-                                    }
-                                    if (!changed)
-                                        break solveStep;
-                                    if (attempt >= LAW_TRIES || spent || settled > 0)
-                                        break;
-                                }
-                                {
-                                    const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
-                                    const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
-                                    firstTried = settled > 0.5 ? 1 : 0;
-                                    tried = firstTried;
-                                    trial = 0;
-                                    for (;;) {
-                                        fanShare = tried;
-                                        law = fanShare > 0 ? PARTLY_OPEN : CLOSED;
-                                        {
-                                            let own_WK = tankLoss_WK;
-                                            let drive_W = tankOutside === 1 ? tankLoss_WK * outdoor_C : 0;
-                                            let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
-                                            let tankAir_WK = airTank_WK;
-                                            let air_WK = room_WK - airTank_WK;
-                                            let air_W = roomDrive_W;
-                                            if (share > 0) {
-                                                own_WK += charging_WK;
-                                                drive_W += charging_W;
-                                            }
-                                            air_W += fanShare * fan_W;
-                                            if (law !== CLOSED) {
-                                                const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT;
-                                                const lost_K = fading ? faded_K : 0;
-                                                let seen_WK = fading ? fadingSeen_WK : openSeen_WK;
-                                                if (law === THROTTLED || law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT) {
-                                                    let perAir_WK = demand_WK;
-                                                    let given_W = demand_WK * setpoint_C;
-                                                    if (law !== THROTTLED) {
-                                                        perAir_WK = seen_WK * portShare;
-                                                        given_W = seen_WK * (lowest_C + lost_K - portBase_C);
-                                                    }
-                                                    air_WK += portShare * perAir_WK;
-                                                    air_W += portShare * given_W;
-                                                    tankAir_WK -= perAir_WK;
-                                                    drive_W -= given_W;
-                                                }
-                                                else {
-                                                    if (law === PARTLY_OPEN)
-                                                        seen_WK = (fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK));
-                                                    const above_C = lost_K - portBase_C;
-                                                    air_WK += seen_WK * portShare * portShare;
-                                                    air_W += seen_WK * portShare * above_C;
-                                                    airTank_WK -= seen_WK * portShare;
-                                                    tankAir_WK -= seen_WK * portShare;
-                                                    own_WK += seen_WK;
-                                                    drive_W -= seen_WK * above_C;
-                                                }
-                                            }
-                                            const pace = (own_WK * step_s) / tankCapacity_JK;
-                                            if (pace !== tankPace) {
-                                                tankPace = pace;
-                                                x = pace;
-                                                meanStep: {
-                                                    if (x < SMALL) {
-                                                        endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                                                        break meanStep;
-                                                    }
-                                                    const left = Math.exp(-x);
-                                                    endOverMean = (x * (1 - left)) / (x - 1 + left);
-                                                }
-                                                tankEnd = endOverMean;
-                                            }
-                                            const held_WK = (tankEnd * tankCapacity_JK) / step_s;
-                                            const perTank_K_W = 1 / (own_WK + held_WK);
-                                            const tankShare = tankAir_WK * perTank_K_W;
-                                            const alone_C = (held_WK * tank_C + drive_W) * perTank_K_W;
-                                            airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare));
-                                            tankMean_C = alone_C - tankShare * airMean_C;
-                                        }
-                                        {
-                                            const asked_W = demand_WK * (airMean_C - setpoint_C);
-                                            {
-                                                const free_C = portShare * airMean_C + portBase_C;
-                                                const end_C = tankMean_C > lowest_C ? tankMean_C : lowest_C;
-                                                heat_W = openSeen_WK * (free_C - end_C);
-                                                if (heat_W < open_WK * 2 * faded_K)
-                                                    heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
-                                            }
-                                            const letIn_W = heat_W;
-                                            dewHolds = tankMean_C < lowest_C && letIn_W < asked_W ? 1 : 0;
-                                            {
-                                                if (law === CLOSED)
-                                                    heat_W = 0;
-                                                else if (law === THROTTLED)
-                                                    heat_W = demand_WK * (airMean_C - setpoint_C);
-                                                else {
-                                                    const free_C = portShare * airMean_C + portBase_C;
-                                                    const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
-                                                    if (law === PARTLY_OPEN)
-                                                        heat_W =
-                                                            ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
-                                                    else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
-                                                        heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
-                                                    else
-                                                        heat_W = openSeen_WK * (free_C - end_C);
-                                                }
-                                            }
-                                            slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
-                                        }
-                                        nextShare: {
-                                            const before = trial;
-                                            isFound = true;
-                                            trial++;
-                                            if (before === 0) {
-                                                if (firstTried === 1 ? slack_K >= 0 : slack_K <= 0)
-                                                    break nextShare;
-                                                low = side = 0;
-                                                high = 1;
-                                                lowSlack_K = highSlack_K = slack_K;
-                                                tried = 1 - firstTried;
-                                                isFound = false;
-                                                break nextShare;
-                                            }
-                                            if (before === 1) {
-                                                if (firstTried === 0 ? slack_K >= 0 : slack_K <= 0)
-                                                    break nextShare;
-                                                if (firstTried === 0)
-                                                    highSlack_K = slack_K;
-                                                else
-                                                    lowSlack_K = slack_K;
-                                            }
-                                            else {
-                                                if (Math.abs(slack_K) < NEAR_K || before > MOST_TRIALS)
-                                                    break nextShare;
-                                                {
-                                                    if (slack_K > 0) {
-                                                        low = tried;
-                                                        lowSlack_K = slack_K;
-                                                        if (side === 1)
-                                                            highSlack_K /= 2;
-                                                        side = 1;
-                                                    }
-                                                    else {
-                                                        high = tried;
-                                                        highSlack_K = slack_K;
-                                                        if (side === -1)
-                                                            lowSlack_K /= 2;
-                                                        side = -1;
-                                                    }
-                                                }
-                                            }
-                                            tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
-                                            isFound = false;
-                                        }
-                                        if (isFound)
-                                            break;
-                                    }
-                                    settled = fanShare;
-                                    low = low1;
-                                    high = high1;
-                                    lowSlack_K = lowSlack1;
-                                    highSlack_K = highSlack1;
-                                    side = side1;
-                                    trial = trial1;
-                                    firstTried = first1;
-                                    tried = tried1;
-                                }
-                            }
-                            if (!mayPump)
-                                break;
-                            takeSlack: {
-                                const a = pipeShare;
-                                slack_K = tankMean_C - from_C - band_K * share;
-                                if (share === 0) {
-                                    if (slack_K < 0)
-                                        break takeSlack;
-                                    {
-                                        const a = pipeShare;
-                                        const slope = slope_Wm2K * field_frac;
-                                        if (slope < SMALL_SLOPE_Wm2K)
-                                            exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
-                                        else {
-                                            const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
-                                            const taken_WK = rate_WK * (1 - Math.exp((-factor * (slope * area_m2)) / rate_WK));
-                                            exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
-                                        }
-                                        const g = exchange_WK / rate_WK;
-                                        backTop = (1 - a) * (1 - a) * (1 - g);
-                                        backPlate = (1 - a) * g;
-                                        backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
-                                    }
-                                }
-                                const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
-                                const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
-                                const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
-                                const into_C = (1 - a) * tankMean_C + a * outdoor_C;
-                                const g = exchange_WK / rate_WK;
-                                const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
-                                slack_K = Math.min(drop_K - stopDifference_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
-                            }
-                            nextShare: {
-                                const before = trial;
-                                isFound = true;
-                                trial++;
-                                if (before === 0) {
-                                    if (firstTried === 1 ? slack_K >= 0 : slack_K <= 0)
-                                        break nextShare;
-                                    low = side = 0;
-                                    high = 1;
-                                    lowSlack_K = highSlack_K = slack_K;
-                                    tried = 1 - firstTried;
-                                    isFound = false;
-                                    break nextShare;
-                                }
-                                if (before === 1) {
-                                    if (firstTried === 0 ? slack_K >= 0 : slack_K <= 0)
-                                        break nextShare;
-                                    if (firstTried === 0)
-                                        highSlack_K = slack_K;
-                                    else
-                                        lowSlack_K = slack_K;
-                                }
-                                else {
-                                    if (Math.abs(slack_K) < NEAR_K || before > MOST_TRIALS)
-                                        break nextShare;
-                                    {
-                                        if (slack_K > 0) {
-                                            low = tried;
-                                            lowSlack_K = slack_K;
-                                            if (side === 1)
-                                                highSlack_K /= 2;
-                                            side = 1;
-                                        }
-                                        else {
-                                            high = tried;
-                                            highSlack_K = slack_K;
-                                            if (side === -1)
-                                                lowSlack_K /= 2;
-                                            side = -1;
-                                        }
-                                    }
-                                }
-                                tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
-                                isFound = false;
-                            }
-                            if (isFound)
-                                break;
-                        }
-                        before = share;
-                    }
-                    {
-                        {
-                            if (law === CLOSED)
-                                heat_W = 0;
-                            else if (law === THROTTLED)
-                                heat_W = demand_WK * (airMean_C - setpoint_C);
-                            else {
-                                const free_C = portShare * airMean_C + portBase_C;
-                                const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
-                                if (law === PARTLY_OPEN)
-                                    heat_W =
-                                        ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
-                                else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
-                                    heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
-                                else
-                                    heat_W = openSeen_WK * (free_C - end_C);
-                            }
-                        }
-                        delivered_W = heat_W;
-                        if (law === CLOSED)
-                            latestShare = 0;
-                        else if (law === PARTLY_OPEN)
-                            latestShare = fanShare;
-                        else {
-                            const least_W = open_WK * DIFFERENCE_FLOOR_K;
-                            const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
-                            const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
-                            latestShare = found < 0 ? 0 : found > 1 ? 1 : found;
-                        }
-                    }
-                    {
-                        radiant_C = airMean_C;
-                        if (radiant_WK > 0) {
-                            radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
-                            if (toRadiant > 0)
-                                radiant_C += (toRadiant * -delivered_W) / radiant_WK;
-                        }
-                        const star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
-                        const last = PER_GROUP_HERE * groups;
-                        for (let g = 0, m = 0, mine = at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP) {
-                            const u = groupRows[g + INNER_WM2K]! * star_C + rows[mine + 2]!;
-                            const w = rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]! - groupRows[g + CB]! * u);
-                            const inner_Jm2 = step_s * u;
-                            const outer_Jm2 = step_s * w;
-                            let inner = 0;
-                            let outer = 0;
-                            for (const end = groupRows[g + END]!; m < end; m += PER_MODE_HERE) {
-                                const b = modeRows[m + 1]!;
-                                const c = modeRows[m + 2]!;
-                                const z = modeRows[m]! * modeRows[m + STATE]! + b * inner_Jm2 + c * outer_Jm2;
-                                modeRows[m + STATE] = z;
-                                inner += b * z;
-                                outer += c * z;
-                            }
-                            groupRows[g + INNER_C] = inner;
-                            groupRows[g + OUTER_C] = outer;
-                            if (keepsBooks === 1) {
-                                envelope_J += groupRows[g + ENVELOPE_M2]! * outer_Jm2;
-                                ground_J += groupRows[g + GROUND_M2]! * outer_Jm2;
-                            }
-                        }
-                        air_C += airEnd * (airMean_C - air_C);
-                    }
-                    const begun_C = tank_C;
-                    tank_C += tankEnd * (tankMean_C - begun_C);
-                    sinkDrift_Ks = (tank_C - begun_C) / step_s;
-                    if (keepsBooks === 1) {
-                        const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
-                        fan_J += step_s * (fanShare * fan_W);
-                        delivered_J += step_s * delivered_W;
-                        gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
-                    }
-                    if (share > 0) {
-                        const a = pipeShare;
-                        const back_WK = shed_WK + fromPlate_WK;
-                        if (keepsBooks === 1) {
-                            const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
-                            const ran_s = step_s * share;
-                            const g = exchange_WK / rate_WK;
-                            const into_C = (1 - a) * tankMean_C + a * outdoor_C;
-                            const return_C = (1 - g) * into_C + g * plateMean_C;
-                            shed_J += step_s * (shed_WK * plateMean_C - rest_W);
-                            taken_J += ran_s * (exchange_WK * (into_C - plateMean_C));
-                            pipes_J += ran_s * (rate_WK * a * (outdoor_C - tankMean_C + (outdoor_C - return_C)));
-                            pump_J += ran_s * pump_W;
-                            return_Cs += ran_s * return_C;
-                            run_s += ran_s;
-                        }
-                        const net_W = fromSink_WK * tankMean_C + fromConst_W + rest_W - back_WK * plate_C;
-                        ahead_s = step_s;
-                        {
-                            waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
-                            if (waterAhead_kgm2 <= DRY_KGM2)
-                                waterAhead_kgm2 = 0;
-                            else {
-                                const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
-                                if (waterAhead_kgm2 > most_kgm2)
-                                    waterAhead_kgm2 = most_kgm2;
-                            }
-                        }
-                        water_kgm2 = waterAhead_kgm2;
-                        plate_C = plate_C + endWeight_K_W * net_W + endRamp_C;
-                        restStep++;
-                        if (isOnRest === 1)
-                            isOnRest = 0;
-                    }
-                    else
-                        finishRest: {
-                            const next = STRIDE * (restStep + 1);
-                            if (isOnRest === 1) {
-                                shed_J += area_m2 * restRows[next - STRIDE + SHED]!;
-                                plate_C = restRows[next]!;
-                                water_kgm2 = restRows[next + WATER]!;
-                                restStep++;
-                                break finishRest;
-                            }
-                            {
-                                let parts = 1;
-                                if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
-                                    if (-begunGain_kgm2s * step_s > BARED_SHARE * FULL_COVER_KGM2)
-                                        parts = DRYING_PARTS;
-                                part_s = step_s / parts;
-                                let given_J = 0;
-                                for (let k = 0; k < parts; k++) {
-                                    if (parts > 1) {
-                                        hasBegun = false;
-                                        {
-                                            drift_Ks = sinkDrift_Ks;
-                                            at_C = plate_C;
-                                            atWater_kgm2 = water_kgm2;
-                                            const goesOn = share === 0 && hour === restHour && water_kgm2 === 0;
-                                            let takes = !goesOn && !hasBegun;
-                                            if (!goesOn && hasBegun) {
-                                                slope_Wm2K = begunSlope_Wm2K;
-                                                gain_kgm2s = begunGain_kgm2s;
-                                                shed_WK = begunShed_WK;
-                                                rest_W = begunRest_W;
-                                            }
-                                            let rounds = 1;
-                                            for (let round = 0;; round++) {
-                                                if (takes) {
-                                                    {
-                                                        wet_frac = limit_kgm2s = 0;
-                                                        if (atWater_kgm2 > 0) {
-                                                            wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2;
-                                                            limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
-                                                        }
-                                                        convect: {
-                                                            const y = at_C - faceAir_C;
-                                                            const distance = y < 0 ? -y : y;
-                                                            if (distance < STILL_SPAN_K) {
-                                                                h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
-                                                                riseOfH_Wm2K2 = stillRise_Wm2K2;
-                                                                break convect;
-                                                            }
-                                                            const span_K = y < 0 ? coldSpan_K : hotSpan_K;
-                                                            const c1 = y < 0 ? cold1 : hot1;
-                                                            const c2 = y < 0 ? cold2 : hot2;
-                                                            const c3 = y < 0 ? cold3 : hot3;
-                                                            const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
-                                                            h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
-                                                            riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
-                                                        }
-                                                        evaporate: {
-                                                            const place = (at_C - LOWEST_C) * STEPS_PER_K;
-                                                            const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
-                                                            const from_Pa = saturation_Pa[i]!;
-                                                            const step_Pa = saturation_Pa[i + 1]! - from_Pa;
-                                                            const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
-                                                            evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
-                                                            if (excess_Pa >= 0 && limit_kgm2s === 0)
-                                                                break evaporate;
-                                                            change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * at_C;
-                                                            if (at_C <= -PATCHY_K)
-                                                                change_Jkg = SUBLIMATION_HEAT_JKG;
-                                                            else if (at_C < PATCHY_K) {
-                                                                const melted = (at_C + PATCHY_K) / (2 * PATCHY_K);
-                                                                change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
-                                                            }
-                                                            const wish = massTransfer * h_Wm2K * excess_Pa;
-                                                            evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
-                                                            const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
-                                                            if (wish < limit_kgm2s && slope > 0)
-                                                                evaporationSlope_kgm2sK = massTransfer * slope;
-                                                        }
-                                                        {
-                                                            const T = at_C, wet = wet_frac;
-                                                            let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
-                                                            if (wet === 1) {
-                                                                p0 = wet0;
-                                                                p1 = wet1;
-                                                                p2 = wet2;
-                                                                p3 = wet3;
-                                                                p4 = wet4;
-                                                                p5 = wet5;
-                                                            }
-                                                            else if (wet > 0) {
-                                                                p0 += wet * (wet0 - p0);
-                                                                p1 += wet * (wet1 - p1);
-                                                                p2 += wet * (wet2 - p2);
-                                                                p3 += wet * (wet3 - p3);
-                                                                p4 += wet * (wet4 - p4);
-                                                                p5 += wet * (wet5 - p5);
-                                                            }
-                                                            const gain_Wm2 = dryGain_Wm2 + wet * (wetGain_Wm2 - dryGain_Wm2);
-                                                            radiated_Wm2 = p0 + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5)))) - gain_Wm2;
-                                                            radiatedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
-                                                        }
-                                                        const y = at_C - faceAir_C;
-                                                        const through = backLoss_Wm2K + h_Wm2K;
-                                                        const active = evaporation_kgm2s < 0 ? 1 : wet_frac;
-                                                        const heat_Jkg = active * change_Jkg;
-                                                        q_Wm2 = through * y + radiated_Wm2 + heat_Jkg * evaporation_kgm2s;
-                                                        slope_Wm2K = through + y * riseOfH_Wm2K2 + radiatedSlope_Wm2K + heat_Jkg * evaporationSlope_kgm2sK;
-                                                        gain_kgm2s = -active * evaporation_kgm2s;
-                                                        // H T − r of all panels: `plate-step.ts`, setTangent.
-                                                        shed_WK = shed_m2 * slope_Wm2K;
-                                                        rest_W = shed_WK * at_C - shed_m2 * q_Wm2;
-                                                    }
-                                                    if (round === 0) {
-                                                        begunSlope_Wm2K = slope_Wm2K;
-                                                        begunGain_kgm2s = gain_kgm2s;
-                                                        begunShed_WK = shed_WK;
-                                                        begunRest_W = rest_W;
-                                                        hasBegun = true;
-                                                    }
-                                                }
-                                                if (round === 0 && share > 0) {
-                                                    {
-                                                        const a = pipeShare;
-                                                        const slope = slope_Wm2K * field_frac;
-                                                        if (slope < SMALL_SLOPE_Wm2K)
-                                                            exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
-                                                        else {
-                                                            const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
-                                                            const taken_WK = rate_WK * (1 - Math.exp((-factor * (slope * area_m2)) / rate_WK));
-                                                            exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
-                                                        }
-                                                        const g = exchange_WK / rate_WK;
-                                                        backTop = (1 - a) * (1 - a) * (1 - g);
-                                                        backPlate = (1 - a) * g;
-                                                        backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
-                                                    }
-                                                    const shared_WK = share * exchange_WK;
-                                                    fromSink_WK = shared_WK * (1 - pipeShare);
-                                                    fromConst_W = shared_WK * pipeShare * outdoor_C;
-                                                    fromPlate_WK = shared_WK;
-                                                }
-                                                preparePlate: {
-                                                    const pace_K_W = part_s * perCapacity_K_J;
-                                                    const back_WK = shed_WK + fromPlate_WK;
-                                                    const z = back_WK * pace_K_W;
-                                                    const perZ = 1 / z;
-                                                    const end = z > SHORT_STEP ? (1 - Math.exp(-z)) * perZ : 1 - z / 2;
-                                                    const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6;
-                                                    const perWatt = mean * pace_K_W;
-                                                    meanSlope = perWatt * fromSink_WK;
-                                                    meanOffset_C = plate_C + perWatt * (fromConst_W + rest_W - back_WK * plate_C);
-                                                    endWeight_K_W = end * pace_K_W;
-                                                    endRamp_C = 0;
-                                                    if (fromSink_WK === 0)
-                                                        break preparePlate;
-                                                    const ramp_C = fromSink_WK * drift_Ks * part_s * pace_K_W;
-                                                    meanOffset_C += ramp_C * (z < SHORT_RAMP ? z / 24 - 1 / 12 : (end / 2 - mean) * perZ);
-                                                    endRamp_C = ramp_C * (z < SHORT_RAMP ? z / 12 : mean - end / 2);
-                                                }
-                                                if (round === 0) {
-                                                    if (share > 0)
-                                                        takeDrift: {
-                                                            if (share === before)
-                                                                break takeDrift;
-                                                            const renewed_1s = Math.min(rate_WK / tankCapacity_JK, 2 / step_s);
-                                                            const mean_C = meanSlope * tank_C + meanOffset_C;
-                                                            const back_C = backTop * tank_C + backPlate * mean_C + backConst_C;
-                                                            drift_Ks = sinkDrift_Ks + (share - before) * (renewed_1s * (back_C - tank_C));
-                                                        }
-                                                    rounds = water_kgm2 > 0 || gain_kgm2s > 0 ? 2 : 1;
-                                                }
-                                                if (round === rounds)
-                                                    break;
-                                                takes = true;
-                                                at_C = meanSlope * (tank_C + 0.5 * step_s * drift_Ks) + meanOffset_C;
-                                                ahead_s = 0.5 * part_s;
-                                                {
-                                                    waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
-                                                    if (waterAhead_kgm2 <= DRY_KGM2)
-                                                        waterAhead_kgm2 = 0;
-                                                    else {
-                                                        const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
-                                                        if (waterAhead_kgm2 > most_kgm2)
-                                                            waterAhead_kgm2 = most_kgm2;
-                                                    }
-                                                }
-                                                atWater_kgm2 = waterAhead_kgm2;
-                                            }
-                                        }
-                                    }
-                                    given_J += part_s * (shed_WK * meanOffset_C - rest_W);
-                                    ahead_s = part_s;
-                                    {
-                                        waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
-                                        if (waterAhead_kgm2 <= DRY_KGM2)
-                                            waterAhead_kgm2 = 0;
-                                        else {
-                                            const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
-                                            if (waterAhead_kgm2 > most_kgm2)
-                                                waterAhead_kgm2 = most_kgm2;
-                                        }
-                                    }
-                                    water_kgm2 = waterAhead_kgm2;
-                                    plate_C += endWeight_K_W * (rest_W - shed_WK * plate_C);
-                                }
-                                shed_J += given_J;
-                            }
-                            restStep++;
-                            if (isOnRest < 0)
-                                break finishRest;
-                            const warmer_K = plate_C - restRows[next]!;
-                            const wetter_kgm2 = water_kgm2 - restRows[next + WATER]!;
-                            if (!(warmer_K < SAME_K && warmer_K > -SAME_K && wetter_kgm2 < SAME_KGM2 && wetter_kgm2 > -SAME_KGM2))
-                                break finishRest;
-                            isOnRest = 1;
-                            shed_J += plateCapacity_JK * warmer_K;
-                            plate_C = restRows[next]!;
-                            water_kgm2 = restRows[next + WATER]!;
-                        }
-                }
-                air_Cs += step_s * airMean_C;
-                radiant_Cs += step_s * radiant_C;
-                if (vent_WK > 0)
-                    nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
             }
-            room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
+            if (round === 0 && share > 0) {
+                {
+                    const a = pipeShare;
+                    const slope = slope_Wm2K * field_frac;
+                    if (slope < SMALL_SLOPE_Wm2K)
+                        exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
+                    else {
+                        const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
+                        const taken_WK = rate_WK * (1 - decay((factor * (slope * area_m2)) / rate_WK));
+                        exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
+                    }
+                    const g = exchange_WK / rate_WK;
+                    backTop = (1 - a) * (1 - a) * (1 - g);
+                    backPlate = (1 - a) * g;
+                    backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
+                }
+                const shared_WK = share * exchange_WK;
+                fromSink_WK = shared_WK * (1 - pipeShare);
+                fromConst_W = shared_WK * pipeShare * outdoor_C;
+                fromPlate_WK = shared_WK;
+            }
+            preparePlate: {
+                const pace_K_W = part_s * perCapacity_K_J;
+                const back_WK = shed_WK + fromPlate_WK;
+                const z = back_WK * pace_K_W;
+                const perZ = 1 / z;
+                const end = z > SHORT_STEP ? (1 - decay(z)) * perZ : 1 - z / 2;
+                const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6;
+                const perWatt = mean * pace_K_W;
+                meanSlope = perWatt * fromSink_WK;
+                meanOffset_C = plate_C + perWatt * (fromConst_W + rest_W - back_WK * plate_C);
+                endWeight_K_W = end * pace_K_W;
+                endRamp_C = 0;
+                if (fromSink_WK === 0)
+                    break preparePlate;
+                const ramp_C = fromSink_WK * drift_Ks * part_s * pace_K_W;
+                meanOffset_C += ramp_C * (z < SHORT_RAMP ? z / 24 - 1 / 12 : (end / 2 - mean) * perZ);
+                endRamp_C = ramp_C * (z < SHORT_RAMP ? z / 12 : mean - end / 2);
+            }
+            if (round === 0) {
+                if (share > 0)
+                    takeDrift: {
+                        if (share === before)
+                            break takeDrift;
+                        const renewed_1s = Math.min(rate_WK / tankCapacity_JK, 2 / step_s);
+                        const mean_C = meanSlope * tank_C + meanOffset_C;
+                        const back_C = backTop * tank_C + backPlate * mean_C + backConst_C;
+                        drift_Ks = sinkDrift_Ks + (share - before) * (renewed_1s * (back_C - tank_C));
+                    }
+                rounds = water_kgm2 > 0 || gain_kgm2s > 0 ? 2 : 1;
+            }
+            if (round === rounds)
+                break;
+            takes = true;
+            at_C = meanSlope * (tank_C + 0.5 * step_s * drift_Ks) + meanOffset_C;
+            ahead_s = 0.5 * part_s;
+            {
+                waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
+                if (waterAhead_kgm2 <= DRY_KGM2)
+                    waterAhead_kgm2 = 0;
+                else {
+                    const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
+                    if (waterAhead_kgm2 > most_kgm2)
+                        waterAhead_kgm2 = most_kgm2;
+                }
+            }
+            atWater_kgm2 = waterAhead_kgm2;
         }
     }
-    numbers[43] = air_C;
-    numbers[44] = radiant_C;
-    numbers[45] = tank_C;
-    numbers[46] = plate_C;
-    numbers[47] = water_kgm2;
-    numbers[48] = sinkDrift_Ks;
-    numbers[49] = shed_WK;
-    numbers[50] = rest_W;
+    numbers[155] = hasBegun ? 1 : 0;
     numbers[51] = slope_Wm2K;
+    numbers[53] = begunSlope_Wm2K;
     numbers[52] = gain_kgm2s;
-    numbers[53] = latestShare;
-    numbers[54] = settled;
-    numbers[55] = before;
-    numbers[56] = air_Cs;
-    numbers[57] = radiant_Cs;
-    numbers[58] = envelope_J;
-    numbers[59] = ground_J;
-    numbers[60] = nightVent_J;
-    numbers[61] = shed_J;
-    numbers[62] = taken_J;
-    numbers[63] = pipes_J;
-    numbers[64] = pump_J;
-    numbers[65] = fan_J;
-    numbers[66] = gain_J;
-    numbers[67] = delivered_J;
-    numbers[68] = run_s;
-    numbers[69] = return_Cs;
-    numbers[70] = vented_s;
-    numbers[71] = airEnd;
-    numbers[72] = endOf_WK;
-    numbers[73] = tankEnd;
-    numbers[74] = tankPace;
-    numbers[75] = law;
-    numbers[76] = restHour;
-    numbers[77] = restStep;
-    numbers[78] = isOnRest;
-    numbers[79] = isFreezing;
-    numbers[80] = dewHolds;
+    numbers[54] = begunGain_kgm2s;
+    numbers[49] = shed_WK;
+    numbers[55] = begunShed_WK;
+    numbers[50] = rest_W;
+    numbers[56] = begunRest_W;
+    numbers[132] = exchange_WK;
+    numbers[133] = backTop;
+    numbers[134] = backPlate;
+    numbers[135] = backConst_C;
+    numbers[123] = fromSink_WK;
+    numbers[124] = fromConst_W;
+    numbers[125] = fromPlate_WK;
+    numbers[126] = meanSlope;
+    numbers[127] = meanOffset_C;
+    numbers[128] = endWeight_K_W;
+    numbers[129] = endRamp_C;
+    numbers[130] = ahead_s;
+    numbers[131] = waterAhead_kgm2;
+}
+function nextShare(numbers: Float64Array): void {
+    let before = numbers[59]!;
+    let trial = numbers[143]!;
+    let isFound = numbers[156] === 1;
+    const firstTried = numbers[144]!;
+    const slack_K = numbers[149]!;
+    let low = numbers[138]!;
+    let side = numbers[142]!;
+    let high = numbers[139]!;
+    let lowSlack_K = numbers[140]!;
+    let highSlack_K = numbers[141]!;
+    let tried = numbers[145]!;
+    nextShare: {
+        const before = trial;
+        isFound = true;
+        trial++;
+        if (before === 0) {
+            if (firstTried === 1 ? slack_K >= 0 : slack_K <= 0)
+                break nextShare;
+            low = side = 0;
+            high = 1;
+            lowSlack_K = highSlack_K = slack_K;
+            tried = 1 - firstTried;
+            isFound = false;
+            break nextShare;
+        }
+        if (before === 1) {
+            if (firstTried === 0 ? slack_K >= 0 : slack_K <= 0)
+                break nextShare;
+            if (firstTried === 0)
+                highSlack_K = slack_K;
+            else
+                lowSlack_K = slack_K;
+        }
+        else {
+            if (Math.abs(slack_K) < NEAR_K || before > MOST_TRIALS)
+                break nextShare;
+            {
+                if (slack_K > 0) {
+                    low = tried;
+                    lowSlack_K = slack_K;
+                    if (side === 1)
+                        highSlack_K /= 2;
+                    side = 1;
+                }
+                else {
+                    high = tried;
+                    highSlack_K = slack_K;
+                    if (side === -1)
+                        lowSlack_K /= 2;
+                    side = -1;
+                }
+            }
+        }
+        tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
+        isFound = false;
+    }
+    numbers[59] = before;
+    numbers[143] = trial;
+    numbers[156] = isFound ? 1 : 0;
+    numbers[138] = low;
+    numbers[142] = side;
+    numbers[139] = high;
+    numbers[140] = lowSlack_K;
+    numbers[141] = highSlack_K;
+    numbers[145] = tried;
+}
+function takeSlack(numbers: Float64Array): void {
+    const field_frac = numbers[9]!;
+    const area_m2 = numbers[26]!;
+    const rate_WK = numbers[27]!;
+    const pump_W = numbers[28]!;
+    const fluidToPlate_Wm2K = numbers[29]!;
+    const pipeShare = numbers[30]!;
+    const stopDifference_K = numbers[40]!;
+    const lowestStore_C = numbers[41]!;
+    let slack_K = numbers[149]!;
+    const tankMean_C = numbers[150]!;
+    const from_C = numbers[147]!;
+    const band_K = numbers[148]!;
+    const share = numbers[146]!;
+    const slope_Wm2K = numbers[51]!;
+    let exchange_WK = numbers[132]!;
+    let backTop = numbers[133]!;
+    let backPlate = numbers[134]!;
+    let backConst_C = numbers[135]!;
+    const outdoor_C = numbers[102]!;
+    const meanSlope = numbers[126]!;
+    const meanOffset_C = numbers[127]!;
+    const tank_C = numbers[45]!;
+    const tankEnd = numbers[77]!;
+    takeSlack: {
+        const a = pipeShare;
+        slack_K = tankMean_C - from_C - band_K * share;
+        if (share === 0) {
+            if (slack_K < 0)
+                break takeSlack;
+            {
+                const a = pipeShare;
+                const slope = slope_Wm2K * field_frac;
+                if (slope < SMALL_SLOPE_Wm2K)
+                    exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
+                else {
+                    const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
+                    const taken_WK = rate_WK * (1 - decay((factor * (slope * area_m2)) / rate_WK));
+                    exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
+                }
+                const g = exchange_WK / rate_WK;
+                backTop = (1 - a) * (1 - a) * (1 - g);
+                backPlate = (1 - a) * g;
+                backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
+            }
+        }
+        const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
+        const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
+        const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
+        const into_C = (1 - a) * tankMean_C + a * outdoor_C;
+        const g = exchange_WK / rate_WK;
+        const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
+        slack_K = Math.min(drop_K - stopDifference_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
+    }
+    numbers[149] = slack_K;
+    numbers[132] = exchange_WK;
+    numbers[133] = backTop;
+    numbers[134] = backPlate;
+    numbers[135] = backConst_C;
+}
+function finishAlone(columns: Columns, numbers: Float64Array): void {
+    const step_s = numbers[0]!;
+    const waterLimit_kgm2 = numbers[13]!;
+    let water_kgm2 = numbers[47]!;
+    let begunGain_kgm2s = numbers[54]!;
+    let part_s = numbers[122]!;
+    let hasBegun = numbers[155] === 1;
+    let shed_WK = numbers[49]!;
+    let meanOffset_C = numbers[127]!;
+    let rest_W = numbers[50]!;
+    let ahead_s = numbers[130]!;
+    let waterAhead_kgm2 = numbers[131]!;
+    let gain_kgm2s = numbers[52]!;
+    let plate_C = numbers[46]!;
+    let endWeight_K_W = numbers[128]!;
+    let shed_J = numbers[65]!;
+    {
+        let parts = 1;
+        if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
+            if (-begunGain_kgm2s * step_s > BARED_SHARE * FULL_COVER_KGM2)
+                parts = DRYING_PARTS;
+        part_s = step_s / parts;
+        let given_J = 0;
+        for (let k = 0; k < parts; k++) {
+            if (parts > 1) {
+                hasBegun = false;
+                {
+                    numbers[47] = water_kgm2;
+                    numbers[122] = part_s;
+                    numbers[155] = hasBegun ? 1 : 0;
+                    numbers[130] = ahead_s;
+                    numbers[131] = waterAhead_kgm2;
+                    numbers[46] = plate_C;
+                    settlePlate(columns, numbers);
+                    begunGain_kgm2s = numbers[54]!;
+                    hasBegun = numbers[155] === 1;
+                    shed_WK = numbers[49]!;
+                    meanOffset_C = numbers[127]!;
+                    rest_W = numbers[50]!;
+                    ahead_s = numbers[130]!;
+                    waterAhead_kgm2 = numbers[131]!;
+                    gain_kgm2s = numbers[52]!;
+                    endWeight_K_W = numbers[128]!;
+                }
+            }
+            given_J += part_s * (shed_WK * meanOffset_C - rest_W);
+            ahead_s = part_s;
+            {
+                waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
+                if (waterAhead_kgm2 <= DRY_KGM2)
+                    waterAhead_kgm2 = 0;
+                else {
+                    const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
+                    if (waterAhead_kgm2 > most_kgm2)
+                        waterAhead_kgm2 = most_kgm2;
+                }
+            }
+            water_kgm2 = waterAhead_kgm2;
+            plate_C += endWeight_K_W * (rest_W - shed_WK * plate_C);
+        }
+        shed_J += given_J;
+    }
+    numbers[47] = water_kgm2;
+    numbers[122] = part_s;
+    numbers[155] = hasBegun ? 1 : 0;
+    numbers[130] = ahead_s;
+    numbers[131] = waterAhead_kgm2;
+    numbers[46] = plate_C;
+    numbers[65] = shed_J;
+}
+function finishRun(whole: Whole, numbers: Float64Array): void {
+    const { keepsBooks } = whole;
+    const step_s = numbers[0]!;
+    const waterLimit_kgm2 = numbers[13]!;
+    const rate_WK = numbers[27]!;
+    const pump_W = numbers[28]!;
+    const pipeShare = numbers[30]!;
+    const shed_WK = numbers[49]!;
+    const fromPlate_WK = numbers[125]!;
+    const meanSlope = numbers[126]!;
+    const tankMean_C = numbers[150]!;
+    const meanOffset_C = numbers[127]!;
+    const share = numbers[146]!;
+    const exchange_WK = numbers[132]!;
+    const outdoor_C = numbers[102]!;
+    let shed_J = numbers[65]!;
+    const rest_W = numbers[50]!;
+    let taken_J = numbers[66]!;
+    let pipes_J = numbers[67]!;
+    let pump_J = numbers[68]!;
+    let return_Cs = numbers[73]!;
+    let run_s = numbers[72]!;
+    const fromSink_WK = numbers[123]!;
+    const fromConst_W = numbers[124]!;
+    let plate_C = numbers[46]!;
+    let ahead_s = numbers[130]!;
+    let waterAhead_kgm2 = numbers[131]!;
+    let water_kgm2 = numbers[47]!;
+    const gain_kgm2s = numbers[52]!;
+    const endWeight_K_W = numbers[128]!;
+    const endRamp_C = numbers[129]!;
+    let restStep = numbers[83]! | 0;
+    let isOnRest = numbers[84]! | 0;
+    {
+        const a = pipeShare;
+        const back_WK = shed_WK + fromPlate_WK;
+        if (keepsBooks === 1) {
+            const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
+            const ran_s = step_s * share;
+            const g = exchange_WK / rate_WK;
+            const into_C = (1 - a) * tankMean_C + a * outdoor_C;
+            const return_C = (1 - g) * into_C + g * plateMean_C;
+            shed_J += step_s * (shed_WK * plateMean_C - rest_W);
+            taken_J += ran_s * (exchange_WK * (into_C - plateMean_C));
+            pipes_J += ran_s * (rate_WK * a * (outdoor_C - tankMean_C + (outdoor_C - return_C)));
+            pump_J += ran_s * pump_W;
+            return_Cs += ran_s * return_C;
+            run_s += ran_s;
+        }
+        const net_W = fromSink_WK * tankMean_C + fromConst_W + rest_W - back_WK * plate_C;
+        ahead_s = step_s;
+        {
+            waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
+            if (waterAhead_kgm2 <= DRY_KGM2)
+                waterAhead_kgm2 = 0;
+            else {
+                const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
+                if (waterAhead_kgm2 > most_kgm2)
+                    waterAhead_kgm2 = most_kgm2;
+            }
+        }
+        water_kgm2 = waterAhead_kgm2;
+        plate_C = plate_C + endWeight_K_W * net_W + endRamp_C;
+        restStep++;
+        if (isOnRest === 1)
+            isOnRest = 0;
+    }
+    numbers[65] = shed_J;
+    numbers[66] = taken_J;
+    numbers[67] = pipes_J;
+    numbers[68] = pump_J;
+    numbers[73] = return_Cs;
+    numbers[72] = run_s;
+    numbers[46] = plate_C;
+    numbers[130] = ahead_s;
+    numbers[131] = waterAhead_kgm2;
+    numbers[47] = water_kgm2;
+    numbers[83] = restStep;
+    numbers[84] = isOnRest;
+}
+function enterStep(whole: Whole, numbers: Float64Array): void {
+    const { hasPlant, tankOutside } = whole;
+    const step_s = numbers[0]!;
+    const tankLoss_WK = numbers[32]!;
+    const fan_W = numbers[36]!;
+    let nightVent_J = numbers[64]!;
+    const vent_WK = numbers[104]!;
+    const outdoor_C = numbers[102]!;
+    const airMean_C = numbers[151]!;
+    let fan_J = numbers[69]!;
+    const fanShare = numbers[152]!;
+    let delivered_J = numbers[71]!;
+    const delivered_W = numbers[154]!;
+    let gain_J = numbers[70]!;
+    const tankMean_C = numbers[150]!;
+    enterStep: {
+        nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
+        if (hasPlant === 0)
+            break enterStep;
+        const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
+        fan_J += step_s * (fanShare * fan_W);
+        delivered_J += step_s * delivered_W;
+        gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
+    }
+    numbers[64] = nightVent_J;
+    numbers[69] = fan_J;
+    numbers[71] = delivered_J;
+    numbers[70] = gain_J;
+}
+function enterRest(columns: Columns, numbers: Float64Array): void {
+    const { restRows } = columns;
+    const area_m2 = numbers[26]!;
+    let shed_J = numbers[65]!;
+    const restStep = numbers[83]! | 0;
+    {
+        shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
+    }
+    numbers[65] = shed_J;
+}
+function setCharging(numbers: Float64Array): void {
+    const rate_WK = numbers[27]!;
+    const share = numbers[146]!;
+    const backTop = numbers[133]!;
+    const backPlate = numbers[134]!;
+    let charging_W = numbers[136]!;
+    const backConst_C = numbers[135]!;
+    const meanOffset_C = numbers[127]!;
+    let charging_WK = numbers[137]!;
+    const meanSlope = numbers[126]!;
+    {
+        const fromTop = share * rate_WK * (backTop - 1);
+        const fromPlate = share * rate_WK * backPlate;
+        charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
+        charging_WK = -(fromTop + fromPlate * meanSlope);
+    }
+    numbers[136] = charging_W;
+    numbers[137] = charging_WK;
 }

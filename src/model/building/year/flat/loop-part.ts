@@ -1,3 +1,4 @@
+import { decay } from '#model/basis/numbers'
 import type { Flat } from './numbers.ts'
 import { takeWaterAhead } from './water-part.ts'
 
@@ -11,7 +12,7 @@ export function setFlow(s: Flat): void {
     s.exchange_WK = s.area_m2 / (1 / s.fluidToPlate_Wm2K + s.area_m2 / (2 * rate_WK))
   else {
     const factor = 1 / (1 + slope / s.fluidToPlate_Wm2K)
-    const taken_WK = rate_WK * (1 - Math.exp((-factor * (slope * s.area_m2)) / rate_WK))
+    const taken_WK = rate_WK * (1 - decay((factor * (slope * s.area_m2)) / rate_WK))
     s.exchange_WK = taken_WK / (1 - taken_WK / (slope * s.area_m2))
   }
   const g = s.exchange_WK / rate_WK

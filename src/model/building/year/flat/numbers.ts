@@ -11,6 +11,8 @@ export interface Columns {
   readonly rows: Float64Array
   readonly groupRows: Float64Array
   readonly modeRows: Float64Array
+  /** One past each group's last mode, in entries of `modeRows`. */
+  readonly ends: Int32Array
   /** Hours of the building. */
   readonly outdoors_C: Float64Array
   readonly dews_C: Float64Array
@@ -103,6 +105,11 @@ export interface Kept {
   rest_W: number
   slope_Wm2K: number
   gain_kgm2s: number
+  /** The tangent where the step begins. */
+  begunSlope_Wm2K: number
+  begunGain_kgm2s: number
+  begunShed_WK: number
+  begunRest_W: number
   latestShare: number
   settled: number
   before: number
@@ -131,6 +138,9 @@ export interface Kept {
 
 /** Whole numbers carried from step to step. */
 export interface Counts {
+  hour: number
+  /** Where the hour's row begins. */
+  at: number
   law: number
   restHour: number
   restStep: number
@@ -141,7 +151,6 @@ export interface Counts {
 
 /** Numbers of one hour, step or trial. */
 export interface Within {
-  hour: number
   /** Face of the panel in the hour. */
   faceAir_C: number
   vapour_Pa: number
@@ -161,7 +170,6 @@ export interface Within {
   outdoor_C: number
   lowest_C: number
   /** Room. */
-  at: number
   vent_WK: number
   rowVent_WK: number
   inertia_WK: number
@@ -173,6 +181,8 @@ export interface Within {
   room_WK: number
   roomDrive_W: number
   toRadiant_W: number
+  faces_W: number
+  star_C: number
   portShare: number
   portBase_C: number
   portOwn_KW: number
@@ -180,7 +190,6 @@ export interface Within {
   fadingSeen_WK: number
   x: number
   endOverMean: number
-  /** Point of a tangent. */
   at_C: number
   atWater_kgm2: number
   wet_frac: number
@@ -193,11 +202,6 @@ export interface Within {
   radiated_Wm2: number
   radiatedSlope_Wm2K: number
   q_Wm2: number
-  begunSlope_Wm2K: number
-  begunGain_kgm2s: number
-  begunShed_WK: number
-  begunRest_W: number
-  /** Plate through a step. */
   part_s: number
   fromSink_WK: number
   fromConst_W: number
@@ -209,14 +213,12 @@ export interface Within {
   endRamp_C: number
   ahead_s: number
   waterAhead_kgm2: number
-  /** Loop. */
   exchange_WK: number
   backTop: number
   backPlate: number
   backConst_C: number
   charging_W: number
   charging_WK: number
-  /** A share searched for. */
   low: number
   high: number
   lowSlack_K: number
@@ -225,12 +227,10 @@ export interface Within {
   trial: number
   firstTried: number
   tried: number
-  /** Pump. */
   share: number
   from_C: number
   band_K: number
   slack_K: number
-  /** Tank and delivery. */
   tankMean_C: number
   airMean_C: number
   fanShare: number

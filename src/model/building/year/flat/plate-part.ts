@@ -1,3 +1,4 @@
+import { decay } from '#model/basis/numbers'
 import { FULL_COVER_KGM2 } from '#model/panels/plate'
 import { MEAN, SAME_K, SAME_KGM2, SHED, SLOPE, STRIDE, WATER } from '../resting-course.ts'
 import { takeTangent } from './face-part.ts'
@@ -16,7 +17,7 @@ export function preparePlate(s: Flat): void {
   const back_WK = s.shed_WK + s.fromPlate_WK
   const z = back_WK * pace_K_W
   const perZ = 1 / z
-  const end = z > SHORT_STEP ? (1 - Math.exp(-z)) * perZ : 1 - z / 2
+  const end = z > SHORT_STEP ? (1 - decay(z)) * perZ : 1 - z / 2
   const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6
   const perWatt = mean * pace_K_W
   s.meanSlope = perWatt * s.fromSink_WK
@@ -128,7 +129,7 @@ export function finishAlone(s: Flat): void {
 export function finishRest(s: Flat): void {
   const next = STRIDE * (s.restStep + 1)
   if (s.isOnRest === 1) {
-    s.shed_J += s.area_m2 * s.restRows[next - STRIDE + SHED]!
+    if (s.keepsBooks === 1) enterRest(s)
     s.plate_C = s.restRows[next]!
     s.water_kgm2 = s.restRows[next + WATER]!
     s.restStep++
@@ -145,4 +146,9 @@ export function finishRest(s: Flat): void {
   s.shed_J += s.plateCapacity_JK * warmer_K
   s.plate_C = s.restRows[next]!
   s.water_kgm2 = s.restRows[next + WATER]!
+}
+
+/** What the plate gave off in a step read from the course of the one that never runs: `plate-course.ts`, finishRest. */
+export function enterRest(s: Flat): void {
+  s.shed_J += s.area_m2 * s.restRows[STRIDE * s.restStep + SHED]!
 }

@@ -2,6 +2,7 @@ import { setFlow } from './loop-part.ts'
 import { nextShare } from './share-part.ts'
 import { takePlate } from './plate-part.ts'
 import { solveStep } from './delivery-part.ts'
+import { decay } from '#model/basis/numbers'
 import type { Flat } from './numbers.ts'
 
 const NARROWEST_K = 0.1
@@ -25,7 +26,7 @@ export function beginDuty(s: Flat): void {
   const balance_C = s.balances_C[s.hour]!
   const slope = s.field_frac * s.conductances_Wm2K[s.hour]!
   const factor = 1 / (1 + slope / s.fluidToPlate_Wm2K)
-  const e = slope > 0 ? 1 - Math.exp((-factor * (slope * s.area_m2)) / rate_WK) : 0
+  const e = slope > 0 ? 1 - decay((factor * (slope * s.area_m2)) / rate_WK) : 0
   const p = (1 - a) * (1 - a) * (1 - e)
   const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * s.outdoor_C + s.pump_W / rate_WK
   s.from_C = Math.max(balance_C + s.stopDifference_K / e, q / (1 - p))

@@ -4,10 +4,10 @@ import {
   PER_GROUP,
   RADIATION_INSIDE_Wm2K,
 } from '#model/building/room'
+import { decay } from '#model/basis/numbers'
 import type { Flat } from './numbers.ts'
 import {
   CB,
-  END,
   ENVELOPE_M2,
   GIVEN_WK,
   GROUND_M2,
@@ -30,7 +30,7 @@ export function meanStep(s: Flat): void {
     s.endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24)
     return
   }
-  const left = Math.exp(-x)
+  const left = decay(x)
   s.endOverMean = (x * (1 - left)) / (x - 1 + left)
 }
 
@@ -59,41 +59,57 @@ export function setRoomHour(s: Flat): void {
   s.fadingSeen_WK = (2 * s.open_WK) / (1 + s.portOwn_KW * (2 * s.open_WK))
 }
 
-/** The room before its plant: `room-step.ts`, prepare. */
-export function prepareRoom(s: Flat): void {
-  if (s.vent_WK !== s.rowVent_WK) setRoomHour(s)
+/** What the faces give air and radiant temperature as the masses now are: `room-step.ts`, prepare. */
+export function takeGiven(s: Flat): void {
   const { rows, groupRows } = s
-  const end = PER_GROUP_HERE * s.groups
-  let J = 0
-  for (let g = 0, mine = s.at + BEFORE_GROUPS; g < end; g += PER_GROUP_HERE, mine += PER_GROUP)
-    J +=
+  const last = PER_GROUP_HERE * s.groups
+  s.faces_W = 0
+  for (let g = 0, mine = s.at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP)
+    s.faces_W +=
       groupRows[g + GIVEN_WK]! *
       (groupRows[g + INNER_C]! +
         groupRows[g + CB]! * rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]!))
-  s.toRadiant_W = s.hourToRadiant_W + RADIATION_INSIDE_Wm2K * J
-  s.roomDrive_W =
-    s.hourToAir_W + CONVECTION_INSIDE_Wm2K * J + s.inertia_WK * s.air_C - s.radiantShare * s.toRadiant_W
-  s.portBase_C = s.radiant_WK > 0 ? s.toRadiant * (s.toRadiant_W / s.radiant_WK) : 0
 }
 
-/** Air and masses at the step's end for the mean that the air has had: `room-step.ts`, finish and advance. */
+/** The room before its plant: `room-step.ts`, prepare. */
+export function prepareRoom(s: Flat): void {
+  if (s.vent_WK !== s.rowVent_WK) setRoomHour(s)
+  s.toRadiant_W = s.hourToRadiant_W + RADIATION_INSIDE_Wm2K * s.faces_W
+  s.roomDrive_W =
+    s.hourToAir_W +
+    CONVECTION_INSIDE_Wm2K * s.faces_W +
+    s.inertia_WK * s.air_C -
+    s.radiantShare * s.toRadiant_W
+  s.portBase_C = s.toRadiant > 0 && s.radiant_WK > 0 ? s.toRadiant * (s.toRadiant_W / s.radiant_WK) : 0
+}
+
+/** Air at the step's end, and the faces' heat, for the mean that the air has had: `room-step.ts`, finish. */
 export function finishRoom(s: Flat): void {
-  const { rows, groupRows, modeRows, airMean_C, step_s } = s
+  const { airMean_C } = s
   s.radiant_C = airMean_C
   if (s.radiant_WK > 0) {
     s.radiant_C = (s.toRadiant_W - s.across_WK * airMean_C) / s.radiant_WK
     if (s.toRadiant > 0) s.radiant_C += (s.toRadiant * -s.delivered_W) / s.radiant_WK
   }
-  const star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * s.radiant_C) / FILM_INSIDE_Wm2K
-  const last = PER_GROUP_HERE * s.groups
-  for (let g = 0, m = 0, mine = s.at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP) {
+  s.star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * s.radiant_C) / FILM_INSIDE_Wm2K
+  s.air_C += s.airEnd * (airMean_C - s.air_C)
+  advance(s)
+}
+
+/** Masses at the step's end, and in the same pass what they give in the next step of the hour: `room-step.ts`, advance and prepare. */
+export function advance(s: Flat): void {
+  const { rows, groupRows, modeRows, ends, step_s, star_C } = s
+  s.faces_W = 0
+  for (let i = 0, g = 0, m = 0, mine = s.at + BEFORE_GROUPS; i < ends.length; i++) {
+    const alpha = rows[mine]!
+    const outside_C = rows[mine + 1]!
     const u = groupRows[g + INNER_WM2K]! * star_C + rows[mine + 2]!
-    const w = rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]! - groupRows[g + CB]! * u)
+    const w = alpha * (outside_C - groupRows[g + OUTER_C]! - groupRows[g + CB]! * u)
     const inner_Jm2 = step_s * u
     const outer_Jm2 = step_s * w
     let inner = 0
     let outer = 0
-    for (const end = groupRows[g + END]!; m < end; m += PER_MODE_HERE) {
+    for (const last = ends[i]!; m < last; m += PER_MODE_HERE) {
       const b = modeRows[m + 1]!
       const c = modeRows[m + 2]!
       const z = modeRows[m]! * modeRows[m + STATE]! + b * inner_Jm2 + c * outer_Jm2
@@ -103,10 +119,12 @@ export function finishRoom(s: Flat): void {
     }
     groupRows[g + INNER_C] = inner
     groupRows[g + OUTER_C] = outer
+    s.faces_W += groupRows[g + GIVEN_WK]! * (inner + groupRows[g + CB]! * alpha * (outside_C - outer))
     if (s.keepsBooks === 1) {
       s.envelope_J += groupRows[g + ENVELOPE_M2]! * outer_Jm2
       s.ground_J += groupRows[g + GROUND_M2]! * outer_Jm2
     }
+    g += PER_GROUP_HERE
+    mine += PER_GROUP
   }
-  s.air_C += s.airEnd * (airMean_C - s.air_C)
 }

@@ -7,16 +7,7 @@ import { nodesOf } from '../nodes.ts'
 import { fadedAt_K } from '../open-valve.ts'
 import { RoomPort } from '../room-port.ts'
 import type { Given, Whole } from './numbers.ts'
-import {
-  CB,
-  END,
-  ENVELOPE_M2,
-  GIVEN_WK,
-  GROUND_M2,
-  INNER_WM2K,
-  PER_GROUP_HERE,
-  PER_MODE_HERE,
-} from './places.ts'
+import { CB, ENVELOPE_M2, GIVEN_WK, GROUND_M2, INNER_WM2K, PER_GROUP_HERE, PER_MODE_HERE } from './places.ts'
 
 const FREEZE = { glycol: 0, drainBack: 1, stop: 2 } as const
 
@@ -89,14 +80,13 @@ function givenOfPlant(plant: Plant): Partial<Given> {
 
 /** The groups of faces, in the order of `places.ts`. */
 export function groupRowsOf(room: RoomNetwork, step_s: number): Float64Array {
-  const { groups, given_WK, cb, inner_Wm2K, ends } = room.rowsOf(step_s)
+  const { groups, given_WK, cb, inner_Wm2K } = room.rowsOf(step_s)
   const rows = new Float64Array(PER_GROUP_HERE * groups.length)
   room.groups.forEach(({ name, area_m2 }, i) => {
     const at = PER_GROUP_HERE * i
     rows[at + GIVEN_WK] = given_WK[i]!
     rows[at + CB] = cb[i]!
     rows[at + INNER_WM2K] = inner_Wm2K[i]!
-    rows[at + END] = PER_MODE_HERE * ends[i]!
     rows[at + (name === 'floor' ? GROUND_M2 : ENVELOPE_M2)] = area_m2
   })
   return rows
