@@ -1,5 +1,5 @@
 import { figure, short, words, type Text } from '#model/basis/words'
-import { drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
+import { FALL, drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
 import type { Levels } from './levels.ts'
 
 /** What is said under the section. */
@@ -33,9 +33,9 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
   return notes
 }
 
-function fallWords(facts: PlantFacts): string {
+function fallWords(facts: PlantFacts): Text {
   if (!facts.liquid) return 'Ducts fall to the drain at the low point, 1 : 50.'
   return drainsBack(facts)
-    ? 'Every run falls 1 : 50 (20 mm a metre, 1/4 in a foot) towards the store, as drawn.'
-    : 'Every run falls 1 : 50 (20 mm a metre, 1/4 in a foot) to the drain D1, and rises to the vents, as drawn.'
+    ? words`Every run falls 1 : 50 (${short(FALL)} in ${figure(1, 'span')}) towards the store, as drawn.`
+    : words`Every run falls 1 : 50 (${short(FALL)} in ${figure(1, 'span')}) to the drain D1, and rises to the vents, as drawn.`
 }

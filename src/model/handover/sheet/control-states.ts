@@ -99,7 +99,7 @@ function roomStates({ answer }: Plant): ControlState[] {
   return [
     state(
       'Sensor lost',
-      words`S5, S6, S8${store.deliveryKind === 'drained' ? '' : ' or S9'} reads nothing`,
+      words`S5, S6${store.deliveryKind === 'drained' ? ' or S8' : ', S8 or S9'} reads nothing`,
       'P2 off, alarm',
     ),
     state(

@@ -37,7 +37,7 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       figure(amounts.passage_m, 'm'),
-      words`${names.passage} ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside, ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'span')} a module`,
+      words`${names.passage} ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside, about ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'span')} a module`,
     ),
     ...coatingParts(amounts.plate_m2),
   ]
