@@ -4,6 +4,7 @@ import { designOf } from '#model/design/assembly'
 import { type Scenario, withField, defaultScenario } from '#model/design/scenario'
 import { simulateYear } from '#model/building/year'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
+import { hotDays } from './hot-days.ts'
 import { besideOdex } from './odex-course.ts'
 
 /*
@@ -73,7 +74,7 @@ test.each(CASES)(
 )
 
 const DELIVERIES = ['surface', 'drained', 'ceiling', 'floorPipes', 'roofPipes'] as const
-/** Every store with everything that delivers from it. */
+/** Every store with everything that delivers from it; `every-pair.test.ts` holds the other names to these equations. */
 const PAIRS = [
   ...(['mixed', 'layered'] as const).flatMap((kind) => DELIVERIES.map((by) => [kind, by] as const)),
   ['slab', 'surface'] as const,
@@ -85,20 +86,7 @@ const RESTING_K = 0.1
 test.each(PAIRS)(
   '%s store, %s: air, store and running plate agree with odex within 0.05 K over four hot days; the ledger closes to 1e-9',
   (kind, by) => {
-    let scenario: Scenario = defaultScenario()
-    const set: Record<string, string> = {
-      'store.kind': kind,
-      'store.deliveryKind': by,
-      'room.roofBuild': 'concreteOut',
-      'room.moisture_kgh': '0.1',
-      'plan.setpoint_C': '23',
-      'target.limit_C': '26',
-    }
-    for (const [field, value] of Object.entries(set)) scenario = withField(scenario, field, value)
-    const prepared = new Stages().prepare(scenario, sampleWeather('mediterranean-coast'))
-    const candidate = { area_m2: 14, storeVolume_m3: 1, flow_kgsm2: 0.01 }
-    const { inputs } = designOf(prepared, candidate)
-    const first = prepared.yardstick.hotDayStarts_h[0]!
+    const { inputs, first_h: first } = hotDays(kind, by, 1)
     const apart = besideOdex(inputs, first, 4 * 24)
     const { ledger, dewHeld_h, condensate_kg } = simulateYear(inputs, { span: [first, first + 4 * 24] })
     console.log(
