@@ -93,14 +93,30 @@ export function plainPanel(
   panel.massTransfer.fill(0)
   const exchange = { ...panel.dryExchange, plateEmission: polynomial(emission) }
   const gain = { ...panel.dryGain, plate_Wm2: filled(hours, gain_Wm2) }
+  const at = (plate_C: number) => emission.reduceRight((sum, factor) => sum * plate_C + factor, 0) - gain_Wm2
+  const balance_C = rootOf(at)
   return {
     ...panel,
+    equilibrium_C: filled(hours, balance_C),
+    surface_C: filled(hours, balance_C),
+    conductance_Wm2K: filled(hours, at(balance_C + 0.5) - at(balance_C - 0.5)),
     dryExchange: exchange,
     wetExchange: exchange,
     dryGain: gain,
     wetGain: gain,
     heatCapacity_Jm2K: 10,
   }
+}
+
+/** Where a rising function of plate temperature is nothing, °C, between −273 and 100. */
+function rootOf(rising: (plate_C: number) => number): number {
+  let [low, high] = [-273, 100]
+  for (let k = 0; k < 60; k++) {
+    const middle = (low + high) / 2
+    if (rising(middle) < 0) low = middle
+    else high = middle
+  }
+  return high
 }
 
 export interface PlainTank {
