@@ -39,19 +39,28 @@ function pumpProblem({ scenario, flow_kgsm2 }: Ranged): Problem | null {
   const own = dutyAt(1)
   const more = MORE_AREA.map(dutyAt)
   const { kind, delivery_WK } = scenario.store
-  const takes_W = (duty: LoopDuty, times: number): number =>
-    steadyCold_W(duty, isTank(kind) ? Infinity : delivery_WK, times * POOR_NIGHT_K)
-  const worse = BETTER_NIGHTS.find((times) => more.some((duty) => takes_W(duty, times) < takes_W(own, times)))
+  const worse = BETTER_NIGHTS.find((times) => {
+    const takes_W = (duty: LoopDuty): number =>
+      steadyCold_W(duty, isTank(kind) ? Infinity : delivery_WK, times * POOR_NIGHT_K)
+    // Pipes let heat in by their length as well: a loop that brings nothing on a poor night is at rest in it.
+    const atAll_W = takes_W(own)
+    return more.some(
+      (duty) =>
+        takes_W(withoutPipes(duty)) < takes_W(withoutPipes(own)) || (atAll_W > 0 && takes_W(duty) < atAll_W),
+    )
+  })
   if (worse === undefined) return null
   return problem(
     'pump-out-of-range',
-    words`The pump would need ${figure(own.pumpPower_W, 'W')} to make ${figure(own.pressureDrop_Pa, 'Pa')} in this loop, and pipes in warm air let in ${figure(own.pipeGain_WK * WARMER_AIR_K, 'W')}: too much beside what ${figure(area_m2, 'm2')} of panel shed on a ${worse === 1 ? 'poor' : 'fair'} night, so that more panel would give less cold.`,
+    words`The pump would need ${figure(own.pumpPower_W, 'W')} to make ${figure(own.pressureDrop_Pa, 'Pa')} in this loop, all of it heat to the fluid, and pipes in warm air let in ${figure(own.pipeGain_WK * WARMER_AIR_K, 'W')}: too much beside what ${figure(area_m2, 'm2')} of panel shed on a ${worse === 1 ? 'poor' : 'fair'} night, so that more panel would give less cold.`,
     'Let bore and flow be chosen, or use wider, shorter or better insulated pipes, less flow, less panel, or more delivery into the mass.',
     'loop.pipeInnerDiameter_m',
   )
 }
 
-/** Cold that a loop brings steadily to a store, or to a mass through its pipes, on such a night, W. */
+const withoutPipes = (duty: LoopDuty): LoopDuty => ({ ...duty, pipeGain_WK: 0 })
+
+/** Cold that a loop brings steadily to a store, or to a mass through its pipes, on such a night, W; below 0 heat. */
 function steadyCold_W(duty: LoopDuty, exchanger_WK: number, colder_K: number): number {
   const { capacityRate_WK } = duty
   const sinkShare = 1 - Math.exp(-exchanger_WK / capacityRate_WK)

@@ -85,7 +85,8 @@ describe('a target in reach', () => {
   })
 
   test('is built of whole modules no smaller than asked, and a tank that is sold, next to the one asked', () => {
-    expect(area_m2).toBe(sizing.modules * 2)
+    const { moduleLength_m, moduleWidth_m } = defaultScenario().panel
+    expect(area_m2).toBeCloseTo(sizing.modules * moduleLength_m * moduleWidth_m, 9)
     expect(area_m2).toBeGreaterThanOrEqual(sizing.area_m2 - 1e-9)
     expect(tanksSoldAbout_m3(sizing.storeVolume_m3)).toContain(storeVolume_m3)
   })

@@ -105,8 +105,10 @@ describe('as-built check: sound panels', { timeout: 120_000 }, () => {
     const results = judge({}, rest)
     report(`sound, ${what}`, results)
     expect(10 - named(results, 'none')).toBeLessThanOrEqual(2)
-    for (const r of results.filter((result) => result.fault === 'none')) {
-      expect(r.inspections[0]!.code).toBe('sound')
-    }
+    const verdicts = results
+      .filter((result) => result.fault === 'none')
+      .map(({ inspections }) => inspections[0]!.code)
+    for (const code of verdicts) expect(['sound', 'unclear']).toContain(code)
+    expect(verdicts.filter((code) => code === 'unclear').length, 'unclear').toBeLessThanOrEqual(2)
   })
 })
