@@ -63,7 +63,7 @@ test(
     await settled(page)
     const picture = page.locator('svg[aria-label*="years tried"]')
     await picture.waitFor({ timeout: 150_000 })
-    expect(await picture.locator('circle').count()).toBe(24)
+    expect(await picture.locator('circle').count()).toBe(32)
     expect(await picture.locator('.own-words').textContent()).toMatch(/as described: \d+ h/)
     await page.waitForSelector('[role=img][aria-label*="Room with the machine"]')
     expect(await axeViolations(page)).toEqual([])
