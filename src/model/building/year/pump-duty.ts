@@ -31,8 +31,8 @@ interface PlateAtRest {
 /**
  * The share of a step that the pump runs. The controller's switching is finer than a step; what it comes to is the largest
  * share at which the panel still takes the stop difference from the fluid, which comes back no warmer than where it enters (the
- * bottom of a tank in layers, which it would stir up), the store is not under its lowest, and a mass is not under the thermostat. All of these fall with the share, so there is one answer, and it moves with
- * the temperatures without a jump.
+ * bottom of a tank in layers, which it would stir up), the store is not under its lowest, and a mass is not under the
+ * thermostat. All of these fall with the share, so there is one answer, and it moves with the temperatures without a jump.
  *
  * Between its two differences a switch keeps the state that it has, and which one that is hangs on what came before: a store
  * a little warmer would start the pump and end up the colder. Here the share grows in that band from none, where just the stop

@@ -42,11 +42,11 @@ function pumpProblem({ scenario, flow_kgsm2 }: Ranged): Problem | null {
   const worse = BETTER_NIGHTS.find((times) => {
     const takes_W = (duty: LoopDuty): number =>
       steadyCold_W(duty, isTank(kind) ? Infinity : delivery_WK, times * POOR_NIGHT_K)
+    const byPump_W = takes_W(withoutPipes(own))
     // Pipes let heat in by their length as well: a loop that brings nothing on a poor night is at rest in it.
     const atAll_W = takes_W(own)
     return more.some(
-      (duty) =>
-        takes_W(withoutPipes(duty)) < takes_W(withoutPipes(own)) || (atAll_W > 0 && takes_W(duty) < atAll_W),
+      (duty) => takes_W(withoutPipes(duty)) < byPump_W || (atAll_W > 0 && takes_W(duty) < atAll_W),
     )
   })
   if (worse === undefined) return null
