@@ -19,6 +19,7 @@ const APART = [
   'settle',
   'settlePlate',
   'nextShare',
+  'openWindows',
   'takeSlack',
   'finishAlone',
   'finishRun',

@@ -8,7 +8,7 @@ import {
   SUBLIMATION_HEAT_JKG,
 } from '#model/outdoors/air'
 import type { PanelHours } from '#model/panels/plate'
-import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery.ts'
+import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery-law.ts'
 import { LoopFlow } from '#inside/model/building/year/loop-flow.ts'
 import { nodesOf } from '#inside/model/building/year/nodes.ts'
 import { fadedAt_K } from '#inside/model/building/year/open-valve.ts'

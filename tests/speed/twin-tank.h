@@ -1,6 +1,6 @@
 /* The mixed tank and its dry delivery: hub-system.ts, delivery.ts, open-valve.ts. */
 static double tank_C, tankMean_C, airMean_C, tankEnd, tankPace;
-static double latestShare, fanShare, lowest_C, warmest_C;
+static double latestShare, earlierShare, fanShare, lowest_C, warmest_C;
 static int law, spent;
 
 enum { CLOSED, THROTTLED, OPEN_TO_STORE, OPEN_AT_DEW_LIMIT, FADING_TO_STORE, FADING_AT_DEW_LIMIT, LAW_TRIES = 4 };
@@ -8,7 +8,7 @@ enum { CLOSED, THROTTLED, OPEN_TO_STORE, OPEN_AT_DEW_LIMIT, FADING_TO_STORE, FAD
 static void newTank(double at_C) {
   tank_C = at_C;
   tankPace = NAN;
-  latestShare = 0;
+  latestShare = earlierShare = 0;
   law = CLOSED;
 }
 
@@ -16,7 +16,7 @@ static void beginDelivery(double mayBe_C) {
   warmest_C = tank_C;
   spent = 0;
   lowest_C = mayBe_C;
-  fanShare = latestShare;
+  fanShare = fmin(1, fmax(0, 2 * latestShare - earlierShare));
 }
 
 /* Air and tank as one linear system for their means, the tank eliminated: kernel.ts assemble, hub-system.ts. */
@@ -68,6 +68,24 @@ static int lawAt(void) {
   return fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT;
 }
 
+/* Heat from room to tank at the solution as a share of full output. */
+static double shareAt(void) {
+  if (law == CLOSED) return 0;
+  double heat_W = law == THROTTLED ? in.demand_WK * (airMean_C - in.setpoint_C)
+                  : law == OPEN_AT_DEW_LIMIT || law == FADING_AT_DEW_LIMIT
+                      ? valve_W(lowest_C, law == FADING_AT_DEW_LIMIT)
+                      : valve_W(tankMean_C, law == FADING_TO_STORE);
+  double full_W = in.delivery_WK * (airMean_C - tankMean_C), least_W = in.delivery_WK * 0.1;
+  return least_W > 0 ? fmin(1, fmax(0, heat_W / fmax(least_W, full_W))) : 0;
+}
+
+/* The fan's heat is solved for again where its share was another one. */
+static int takeFan(double share) {
+  if (fabs(share - fanShare) <= 0.02) return 0;
+  fanShare = share;
+  return 1;
+}
+
 /* Takes the law that holds at the solution; true when it is another one. */
 static int changeLaw(void) {
   if (spent) {
@@ -75,23 +93,16 @@ static int changeLaw(void) {
     law = FADING_TO_STORE;
     return 1;
   }
-  if (law == CLOSED && airMean_C <= in.setpoint_C) return 0;
+  if (law == CLOSED && airMean_C <= in.setpoint_C) return takeFan(0);
   if (law == THROTTLED || law == OPEN_AT_DEW_LIMIT || law == FADING_AT_DEW_LIMIT)
     spent = tankMean_C > warmest_C && tankMean_C > airMean_C;
   int next = spent ? OPEN_TO_STORE : lawAt();
-  if (next == law) return 0;
+  if (next == law) return takeFan(shareAt());
   law = next;
   return 1;
 }
 
-/* Share of full output at the solution. */
 static void enterDelivery(void) {
-  latestShare = 0;
-  if (law == CLOSED) return;
-  double heat_W = law == THROTTLED ? in.demand_WK * (airMean_C - in.setpoint_C)
-                  : law == OPEN_AT_DEW_LIMIT || law == FADING_AT_DEW_LIMIT
-                      ? valve_W(lowest_C, law == FADING_AT_DEW_LIMIT)
-                      : valve_W(tankMean_C, law == FADING_TO_STORE);
-  double full_W = in.delivery_WK * (airMean_C - tankMean_C), least_W = in.delivery_WK * 0.1;
-  if (least_W > 0) latestShare = fmin(1, fmax(0, heat_W / fmax(least_W, full_W)));
+  earlierShare = latestShare;
+  latestShare = shareAt();
 }

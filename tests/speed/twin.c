@@ -102,7 +102,9 @@ static double slackAt(Plate *plate, int hour, double share) {
   return fmin(slack, tank_C + tankEnd * (tankMean_C - tank_C) - in.lowestStore_C);
 }
 
-static double shareUsed(Plate *plate, int hour, double before) {
+typedef double Slack(Plate *plate, int hour, double share);
+
+static double shareUsed(Slack *slackAt, Plate *plate, int hour, double before) {
   double first = before > 0.5 ? 1 : 0, atFirst = slackAt(plate, hour, first);
   if (first == 1 ? atFirst >= 0 : atFirst <= 0) return first;
   double atOther = slackAt(plate, hour, 1 - first);
@@ -141,17 +143,33 @@ static int isFreezing(double plate_C, int allowed) {
   return allowed && plate_C < (in.freeze == 1 ? in.freezeLimit_C : fmax(in.freezeLimit_C, 0));
 }
 
+/* night-windows.ts: the opening that agrees with the air's mean with it. */
+static double opening;
+
+static double windowSlack(Plate *plate, int hour, double share) {
+  (void)plate;
+  prepareRoom(hour, share * in.nightVent_WK);
+  double mean_C = roomDrive_W / room_WK;
+  return fmin((mean_C - in.outdoor_C[hour] - 0.5) / 1, (mean_C - in.ventStop_C) / 0.5) - share;
+}
+
+static void openWindows(int hour) {
+  if (in.nightVent_WK > 0 && in.ventAllowed[hour] == 1) opening = shareUsed(windowSlack, NULL, hour, opening);
+  else {
+    opening = 0;
+    prepareRoom(hour, 0);
+  }
+}
+
 /* One step: kernel.ts step and finish. */
 static void step(Plate *plate, int hour) {
-  int venting = in.nightVent_WK > 0 && in.ventAllowed[hour] == 1 && air_C - in.outdoor_C[hour] > 1 &&
-                air_C > in.ventStop_C;
   int allowed = in.allowed[hour] == 1;
   int mayPump = allowed && in.rate_WK > 0 && (!isFreezing(plate->temp_C, allowed) || in.freeze == 0);
   double share = 0;
-  prepareRoom(hour, venting ? in.nightVent_WK : 0);
+  openWindows(hour);
   if (mayPump) {
     if (hour != dutyHour) beginDuty(hour);
-    share = shareUsed(plate, hour, pumpBefore);
+    share = shareUsed(slackAt, plate, hour, pumpBefore);
   } else {
     prepareRest(plate, hour);
     solveStep(hour, NULL);

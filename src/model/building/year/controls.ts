@@ -2,8 +2,6 @@ import type { Nodes } from './nodes.ts'
 import type { Plant, YearInputs } from './inputs.ts'
 import type { PlateCourse } from './plate-course.ts'
 
-/** Night windows open when the outdoor air is this much cooler than the room, K (common practice, no source). */
-const VENT_DIFFERENCE_K = 1
 /** Water in a plate below this can freeze, °C. */
 const FREEZING_C = 0
 
@@ -14,11 +12,10 @@ export class Controls {
   /** Share of the step that the pump runs, 0…1. */
   pumpShare = 0
   delivering = false
-  venting = false
   /** Freeze protection acted, or was needed, in this step. */
   freezing = false
 
-  /** Decides pump, delivery and windows from the temperatures at the beginning of a step. */
+  /** Decides pump and delivery from the temperatures at the beginning of a step. */
   decide(
     inputs: YearInputs,
     nodes: Nodes,
@@ -26,13 +23,7 @@ export class Controls {
     plate: PlateCourse | null,
     hour: number,
   ): void {
-    const air_C = temp_C[nodes.air]!
-    const { room, plant } = inputs
-    this.venting =
-      room.nightVent_WK > 0 &&
-      room.ventAllowed[hour] === 1 &&
-      air_C - room.outdoor_C[hour]! > VENT_DIFFERENCE_K &&
-      air_C > inputs.nightVentStop_C
+    const { plant } = inputs
     if (plant === null || plate === null) return
     this.delivering = nodes.tank && (!plant.store.drained || temp_C[nodes.port]! > temp_C[nodes.bottom]!)
     const allowed = plant.allowed[hour] === 1

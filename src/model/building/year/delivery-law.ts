@@ -13,6 +13,14 @@ export const FADING_AT_DEW_LIMIT = 5
 /** A share of the flow, found with the heat that it carries from the port to the store. */
 export const PARTLY_OPEN = 6
 
+/** A flow, or the fan's heat alone, is solved for again while it is this far from the one that was assumed, share of full flow. */
+export const SAME_FLOW = 0.003
+export const SAME_FAN = 0.02
+/** A valve that throttles or blends lets at least this share of its flow through the tank's layers. */
+export const LEAST_FLOW = 0.05
+/** Temperature difference at which the valve's rated output is counted, K (common practice, no source). */
+export const RATED_DIFFERENCE_K = 10
+
 export const fades = (law: number): boolean => law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT
 export const heldByDew = (law: number): boolean => law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT
 

@@ -8,7 +8,11 @@ import {
   heldByDew,
   lawAfter,
   OPEN_TO_STORE,
+  LEAST_FLOW,
   PARTLY_OPEN,
+  RATED_DIFFERENCE_K,
+  SAME_FAN,
+  SAME_FLOW,
   THROTTLED,
 } from './delivery-law.ts'
 import type { HubSystem } from './hub-system.ts'
@@ -17,13 +21,6 @@ import type { PlanSpec } from './plan.ts'
 import { shareUsed } from './pump-duty.ts'
 import type { RoomPort } from './room-port.ts'
 import { WetCoil } from './wet-coil.ts'
-
-/** Temperature difference at which the valve's rated output is counted, K (common practice, no source). */
-export const RATED_DIFFERENCE_K = 10
-/** A throttled flow is solved for again while it is this far from the one that was assumed, share of full flow. */
-const SAME_SHARE = 0.003
-/** A valve that throttles or blends lets at least this share of its flow through the tank's layers. */
-const LEAST_FLOW = 0.05
 
 /**
  * Delivery from tank to room: a valve that opens in proportion to the room's excess over its setpoint, limited by
@@ -95,14 +92,10 @@ export class Delivery {
     this.enabled = enabled
     if (!enabled || this.law === PARTLY_OPEN) this.law = CLOSED
     this.lowest_C = this.coil === null ? indoorDewPoint_C + this.margin_K : -Infinity
-    this.share = this.flowCounts ? clamped(2 * this.latestShare - this.earlierShare) : this.latestShare
+    this.share = clamped(2 * this.latestShare - this.earlierShare)
   }
 
-  /**
-   * Sets what a coil with a drip tray meets in a step in which it is enabled.
-   * @param indoorDewPoint_C  not above the air
-   * @param airChange_WK      ṁc of the air change while shut
-   */
+  /** Sets what a coil with a drip tray meets in a step in which it is enabled: a dew point not above the air, and ṁc of the air change while shut. */
   beginCoil(
     air_C: number,
     water_C: number,
@@ -125,7 +118,8 @@ export class Delivery {
     // Shut, and nothing asked of it: most steps.
     if (!this.enabled || (this.law === CLOSED && air_C <= this.demand.setpoint_C)) {
       this.settled = 0
-      return (this.wet = false)
+      this.wet = false
+      return this.takeShare(0, this.share > SAME_FAN)
     }
     if (this.mustSettle) return true
     const store_C = system.tank_C[this.bottom]!
@@ -174,13 +168,17 @@ export class Delivery {
     return (Math.min(letIn_W, asked_W) - this.carried_W(air_C, store_C)) / this.open_WK
   }
 
-  /** Takes the throttled flow of the system's solution; true when it is not the one assumed. */
+  /** Takes the flow of the system's solution, and the fan's heat; true when they are not those assumed. */
   private followShare(system: HubSystem): boolean {
-    if (!this.flowCounts || this.law === CLOSED || this.law === OPEN_TO_STORE) return false
     const found = this.shareOf(system)
-    if (Math.abs(Math.max(found, LEAST_FLOW) - this.airShare()) < SAME_SHARE) return false
-    this.share = found
-    return true
+    if (!this.flowCounts || this.law === CLOSED || this.law === OPEN_TO_STORE)
+      return this.takeShare(found, Math.abs(found - this.share) > SAME_FAN)
+    return this.takeShare(found, Math.abs(Math.max(found, LEAST_FLOW) - this.airShare()) >= SAME_FLOW)
+  }
+
+  private takeShare(found: number, differs: boolean): boolean {
+    if (differs) this.share = found
+    return differs
   }
 
   /** The law that holds at a solution. */
@@ -193,13 +191,13 @@ export class Delivery {
     return lawAfter(law, demanded_W, reachable_W, fading, store_C >= lowest_C, port.free_C(air_C) > lowest_C)
   }
 
-  /** Adds the present law to the system: warm water back at the top, cold drawn at the bottom; the fan's heat to the air. */
+  /** Adds the present law to the system: warm water back at the top, cold drawn at the bottom; what moves it warms what it moves. */
   add(system: HubSystem): void {
     const { bottom, demand } = this
-    system.airDrive_W += this.fan_W()
+    this.open.addFan(system, this.fan_W())
     if (this.law === CLOSED) return
-    const whole = this.law === OPEN_TO_STORE || this.law === PARTLY_OPEN
-    if (this.wet && whole) return this.coil!.addOpen(system, bottom)
+    if (this.wet && (this.law === OPEN_TO_STORE || this.law === PARTLY_OPEN))
+      return this.coil!.addOpen(system, bottom)
     const share = this.airShare()
     if (this.wet && fades(this.law)) return this.open.addFading(system, bottom, share, this.coil!)
     if (this.wet) return this.coil!.addThrottled(system, bottom, share, demand)
@@ -215,7 +213,7 @@ export class Delivery {
     return this.law === PARTLY_OPEN ? this.share : Math.max(this.share, LEAST_FLOW)
   }
 
-  /** Fan and pump of the delivery, W, all of it heat to the room. */
+  /** Fan and pump of the delivery, W, all of it heat: of a coil to the room's air, of a pump alone to its water. */
   fan_W = (): number => this.share * this.power_W
 
   /** ṁc through a layered tank: one transfer unit when open (ṁc = UA), in proportion when throttled or blended at the dew limit, W/K. */
@@ -238,6 +236,7 @@ export class Delivery {
 
   /** Share of full output at the system's solution, 0…1: of what UA would carry between port and store as they are. */
   private shareOf(system: HubSystem): number {
+    if (this.law === CLOSED) return 0
     if (this.law === PARTLY_OPEN) return this.share
     const { air_C } = system
     const store_C = system.tank_C[this.bottom]!

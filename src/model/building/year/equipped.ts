@@ -8,6 +8,7 @@ import {
 } from '#model/building/equipment'
 import { dewPoint_C, relativeHumidity_frac, WATER_AIR_MOLAR_RATIO } from '#model/outdoors/air'
 import type { RoomNetwork } from '#model/building/room'
+import { NightWindows } from './night-windows.ts'
 import type { YearResult } from './result.ts'
 import { pastRoom } from './room-start.ts'
 import { RoomStep } from './room-step.ts'
@@ -50,8 +51,6 @@ export interface EquippedYear {
 
 const STEPS = 4
 const WARM_UP_h = 21 * 24
-/** As the windows of the other year: they open when outside is this much cooler, K. */
-const VENT_DIFFERENCE_K = 1
 /** The machine is forgotten where the room was so near to the one left alone for a day, K. */
 const ALIKE_K = 1e-3
 const DAY_h = 24
@@ -81,7 +80,7 @@ export function equippedYear(inputs: EquippedInputs, season: EquippedSeason | nu
   const before = Array.from({ length: room.hours }, (_, k) => (k + room.hours - warm_h) % room.hours)
   const rest = pastRoom(room, before)
   step.begin(rest.air_C, rest.masses)
-  const machine = new Machine(inputs)
+  const machine = new Machine(inputs, step)
   const room_C = new Float64Array(room.hours)
   for (let run = -warm_h; run < room.hours; run++) {
     const h = (run + room.hours) % room.hours
@@ -99,7 +98,7 @@ function seasonOf(
 ): EquippedYear {
   const { hours } = inputs.room
   const { air_C, masses, count } = alone.states!
-  const machine = new Machine(inputs)
+  const machine = new Machine(inputs, step)
   const room_C = alone.room_C.slice()
   let reached = -1
   for (const [k, [first, end]] of spells.entries()) {
@@ -126,9 +125,11 @@ class Machine {
   private humid = 0
   private operative_C = NaN
   private readonly inputs: EquippedInputs
+  private readonly windows: NightWindows
 
-  constructor(inputs: EquippedInputs) {
+  constructor(inputs: EquippedInputs, step: RoomStep) {
     this.inputs = inputs
+    this.windows = new NightWindows(inputs.room, inputs.nightVentStop_C, step)
   }
 
   clear(): void {
@@ -154,18 +155,13 @@ class Machine {
 
   /** One step; its mean operative temperature, °C. */
   private step(step: RoomStep, h: number, step_s: number): number {
-    const { room, nightVentStop_C, nightFan_W, airConditioner } = this.inputs
+    const { room, nightFan_W, airConditioner } = this.inputs
+    const { windows } = this
     const outdoor_C = room.outdoor_C[h]!
     const air_C = step.air_C
-    const venting =
-      room.nightVent_WK > 0 &&
-      room.ventAllowed[h] === 1 &&
-      air_C - outdoor_C > VENT_DIFFERENCE_K &&
-      air_C > nightVentStop_C
-    if (venting) this.electric_J += nightFan_W * step_s
+    this.electric_J += windows.prepare(h) * nightFan_W * step_s
     const supply = this.supplyAt(h, air_C)
-    const vent_WK = venting ? room.nightVent_WK : 0
-    step.prepare(h, vent_WK + (supply?.stream_WK ?? 0))
+    if (supply !== null) step.prepare(h, windows.vent_WK + supply.stream_WK)
     if (supply !== null) {
       step.airDrive_W += supply.stream_WK * (supply.temp_C - outdoor_C) + this.fan_W()
       this.enterSupply(supply, step_s)

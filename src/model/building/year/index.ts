@@ -1,4 +1,4 @@
-export { RATED_DIFFERENCE_K } from './delivery.ts'
+export { RATED_DIFFERENCE_K } from './delivery-law.ts'
 export { type CoolerHours, equippedYear, type EquippedInputs, type EquippedYear } from './equipped.ts'
 export { idealLoad, type IdealLoad } from './ideal-load.ts'
 export { USUAL_YEAR, type YearInputs } from './inputs.ts'

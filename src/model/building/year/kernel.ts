@@ -4,6 +4,7 @@ import { Controls } from './controls.ts'
 import { Delivery } from './delivery.ts'
 import { HubSystem } from './hub-system.ts'
 import type { YearInputs } from './inputs.ts'
+import { NightWindows } from './night-windows.ts'
 import { nodesOf, type Nodes } from './nodes.ts'
 import { PlateCourse } from './plate-course.ts'
 import { enterRoom, enterTank } from './room-flows.ts'
@@ -15,10 +16,9 @@ import { addLayers, turnOver } from './tank-layers.ts'
 const LAW_TRIES = 4
 
 /**
- * One building with its plant, stepped through the hours. Room and tank are solved for their means over the step (drives,
- * conductances, the loop's affine relations, the law of the delivery), exactly for what holds over it; the plate, much
- * faster, relaxes over the step (`PlateCourse`). What flows in a step is exactly what the ledger enters, so energy is
- * conserved to rounding.
+ * One building with its plant, stepped through the hours. Room and tank are solved for their means over the step, exactly
+ * for what holds over it; the plate, much faster, relaxes over the step (`PlateCourse`). What flows in a step is exactly
+ * what the ledger enters, so energy is conserved to rounding.
  */
 export class YearKernel {
   readonly nodes: Nodes
@@ -32,6 +32,7 @@ export class YearKernel {
   private readonly inputs: YearInputs
   readonly keepsBooks: boolean
   readonly room: RoomStep
+  readonly windows: NightWindows
   private readonly system: HubSystem
   private readonly duty: PumpDuty
   private readonly seen = { sinkEnd_C: 0, sink_C: 0, drop_K: 0, gain_K: 0 }
@@ -52,6 +53,7 @@ export class YearKernel {
     this.loss_WK = Float64Array.from(plant?.store.layerLoss_WK ?? [])
     this.system = new HubSystem(this.nodes)
     this.room = new RoomStep(inputs.room, step_s, plant?.store.port)
+    this.windows = new NightWindows(inputs.room, inputs.nightVentStop_C, this.room)
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
     this.delivery =
       plant !== null && this.nodes.tank ? new Delivery(plant.store, plant.plan, this.room.port) : null
@@ -99,9 +101,8 @@ export class YearKernel {
   step(hour: number): void {
     const { controls, nodes, temp_C, plate, duty } = this
     controls.decide(this.inputs, nodes, temp_C, plate, hour)
-    if (controls.venting) this.books.vented_s += this.step_s
     this.hourNow = hour
-    this.room.prepare(hour, controls.venting ? this.inputs.room.nightVent_WK : 0)
+    this.books.vented_s += this.step_s * this.windows.prepare(hour)
     if (plate === null) this.solveStep(hour, null)
     else if (controls.mayPump) {
       duty.begin(plate, hour)
@@ -241,8 +242,7 @@ export class YearKernel {
 
   private enterFlows(hour: number): void {
     const { books, delivery, loss_WK, system, step_s } = this
-    const vent_WK = this.controls.venting ? this.inputs.room.nightVent_WK : 0
-    enterRoom(books, this.inputs.room, this.room, hour, system.air_C, vent_WK, step_s)
+    enterRoom(books, this.inputs.room, this.room, hour, system.air_C, this.windows.vent_WK, step_s)
     if (delivery === null) return
     const around_C = this.tankOutside ? this.inputs.room.outdoor_C[hour]! : system.air_C
     enterTank(books, delivery, loss_WK, system.tank_C, around_C, step_s)

@@ -56,6 +56,12 @@ export class OpenValve {
     return this.least_W > 0 ? clamped(heat_W / Math.max(this.least_W, full_W)) : 0
   }
 
+  /** Heat of what moves air and water, W: of a coil's fan to the air; of a pump alone to its water, which comes back at the top. */
+  addFan(system: HubSystem, heat_W: number): void {
+    if (this.port.kind === 'air') system.airDrive_W += heat_W
+    else system.tankDrive_W[0]! += heat_W
+  }
+
   isFaded(heat_W: number): boolean {
     return heat_W < this.open_WK * FULL_TIMES * this.faded_K
   }

@@ -238,23 +238,28 @@ describe('delivery', () => {
 })
 
 describe('windows at night', () => {
-  function opens(outdoor_C: number, air_C: number, stop_C: number, night: number): boolean {
+  function opens(outdoor_C: number, air_C: number, stop_C: number, night: number): number {
     const made = { hours: 1, air_JK: 1e9, nightVent_WK: 50, outdoor_C: Float64Array.of(outdoor_C) }
     const room = handMadeRoom(made)
     room.ventAllowed.fill(night)
     const kernel = new YearKernel({ room, plant: null, nightVentStop_C: stop_C }, STEP_S)
-    kernel.temp_C.fill(air_C)
+    kernel.room.begin(air_C, kernel.room.masses)
     kernel.step(0)
-    return kernel.controls.venting
+    return kernel.windows.share
   }
   test.each([
-    [22, 24, 18, 1, true],
-    [23.5, 24, 18, 1, false],
-    [22, 24, 24, 1, false],
-    [22, 24, 18, 0, false],
-  ])('outdoors %f, room %f, shut below %f °C, night %i: open %s', (outdoor_C, air_C, stop_C, night, want) => {
-    expect(opens(outdoor_C, air_C, stop_C, night)).toBe(want)
-  })
+    [22, 24, 18, 1, 1],
+    [23, 24, 18, 1, 0.5],
+    [23.5, 24, 18, 1, 0],
+    [22, 24, 23.9, 1, 0.2],
+    [22, 24, 24, 1, 0],
+    [22, 24, 18, 0, 0],
+  ])(
+    'outdoors %f, room %f, shut below %f °C, night %i: open to %f',
+    (outdoor_C, air_C, stop_C, night, want) => {
+      expect(opens(outdoor_C, air_C, stop_C, night)).toBeCloseTo(want, 3)
+    },
+  )
 })
 
 describe('hours of the plan', () => {

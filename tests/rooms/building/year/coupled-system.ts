@@ -1,6 +1,6 @@
 import { type PanelTangent, panelTangent, waterAfter_kgm2 } from '#model/panels/plate'
-import { Controls } from '#inside/model/building/year/controls.ts'
-import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery.ts'
+import type { YearKernel } from '#inside/model/building/year/kernel.ts'
+import { RATED_DIFFERENCE_K } from '#inside/model/building/year/delivery-law.ts'
 import { type YearInputs, panelExchange_WK } from '#model/building/year'
 import { fadedAt_K } from '#inside/model/building/year/open-valve.ts'
 import { nodesOf, type Nodes } from '#inside/model/building/year/nodes.ts'
@@ -30,6 +30,9 @@ interface Port {
   readonly own_KW: number
 }
 
+/** What the kernel decides for a step. */
+type Decided = Pick<YearKernel, 'controls' | 'windows'>
+
 /**
  * The equations of room, store and plate as a right-hand side for an adaptive general-purpose solver (odex,
  * Bulirsch–Stoer after Hairer & Wanner): nothing linearised, the panel's heat at its own temperature, the delivery
@@ -48,7 +51,7 @@ export class CoupledSystem {
   readonly plate: number
   private readonly inputs: YearInputs
   private readonly nodes: Nodes
-  private controls = new Controls()
+  private decided!: Decided
   private readonly tangent: PanelTangent = { q_Wm2: 0, slope_Wm2K: 0, water_kgm2s: 0 }
   private exchange_WK = 0
 
@@ -68,9 +71,10 @@ export class CoupledSystem {
     ]
   }
 
-  step(hour: number, step_s: number, controls: Controls): void {
+  step(hour: number, step_s: number, decided: Decided): void {
     const { inputs, state, tangent, nodes } = this
-    this.controls = controls
+    this.decided = decided
+    const { controls } = decided
     const plant = inputs.plant!
     panelTangent(plant.panel, hour, state[this.plate]!, this.water_kgm2, tangent)
     if (controls.pumping)
@@ -123,7 +127,7 @@ export class CoupledSystem {
   private charge(hour: number, plate_C: number, port: Port): { toPlate_W: number; toPort_W: number } {
     const { loop, store } = this.inputs.plant!
     const rate_WK = loop.capacityRate_WK
-    const share = this.controls.pumpShare
+    const share = this.decided.controls.pumpShare
     const into = (sink_C: number) => {
       const { back_C, top_C } = this.loop(hour, plate_C, sink_C)
       return share * rate_WK * (back_C - top_C)
@@ -169,7 +173,7 @@ export class CoupledSystem {
 
   /** From the room to the tank, W. */
   private delivered(hour: number, air_C: number, water_C: number, port: Port): Delivered {
-    if (!this.controls.delivering) return NOTHING
+    if (!this.decided.controls.delivering) return NOTHING
     const { store } = this.inputs.plant!
     if (store.drained) return this.coil(hour, air_C, water_C)
     const surface_C = Math.max(water_C, this.inputs.room.indoorDewPoint_C[hour]! + store.dewMargin_K)
@@ -188,7 +192,8 @@ export class CoupledSystem {
 
   private slopes(hour: number, x: number[]): number[] {
     const { room, plant } = this.inputs
-    const { controls, tangent, nodes } = this
+    const { tangent, nodes } = this
+    const { controls, windows } = this.decided
     const { store, loop, fieldFactor_frac } = plant!
     const water_kgm2 = Math.max(0, x.at(-2)!)
     const plate_C = x[this.plate]!
@@ -206,13 +211,13 @@ export class CoupledSystem {
     const around_C = store.lossTo === 'room' ? air_C : room.outdoor_C[hour]!
     const leaks_W = store.layerLoss_WK.map((loss_WK, i) => loss_WK * (around_C - x[i]!))
     const leak_W = store.lossTo === 'room' ? leaks_W.reduce((sum, each) => sum + each, 0) : 0
-    const vent_W = controls.venting ? room.nightVent_WK * (room.outdoor_C[hour]! - air_C) : 0
+    const vent_W = windows.vent_WK * (room.outdoor_C[hour]! - air_C)
     const air_W =
       flows.toAir_W +
       room.ventilation_WK[hour]! * (room.outdoor_C[hour]! - air_C) +
       0.4 * room.gains_W[hour]! +
       vent_W +
-      store.deliveryPower_W * given.share +
+      (store.port === 'air' ? store.deliveryPower_W * given.share : 0) +
       (store.port === 'pipes' ? 0 : (1 - ceiling) * toPort_W) -
       leak_W
     const toPlate_W = running === null ? (charge?.toPlate_W ?? 0) : controls.pumpShare * running.toPlate_W
@@ -232,7 +237,7 @@ export class CoupledSystem {
     const { layers: n, bottom } = this.nodes
     if (n === 0) return []
     const heat_W = Array.from({ length: n }, () => 0)
-    const up_WK = running === null ? 0 : this.controls.pumpShare * loop.capacityRate_WK
+    const up_WK = running === null ? 0 : this.decided.controls.pumpShare * loop.capacityRate_WK
     const down_WK = n === 1 ? 0 : store.delivery_WK * given.flow
     for (let i = 0; i < bottom; i++) {
       const upward_W = Math.max(up_WK - down_WK, 0) * x[i + 1]! - Math.max(down_WK - up_WK, 0) * x[i]!
@@ -241,6 +246,7 @@ export class CoupledSystem {
       heat_W[i + 1]! -= upward_W + conducted_W
     }
     heat_W[0]! += down_WK * x[bottom]! - up_WK * x[0]! + given.sensible_W + given.latent_W
+    if (store.port !== 'air') heat_W[0]! += store.deliveryPower_W * given.share
     heat_W[bottom]! += up_WK * (running?.back_C ?? 0) - down_WK * x[bottom]!
     return heat_W
   }

@@ -40,7 +40,7 @@ export function besideOdex(inputs: YearInputs, first_h: number, hours: number): 
     for (let k = 0; k < 3600 / STEP_S; k++) {
       const before_Cs = kernel.books.air_Cs
       kernel.step(h % room.hours)
-      exact.step(h % room.hours, STEP_S, kernel.controls)
+      exact.step(h % room.hours, STEP_S, kernel)
       const plate_C = exact.state[exact.plate]!
       const pumping = kernel.controls.pumping
       if (pumping) worst.pumped_h += STEP_S / 3600

@@ -1,4 +1,5 @@
 import type { Flat } from './numbers.ts'
+import { SAME_FAN } from '../delivery-law.ts'
 import { meanStep } from './room-part.ts'
 import { nextShare } from './share-part.ts'
 
@@ -26,7 +27,8 @@ export function solveMeans(s: Flat): void {
     own_WK += s.charging_WK
     drive_W += s.charging_W
   }
-  air_W += s.fanShare * s.fan_W
+  if (s.toRadiant > 0) drive_W += s.fanShare * s.fan_W
+  else air_W += s.fanShare * s.fan_W
   if (law !== CLOSED) {
     const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT
     const lost_K = fading ? s.faded_K : 0
@@ -101,6 +103,10 @@ export function changeLaw(s: Flat): void {
   const over_K = airMean_C - s.setpoint_C
   if (held === CLOSED && over_K <= 0) {
     s.settled = 0
+    if (s.fanShare > SAME_FAN) {
+      s.fanShare = 0
+      s.changed = true
+    }
     return
   }
   s.changed = true
@@ -123,6 +129,25 @@ export function changeLaw(s: Flat): void {
   else if (tankMean_C >= lowest_C) s.law = fading ? FADING_TO_STORE : OPEN_TO_STORE
   else s.law = fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT
   s.changed = s.law !== held
+  if (s.changed) return
+  s.foundShare = 0
+  if (held !== CLOSED) {
+    takeCarried(s)
+    takeShare(s)
+  }
+  if (Math.abs(s.foundShare - s.fanShare) > SAME_FAN) {
+    s.fanShare = s.foundShare
+    s.changed = true
+  }
+}
+
+/** Share of full output that `heat_W` is at the solution: `open-valve.ts`, share. */
+export function takeShare(s: Flat): void {
+  const least_W = s.open_WK * DIFFERENCE_FLOOR_K
+  const full_W =
+    s.open_WK * (s.portShare * s.airMean_C + s.portBase_C + s.portOwn_KW * -s.heat_W - s.tankMean_C)
+  const found = least_W > 0 ? s.heat_W / (full_W > least_W ? full_W : least_W) : 0
+  s.foundShare = found < 0 ? 0 : found > 1 ? 1 : found
 }
 
 /** Heat that is asked for and let in less that carried, in terms of UA, K: `delivery.ts`, slackAt_K. */
@@ -140,7 +165,8 @@ export function solveStep(s: Flat): void {
   s.warmest_C = s.tank_C
   s.spent = false
   if (s.law === PARTLY_OPEN) s.law = CLOSED
-  s.fanShare = s.latestShare
+  const ahead = 2 * s.latestShare - s.earlierShare
+  s.fanShare = ahead < 0 ? 0 : ahead > 1 ? 1 : ahead
   for (let attempt = 0; ; attempt++) {
     solveMeans(s)
     changeLaw(s)
@@ -183,13 +209,11 @@ export function settle(s: Flat): void {
 export function enterDelivery(s: Flat): void {
   takeCarried(s)
   s.delivered_W = s.heat_W
+  s.earlierShare = s.latestShare
   if (s.law === CLOSED) s.latestShare = 0
   else if (s.law === PARTLY_OPEN) s.latestShare = s.fanShare
   else {
-    const least_W = s.open_WK * DIFFERENCE_FLOOR_K
-    const full_W =
-      s.open_WK * (s.portShare * s.airMean_C + s.portBase_C + s.portOwn_KW * -s.heat_W - s.tankMean_C)
-    const found = least_W > 0 ? s.heat_W / (full_W > least_W ? full_W : least_W) : 0
-    s.latestShare = found < 0 ? 0 : found > 1 ? 1 : found
+    takeShare(s)
+    s.latestShare = s.foundShare
   }
 }

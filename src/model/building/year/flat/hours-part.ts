@@ -4,9 +4,9 @@ import type { Flat } from './numbers.ts'
 import { finishRest } from './plate-part.ts'
 import { beginDuty, mayPump, solveWithPump } from './pump-part.ts'
 import { finishRoom, prepareRoom, takeGiven } from './room-part.ts'
+import { openWindows } from './window-part.ts'
 
 const HOUR_S = 3600
-const VENT_DIFFERENCE_K = 1
 /** Numbers of an hour's face: `face-rows.ts`. */
 const PER_FACE = 15
 
@@ -59,13 +59,12 @@ export function beginHour(s: Flat): void {
 /** One step with the controls held through it: `kernel.ts`, step and finish. */
 export function runStep(s: Flat): void {
   const { step_s } = s
-  s.vent_WK = 0
-  if (s.nightVent_WK > 0 && s.ventAllowed[s.hour] === 1)
-    if (s.air_C - s.outdoor_C > VENT_DIFFERENCE_K && s.air_C > s.ventStop_C) {
-      s.vent_WK = s.nightVent_WK
-      s.vented_s += step_s
-    }
-  prepareRoom(s)
+  if (s.nightVent_WK > 0 && s.ventAllowed[s.hour] === 1) openWindows(s)
+  else {
+    s.opening = 0
+    s.vent_WK = 0
+    prepareRoom(s)
+  }
   if (s.hasPlant === 0) {
     s.airMean_C = s.roomDrive_W * (1 / s.room_WK)
     finishRoom(s)

@@ -1,6 +1,7 @@
 // Made by `npm run -s flat` from the parts beside it: change those, each of which names the equation it is.
 import { decay } from '#model/basis/numbers';
 import type { Columns, Whole } from './numbers.ts';
+const SAME_FAN = 0.02;
 const CLOSED = 0;
 const THROTTLED = 1;
 const OPEN_TO_STORE = 2;
@@ -21,7 +22,6 @@ const FULL_COVER_KGM2 = 0.02;
 const LONGEST_STEP_S = 900;
 const PATCHY_K = 0.5;
 const HOUR_S = 3600;
-const VENT_DIFFERENCE_K = 1;
 const PER_FACE = 15;
 const SMALL_SLOPE_Wm2K = 0.001;
 const MEAN = 2;
@@ -56,43 +56,45 @@ const NEAR_K = 0.0002;
 const MOST_TRIALS = 12;
 const DRY_KGM2 = 1e-7;
 const FROST_LIMIT_KGM2 = 2.4;
+const OPENS_FROM_K = 0.5;
+const OPENS_OVER_K = 1;
+const SHUTS_OVER_K = 0.5;
 /** Places of the numbers that are given, kept, or handed over. */
-export const PLACES = { "step_s": 0, "airCapacity_JK": 1, "nightVent_WK": 2, "ventStop_C": 3, "toAir": 4, "toRadiant": 5, "perCapacity_K_J": 6, "plateCapacity_JK": 7, "shed_m2": 8, "field_frac": 9, "backLoss_Wm2K": 10, "coldSpan_K": 11, "hotSpan_K": 12, "waterLimit_kgm2": 13, "dry0": 14, "dry1": 15, "dry2": 16, "dry3": 17, "dry4": 18, "dry5": 19, "wet0": 20, "wet1": 21, "wet2": 22, "wet3": 23, "wet4": 24, "wet5": 25, "area_m2": 26, "rate_WK": 27, "pump_W": 28, "fluidToPlate_Wm2K": 29, "pipeShare": 30, "tankCapacity_JK": 31, "tankLoss_WK": 32, "open_WK": 33, "faded_K": 34, "demand_WK": 35, "fan_W": 36, "dewMargin_K": 37, "setpoint_C": 38, "startDifference_K": 39, "stopDifference_K": 40, "lowestStore_C": 41, "freezeLimit_C": 42, "air_C": 43, "radiant_C": 44, "tank_C": 45, "plate_C": 46, "water_kgm2": 47, "sinkDrift_Ks": 48, "shed_WK": 49, "rest_W": 50, "slope_Wm2K": 51, "gain_kgm2s": 52, "begunSlope_Wm2K": 53, "begunGain_kgm2s": 54, "begunShed_WK": 55, "begunRest_W": 56, "latestShare": 57, "settled": 58, "before": 59, "air_Cs": 60, "radiant_Cs": 61, "envelope_J": 62, "ground_J": 63, "nightVent_J": 64, "shed_J": 65, "taken_J": 66, "pipes_J": 67, "pump_J": 68, "fan_J": 69, "gain_J": 70, "delivered_J": 71, "run_s": 72, "return_Cs": 73, "vented_s": 74, "airEnd": 75, "endOf_WK": 76, "tankEnd": 77, "tankPace": 78, "hour": 79, "at": 80, "law": 81, "restHour": 82, "restStep": 83, "isOnRest": 84, "isFreezing": 85, "dewHolds": 86, "faceAir_C": 87, "vapour_Pa": 88, "massTransfer": 89, "dryGain_Wm2": 90, "wetGain_Wm2": 91, "cold0": 92, "cold1": 93, "cold2": 94, "cold3": 95, "hot0": 96, "hot1": 97, "hot2": 98, "hot3": 99, "still_Wm2K": 100, "stillRise_Wm2K2": 101, "outdoor_C": 102, "lowest_C": 103, "vent_WK": 104, "rowVent_WK": 105, "inertia_WK": 106, "across_WK": 107, "radiant_WK": 108, "radiantShare": 109, "hourToAir_W": 110, "hourToRadiant_W": 111, "room_WK": 112, "roomDrive_W": 113, "faces_W": 114, "portShare": 115, "portBase_C": 116, "portOwn_KW": 117, "openSeen_WK": 118, "fadingSeen_WK": 119, "x": 120, "endOverMean": 121, "part_s": 122, "fromSink_WK": 123, "fromConst_W": 124, "fromPlate_WK": 125, "meanSlope": 126, "meanOffset_C": 127, "endWeight_K_W": 128, "endRamp_C": 129, "ahead_s": 130, "waterAhead_kgm2": 131, "exchange_WK": 132, "backTop": 133, "backPlate": 134, "backConst_C": 135, "charging_W": 136, "charging_WK": 137, "low": 138, "high": 139, "lowSlack_K": 140, "highSlack_K": 141, "side": 142, "trial": 143, "firstTried": 144, "tried": 145, "share": 146, "from_C": 147, "band_K": 148, "slack_K": 149, "tankMean_C": 150, "airMean_C": 151, "fanShare": 152, "heat_W": 153, "delivered_W": 154, "hasBegun": 155, "isFound": 156 } as const;
+export const PLACES = { "step_s": 0, "airCapacity_JK": 1, "nightVent_WK": 2, "ventStop_C": 3, "toAir": 4, "toRadiant": 5, "perCapacity_K_J": 6, "plateCapacity_JK": 7, "shed_m2": 8, "field_frac": 9, "backLoss_Wm2K": 10, "coldSpan_K": 11, "hotSpan_K": 12, "waterLimit_kgm2": 13, "dry0": 14, "dry1": 15, "dry2": 16, "dry3": 17, "dry4": 18, "dry5": 19, "wet0": 20, "wet1": 21, "wet2": 22, "wet3": 23, "wet4": 24, "wet5": 25, "area_m2": 26, "rate_WK": 27, "pump_W": 28, "fluidToPlate_Wm2K": 29, "pipeShare": 30, "tankCapacity_JK": 31, "tankLoss_WK": 32, "open_WK": 33, "faded_K": 34, "demand_WK": 35, "fan_W": 36, "dewMargin_K": 37, "setpoint_C": 38, "startDifference_K": 39, "stopDifference_K": 40, "lowestStore_C": 41, "freezeLimit_C": 42, "air_C": 43, "radiant_C": 44, "tank_C": 45, "plate_C": 46, "water_kgm2": 47, "sinkDrift_Ks": 48, "shed_WK": 49, "rest_W": 50, "slope_Wm2K": 51, "gain_kgm2s": 52, "begunSlope_Wm2K": 53, "begunGain_kgm2s": 54, "begunShed_WK": 55, "begunRest_W": 56, "latestShare": 57, "earlierShare": 58, "opening": 59, "settled": 60, "before": 61, "air_Cs": 62, "radiant_Cs": 63, "envelope_J": 64, "ground_J": 65, "nightVent_J": 66, "shed_J": 67, "taken_J": 68, "pipes_J": 69, "pump_J": 70, "fan_J": 71, "gain_J": 72, "delivered_J": 73, "run_s": 74, "return_Cs": 75, "vented_s": 76, "airEnd": 77, "endOf_WK": 78, "tankEnd": 79, "tankPace": 80, "hour": 81, "at": 82, "law": 83, "restHour": 84, "restStep": 85, "isOnRest": 86, "isFreezing": 87, "dewHolds": 88, "faceAir_C": 89, "vapour_Pa": 90, "massTransfer": 91, "dryGain_Wm2": 92, "wetGain_Wm2": 93, "cold0": 94, "cold1": 95, "cold2": 96, "cold3": 97, "hot0": 98, "hot1": 99, "hot2": 100, "hot3": 101, "still_Wm2K": 102, "stillRise_Wm2K2": 103, "outdoor_C": 104, "lowest_C": 105, "vent_WK": 106, "rowVent_WK": 107, "inertia_WK": 108, "across_WK": 109, "radiant_WK": 110, "radiantShare": 111, "hourToAir_W": 112, "hourToRadiant_W": 113, "room_WK": 114, "roomDrive_W": 115, "toRadiant_W": 116, "faces_W": 117, "portShare": 118, "portBase_C": 119, "portOwn_KW": 120, "openSeen_WK": 121, "fadingSeen_WK": 122, "x": 123, "endOverMean": 124, "part_s": 125, "fromSink_WK": 126, "fromConst_W": 127, "fromPlate_WK": 128, "meanSlope": 129, "meanOffset_C": 130, "endWeight_K_W": 131, "endRamp_C": 132, "ahead_s": 133, "waterAhead_kgm2": 134, "exchange_WK": 135, "backTop": 136, "backPlate": 137, "backConst_C": 138, "charging_W": 139, "charging_WK": 140, "low": 141, "high": 142, "lowSlack_K": 143, "highSlack_K": 144, "side": 145, "trial": 146, "firstTried": 147, "tried": 148, "share": 149, "from_C": 150, "band_K": 151, "slack_K": 152, "foundShare": 153, "tankMean_C": 154, "airMean_C": 155, "fanShare": 156, "heat_W": 157, "delivered_W": 158, "hasBegun": 159, "isFound": 160 } as const;
 /** Steps room, plant and tank through hours. @param numbers by `PLACES`; those kept are overwritten */
 export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { room_C } = columns;
     const { fromRun, toRun, hours, stepsPerHour } = whole;
-    let hour = numbers[79]! | 0;
-    let air_Cs = numbers[60]!;
-    let radiant_Cs = numbers[61]!;
+    let hour = numbers[81]! | 0;
+    let air_Cs = numbers[62]!;
+    let radiant_Cs = numbers[63]!;
     {
         for (let run = fromRun; run < toRun; run++) {
             hour = run % hours;
             {
                 {
-                    numbers[79] = hour;
+                    numbers[81] = hour;
                     beginHour(columns, whole, numbers);
-                    air_Cs = numbers[60]!;
-                    radiant_Cs = numbers[61]!;
+                    air_Cs = numbers[62]!;
+                    radiant_Cs = numbers[63]!;
                 }
                 for (let k = stepsPerHour; k > 0; k--) {
-                    numbers[79] = hour;
+                    numbers[81] = hour;
                     runStep(columns, whole, numbers);
-                    air_Cs = numbers[60]!;
-                    radiant_Cs = numbers[61]!;
+                    air_Cs = numbers[62]!;
+                    radiant_Cs = numbers[63]!;
                 }
                 room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
             }
         }
     }
-    numbers[79] = hour;
+    numbers[81] = hour;
 }
 function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows } = columns;
     const { hasPlant, freeze, keepsBooks } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
-    const ventStop_C = numbers[3]!;
     const toRadiant = numbers[5]!;
     const plateCapacity_JK = numbers[7]!;
     const rate_WK = numbers[27]!;
@@ -101,100 +103,138 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const demand_WK = numbers[35]!;
     const setpoint_C = numbers[38]!;
     const freezeLimit_C = numbers[42]!;
-    let vent_WK = numbers[104]!;
-    const hour = numbers[79]! | 0;
+    const hour = numbers[81]! | 0;
+    let opening = numbers[59]!;
+    let vent_WK = numbers[106]!;
+    let rowVent_WK = numbers[107]!;
+    let toRadiant_W = numbers[116]!;
+    let hourToRadiant_W = numbers[113]!;
+    let faces_W = numbers[117]!;
+    let roomDrive_W = numbers[115]!;
+    let hourToAir_W = numbers[112]!;
+    let inertia_WK = numbers[108]!;
     let air_C = numbers[43]!;
-    const outdoor_C = numbers[102]!;
-    let vented_s = numbers[74]!;
-    let rowVent_WK = numbers[105]!;
-    let hourToRadiant_W = numbers[111]!;
-    let faces_W = numbers[114]!;
-    let roomDrive_W = numbers[113]!;
-    let hourToAir_W = numbers[110]!;
-    let inertia_WK = numbers[106]!;
-    let radiantShare = numbers[109]!;
-    let portBase_C = numbers[116]!;
-    let radiant_WK = numbers[108]!;
-    let airMean_C = numbers[151]!;
-    let room_WK = numbers[112]!;
+    let radiantShare = numbers[111]!;
+    let portBase_C = numbers[119]!;
+    let radiant_WK = numbers[110]!;
+    let airMean_C = numbers[155]!;
+    let room_WK = numbers[114]!;
     let radiant_C = numbers[44]!;
-    let across_WK = numbers[107]!;
-    let delivered_W = numbers[154]!;
-    let airEnd = numbers[75]!;
-    const at = numbers[80]! | 0;
-    let envelope_J = numbers[62]!;
-    let ground_J = numbers[63]!;
+    let across_WK = numbers[109]!;
+    let delivered_W = numbers[158]!;
+    let airEnd = numbers[77]!;
+    const at = numbers[82]! | 0;
+    let envelope_J = numbers[64]!;
+    let ground_J = numbers[65]!;
     let plate_C = numbers[46]!;
-    let isFreezing = numbers[85]! | 0;
-    let hasBegun = numbers[155] === 1;
-    let firstTried = numbers[144]!;
-    let before = numbers[59]!;
-    let trial = numbers[143]!;
-    let tried = numbers[145]!;
-    let share = numbers[146]!;
-    let isOnRest = numbers[84]! | 0;
-    let restStep = numbers[83]! | 0;
-    let meanSlope = numbers[126]!;
-    let meanOffset_C = numbers[127]!;
+    let isFreezing = numbers[87]! | 0;
+    let hasBegun = numbers[159] === 1;
+    let firstTried = numbers[147]!;
+    let before = numbers[61]!;
+    let trial = numbers[146]!;
+    let tried = numbers[148]!;
+    let share = numbers[149]!;
+    let isOnRest = numbers[86]! | 0;
+    let restStep = numbers[85]! | 0;
+    let meanSlope = numbers[129]!;
+    let meanOffset_C = numbers[130]!;
     let slope_Wm2K = numbers[51]!;
-    let fromSink_WK = numbers[123]!;
-    let fromConst_W = numbers[124]!;
-    let fromPlate_WK = numbers[125]!;
-    let restHour = numbers[82]! | 0;
-    let part_s = numbers[122]!;
-    let isFound = numbers[156] === 1;
-    let law = numbers[81]! | 0;
-    let heat_W = numbers[153]!;
-    let portShare = numbers[115]!;
-    const lowest_C = numbers[103]!;
-    let tankMean_C = numbers[150]!;
-    let fanShare = numbers[152]!;
-    let portOwn_KW = numbers[117]!;
-    let fadingSeen_WK = numbers[119]!;
-    let openSeen_WK = numbers[118]!;
+    let fromSink_WK = numbers[126]!;
+    let fromConst_W = numbers[127]!;
+    let fromPlate_WK = numbers[128]!;
+    let restHour = numbers[84]! | 0;
+    let part_s = numbers[125]!;
+    let isFound = numbers[160] === 1;
+    let law = numbers[83]! | 0;
+    let heat_W = numbers[157]!;
+    let portShare = numbers[118]!;
+    const lowest_C = numbers[105]!;
+    let tankMean_C = numbers[154]!;
+    let fanShare = numbers[156]!;
+    let portOwn_KW = numbers[120]!;
+    let fadingSeen_WK = numbers[122]!;
+    let openSeen_WK = numbers[121]!;
+    let earlierShare = numbers[58]!;
     let latestShare = numbers[57]!;
+    let foundShare = numbers[153]!;
     let tank_C = numbers[45]!;
-    let tankEnd = numbers[77]!;
+    let tankEnd = numbers[79]!;
     let sinkDrift_Ks = numbers[48]!;
     let water_kgm2 = numbers[47]!;
-    let shed_J = numbers[65]!;
-    let air_Cs = numbers[60]!;
-    let radiant_Cs = numbers[61]!;
-    let toRadiant_W = 0;
+    let shed_J = numbers[67]!;
+    let air_Cs = numbers[62]!;
+    let radiant_Cs = numbers[63]!;
     let star_C = 0;
     let mayPump = false;
     {
-        vent_WK = 0;
-        if (nightVent_WK > 0 && ventAllowed[hour] === 1)
-            if (air_C - outdoor_C > VENT_DIFFERENCE_K && air_C > ventStop_C) {
-                vent_WK = nightVent_WK;
-                vented_s += step_s;
+        if (nightVent_WK > 0 && ventAllowed[hour] === 1) {
+            numbers[59] = opening;
+            numbers[106] = vent_WK;
+            numbers[116] = toRadiant_W;
+            numbers[117] = faces_W;
+            numbers[115] = roomDrive_W;
+            numbers[43] = air_C;
+            numbers[119] = portBase_C;
+            numbers[155] = airMean_C;
+            numbers[147] = firstTried;
+            numbers[61] = before;
+            numbers[146] = trial;
+            numbers[148] = tried;
+            openWindows(columns, numbers);
+            opening = numbers[59]!;
+            vent_WK = numbers[106]!;
+            rowVent_WK = numbers[107]!;
+            toRadiant_W = numbers[116]!;
+            hourToRadiant_W = numbers[113]!;
+            roomDrive_W = numbers[115]!;
+            hourToAir_W = numbers[112]!;
+            inertia_WK = numbers[108]!;
+            radiantShare = numbers[111]!;
+            portBase_C = numbers[119]!;
+            radiant_WK = numbers[110]!;
+            airMean_C = numbers[155]!;
+            room_WK = numbers[114]!;
+            across_WK = numbers[109]!;
+            airEnd = numbers[77]!;
+            firstTried = numbers[147]!;
+            before = numbers[61]!;
+            trial = numbers[146]!;
+            tried = numbers[148]!;
+            isFound = numbers[160] === 1;
+            portShare = numbers[118]!;
+            portOwn_KW = numbers[120]!;
+            fadingSeen_WK = numbers[122]!;
+            openSeen_WK = numbers[121]!;
+        }
+        else {
+            opening = 0;
+            vent_WK = 0;
+            {
+                if (vent_WK !== rowVent_WK) {
+                    numbers[106] = vent_WK;
+                    setRoomHour(columns, numbers);
+                    rowVent_WK = numbers[107]!;
+                    hourToRadiant_W = numbers[113]!;
+                    hourToAir_W = numbers[112]!;
+                    inertia_WK = numbers[108]!;
+                    radiantShare = numbers[111]!;
+                    radiant_WK = numbers[110]!;
+                    room_WK = numbers[114]!;
+                    across_WK = numbers[109]!;
+                    airEnd = numbers[77]!;
+                    portShare = numbers[118]!;
+                    portOwn_KW = numbers[120]!;
+                    fadingSeen_WK = numbers[122]!;
+                    openSeen_WK = numbers[121]!;
+                }
+                toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
+                roomDrive_W =
+                    hourToAir_W +
+                        CONVECTION_INSIDE_Wm2K * faces_W +
+                        inertia_WK * air_C -
+                        radiantShare * toRadiant_W;
+                portBase_C = toRadiant > 0 && radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
             }
-        {
-            if (vent_WK !== rowVent_WK) {
-                numbers[104] = vent_WK;
-                setRoomHour(columns, numbers);
-                rowVent_WK = numbers[105]!;
-                hourToRadiant_W = numbers[111]!;
-                hourToAir_W = numbers[110]!;
-                inertia_WK = numbers[106]!;
-                radiantShare = numbers[109]!;
-                radiant_WK = numbers[108]!;
-                room_WK = numbers[112]!;
-                across_WK = numbers[107]!;
-                airEnd = numbers[75]!;
-                portShare = numbers[115]!;
-                portOwn_KW = numbers[117]!;
-                fadingSeen_WK = numbers[119]!;
-                openSeen_WK = numbers[118]!;
-            }
-            toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
-            roomDrive_W =
-                hourToAir_W +
-                    CONVECTION_INSIDE_Wm2K * faces_W +
-                    inertia_WK * air_C -
-                    radiantShare * toRadiant_W;
-            portBase_C = toRadiant > 0 && radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
         }
         if (hasPlant === 0) {
             airMean_C = roomDrive_W * (1 / room_WK);
@@ -275,34 +315,34 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         part_s = step_s;
                         {
                             numbers[46] = plate_C;
-                            numbers[155] = hasBegun ? 1 : 0;
-                            numbers[59] = before;
-                            numbers[146] = share;
-                            numbers[126] = meanSlope;
-                            numbers[127] = meanOffset_C;
+                            numbers[159] = hasBegun ? 1 : 0;
+                            numbers[61] = before;
+                            numbers[149] = share;
+                            numbers[129] = meanSlope;
+                            numbers[130] = meanOffset_C;
                             numbers[51] = slope_Wm2K;
-                            numbers[123] = fromSink_WK;
-                            numbers[124] = fromConst_W;
-                            numbers[125] = fromPlate_WK;
-                            numbers[82] = restHour;
-                            numbers[122] = part_s;
+                            numbers[126] = fromSink_WK;
+                            numbers[127] = fromConst_W;
+                            numbers[128] = fromPlate_WK;
+                            numbers[84] = restHour;
+                            numbers[125] = part_s;
                             numbers[45] = tank_C;
                             numbers[48] = sinkDrift_Ks;
                             numbers[47] = water_kgm2;
                             settlePlate(columns, numbers);
-                            hasBegun = numbers[155] === 1;
-                            meanSlope = numbers[126]!;
-                            meanOffset_C = numbers[127]!;
+                            hasBegun = numbers[159] === 1;
+                            meanSlope = numbers[129]!;
+                            meanOffset_C = numbers[130]!;
                             slope_Wm2K = numbers[51]!;
-                            fromSink_WK = numbers[123]!;
-                            fromConst_W = numbers[124]!;
-                            fromPlate_WK = numbers[125]!;
+                            fromSink_WK = numbers[126]!;
+                            fromConst_W = numbers[127]!;
+                            fromPlate_WK = numbers[128]!;
                         }
                         if (share > 0) {
                             {
-                                numbers[146] = share;
-                                numbers[126] = meanSlope;
-                                numbers[127] = meanOffset_C;
+                                numbers[149] = share;
+                                numbers[129] = meanSlope;
+                                numbers[130] = meanOffset_C;
                                 setCharging(numbers);
                             }
                             break takePlate;
@@ -310,50 +350,53 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         restHour = hour;
                     }
                     {
-                        numbers[113] = roomDrive_W;
-                        numbers[116] = portBase_C;
-                        numbers[151] = airMean_C;
-                        numbers[144] = firstTried;
-                        numbers[59] = before;
-                        numbers[143] = trial;
-                        numbers[145] = tried;
-                        numbers[146] = share;
-                        numbers[153] = heat_W;
+                        numbers[115] = roomDrive_W;
+                        numbers[119] = portBase_C;
+                        numbers[155] = airMean_C;
+                        numbers[147] = firstTried;
+                        numbers[61] = before;
+                        numbers[146] = trial;
+                        numbers[148] = tried;
+                        numbers[149] = share;
+                        numbers[157] = heat_W;
+                        numbers[58] = earlierShare;
                         numbers[57] = latestShare;
+                        numbers[153] = foundShare;
                         numbers[45] = tank_C;
                         solveStep(whole, numbers);
-                        airMean_C = numbers[151]!;
-                        firstTried = numbers[144]!;
-                        before = numbers[59]!;
-                        trial = numbers[143]!;
-                        tried = numbers[145]!;
-                        isFound = numbers[156] === 1;
-                        law = numbers[81]! | 0;
-                        heat_W = numbers[153]!;
-                        tankMean_C = numbers[150]!;
-                        fanShare = numbers[152]!;
-                        tankEnd = numbers[77]!;
+                        airMean_C = numbers[155]!;
+                        firstTried = numbers[147]!;
+                        before = numbers[61]!;
+                        trial = numbers[146]!;
+                        tried = numbers[148]!;
+                        isFound = numbers[160] === 1;
+                        law = numbers[83]! | 0;
+                        heat_W = numbers[157]!;
+                        tankMean_C = numbers[154]!;
+                        fanShare = numbers[156]!;
+                        foundShare = numbers[153]!;
+                        tankEnd = numbers[79]!;
                     }
                     if (!mayPump)
                         break;
                     {
-                        numbers[146] = share;
-                        numbers[126] = meanSlope;
-                        numbers[127] = meanOffset_C;
+                        numbers[149] = share;
+                        numbers[129] = meanSlope;
+                        numbers[130] = meanOffset_C;
                         numbers[51] = slope_Wm2K;
                         numbers[45] = tank_C;
                         takeSlack(numbers);
                     }
                     {
-                        numbers[144] = firstTried;
-                        numbers[59] = before;
-                        numbers[143] = trial;
-                        numbers[145] = tried;
+                        numbers[147] = firstTried;
+                        numbers[61] = before;
+                        numbers[146] = trial;
+                        numbers[148] = tried;
                         nextShare(numbers);
-                        before = numbers[59]!;
-                        trial = numbers[143]!;
-                        tried = numbers[145]!;
-                        isFound = numbers[156] === 1;
+                        before = numbers[61]!;
+                        trial = numbers[146]!;
+                        tried = numbers[148]!;
+                        isFound = numbers[160] === 1;
                     }
                     if (isFound)
                         break;
@@ -379,15 +422,19 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     }
                 }
                 delivered_W = heat_W;
+                earlierShare = latestShare;
                 if (law === CLOSED)
                     latestShare = 0;
                 else if (law === PARTLY_OPEN)
                     latestShare = fanShare;
                 else {
-                    const least_W = open_WK * DIFFERENCE_FLOOR_K;
-                    const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
-                    const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
-                    latestShare = found < 0 ? 0 : found > 1 ? 1 : found;
+                    {
+                        const least_W = open_WK * DIFFERENCE_FLOOR_K;
+                        const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
+                        const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
+                        foundShare = found < 0 ? 0 : found > 1 ? 1 : found;
+                    }
+                    latestShare = foundShare;
                 }
             }
             {
@@ -435,32 +482,32 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
             sinkDrift_Ks = (tank_C - begun_C) / step_s;
             if (share > 0) {
                 numbers[46] = plate_C;
-                numbers[146] = share;
-                numbers[84] = isOnRest;
-                numbers[83] = restStep;
-                numbers[126] = meanSlope;
-                numbers[127] = meanOffset_C;
-                numbers[123] = fromSink_WK;
-                numbers[124] = fromConst_W;
-                numbers[125] = fromPlate_WK;
+                numbers[149] = share;
+                numbers[86] = isOnRest;
+                numbers[85] = restStep;
+                numbers[129] = meanSlope;
+                numbers[130] = meanOffset_C;
+                numbers[126] = fromSink_WK;
+                numbers[127] = fromConst_W;
+                numbers[128] = fromPlate_WK;
                 numbers[47] = water_kgm2;
-                numbers[65] = shed_J;
+                numbers[67] = shed_J;
                 finishRun(whole, numbers);
                 plate_C = numbers[46]!;
-                isOnRest = numbers[84]! | 0;
-                restStep = numbers[83]! | 0;
+                isOnRest = numbers[86]! | 0;
+                restStep = numbers[85]! | 0;
                 water_kgm2 = numbers[47]!;
-                shed_J = numbers[65]!;
+                shed_J = numbers[67]!;
             }
             else
                 finishRest: {
                     const next = STRIDE * (restStep + 1);
                     if (isOnRest === 1) {
                         if (keepsBooks === 1) {
-                            numbers[83] = restStep;
-                            numbers[65] = shed_J;
+                            numbers[85] = restStep;
+                            numbers[67] = shed_J;
                             enterRest(columns, numbers);
-                            shed_J = numbers[65]!;
+                            shed_J = numbers[67]!;
                         }
                         plate_C = restRows[next]!;
                         water_kgm2 = restRows[next + WATER]!;
@@ -469,33 +516,33 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     }
                     {
                         numbers[46] = plate_C;
-                        numbers[155] = hasBegun ? 1 : 0;
-                        numbers[59] = before;
-                        numbers[146] = share;
-                        numbers[126] = meanSlope;
-                        numbers[127] = meanOffset_C;
+                        numbers[159] = hasBegun ? 1 : 0;
+                        numbers[61] = before;
+                        numbers[149] = share;
+                        numbers[129] = meanSlope;
+                        numbers[130] = meanOffset_C;
                         numbers[51] = slope_Wm2K;
-                        numbers[123] = fromSink_WK;
-                        numbers[124] = fromConst_W;
-                        numbers[125] = fromPlate_WK;
-                        numbers[82] = restHour;
-                        numbers[122] = part_s;
+                        numbers[126] = fromSink_WK;
+                        numbers[127] = fromConst_W;
+                        numbers[128] = fromPlate_WK;
+                        numbers[84] = restHour;
+                        numbers[125] = part_s;
                         numbers[45] = tank_C;
                         numbers[48] = sinkDrift_Ks;
                         numbers[47] = water_kgm2;
-                        numbers[65] = shed_J;
+                        numbers[67] = shed_J;
                         finishAlone(columns, numbers);
                         plate_C = numbers[46]!;
-                        hasBegun = numbers[155] === 1;
-                        meanSlope = numbers[126]!;
-                        meanOffset_C = numbers[127]!;
+                        hasBegun = numbers[159] === 1;
+                        meanSlope = numbers[129]!;
+                        meanOffset_C = numbers[130]!;
                         slope_Wm2K = numbers[51]!;
-                        fromSink_WK = numbers[123]!;
-                        fromConst_W = numbers[124]!;
-                        fromPlate_WK = numbers[125]!;
-                        part_s = numbers[122]!;
+                        fromSink_WK = numbers[126]!;
+                        fromConst_W = numbers[127]!;
+                        fromPlate_WK = numbers[128]!;
+                        part_s = numbers[125]!;
                         water_kgm2 = numbers[47]!;
-                        shed_J = numbers[65]!;
+                        shed_J = numbers[67]!;
                     }
                     restStep++;
                     if (isOnRest < 0)
@@ -511,51 +558,54 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
         }
         if (keepsBooks === 1) {
-            numbers[104] = vent_WK;
-            numbers[151] = airMean_C;
-            numbers[154] = delivered_W;
+            numbers[106] = vent_WK;
+            numbers[155] = airMean_C;
+            numbers[158] = delivered_W;
             enterStep(whole, numbers);
         }
         air_Cs += step_s * airMean_C;
         radiant_Cs += step_s * radiant_C;
     }
-    numbers[104] = vent_WK;
+    numbers[59] = opening;
+    numbers[106] = vent_WK;
+    numbers[116] = toRadiant_W;
+    numbers[117] = faces_W;
+    numbers[115] = roomDrive_W;
     numbers[43] = air_C;
-    numbers[74] = vented_s;
-    numbers[114] = faces_W;
-    numbers[113] = roomDrive_W;
-    numbers[116] = portBase_C;
-    numbers[151] = airMean_C;
+    numbers[119] = portBase_C;
+    numbers[155] = airMean_C;
     numbers[44] = radiant_C;
-    numbers[154] = delivered_W;
-    numbers[62] = envelope_J;
-    numbers[63] = ground_J;
+    numbers[158] = delivered_W;
+    numbers[64] = envelope_J;
+    numbers[65] = ground_J;
     numbers[46] = plate_C;
-    numbers[85] = isFreezing;
-    numbers[155] = hasBegun ? 1 : 0;
-    numbers[144] = firstTried;
-    numbers[59] = before;
-    numbers[143] = trial;
-    numbers[145] = tried;
-    numbers[146] = share;
-    numbers[84] = isOnRest;
-    numbers[83] = restStep;
-    numbers[126] = meanSlope;
-    numbers[127] = meanOffset_C;
+    numbers[87] = isFreezing;
+    numbers[159] = hasBegun ? 1 : 0;
+    numbers[147] = firstTried;
+    numbers[61] = before;
+    numbers[146] = trial;
+    numbers[148] = tried;
+    numbers[149] = share;
+    numbers[86] = isOnRest;
+    numbers[85] = restStep;
+    numbers[129] = meanSlope;
+    numbers[130] = meanOffset_C;
     numbers[51] = slope_Wm2K;
-    numbers[123] = fromSink_WK;
-    numbers[124] = fromConst_W;
-    numbers[125] = fromPlate_WK;
-    numbers[82] = restHour;
-    numbers[122] = part_s;
-    numbers[153] = heat_W;
+    numbers[126] = fromSink_WK;
+    numbers[127] = fromConst_W;
+    numbers[128] = fromPlate_WK;
+    numbers[84] = restHour;
+    numbers[125] = part_s;
+    numbers[157] = heat_W;
+    numbers[58] = earlierShare;
     numbers[57] = latestShare;
+    numbers[153] = foundShare;
     numbers[45] = tank_C;
     numbers[48] = sinkDrift_Ks;
     numbers[47] = water_kgm2;
-    numbers[65] = shed_J;
-    numbers[60] = air_Cs;
-    numbers[61] = radiant_Cs;
+    numbers[67] = shed_J;
+    numbers[62] = air_Cs;
+    numbers[63] = radiant_Cs;
 }
 function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, outdoors_C, dews_C, mayRun, balances_C, conductances_Wm2K, faceRows } = columns;
@@ -569,43 +619,43 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
     const dewMargin_K = numbers[37]!;
     const startDifference_K = numbers[39]!;
     const stopDifference_K = numbers[40]!;
-    let at = numbers[80]! | 0;
-    const hour = numbers[79]! | 0;
-    let rowVent_WK = numbers[105]!;
-    let faces_W = numbers[114]!;
-    let outdoor_C = numbers[102]!;
-    let air_Cs = numbers[60]!;
-    let radiant_Cs = numbers[61]!;
-    let envelope_J = numbers[62]!;
-    let ground_J = numbers[63]!;
-    let nightVent_J = numbers[64]!;
-    let shed_J = numbers[65]!;
-    let taken_J = numbers[66]!;
-    let pipes_J = numbers[67]!;
-    let pump_J = numbers[68]!;
-    let fan_J = numbers[69]!;
-    let gain_J = numbers[70]!;
-    let delivered_J = numbers[71]!;
-    let run_s = numbers[72]!;
-    let return_Cs = numbers[73]!;
-    let lowest_C = numbers[103]!;
-    let from_C = numbers[147]!;
-    let band_K = numbers[148]!;
-    let faceAir_C = numbers[87]!;
-    let vapour_Pa = numbers[88]!;
-    let massTransfer = numbers[89]!;
-    let dryGain_Wm2 = numbers[90]!;
-    let wetGain_Wm2 = numbers[91]!;
-    let cold0 = numbers[92]!;
-    let cold1 = numbers[93]!;
-    let cold2 = numbers[94]!;
-    let cold3 = numbers[95]!;
-    let hot0 = numbers[96]!;
-    let hot1 = numbers[97]!;
-    let hot2 = numbers[98]!;
-    let hot3 = numbers[99]!;
-    let still_Wm2K = numbers[100]!;
-    let stillRise_Wm2K2 = numbers[101]!;
+    let at = numbers[82]! | 0;
+    const hour = numbers[81]! | 0;
+    let rowVent_WK = numbers[107]!;
+    let faces_W = numbers[117]!;
+    let outdoor_C = numbers[104]!;
+    let air_Cs = numbers[62]!;
+    let radiant_Cs = numbers[63]!;
+    let envelope_J = numbers[64]!;
+    let ground_J = numbers[65]!;
+    let nightVent_J = numbers[66]!;
+    let shed_J = numbers[67]!;
+    let taken_J = numbers[68]!;
+    let pipes_J = numbers[69]!;
+    let pump_J = numbers[70]!;
+    let fan_J = numbers[71]!;
+    let gain_J = numbers[72]!;
+    let delivered_J = numbers[73]!;
+    let run_s = numbers[74]!;
+    let return_Cs = numbers[75]!;
+    let lowest_C = numbers[105]!;
+    let from_C = numbers[150]!;
+    let band_K = numbers[151]!;
+    let faceAir_C = numbers[89]!;
+    let vapour_Pa = numbers[90]!;
+    let massTransfer = numbers[91]!;
+    let dryGain_Wm2 = numbers[92]!;
+    let wetGain_Wm2 = numbers[93]!;
+    let cold0 = numbers[94]!;
+    let cold1 = numbers[95]!;
+    let cold2 = numbers[96]!;
+    let cold3 = numbers[97]!;
+    let hot0 = numbers[98]!;
+    let hot1 = numbers[99]!;
+    let hot2 = numbers[100]!;
+    let hot3 = numbers[101]!;
+    let still_Wm2K = numbers[102]!;
+    let stillRise_Wm2K2 = numbers[103]!;
     beginHour: {
         at = hour * stride;
         rowVent_WK = -1;
@@ -653,42 +703,42 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
         still_Wm2K = faceRows[face + 13]!;
         stillRise_Wm2K2 = faceRows[face + 14]!;
     }
-    numbers[80] = at;
-    numbers[105] = rowVent_WK;
-    numbers[114] = faces_W;
-    numbers[102] = outdoor_C;
-    numbers[60] = air_Cs;
-    numbers[61] = radiant_Cs;
-    numbers[62] = envelope_J;
-    numbers[63] = ground_J;
-    numbers[64] = nightVent_J;
-    numbers[65] = shed_J;
-    numbers[66] = taken_J;
-    numbers[67] = pipes_J;
-    numbers[68] = pump_J;
-    numbers[69] = fan_J;
-    numbers[70] = gain_J;
-    numbers[71] = delivered_J;
-    numbers[72] = run_s;
-    numbers[73] = return_Cs;
-    numbers[103] = lowest_C;
-    numbers[147] = from_C;
-    numbers[148] = band_K;
-    numbers[87] = faceAir_C;
-    numbers[88] = vapour_Pa;
-    numbers[89] = massTransfer;
-    numbers[90] = dryGain_Wm2;
-    numbers[91] = wetGain_Wm2;
-    numbers[92] = cold0;
-    numbers[93] = cold1;
-    numbers[94] = cold2;
-    numbers[95] = cold3;
-    numbers[96] = hot0;
-    numbers[97] = hot1;
-    numbers[98] = hot2;
-    numbers[99] = hot3;
-    numbers[100] = still_Wm2K;
-    numbers[101] = stillRise_Wm2K2;
+    numbers[82] = at;
+    numbers[107] = rowVent_WK;
+    numbers[117] = faces_W;
+    numbers[104] = outdoor_C;
+    numbers[62] = air_Cs;
+    numbers[63] = radiant_Cs;
+    numbers[64] = envelope_J;
+    numbers[65] = ground_J;
+    numbers[66] = nightVent_J;
+    numbers[67] = shed_J;
+    numbers[68] = taken_J;
+    numbers[69] = pipes_J;
+    numbers[70] = pump_J;
+    numbers[71] = fan_J;
+    numbers[72] = gain_J;
+    numbers[73] = delivered_J;
+    numbers[74] = run_s;
+    numbers[75] = return_Cs;
+    numbers[105] = lowest_C;
+    numbers[150] = from_C;
+    numbers[151] = band_K;
+    numbers[89] = faceAir_C;
+    numbers[90] = vapour_Pa;
+    numbers[91] = massTransfer;
+    numbers[92] = dryGain_Wm2;
+    numbers[93] = wetGain_Wm2;
+    numbers[94] = cold0;
+    numbers[95] = cold1;
+    numbers[96] = cold2;
+    numbers[97] = cold3;
+    numbers[98] = hot0;
+    numbers[99] = hot1;
+    numbers[100] = hot2;
+    numbers[101] = hot3;
+    numbers[102] = still_Wm2K;
+    numbers[103] = stillRise_Wm2K2;
 }
 function setRoomHour(columns: Columns, numbers: Float64Array): void {
     const { rows } = columns;
@@ -697,25 +747,25 @@ function setRoomHour(columns: Columns, numbers: Float64Array): void {
     const toAir = numbers[4]!;
     const toRadiant = numbers[5]!;
     const open_WK = numbers[33]!;
-    const at = numbers[80]! | 0;
-    const vent_WK = numbers[104]!;
-    let endOf_WK = numbers[76]!;
-    let x = numbers[120]!;
-    let endOverMean = numbers[121]!;
-    let airEnd = numbers[75]!;
-    let rowVent_WK = numbers[105]!;
-    let inertia_WK = numbers[106]!;
-    let across_WK = numbers[107]!;
-    let radiant_WK = numbers[108]!;
-    let radiantShare = numbers[109]!;
-    let hourToAir_W = numbers[110]!;
-    const outdoor_C = numbers[102]!;
-    let hourToRadiant_W = numbers[111]!;
-    let room_WK = numbers[112]!;
-    let portShare = numbers[115]!;
-    let portOwn_KW = numbers[117]!;
-    let openSeen_WK = numbers[118]!;
-    let fadingSeen_WK = numbers[119]!;
+    const at = numbers[82]! | 0;
+    const vent_WK = numbers[106]!;
+    let endOf_WK = numbers[78]!;
+    let x = numbers[123]!;
+    let endOverMean = numbers[124]!;
+    let airEnd = numbers[77]!;
+    let rowVent_WK = numbers[107]!;
+    let inertia_WK = numbers[108]!;
+    let across_WK = numbers[109]!;
+    let radiant_WK = numbers[110]!;
+    let radiantShare = numbers[111]!;
+    let hourToAir_W = numbers[112]!;
+    const outdoor_C = numbers[104]!;
+    let hourToRadiant_W = numbers[113]!;
+    let room_WK = numbers[114]!;
+    let portShare = numbers[118]!;
+    let portOwn_KW = numbers[120]!;
+    let openSeen_WK = numbers[121]!;
+    let fadingSeen_WK = numbers[122]!;
     {
         const air_WK = rows[at]! + vent_WK;
         if (air_WK !== endOf_WK) {
@@ -745,26 +795,27 @@ function setRoomHour(columns: Columns, numbers: Float64Array): void {
         openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
         fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
     }
-    numbers[76] = endOf_WK;
-    numbers[120] = x;
-    numbers[121] = endOverMean;
-    numbers[75] = airEnd;
-    numbers[105] = rowVent_WK;
-    numbers[106] = inertia_WK;
-    numbers[107] = across_WK;
-    numbers[108] = radiant_WK;
-    numbers[109] = radiantShare;
-    numbers[110] = hourToAir_W;
-    numbers[111] = hourToRadiant_W;
-    numbers[112] = room_WK;
-    numbers[115] = portShare;
-    numbers[117] = portOwn_KW;
-    numbers[118] = openSeen_WK;
-    numbers[119] = fadingSeen_WK;
+    numbers[78] = endOf_WK;
+    numbers[123] = x;
+    numbers[124] = endOverMean;
+    numbers[77] = airEnd;
+    numbers[107] = rowVent_WK;
+    numbers[108] = inertia_WK;
+    numbers[109] = across_WK;
+    numbers[110] = radiant_WK;
+    numbers[111] = radiantShare;
+    numbers[112] = hourToAir_W;
+    numbers[113] = hourToRadiant_W;
+    numbers[114] = room_WK;
+    numbers[118] = portShare;
+    numbers[120] = portOwn_KW;
+    numbers[121] = openSeen_WK;
+    numbers[122] = fadingSeen_WK;
 }
 function solveStep(whole: Whole, numbers: Float64Array): void {
     const { tankOutside } = whole;
     const step_s = numbers[0]!;
+    const toRadiant = numbers[5]!;
     const tankCapacity_JK = numbers[31]!;
     const tankLoss_WK = numbers[32]!;
     const open_WK = numbers[33]!;
@@ -773,29 +824,31 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
     const fan_W = numbers[36]!;
     const setpoint_C = numbers[38]!;
     const tank_C = numbers[45]!;
-    let law = numbers[81]! | 0;
-    let fanShare = numbers[152]!;
+    let law = numbers[83]! | 0;
     const latestShare = numbers[57]!;
-    const outdoor_C = numbers[102]!;
-    const room_WK = numbers[112]!;
-    const roomDrive_W = numbers[113]!;
-    const share = numbers[146]!;
-    const charging_WK = numbers[137]!;
-    const charging_W = numbers[136]!;
-    const fadingSeen_WK = numbers[119]!;
-    const openSeen_WK = numbers[118]!;
-    const portShare = numbers[115]!;
-    const lowest_C = numbers[103]!;
-    const portBase_C = numbers[116]!;
-    const portOwn_KW = numbers[117]!;
-    let tankPace = numbers[78]!;
-    let x = numbers[120]!;
-    let endOverMean = numbers[121]!;
-    let tankEnd = numbers[77]!;
-    let airMean_C = numbers[151]!;
-    let tankMean_C = numbers[150]!;
-    let settled = numbers[58]!;
-    let heat_W = numbers[153]!;
+    const earlierShare = numbers[58]!;
+    let fanShare = numbers[156]!;
+    const outdoor_C = numbers[104]!;
+    const room_WK = numbers[114]!;
+    const roomDrive_W = numbers[115]!;
+    const share = numbers[149]!;
+    const charging_WK = numbers[140]!;
+    const charging_W = numbers[139]!;
+    const fadingSeen_WK = numbers[122]!;
+    const openSeen_WK = numbers[121]!;
+    const portShare = numbers[118]!;
+    const lowest_C = numbers[105]!;
+    const portBase_C = numbers[119]!;
+    const portOwn_KW = numbers[120]!;
+    let tankPace = numbers[80]!;
+    let x = numbers[123]!;
+    let endOverMean = numbers[124]!;
+    let tankEnd = numbers[79]!;
+    let airMean_C = numbers[155]!;
+    let tankMean_C = numbers[154]!;
+    let settled = numbers[60]!;
+    let heat_W = numbers[157]!;
+    let foundShare = numbers[153]!;
     let warmest_C = 0;
     let spent = false;
     let changed = false;
@@ -804,7 +857,8 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
         spent = false;
         if (law === PARTLY_OPEN)
             law = CLOSED;
-        fanShare = latestShare;
+        const ahead = 2 * latestShare - earlierShare;
+        fanShare = ahead < 0 ? 0 : ahead > 1 ? 1 : ahead;
         for (let attempt = 0;; attempt++) {
             {
                 let own_WK = tankLoss_WK;
@@ -817,7 +871,10 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                     own_WK += charging_WK;
                     drive_W += charging_W;
                 }
-                air_W += fanShare * fan_W;
+                if (toRadiant > 0)
+                    drive_W += fanShare * fan_W;
+                else
+                    air_W += fanShare * fan_W;
                 if (law !== CLOSED) {
                     const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT;
                     const lost_K = fading ? faded_K : 0;
@@ -873,6 +930,10 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                 const over_K = airMean_C - setpoint_C;
                 if (held === CLOSED && over_K <= 0) {
                     settled = 0;
+                    if (fanShare > SAME_FAN) {
+                        fanShare = 0;
+                        changed = true;
+                    }
                     break changeLaw;
                 }
                 changed = true;
@@ -923,6 +984,38 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                 else
                     law = fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT;
                 changed = law !== held;
+                if (changed)
+                    break changeLaw;
+                foundShare = 0;
+                if (held !== CLOSED) {
+                    {
+                        if (law === CLOSED)
+                            heat_W = 0;
+                        else if (law === THROTTLED)
+                            heat_W = demand_WK * (airMean_C - setpoint_C);
+                        else {
+                            const free_C = portShare * airMean_C + portBase_C;
+                            const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                            if (law === PARTLY_OPEN)
+                                heat_W =
+                                    ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                            else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
+                                heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
+                            else
+                                heat_W = openSeen_WK * (free_C - end_C);
+                        }
+                    }
+                    {
+                        const least_W = open_WK * DIFFERENCE_FLOOR_K;
+                        const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
+                        const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
+                        foundShare = found < 0 ? 0 : found > 1 ? 1 : found;
+                    }
+                }
+                if (Math.abs(foundShare - fanShare) > SAME_FAN) {
+                    fanShare = foundShare;
+                    changed = true;
+                }
             }
             if (!changed)
                 break solveStep;
@@ -930,43 +1023,45 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                 break;
         }
         {
-            numbers[81] = law;
-            numbers[152] = fanShare;
-            numbers[78] = tankPace;
-            numbers[120] = x;
-            numbers[121] = endOverMean;
-            numbers[77] = tankEnd;
-            numbers[151] = airMean_C;
-            numbers[150] = tankMean_C;
-            numbers[58] = settled;
-            numbers[153] = heat_W;
+            numbers[83] = law;
+            numbers[156] = fanShare;
+            numbers[80] = tankPace;
+            numbers[123] = x;
+            numbers[124] = endOverMean;
+            numbers[79] = tankEnd;
+            numbers[155] = airMean_C;
+            numbers[154] = tankMean_C;
+            numbers[60] = settled;
+            numbers[157] = heat_W;
             settle(whole, numbers);
-            law = numbers[81]! | 0;
-            fanShare = numbers[152]!;
-            tankPace = numbers[78]!;
-            x = numbers[120]!;
-            endOverMean = numbers[121]!;
-            tankEnd = numbers[77]!;
-            airMean_C = numbers[151]!;
-            tankMean_C = numbers[150]!;
-            settled = numbers[58]!;
-            heat_W = numbers[153]!;
+            law = numbers[83]! | 0;
+            fanShare = numbers[156]!;
+            tankPace = numbers[80]!;
+            x = numbers[123]!;
+            endOverMean = numbers[124]!;
+            tankEnd = numbers[79]!;
+            airMean_C = numbers[155]!;
+            tankMean_C = numbers[154]!;
+            settled = numbers[60]!;
+            heat_W = numbers[157]!;
         }
     }
-    numbers[81] = law;
-    numbers[152] = fanShare;
-    numbers[78] = tankPace;
-    numbers[120] = x;
-    numbers[121] = endOverMean;
-    numbers[77] = tankEnd;
-    numbers[151] = airMean_C;
-    numbers[150] = tankMean_C;
-    numbers[58] = settled;
-    numbers[153] = heat_W;
+    numbers[83] = law;
+    numbers[156] = fanShare;
+    numbers[80] = tankPace;
+    numbers[123] = x;
+    numbers[124] = endOverMean;
+    numbers[79] = tankEnd;
+    numbers[155] = airMean_C;
+    numbers[154] = tankMean_C;
+    numbers[60] = settled;
+    numbers[157] = heat_W;
+    numbers[153] = foundShare;
 }
 function settle(whole: Whole, numbers: Float64Array): void {
     const { tankOutside } = whole;
     const step_s = numbers[0]!;
+    const toRadiant = numbers[5]!;
     const tankCapacity_JK = numbers[31]!;
     const tankLoss_WK = numbers[32]!;
     const open_WK = numbers[33]!;
@@ -974,40 +1069,40 @@ function settle(whole: Whole, numbers: Float64Array): void {
     const demand_WK = numbers[35]!;
     const fan_W = numbers[36]!;
     const setpoint_C = numbers[38]!;
-    let low = numbers[138]!;
-    let high = numbers[139]!;
-    let lowSlack_K = numbers[140]!;
-    let highSlack_K = numbers[141]!;
-    let side = numbers[142]!;
-    let trial = numbers[143]!;
-    let firstTried = numbers[144]!;
-    let tried = numbers[145]!;
-    let settled = numbers[58]!;
-    let fanShare = numbers[152]!;
-    let law = numbers[81]! | 0;
-    const outdoor_C = numbers[102]!;
-    const room_WK = numbers[112]!;
-    const roomDrive_W = numbers[113]!;
-    const share = numbers[146]!;
-    const charging_WK = numbers[137]!;
-    const charging_W = numbers[136]!;
-    const fadingSeen_WK = numbers[119]!;
-    const openSeen_WK = numbers[118]!;
-    const portShare = numbers[115]!;
-    const lowest_C = numbers[103]!;
-    const portBase_C = numbers[116]!;
-    const portOwn_KW = numbers[117]!;
-    let tankPace = numbers[78]!;
-    let x = numbers[120]!;
-    let endOverMean = numbers[121]!;
-    let tankEnd = numbers[77]!;
+    let low = numbers[141]!;
+    let high = numbers[142]!;
+    let lowSlack_K = numbers[143]!;
+    let highSlack_K = numbers[144]!;
+    let side = numbers[145]!;
+    let trial = numbers[146]!;
+    let firstTried = numbers[147]!;
+    let tried = numbers[148]!;
+    let settled = numbers[60]!;
+    let fanShare = numbers[156]!;
+    let law = numbers[83]! | 0;
+    const outdoor_C = numbers[104]!;
+    const room_WK = numbers[114]!;
+    const roomDrive_W = numbers[115]!;
+    const share = numbers[149]!;
+    const charging_WK = numbers[140]!;
+    const charging_W = numbers[139]!;
+    const fadingSeen_WK = numbers[122]!;
+    const openSeen_WK = numbers[121]!;
+    const portShare = numbers[118]!;
+    const lowest_C = numbers[105]!;
+    const portBase_C = numbers[119]!;
+    const portOwn_KW = numbers[120]!;
+    let tankPace = numbers[80]!;
+    let x = numbers[123]!;
+    let endOverMean = numbers[124]!;
+    let tankEnd = numbers[79]!;
     const tank_C = numbers[45]!;
-    let airMean_C = numbers[151]!;
-    let tankMean_C = numbers[150]!;
-    let heat_W = numbers[153]!;
-    let dewHolds = numbers[86]! | 0;
-    let slack_K = numbers[149]!;
-    let isFound = numbers[156] === 1;
+    let airMean_C = numbers[155]!;
+    let tankMean_C = numbers[154]!;
+    let heat_W = numbers[157]!;
+    let dewHolds = numbers[88]! | 0;
+    let slack_K = numbers[152]!;
+    let isFound = numbers[160] === 1;
     {
         const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
         const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
@@ -1028,7 +1123,10 @@ function settle(whole: Whole, numbers: Float64Array): void {
                     own_WK += charging_WK;
                     drive_W += charging_W;
                 }
-                air_W += fanShare * fan_W;
+                if (toRadiant > 0)
+                    drive_W += fanShare * fan_W;
+                else
+                    air_W += fanShare * fan_W;
                 if (law !== CLOSED) {
                     const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT;
                     const lost_K = fading ? faded_K : 0;
@@ -1109,24 +1207,24 @@ function settle(whole: Whole, numbers: Float64Array): void {
                 slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
             }
             {
-                numbers[138] = low;
-                numbers[139] = high;
-                numbers[140] = lowSlack_K;
-                numbers[141] = highSlack_K;
-                numbers[142] = side;
-                numbers[143] = trial;
-                numbers[144] = firstTried;
-                numbers[145] = tried;
-                numbers[149] = slack_K;
+                numbers[141] = low;
+                numbers[142] = high;
+                numbers[143] = lowSlack_K;
+                numbers[144] = highSlack_K;
+                numbers[145] = side;
+                numbers[146] = trial;
+                numbers[147] = firstTried;
+                numbers[148] = tried;
+                numbers[152] = slack_K;
                 nextShare(numbers);
-                low = numbers[138]!;
-                high = numbers[139]!;
-                lowSlack_K = numbers[140]!;
-                highSlack_K = numbers[141]!;
-                side = numbers[142]!;
-                trial = numbers[143]!;
-                tried = numbers[145]!;
-                isFound = numbers[156] === 1;
+                low = numbers[141]!;
+                high = numbers[142]!;
+                lowSlack_K = numbers[143]!;
+                highSlack_K = numbers[144]!;
+                side = numbers[145]!;
+                trial = numbers[146]!;
+                tried = numbers[148]!;
+                isFound = numbers[160] === 1;
             }
             if (isFound)
                 break;
@@ -1141,26 +1239,26 @@ function settle(whole: Whole, numbers: Float64Array): void {
         firstTried = first1;
         tried = tried1;
     }
-    numbers[138] = low;
-    numbers[139] = high;
-    numbers[140] = lowSlack_K;
-    numbers[141] = highSlack_K;
-    numbers[142] = side;
-    numbers[143] = trial;
-    numbers[144] = firstTried;
-    numbers[145] = tried;
-    numbers[58] = settled;
-    numbers[152] = fanShare;
-    numbers[81] = law;
-    numbers[78] = tankPace;
-    numbers[120] = x;
-    numbers[121] = endOverMean;
-    numbers[77] = tankEnd;
-    numbers[151] = airMean_C;
-    numbers[150] = tankMean_C;
-    numbers[153] = heat_W;
-    numbers[86] = dewHolds;
-    numbers[149] = slack_K;
+    numbers[141] = low;
+    numbers[142] = high;
+    numbers[143] = lowSlack_K;
+    numbers[144] = highSlack_K;
+    numbers[145] = side;
+    numbers[146] = trial;
+    numbers[147] = firstTried;
+    numbers[148] = tried;
+    numbers[60] = settled;
+    numbers[156] = fanShare;
+    numbers[83] = law;
+    numbers[80] = tankPace;
+    numbers[123] = x;
+    numbers[124] = endOverMean;
+    numbers[79] = tankEnd;
+    numbers[155] = airMean_C;
+    numbers[154] = tankMean_C;
+    numbers[157] = heat_W;
+    numbers[88] = dewHolds;
+    numbers[152] = slack_K;
 }
 function settlePlate(columns: Columns, numbers: Float64Array): void {
     const { saturation_Pa } = columns;
@@ -1193,10 +1291,10 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
     const sinkDrift_Ks = numbers[48]!;
     const plate_C = numbers[46]!;
     const water_kgm2 = numbers[47]!;
-    const share = numbers[146]!;
-    const hour = numbers[79]! | 0;
-    const restHour = numbers[82]! | 0;
-    let hasBegun = numbers[155] === 1;
+    const share = numbers[149]!;
+    const hour = numbers[81]! | 0;
+    const restHour = numbers[84]! | 0;
+    let hasBegun = numbers[159] === 1;
     let slope_Wm2K = numbers[51]!;
     let begunSlope_Wm2K = numbers[53]!;
     let gain_kgm2s = numbers[52]!;
@@ -1205,38 +1303,38 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
     let begunShed_WK = numbers[55]!;
     let rest_W = numbers[50]!;
     let begunRest_W = numbers[56]!;
-    const faceAir_C = numbers[87]!;
-    const still_Wm2K = numbers[100]!;
-    const stillRise_Wm2K2 = numbers[101]!;
-    const cold1 = numbers[93]!;
-    const hot1 = numbers[97]!;
-    const cold2 = numbers[94]!;
-    const hot2 = numbers[98]!;
-    const cold3 = numbers[95]!;
-    const hot3 = numbers[99]!;
-    const cold0 = numbers[92]!;
-    const hot0 = numbers[96]!;
-    const vapour_Pa = numbers[88]!;
-    const massTransfer = numbers[89]!;
-    const dryGain_Wm2 = numbers[90]!;
-    const wetGain_Wm2 = numbers[91]!;
-    let exchange_WK = numbers[132]!;
-    let backTop = numbers[133]!;
-    let backPlate = numbers[134]!;
-    let backConst_C = numbers[135]!;
-    const outdoor_C = numbers[102]!;
-    let fromSink_WK = numbers[123]!;
-    let fromConst_W = numbers[124]!;
-    let fromPlate_WK = numbers[125]!;
-    const part_s = numbers[122]!;
-    let meanSlope = numbers[126]!;
-    let meanOffset_C = numbers[127]!;
-    let endWeight_K_W = numbers[128]!;
-    let endRamp_C = numbers[129]!;
-    const before = numbers[59]!;
+    const faceAir_C = numbers[89]!;
+    const still_Wm2K = numbers[102]!;
+    const stillRise_Wm2K2 = numbers[103]!;
+    const cold1 = numbers[95]!;
+    const hot1 = numbers[99]!;
+    const cold2 = numbers[96]!;
+    const hot2 = numbers[100]!;
+    const cold3 = numbers[97]!;
+    const hot3 = numbers[101]!;
+    const cold0 = numbers[94]!;
+    const hot0 = numbers[98]!;
+    const vapour_Pa = numbers[90]!;
+    const massTransfer = numbers[91]!;
+    const dryGain_Wm2 = numbers[92]!;
+    const wetGain_Wm2 = numbers[93]!;
+    let exchange_WK = numbers[135]!;
+    let backTop = numbers[136]!;
+    let backPlate = numbers[137]!;
+    let backConst_C = numbers[138]!;
+    const outdoor_C = numbers[104]!;
+    let fromSink_WK = numbers[126]!;
+    let fromConst_W = numbers[127]!;
+    let fromPlate_WK = numbers[128]!;
+    const part_s = numbers[125]!;
+    let meanSlope = numbers[129]!;
+    let meanOffset_C = numbers[130]!;
+    let endWeight_K_W = numbers[131]!;
+    let endRamp_C = numbers[132]!;
+    const before = numbers[61]!;
     const tank_C = numbers[45]!;
-    let ahead_s = numbers[130]!;
-    let waterAhead_kgm2 = numbers[131]!;
+    let ahead_s = numbers[133]!;
+    let waterAhead_kgm2 = numbers[134]!;
     let drift_Ks = 0;
     let at_C = 0;
     let atWater_kgm2 = 0;
@@ -1420,7 +1518,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
             atWater_kgm2 = waterAhead_kgm2;
         }
     }
-    numbers[155] = hasBegun ? 1 : 0;
+    numbers[159] = hasBegun ? 1 : 0;
     numbers[51] = slope_Wm2K;
     numbers[53] = begunSlope_Wm2K;
     numbers[52] = gain_kgm2s;
@@ -1429,32 +1527,32 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
     numbers[55] = begunShed_WK;
     numbers[50] = rest_W;
     numbers[56] = begunRest_W;
-    numbers[132] = exchange_WK;
-    numbers[133] = backTop;
-    numbers[134] = backPlate;
-    numbers[135] = backConst_C;
-    numbers[123] = fromSink_WK;
-    numbers[124] = fromConst_W;
-    numbers[125] = fromPlate_WK;
-    numbers[126] = meanSlope;
-    numbers[127] = meanOffset_C;
-    numbers[128] = endWeight_K_W;
-    numbers[129] = endRamp_C;
-    numbers[130] = ahead_s;
-    numbers[131] = waterAhead_kgm2;
+    numbers[135] = exchange_WK;
+    numbers[136] = backTop;
+    numbers[137] = backPlate;
+    numbers[138] = backConst_C;
+    numbers[126] = fromSink_WK;
+    numbers[127] = fromConst_W;
+    numbers[128] = fromPlate_WK;
+    numbers[129] = meanSlope;
+    numbers[130] = meanOffset_C;
+    numbers[131] = endWeight_K_W;
+    numbers[132] = endRamp_C;
+    numbers[133] = ahead_s;
+    numbers[134] = waterAhead_kgm2;
 }
 function nextShare(numbers: Float64Array): void {
-    let before = numbers[59]!;
-    let trial = numbers[143]!;
-    let isFound = numbers[156] === 1;
-    const firstTried = numbers[144]!;
-    const slack_K = numbers[149]!;
-    let low = numbers[138]!;
-    let side = numbers[142]!;
-    let high = numbers[139]!;
-    let lowSlack_K = numbers[140]!;
-    let highSlack_K = numbers[141]!;
-    let tried = numbers[145]!;
+    let before = numbers[61]!;
+    let trial = numbers[146]!;
+    let isFound = numbers[160] === 1;
+    const firstTried = numbers[147]!;
+    const slack_K = numbers[152]!;
+    let low = numbers[141]!;
+    let side = numbers[145]!;
+    let high = numbers[142]!;
+    let lowSlack_K = numbers[143]!;
+    let highSlack_K = numbers[144]!;
+    let tried = numbers[148]!;
     nextShare: {
         const before = trial;
         isFound = true;
@@ -1500,15 +1598,100 @@ function nextShare(numbers: Float64Array): void {
         tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
         isFound = false;
     }
-    numbers[59] = before;
-    numbers[143] = trial;
-    numbers[156] = isFound ? 1 : 0;
-    numbers[138] = low;
-    numbers[142] = side;
-    numbers[139] = high;
-    numbers[140] = lowSlack_K;
-    numbers[141] = highSlack_K;
-    numbers[145] = tried;
+    numbers[61] = before;
+    numbers[146] = trial;
+    numbers[160] = isFound ? 1 : 0;
+    numbers[141] = low;
+    numbers[145] = side;
+    numbers[142] = high;
+    numbers[143] = lowSlack_K;
+    numbers[144] = highSlack_K;
+    numbers[148] = tried;
+}
+function openWindows(columns: Columns, numbers: Float64Array): void {
+    const step_s = numbers[0]!;
+    const nightVent_WK = numbers[2]!;
+    const ventStop_C = numbers[3]!;
+    const toRadiant = numbers[5]!;
+    let firstTried = numbers[147]!;
+    let opening = numbers[59]!;
+    let tried = numbers[148]!;
+    let trial = numbers[146]!;
+    let vent_WK = numbers[106]!;
+    let rowVent_WK = numbers[107]!;
+    let toRadiant_W = numbers[116]!;
+    let hourToRadiant_W = numbers[113]!;
+    const faces_W = numbers[117]!;
+    let roomDrive_W = numbers[115]!;
+    let hourToAir_W = numbers[112]!;
+    let inertia_WK = numbers[108]!;
+    const air_C = numbers[43]!;
+    let radiantShare = numbers[111]!;
+    let portBase_C = numbers[119]!;
+    let radiant_WK = numbers[110]!;
+    let airMean_C = numbers[155]!;
+    let room_WK = numbers[114]!;
+    const outdoor_C = numbers[104]!;
+    let slack_K = numbers[152]!;
+    let isFound = numbers[160] === 1;
+    let vented_s = numbers[76]!;
+    {
+        firstTried = opening > 0.5 ? 1 : 0;
+        tried = firstTried;
+        trial = 0;
+        for (;;) {
+            opening = tried;
+            vent_WK = opening * nightVent_WK;
+            {
+                if (vent_WK !== rowVent_WK) {
+                    numbers[106] = vent_WK;
+                    setRoomHour(columns, numbers);
+                    rowVent_WK = numbers[107]!;
+                    hourToRadiant_W = numbers[113]!;
+                    hourToAir_W = numbers[112]!;
+                    inertia_WK = numbers[108]!;
+                    radiantShare = numbers[111]!;
+                    radiant_WK = numbers[110]!;
+                    room_WK = numbers[114]!;
+                }
+                toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
+                roomDrive_W =
+                    hourToAir_W +
+                        CONVECTION_INSIDE_Wm2K * faces_W +
+                        inertia_WK * air_C -
+                        radiantShare * toRadiant_W;
+                portBase_C = toRadiant > 0 && radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
+            }
+            airMean_C = roomDrive_W / room_WK;
+            const open_K = (airMean_C - outdoor_C - OPENS_FROM_K) / OPENS_OVER_K;
+            const above_K = (airMean_C - ventStop_C) / SHUTS_OVER_K;
+            slack_K = (open_K < above_K ? open_K : above_K) - opening;
+            {
+                numbers[147] = firstTried;
+                numbers[148] = tried;
+                numbers[146] = trial;
+                numbers[152] = slack_K;
+                nextShare(numbers);
+                tried = numbers[148]!;
+                trial = numbers[146]!;
+                isFound = numbers[160] === 1;
+            }
+            if (isFound)
+                break;
+        }
+        vented_s += opening * step_s;
+    }
+    numbers[147] = firstTried;
+    numbers[59] = opening;
+    numbers[148] = tried;
+    numbers[146] = trial;
+    numbers[106] = vent_WK;
+    numbers[116] = toRadiant_W;
+    numbers[115] = roomDrive_W;
+    numbers[119] = portBase_C;
+    numbers[155] = airMean_C;
+    numbers[152] = slack_K;
+    numbers[76] = vented_s;
 }
 function takeSlack(numbers: Float64Array): void {
     const field_frac = numbers[9]!;
@@ -1519,21 +1702,21 @@ function takeSlack(numbers: Float64Array): void {
     const pipeShare = numbers[30]!;
     const stopDifference_K = numbers[40]!;
     const lowestStore_C = numbers[41]!;
-    let slack_K = numbers[149]!;
-    const tankMean_C = numbers[150]!;
-    const from_C = numbers[147]!;
-    const band_K = numbers[148]!;
-    const share = numbers[146]!;
+    let slack_K = numbers[152]!;
+    const tankMean_C = numbers[154]!;
+    const from_C = numbers[150]!;
+    const band_K = numbers[151]!;
+    const share = numbers[149]!;
     const slope_Wm2K = numbers[51]!;
-    let exchange_WK = numbers[132]!;
-    let backTop = numbers[133]!;
-    let backPlate = numbers[134]!;
-    let backConst_C = numbers[135]!;
-    const outdoor_C = numbers[102]!;
-    const meanSlope = numbers[126]!;
-    const meanOffset_C = numbers[127]!;
+    let exchange_WK = numbers[135]!;
+    let backTop = numbers[136]!;
+    let backPlate = numbers[137]!;
+    let backConst_C = numbers[138]!;
+    const outdoor_C = numbers[104]!;
+    const meanSlope = numbers[129]!;
+    const meanOffset_C = numbers[130]!;
     const tank_C = numbers[45]!;
-    const tankEnd = numbers[77]!;
+    const tankEnd = numbers[79]!;
     takeSlack: {
         const a = pipeShare;
         slack_K = tankMean_C - from_C - band_K * share;
@@ -1564,28 +1747,28 @@ function takeSlack(numbers: Float64Array): void {
         const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
         slack_K = Math.min(drop_K - stopDifference_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
     }
-    numbers[149] = slack_K;
-    numbers[132] = exchange_WK;
-    numbers[133] = backTop;
-    numbers[134] = backPlate;
-    numbers[135] = backConst_C;
+    numbers[152] = slack_K;
+    numbers[135] = exchange_WK;
+    numbers[136] = backTop;
+    numbers[137] = backPlate;
+    numbers[138] = backConst_C;
 }
 function finishAlone(columns: Columns, numbers: Float64Array): void {
     const step_s = numbers[0]!;
     const waterLimit_kgm2 = numbers[13]!;
     let water_kgm2 = numbers[47]!;
     let begunGain_kgm2s = numbers[54]!;
-    let part_s = numbers[122]!;
-    let hasBegun = numbers[155] === 1;
+    let part_s = numbers[125]!;
+    let hasBegun = numbers[159] === 1;
     let shed_WK = numbers[49]!;
-    let meanOffset_C = numbers[127]!;
+    let meanOffset_C = numbers[130]!;
     let rest_W = numbers[50]!;
-    let ahead_s = numbers[130]!;
-    let waterAhead_kgm2 = numbers[131]!;
+    let ahead_s = numbers[133]!;
+    let waterAhead_kgm2 = numbers[134]!;
     let gain_kgm2s = numbers[52]!;
     let plate_C = numbers[46]!;
-    let endWeight_K_W = numbers[128]!;
-    let shed_J = numbers[65]!;
+    let endWeight_K_W = numbers[131]!;
+    let shed_J = numbers[67]!;
     {
         let parts = 1;
         if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
@@ -1598,21 +1781,21 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
                 hasBegun = false;
                 {
                     numbers[47] = water_kgm2;
-                    numbers[122] = part_s;
-                    numbers[155] = hasBegun ? 1 : 0;
-                    numbers[130] = ahead_s;
-                    numbers[131] = waterAhead_kgm2;
+                    numbers[125] = part_s;
+                    numbers[159] = hasBegun ? 1 : 0;
+                    numbers[133] = ahead_s;
+                    numbers[134] = waterAhead_kgm2;
                     numbers[46] = plate_C;
                     settlePlate(columns, numbers);
                     begunGain_kgm2s = numbers[54]!;
-                    hasBegun = numbers[155] === 1;
+                    hasBegun = numbers[159] === 1;
                     shed_WK = numbers[49]!;
-                    meanOffset_C = numbers[127]!;
+                    meanOffset_C = numbers[130]!;
                     rest_W = numbers[50]!;
-                    ahead_s = numbers[130]!;
-                    waterAhead_kgm2 = numbers[131]!;
+                    ahead_s = numbers[133]!;
+                    waterAhead_kgm2 = numbers[134]!;
                     gain_kgm2s = numbers[52]!;
-                    endWeight_K_W = numbers[128]!;
+                    endWeight_K_W = numbers[131]!;
                 }
             }
             given_J += part_s * (shed_WK * meanOffset_C - rest_W);
@@ -1633,12 +1816,12 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
         shed_J += given_J;
     }
     numbers[47] = water_kgm2;
-    numbers[122] = part_s;
-    numbers[155] = hasBegun ? 1 : 0;
-    numbers[130] = ahead_s;
-    numbers[131] = waterAhead_kgm2;
+    numbers[125] = part_s;
+    numbers[159] = hasBegun ? 1 : 0;
+    numbers[133] = ahead_s;
+    numbers[134] = waterAhead_kgm2;
     numbers[46] = plate_C;
-    numbers[65] = shed_J;
+    numbers[67] = shed_J;
 }
 function finishRun(whole: Whole, numbers: Float64Array): void {
     const { keepsBooks } = whole;
@@ -1648,31 +1831,31 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
     const pump_W = numbers[28]!;
     const pipeShare = numbers[30]!;
     const shed_WK = numbers[49]!;
-    const fromPlate_WK = numbers[125]!;
-    const meanSlope = numbers[126]!;
-    const tankMean_C = numbers[150]!;
-    const meanOffset_C = numbers[127]!;
-    const share = numbers[146]!;
-    const exchange_WK = numbers[132]!;
-    const outdoor_C = numbers[102]!;
-    let shed_J = numbers[65]!;
+    const fromPlate_WK = numbers[128]!;
+    const meanSlope = numbers[129]!;
+    const tankMean_C = numbers[154]!;
+    const meanOffset_C = numbers[130]!;
+    const share = numbers[149]!;
+    const exchange_WK = numbers[135]!;
+    const outdoor_C = numbers[104]!;
+    let shed_J = numbers[67]!;
     const rest_W = numbers[50]!;
-    let taken_J = numbers[66]!;
-    let pipes_J = numbers[67]!;
-    let pump_J = numbers[68]!;
-    let return_Cs = numbers[73]!;
-    let run_s = numbers[72]!;
-    const fromSink_WK = numbers[123]!;
-    const fromConst_W = numbers[124]!;
+    let taken_J = numbers[68]!;
+    let pipes_J = numbers[69]!;
+    let pump_J = numbers[70]!;
+    let return_Cs = numbers[75]!;
+    let run_s = numbers[74]!;
+    const fromSink_WK = numbers[126]!;
+    const fromConst_W = numbers[127]!;
     let plate_C = numbers[46]!;
-    let ahead_s = numbers[130]!;
-    let waterAhead_kgm2 = numbers[131]!;
+    let ahead_s = numbers[133]!;
+    let waterAhead_kgm2 = numbers[134]!;
     let water_kgm2 = numbers[47]!;
     const gain_kgm2s = numbers[52]!;
-    const endWeight_K_W = numbers[128]!;
-    const endRamp_C = numbers[129]!;
-    let restStep = numbers[83]! | 0;
-    let isOnRest = numbers[84]! | 0;
+    const endWeight_K_W = numbers[131]!;
+    const endRamp_C = numbers[132]!;
+    let restStep = numbers[85]! | 0;
+    let isOnRest = numbers[86]! | 0;
     {
         const a = pipeShare;
         const back_WK = shed_WK + fromPlate_WK;
@@ -1707,34 +1890,34 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
         if (isOnRest === 1)
             isOnRest = 0;
     }
-    numbers[65] = shed_J;
-    numbers[66] = taken_J;
-    numbers[67] = pipes_J;
-    numbers[68] = pump_J;
-    numbers[73] = return_Cs;
-    numbers[72] = run_s;
+    numbers[67] = shed_J;
+    numbers[68] = taken_J;
+    numbers[69] = pipes_J;
+    numbers[70] = pump_J;
+    numbers[75] = return_Cs;
+    numbers[74] = run_s;
     numbers[46] = plate_C;
-    numbers[130] = ahead_s;
-    numbers[131] = waterAhead_kgm2;
+    numbers[133] = ahead_s;
+    numbers[134] = waterAhead_kgm2;
     numbers[47] = water_kgm2;
-    numbers[83] = restStep;
-    numbers[84] = isOnRest;
+    numbers[85] = restStep;
+    numbers[86] = isOnRest;
 }
 function enterStep(whole: Whole, numbers: Float64Array): void {
     const { hasPlant, tankOutside } = whole;
     const step_s = numbers[0]!;
     const tankLoss_WK = numbers[32]!;
     const fan_W = numbers[36]!;
-    let nightVent_J = numbers[64]!;
-    const vent_WK = numbers[104]!;
-    const outdoor_C = numbers[102]!;
-    const airMean_C = numbers[151]!;
-    let fan_J = numbers[69]!;
-    const fanShare = numbers[152]!;
-    let delivered_J = numbers[71]!;
-    const delivered_W = numbers[154]!;
-    let gain_J = numbers[70]!;
-    const tankMean_C = numbers[150]!;
+    let nightVent_J = numbers[66]!;
+    const vent_WK = numbers[106]!;
+    const outdoor_C = numbers[104]!;
+    const airMean_C = numbers[155]!;
+    let fan_J = numbers[71]!;
+    const fanShare = numbers[156]!;
+    let delivered_J = numbers[73]!;
+    const delivered_W = numbers[158]!;
+    let gain_J = numbers[72]!;
+    const tankMean_C = numbers[154]!;
     enterStep: {
         nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
         if (hasPlant === 0)
@@ -1744,37 +1927,37 @@ function enterStep(whole: Whole, numbers: Float64Array): void {
         delivered_J += step_s * delivered_W;
         gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
     }
-    numbers[64] = nightVent_J;
-    numbers[69] = fan_J;
-    numbers[71] = delivered_J;
-    numbers[70] = gain_J;
+    numbers[66] = nightVent_J;
+    numbers[71] = fan_J;
+    numbers[73] = delivered_J;
+    numbers[72] = gain_J;
 }
 function enterRest(columns: Columns, numbers: Float64Array): void {
     const { restRows } = columns;
     const area_m2 = numbers[26]!;
-    let shed_J = numbers[65]!;
-    const restStep = numbers[83]! | 0;
+    let shed_J = numbers[67]!;
+    const restStep = numbers[85]! | 0;
     {
         shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
     }
-    numbers[65] = shed_J;
+    numbers[67] = shed_J;
 }
 function setCharging(numbers: Float64Array): void {
     const rate_WK = numbers[27]!;
-    const share = numbers[146]!;
-    const backTop = numbers[133]!;
-    const backPlate = numbers[134]!;
-    let charging_W = numbers[136]!;
-    const backConst_C = numbers[135]!;
-    const meanOffset_C = numbers[127]!;
-    let charging_WK = numbers[137]!;
-    const meanSlope = numbers[126]!;
+    const share = numbers[149]!;
+    const backTop = numbers[136]!;
+    const backPlate = numbers[137]!;
+    let charging_W = numbers[139]!;
+    const backConst_C = numbers[138]!;
+    const meanOffset_C = numbers[130]!;
+    let charging_WK = numbers[140]!;
+    const meanSlope = numbers[129]!;
     {
         const fromTop = share * rate_WK * (backTop - 1);
         const fromPlate = share * rate_WK * backPlate;
         charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
         charging_WK = -(fromTop + fromPlate * meanSlope);
     }
-    numbers[136] = charging_W;
-    numbers[137] = charging_WK;
+    numbers[139] = charging_W;
+    numbers[140] = charging_WK;
 }

@@ -111,6 +111,8 @@ export interface Kept {
   begunShed_WK: number
   begunRest_W: number
   latestShare: number
+  earlierShare: number
+  opening: number
   settled: number
   before: number
   /** Of the hour: °C s, J, s. */
@@ -169,7 +171,6 @@ export interface Within {
   stillRise_Wm2K2: number
   outdoor_C: number
   lowest_C: number
-  /** Room. */
   vent_WK: number
   rowVent_WK: number
   inertia_WK: number
@@ -231,6 +232,7 @@ export interface Within {
   from_C: number
   band_K: number
   slack_K: number
+  foundShare: number
   tankMean_C: number
   airMean_C: number
   fanShare: number

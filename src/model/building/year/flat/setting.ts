@@ -1,7 +1,7 @@
 import { HOUR_S } from '#model/basis/hours'
 import type { RoomNetwork } from '#model/building/room'
 import type { Plant, YearInputs } from '../inputs.ts'
-import { RATED_DIFFERENCE_K } from '../delivery.ts'
+import { RATED_DIFFERENCE_K } from '../delivery-law.ts'
 import { LoopFlow } from '../loop-flow.ts'
 import { nodesOf } from '../nodes.ts'
 import { fadedAt_K } from '../open-valve.ts'
