@@ -1,5 +1,6 @@
 /** Panels in a combination: guessed in a few years, or sized just as the design page sizes them. */
 import { HOUR_S } from '#model/basis/hours'
+import type { RoomNetwork } from '#model/building/room'
 import { simulateYear } from '#model/building/year'
 import { builtOf, designOf, tanksSoldAbout_m3, taskOf, type Prepared } from '#model/design/assembly'
 import {
@@ -24,6 +25,8 @@ export interface PlantYear {
   readonly storeVolume_m3: number
   /** The area is only hoped to meet the target. */
   readonly hoped?: true
+  /** The largest area there is room for was not enough. */
+  readonly floor?: true
 }
 
 /** What panels draw is counted, what a fan at night draws is not yet. */
@@ -36,11 +39,18 @@ export interface PanelYear extends PlantYear {
 const GUESSED_STORE_m3m2 = 0.2
 
 /** A design before it is rounded to what is sold. */
-type Sized = Pick<SizingResult, 'area_m2' | 'storeVolume_m3' | 'slope'>
+type Sized = Pick<SizingResult, 'kind' | 'area_m2' | 'storeVolume_m3' | 'slope'>
 
-/** Sized, of whole modules, the tank at its knee: the very numbers of the design page. */
-export function builtPanels(prepared: Prepared): PanelYear & { readonly sized: Sized } {
-  const { design, year, sizing } = builtOf(prepared, sizePanels(taskOf(prepared), false))
+/**
+ * Sized, of whole modules, the tank at its knee: the very numbers of the design page.
+ * @param floor  the largest area is known to be too small: looked at first, it is found at once
+ */
+export function builtPanels(prepared: Prepared, floor = false): PanelYear & { readonly sized: Sized } {
+  const task = taskOf(prepared)
+  const { design, year, sizing } = builtOf(
+    prepared,
+    sizePanels(floor ? { ...task, guess_m2: task.maxArea_m2 } : task, false),
+  )
   const { area_m2: panelArea_m2, storeVolume_m3 } = design.candidate
   const electric_J = year.electric_W.reduce((sum, watts) => sum + watts, 0) * HOUR_S
   const { room_C, vented_h } = year
@@ -82,6 +92,14 @@ interface Known {
 export class PanelGuess {
   private readonly known: Known[] = []
   private slope: number | null = null
+  /** The last with the largest area. */
+  private last: {
+    readonly room: RoomNetwork
+    readonly candidate: Candidate
+    readonly year: PanelYear
+  } | null = null
+  /** Tank for each m² where the largest area was not enough, as the last such one was sized, m³/m². */
+  private floorRatio_m3m2: number | null = null
   /** Tank for each m² of panel as the last one was sized, m³/m². */
   private ratio_m3m2 = GUESSED_STORE_m3m2
 
@@ -89,10 +107,30 @@ export class PanelGuess {
   year(prepared: Prepared, measures: readonly string[]): PanelYear | null {
     const near = this.nearest(measures)
     const slope = near?.slope ?? this.slope
-    if (slope === null) return null
     const task = taskOf(prepared)
+    if (slope === null) return this.atMost(prepared, task, measures)
     const guess_m2 = this.expected_m2(measures) ?? near?.area_m2 ?? task.guess_m2
     return this.fewYears(prepared, task, measures, guess_m2, slope)
+  }
+
+  /** The largest area where it is not enough, else null. */
+  private atMost(prepared: Prepared, task: SizingTask, measures: readonly string[]): PanelYear | null {
+    if (this.floorRatio_m3m2 === null) return null
+    const candidate = guessed(task, task.maxArea_m2, this.floorRatio_m3m2)
+    const year = this.floorYear(prepared, candidate)
+    if (exceedance(year.room_C, prepared.yardstick).measure <= 0) return null
+    this.learn(measures, task.maxArea_m2, this.slope)
+    return year
+  }
+
+  /** Rooms that differ in the limit alone have the same year with the same panels. */
+  private floorYear(prepared: Prepared, candidate: Candidate): PanelYear {
+    const { last } = this
+    if (last?.room === prepared.room && last.candidate.storeVolume_m3 === candidate.storeVolume_m3)
+      return last.year
+    const year: PanelYear = { ...yearWith(prepared, candidate, 'built'), floor: true }
+    this.last = { room: prepared.room, candidate, year }
+    return year
   }
 
   /** Newton's steps, then secants, until one is near enough; null where they do not end. */
@@ -106,13 +144,17 @@ export class PanelGuess {
     const { maxArea_m2 } = task
     const { ratio_m3m2 } = this
     let area_m2 = Math.min(guess_m2, maxArea_m2)
+    if (area_m2 === maxArea_m2) {
+      const floor = this.atMost(prepared, task, measures)
+      if (floor !== null) return floor
+    }
     let before: Trial | null = null
     for (let k = 0; k < MOST_YEARS; k++) {
       const { measure } = judged(task, guessed(task, area_m2, ratio_m3m2))
       const here: Trial = { area_m2, measure }
       if (measure > 0 && area_m2 === maxArea_m2) {
         this.learn(measures, area_m2, slope)
-        return yearWith(prepared, guessed(task, area_m2))
+        return this.floorYear(prepared, guessed(task, area_m2, this.floorRatio_m3m2 ?? ratio_m3m2))
       }
       const steep: number = (before === null ? null : slopeNearZero([before, here])) ?? slope
       const factor = Math.exp(-measure / steep)
@@ -129,8 +171,11 @@ export class PanelGuess {
   }
 
   /** Sized as it would be built: the next guess may begin from it. */
-  learnSized(measures: readonly string[], { area_m2, storeVolume_m3, slope }: Sized): void {
-    if (area_m2 > 0 && storeVolume_m3 > 0) this.ratio_m3m2 = storeVolume_m3 / area_m2
+  learnSized(measures: readonly string[], { kind, area_m2, storeVolume_m3, slope }: Sized): void {
+    if (area_m2 > 0 && storeVolume_m3 > 0) {
+      this.ratio_m3m2 = storeVolume_m3 / area_m2
+      if (kind === 'floor') this.floorRatio_m3m2 = this.ratio_m3m2
+    }
     this.learn(measures, area_m2, slope)
   }
 

@@ -1,5 +1,6 @@
 /** The order in which combinations are tried, and which need not be. */
 import type { Measure } from '#model/design/measures'
+import { Hopes } from './decide-hopes.ts'
 import type { PlantKind } from './decide-machines.ts'
 import type { Combination, Trials } from './decide-trial.ts'
 import { missed } from './decide-ways.ts'
@@ -7,28 +8,27 @@ import { missed } from './decide-ways.ts'
 /** Sets of measures whose rooms are the same. */
 export type Group = readonly (readonly Measure[])[]
 
-/** How much better than guessed a panel may turn out once it is sized as built: share of cost and electricity, K or K·h. */
-const BETTER_COST = 0.8
-const BETTER_ELECTRICITY = 0.7
-const BETTER_MISS = 0.5
-
 interface Guessed {
   readonly set: readonly Measure[]
-  readonly hopeful: Combination
+  readonly rough: Combination
 }
+
+/** Where the largest area misses by more, K or K·h, it is looked at first when panels are sized. */
+const SURELY_MISSED = 0.5
 
 /**
  * A combination is left out only where one known already meets the target without electricity or water, at a lower price
  * than its own without anything simulated, and needs no roof work that it does without; or where some hot weeks show that
  * it misses the target by more than a cheaper one that draws nothing: it can then be neither on the front nor a named way.
- * Panels are guessed first. Where the largest area is far from enough they are left so; of the rest, what might be best
- * with some luck is sized as it would be built.
+ * Panels are guessed first, also where the largest area is not enough; what might be best with some luck (`Hopes`) is sized
+ * as it would be built.
  */
 export class Search {
   readonly done: Combination[] = []
   /** Combinations there are of the sets gone through, with those that were seen to lose and those that need no machine. */
   looked = 0
   private guessed: Guessed[] = []
+  private readonly hopes = new Hopes()
   private readonly free: Combination[] = []
   private readonly trials: Trials
   private readonly plants: readonly PlantKind[]
@@ -59,10 +59,9 @@ export class Search {
         if (plant !== 'panels' || set.length === 0) this.add(this.trials.run(prepared, set, plant))
         else {
           const rough = this.trials.run(prepared, set, plant, 'rough')
-          const best = hopeful(rough)
-          if (best.meets && !this.skips) this.add(this.trials.run(prepared, set, plant))
-          else if (best.meets) this.guessed.push({ set, hopeful: best })
-          else this.add(rough)
+          if (rough.guess === undefined) this.add(rough)
+          else if (!this.skips) this.add(this.trials.run(prepared, set, plant))
+          else this.guessed.push({ set, rough })
         }
       }
     }
@@ -74,12 +73,16 @@ export class Search {
    */
   *refine(wanted: (tried: readonly Combination[]) => readonly Combination[]): Generator<number> {
     for (;;) {
-      const hoped = new Set(wanted([...this.done, ...this.guessed.map((one) => one.hopeful)]))
-      const waiting = this.guessed.filter((one) => hoped.has(one.hopeful))
+      const hopeful = this.guessed.map(({ rough }) => this.hopes.best(rough))
+      const hoped = new Set(wanted([...this.done, ...hopeful]))
+      const waiting = this.guessed.filter((_, i) => hoped.has(hopeful[i]!))
       const next = waiting[0]
       if (next === undefined) return
       this.guessed = this.guessed.filter((one) => one !== next)
-      this.add(this.trials.run(this.trials.with(next.set), next.set, 'panels'))
+      const sizing = next.rough.guess === 'floor' && next.rough.miss > SURELY_MISSED ? 'floor' : 'built'
+      const built = this.trials.run(this.trials.with(next.set), next.set, 'panels', sizing)
+      this.hopes.compare(next.rough, built)
+      this.add(built)
       yield waiting.length
     }
   }
@@ -107,18 +110,5 @@ export class Search {
     const least = this.trials.leastFirstCost(set, plant)
     const onRoof = plant === 'panels' || set.some((measure) => measure.onRoof)
     return this.free.some((known) => known.firstCost < least && (onRoof || !known.onRoof))
-  }
-}
-
-/** What a guessed combination may come to at best. */
-function hopeful(rough: Combination): Combination {
-  const miss = rough.miss - BETTER_MISS
-  return {
-    ...rough,
-    miss,
-    meets: miss <= 0,
-    firstCost: BETTER_COST * rough.firstCost,
-    totalCost: BETTER_COST * rough.totalCost,
-    electric_J: BETTER_ELECTRICITY * rough.electric_J,
   }
 }

@@ -5,7 +5,7 @@ import type { Prepared } from '#model/design/assembly'
 import { wayPrices, yearlyCost, type WayPrices } from '#model/design/cost'
 import type { Measure } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
-import { exceedance, type Yardstick } from '#model/design/target'
+import { exceedance, fanHours_h } from '#model/design/target'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import {
   airConditionerOf,
@@ -43,13 +43,15 @@ export interface Combination {
   /** Highest relative humidity that an evaporative cooler was let run to, 0…1; 0 without one. */
   readonly mostHumid_frac: number
   readonly onRoof: boolean
+  /** Panels that are not sized as they would be built: guessed to be enough, or the largest area, which is not. */
+  readonly guess?: 'enough' | 'floor'
 }
 
-/** Panels sized roughly, with a tank in a usual proportion, or just as the design is: of whole modules, the tank at its knee. */
-export type PanelSizing = 'rough' | 'built'
-
-/** Ceiling fans run above this, °C. */
-const FAN_FROM_C = 25
+/**
+ * Panels sized roughly, with a tank in a proportion seen before, or just as the design is: of whole modules, the tank at its
+ * knee; the same where the largest area is known to be too small.
+ */
+export type PanelSizing = 'rough' | 'built' | 'floor'
 
 /** A room run through its hot weeks alone differs from the same weeks of its whole year by less, K. */
 const MARGIN_K = 0.05
@@ -118,7 +120,7 @@ export class Trials {
         : machinePrice(this.scenario, plant)
     const firstCost = this.priceOf(measures) + ran
     const fan_W = fan?.power_W(this.scenario) ?? 0
-    const electric_J = year.electric_J + fan_W * fanHours_h(year.room_C, yardstick) * HOUR_S
+    const electric_J = year.electric_J + fan_W * fanHours_h(year.room_C, yardstick.limit_C) * HOUR_S
     const water_m3 = year.water_kg / 1000
     const each = yearlyCost(this.prices, { electric_J, water_m3, running: ran })
     return {
@@ -138,6 +140,11 @@ export class Trials {
       water_m3,
       mostHumid_frac: year.mostHumid_frac,
       onRoof: plant === 'panels' || measures.some(({ onRoof }) => onRoof),
+      ...(year.hoped === true
+        ? { guess: 'enough' as const }
+        : year.floor === true
+          ? { guess: 'floor' as const }
+          : {}),
     }
   }
 
@@ -183,7 +190,7 @@ export class Trials {
     const ids = measures.map(({ id }) => id)
     const guessed = sizing === 'rough' ? this.guess.year(prepared, ids) : null
     if (guessed !== null) return guessed
-    const built = builtPanels(prepared)
+    const built = builtPanels(prepared, sizing === 'floor')
     this.guess.learnSized(ids, built.sized)
     return built
   }
@@ -215,9 +222,4 @@ function hottestWeeks({
     if (h >= length - 1 && sum > most) [most, first] = [sum, h - length + 1]
   }
   return [first, first + length]
-}
-
-/** Counted hours in which a ceiling fan is on. */
-function fanHours_h(room_C: Float64Array, { limit_C }: Yardstick): number {
-  return room_C.reduce((n, temp_C, h) => n + (temp_C > FAN_FROM_C && !Number.isNaN(limit_C[h]!) ? 1 : 0), 0)
 }
