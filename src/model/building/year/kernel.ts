@@ -57,7 +57,7 @@ export class YearKernel {
     this.plate = plant === null ? null : new PlateCourse(inputs, plant, this.nodes, step_s)
     this.delivery =
       plant !== null && this.nodes.tank ? new Delivery(plant.store, plant.plan, this.room.port) : null
-    this.duty = new PumpDuty(plant?.plan ?? null, this.nodes.tank)
+    this.duty = new PumpDuty(plant?.plan ?? null, this.nodes.layers)
     this.tankOutside = plant?.store.lossTo === 'outside'
   }
 

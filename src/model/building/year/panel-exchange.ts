@@ -2,7 +2,7 @@ import { decay } from '#model/basis/numbers'
 import type { LoopDuty } from '#model/panels/loop'
 
 /** Below this slope a plate exchanges next to nothing and the series form of the exchange is used, W/m²K. */
-const SMALL_SLOPE_Wm2K = 1e-3
+export const SMALL_SLOPE_Wm2K = 1e-3
 
 /**
  * Conductance between the fluid entering the panel and the mean plate, W/K, such that a plate in balance gives

@@ -3,7 +3,7 @@ import type { PlanSpec } from './plan.ts'
 /** Pipes in a mass and air from a panel: all of the step at the setpoint, none of it this much under, K: a thermostat's differential (common practice, no source). */
 const THERMOSTAT_K = 0.5
 /** The band of the start difference is no narrower than this, K: none of the step at its beginning, all of it at its end (common practice, no source). */
-const NARROWEST_K = 0.1
+export const NARROWEST_K = 0.1
 /** The share is found where nothing is left or lacking but this, K. */
 const NEAR_K = 2e-4
 const MOST_TRIALS = 12
@@ -37,6 +37,8 @@ interface PlateAtRest {
  * Between its two differences a switch keeps the state that it has, and which one that is hangs on what came before: a store
  * a little warmer would start the pump and end up the colder. Here the share grows in that band from none, where just the stop
  * difference could be had from the plate in balance, to all at the start difference: no memory, and the warmer store stays the warmer.
+ * In a tank in layers what comes back lies at the bottom and leaves the top, which is looked at, as warm: begun at the stop difference, a
+ * pump would put all of that under a store a little warmer, and nothing under another. There the share grows from where nothing is gained.
  */
 export class PumpDuty {
   /** In this step, and in the one before, 0…1. */
@@ -44,6 +46,8 @@ export class PumpDuty {
   before = 0
   private readonly start_K: number
   private readonly stop_K: number
+  /** What the panel must take at the least, K: in a tank in layers anything. */
+  private readonly least_K: number
   private readonly lowest_C: number
   private readonly setpoint_C: number
   private hour = -1
@@ -51,20 +55,23 @@ export class PumpDuty {
   private from_C = 0
   private band_K = 0
 
-  /** @param tank  not a mass, which a thermostat guards */
-  constructor(plan: PlanSpec | null, tank: boolean) {
+  /** @param layers  of a tank; 0 of a mass, which a thermostat guards */
+  constructor(plan: PlanSpec | null, layers: number) {
     this.start_K = plan?.startDifference_K ?? 0
     this.stop_K = plan?.stopDifference_K ?? 0
     this.lowest_C = plan?.lowestStore_C ?? 0
-    this.setpoint_C = plan === null || tank ? -Infinity : plan.setpoint_C
+    this.least_K = layers > 1 ? 0 : this.stop_K
+    this.setpoint_C = plan === null || layers > 0 ? -Infinity : plan.setpoint_C
   }
 
   /** Sets what holds through an hour. */
   begin(plate: PlateAtRest, hour: number): void {
     if (hour === this.hour) return
     this.hour = hour
-    this.from_C = plate.paysFrom_C(hour, this.stop_K)
-    this.band_K = Math.max(NARROWEST_K, plate.balance_C(hour) + this.start_K - this.from_C)
+    const pays_C = plate.paysFrom_C(hour, this.stop_K)
+    this.from_C = this.least_K === this.stop_K ? pays_C : plate.paysFrom_C(hour, this.least_K)
+    const started_C = Math.max(plate.balance_C(hour) + this.start_K, pays_C)
+    this.band_K = Math.max(NARROWEST_K, started_C - this.from_C)
   }
 
   /** What is left over the band of switching, K: below 0 at rest a pump is not started whatever else holds. */
@@ -78,7 +85,7 @@ export class PumpDuty {
    */
   slack_K({ sinkEnd_C, sink_C, drop_K, gain_K }: StepSeen, air_C: number, share: number): number {
     return Math.min(
-      drop_K - this.stop_K,
+      drop_K - this.least_K,
       gain_K,
       this.startSlack_K(sink_C, share),
       sinkEnd_C - this.lowest_C,

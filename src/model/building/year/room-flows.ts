@@ -6,7 +6,6 @@ import {
   absorbed_Wm2,
   type RoomNetwork,
 } from '#model/building/room'
-import { HOUR_S } from '#model/basis/hours'
 import type { Books } from './books.ts'
 import type { Delivery } from './delivery.ts'
 import type { RoomStep } from './room-step.ts'
@@ -21,39 +20,30 @@ export function enterRoom(
   vent_WK: number,
   step_s: number,
 ): void {
-  const outdoor_C = network.outdoor_C[hour]!
-  let envelope_W = network.ventilation_WK[hour]! * (outdoor_C - airMean_C)
-  let ground_W = 0
-  let sunShare = 0
-  let areaShare = 0
   for (let i = 0; i < network.groups.length; i++) {
-    const group = network.groups[i]!
-    const through_W = group.area_m2 * room.outer_Wm2[i]!
-    if (group.name === 'floor') ground_W += through_W
-    else envelope_W += through_W
-    sunShare += group.sunShare
-    areaShare += group.areaShare
+    const { name, area_m2 } = network.groups[i]!
+    const through_J = step_s * area_m2 * room.outer_Wm2[i]!
+    if (name === 'floor') books.ground_J += through_J
+    else books.envelope_J += through_J
   }
-  const { windows } = network
-  if (windows !== null) {
-    const q_Wm2 = absorbed_Wm2(network, windows, hour, false)
-    const U = 1 / (1 / HI + windows.resistance_m2KW + 1 / windows.outside.film_Wm2K[hour]!)
-    const inside_C = (HC * airMean_C + HR * room.radiantMean_C + q_Wm2) / HI
-    envelope_W += windows.area_m2 * U * (windows.outside.temp_C[hour]! - inside_C)
-    areaShare += windows.areaShare
-  }
-  const given = CONVECTIVE_GAINS_frac + (1 - CONVECTIVE_GAINS_frac) * areaShare
-  const gains_W = sunShare * network.sun_W[hour]! + given * network.gains_W[hour]!
-  books.envelope_J += step_s * envelope_W
-  books.ground_J += step_s * ground_W
-  books.gains_J += step_s * gains_W
-  books.nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C)
+  enterAir(books, network, hour, step_s, step_s * airMean_C, step_s * room.radiantMean_C)
+  books.nightVent_J += step_s * vent_WK * (network.outdoor_C[hour]! - airMean_C)
 }
 
-/** Air change, panes, sunlight and gains of a whole hour, whose sums of temperatures are entered: what `enterRoom` enters step by step. */
-export function enterHour(books: Books, network: RoomNetwork, hour: number): void {
+/**
+ * Enters air change, panes, sunlight and gains for a time within an hour.
+ * @param air_Cs, radiant_Cs  sums of the two temperatures over it, °C s
+ */
+export function enterAir(
+  books: Books,
+  network: RoomNetwork,
+  hour: number,
+  time_s: number,
+  air_Cs: number,
+  radiant_Cs: number,
+): void {
   const { windows, groups } = network
-  books.envelope_J += network.ventilation_WK[hour]! * (HOUR_S * network.outdoor_C[hour]! - books.air_Cs)
+  books.envelope_J += network.ventilation_WK[hour]! * (time_s * network.outdoor_C[hour]! - air_Cs)
   let sunShare = 0
   let areaShare = 0
   for (const group of groups) {
@@ -63,12 +53,12 @@ export function enterHour(books: Books, network: RoomNetwork, hour: number): voi
   if (windows !== null) {
     const q_Wm2 = absorbed_Wm2(network, windows, hour, false)
     const U = 1 / (1 / HI + windows.resistance_m2KW + 1 / windows.outside.film_Wm2K[hour]!)
-    const inside_Cs = (HC * books.air_Cs + HR * books.radiant_Cs + HOUR_S * q_Wm2) / HI
-    books.envelope_J += windows.area_m2 * U * (HOUR_S * windows.outside.temp_C[hour]! - inside_Cs)
+    const inside_Cs = (HC * air_Cs + HR * radiant_Cs + time_s * q_Wm2) / HI
+    books.envelope_J += windows.area_m2 * U * (time_s * windows.outside.temp_C[hour]! - inside_Cs)
     areaShare += windows.areaShare
   }
   const given = CONVECTIVE_GAINS_frac + (1 - CONVECTIVE_GAINS_frac) * areaShare
-  books.gains_J = HOUR_S * (sunShare * network.sun_W[hour]! + given * network.gains_W[hour]!)
+  books.gains_J += time_s * (sunShare * network.sun_W[hour]! + given * network.gains_W[hour]!)
 }
 
 /** The same for a tank: through its insulation, and what its delivery took from the room. */

@@ -1,4 +1,3 @@
-import { flowThatTakes } from '#model/design/sizing'
 import { figure, ProblemError, said, words, type Problem, type Text } from '#model/basis/words'
 import { isTank } from '#model/building/store'
 import { RATED_DIFFERENCE_K, steadyBack_C } from '#model/building/year'
@@ -18,11 +17,6 @@ const MORE_AREA = [1.1, 1.5] as const
 /** Heat of a delivery's own fan and pump, at most this share of what it carries at its rating (common practice, no source: 2 to 5 %). */
 const FAN_frac = 0.1
 
-/** Stop differences nearer to the start difference are asked as this share of it: the flow that is chosen takes no more. */
-const LARGEST_STOP_frac = 0.5
-/** Less of an excess than this is let pass: the tubes answer to the flow themselves. */
-const OVER = 1.25
-
 type Ranged = Pick<Prepared, 'scenario' | 'flow_kgsm2'>
 
 /**
@@ -32,7 +26,7 @@ type Ranged = Pick<Prepared, 'scenario' | 'flow_kgsm2'>
 export function outOfRange(ranged: Ranged): Problem | null {
   const { autoArea, area_m2 } = ranged.scenario.target
   if (autoArea || area_m2 <= 0) return null
-  return pumpProblem(ranged) ?? fanProblem(ranged.scenario) ?? flowProblem(ranged)
+  return pumpProblem(ranged) ?? fanProblem(ranged.scenario)
 }
 
 /** Pump and pipes would warm the loop by more than more panel could cool it, on a poor night or a better one. */
@@ -82,23 +76,6 @@ function fanProblem({ store }: Scenario): Problem | null {
     words`Fan and pump of the delivery take ${figure(store.deliveryPower_W, 'W')}, all of it heat: more than a tenth of the ${figure(carried_W, 'W')} that it carries at ${figure(RATED_DIFFERENCE_K, 'K')} of difference, so that colder water could leave the room hotter.`,
     'Give less power, or a delivery that carries more.',
     'store.deliveryPower_W',
-  )
-}
-
-/** A tank in layers is turned over whole by a pump whose stop difference the panel cannot take at the start difference: a store a little warmer would end up colder by all of it. */
-function flowProblem({ scenario, flow_kgsm2 }: Ranged): Problem | null {
-  const { startDifference_K, stopDifference_K } = scenario.plan
-  const asked_frac = Math.min(LARGEST_STOP_frac, stopDifference_K / startDifference_K)
-  if (scenario.store.kind !== 'layered' || !(asked_frac > 0)) return null
-  const { area_m2 } = scenario.target
-  const own_kgsm2 = flow_kgsm2(area_m2)
-  const most_kgsm2 = flowThatTakes(loopSpecOf(scenario), area_m2, own_kgsm2, asked_frac)
-  if (own_kgsm2 <= OVER * most_kgsm2) return null
-  return problem(
-    'flow-out-of-range',
-    words`At ${figure(own_kgsm2, 'kgsm2')} the panel cannot cool the fluid by the stop difference (${figure(stopDifference_K, 'K')}) where the pump starts, ${figure(startDifference_K, 'K')} above the plate: a tank in layers would be turned over at once or not at all, and more panel could give less cold. ${figure(most_kgsm2, 'kgsm2')} would do.`,
-    'Let the flow be chosen, or give less flow or a lower stop difference.',
-    'loop.flow_kgsm2',
   )
 }
 

@@ -38,20 +38,11 @@ const ASKED_MOST_frac = 0.5
  */
 export function chosenFlow(spec: LoopSpec, area_m2: number, stop_frac: number): number {
   const knee_kgsm2 = flowKnee(spec, area_m2)
-  const asked_frac = Math.min(ASKED_MOST_frac, stop_frac / STILL_RUNNING_frac)
-  return Math.min(knee_kgsm2, flowThatTakes(spec, area_m2, knee_kgsm2, asked_frac))
-}
-
-/**
- * Flow at which the panel takes a share of the difference between store and plate in balance from the fluid on a good night, kg/s m².
- * @param at_kgsm2  flow at which tubes and fluid are looked at
- * @param taken_frac  0…1, not 1
- */
-export function flowThatTakes(spec: LoopSpec, area_m2: number, at_kgsm2: number, taken_frac: number): number {
-  const duty = loopDuty({ ...spec, flow_kgsm2: at_kgsm2 }, area_m2)
+  const duty = loopDuty({ ...spec, flow_kgsm2: knee_kgsm2 }, area_m2)
   const panel_Wm2K = 1 / (1 / NIGHT_SLOPE_Wm2K + 1 / duty.fluidToPlate_Wm2K)
-  const perFlow_JkgK = duty.capacityRate_WK / (at_kgsm2 * area_m2)
-  return panel_Wm2K / (-Math.log1p(-taken_frac) * perFlow_JkgK)
+  const perFlow_JkgK = duty.capacityRate_WK / (knee_kgsm2 * area_m2)
+  const asked_frac = Math.min(ASKED_MOST_frac, stop_frac / STILL_RUNNING_frac)
+  return Math.min(knee_kgsm2, panel_Wm2K / (-Math.log1p(-asked_frac) * perFlow_JkgK))
 }
 
 /** Flow per m² at the knee, kg/s m². */

@@ -32,22 +32,7 @@ describe('other things with which more could be worse', () => {
       { ...usual, store: { ...usual.store, delivery_WK: 100, deliveryPower_W: 200 } },
       /Fan and pump of the delivery take/,
     ],
-    [
-      'a flow from which the panel cannot take the stop difference, past a tank in layers,',
-      {
-        ...usual,
-        store: { ...usual.store, kind: 'layered' },
-        loop: { ...usual.loop, autoFlow: false, flow_kgsm2: 0.026 },
-      },
-      /cannot cool the fluid by the stop difference .* kg\/s·m² would do/,
-    ],
   ]
-  test('the chosen flow, or a mixed tank, is not refused for its flow', () => {
-    const layered: Scenario = { ...usual, store: { ...usual.store, kind: 'layered' } }
-    expect(answer(layered).area_m2).toBe(12)
-    const mixed = { ...usual, loop: { ...usual.loop, autoFlow: false, flow_kgsm2: 0.026 } }
-    expect(answer(mixed).area_m2).toBe(12)
-  })
   test.each(refused)('%s is refused for an own area', (_, scenario, says) => {
     expect(() => answer(scenario)).toThrow(says)
   })

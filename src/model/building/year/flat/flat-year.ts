@@ -1,8 +1,9 @@
+import { HOUR_S } from '#model/basis/hours'
 import { SATURATION_PA } from '#model/outdoors/air'
 import type { YearInputs } from '../inputs.ts'
 import type { YearKernel } from '../kernel.ts'
 import { type RestingCourse, restingCourse } from '../resting-course.ts'
-import { enterHour } from '../room-flows.ts'
+import { enterAir } from '../room-flows.ts'
 import { faceRowsOf } from './face-rows.ts'
 import { flatHours, PLACES } from './hours.ts'
 import type { Columns, Counts, Given, Kept, Whole } from './numbers.ts'
@@ -123,7 +124,8 @@ export class FlatYear {
     this.giveBack()
     if (!this.kernel.keepsBooks) return
     const { books } = this.kernel
-    enterHour(books, this.inputs.room, hour)
+    books.gains_J = 0
+    enterAir(books, this.inputs.room, hour, HOUR_S, books.air_Cs, books.radiant_Cs)
     books.closeHour(this.whole.tankOutside === 1)
   }
 

@@ -1,8 +1,7 @@
+import { SMALL_SLOPE_Wm2K } from '../panel-exchange.ts'
 import { decay } from '#model/basis/numbers'
 import type { Flat } from './numbers.ts'
 import { takeWaterAhead } from './water-part.ts'
-
-const SMALL_SLOPE_Wm2K = 1e-3
 
 /** The running loop's relations for the plate's slope: `panel-exchange.ts` and `loop-flow.ts`, of a tank. */
 export function setFlow(s: Flat): void {

@@ -1,11 +1,10 @@
+import { NARROWEST_K } from '../pump-duty.ts'
 import { setFlow } from './loop-part.ts'
 import { nextShare } from './share-part.ts'
 import { takePlate } from './plate-part.ts'
 import { solveStep } from './delivery-part.ts'
 import { decay } from '#model/basis/numbers'
 import type { Flat } from './numbers.ts'
-
-const NARROWEST_K = 0.1
 
 /** Freeze protection and whether the pump may run: `controls.ts`. */
 export function mayPump(s: Flat): void {

@@ -1,10 +1,7 @@
+import { OPENS_FROM_K, OPENS_OVER_K, SHUTS_OVER_K } from '../night-windows.ts'
 import type { Flat } from './numbers.ts'
 import { prepareRoom } from './room-part.ts'
 import { nextShare } from './share-part.ts'
-
-const OPENS_FROM_K = 0.5
-const OPENS_OVER_K = 1
-const SHUTS_OVER_K = 0.5
 
 /** The opening that agrees with the air's mean with it, the room prepared with it: `night-windows.ts`. */
 export function openWindows(s: Flat): void {
