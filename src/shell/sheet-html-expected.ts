@@ -22,6 +22,7 @@ export function expectedHtml(sheet: BuilderSheet, system: UnitSystem): string {
   const watts = (value: number) => formatNumber(toDisplay(value, heatUnit(system)), 2)
   const span = (range: { low: number; high: number } | null, word: (value: number) => string) =>
     range === null ? '–' : `${word(range.low)} to ${word(range.high)}`
+  const ranged = sheet.ranges !== null
   const nights = sheet.clearNights.map(({ outdoor_C, store_C, drop_K, heat_W, hours }) =>
     row([
       t(outdoor_C, 0),
@@ -36,10 +37,10 @@ export function expectedHtml(sheet: BuilderSheet, system: UnitSystem): string {
       MONTHS[i]!,
       t(month.outdoorMean_C, 1),
       t(month.roomPeak_C, 1),
-      span(month.roomPeakRange_C, (v) => t(v, 1)),
+      ...(ranged ? [span(month.roomPeakRange_C, (v) => t(v, 1))] : []),
       t(month.doNothingPeak_C, 1),
       heat(month.panelHeat_J, 0),
-      span(month.panelHeatRange_J, (v) => heat(v, 0)),
+      ...(ranged ? [span(month.panelHeatRange_J, (v) => heat(v, 0))] : []),
       month.pumpRun_h.toFixed(0),
       heat(month.electric_J, 1),
     ]),
@@ -65,10 +66,10 @@ export function expectedHtml(sheet: BuilderSheet, system: UnitSystem): string {
       'Month',
       `outdoor mean, ${symbol('C')}`,
       `room, hottest, ${symbol('C')}`,
-      'range',
+      ...(ranged ? ['range'] : []),
       `without panels, ${symbol('C')}`,
       `heat given off, ${symbol('J')}`,
-      'range',
+      ...(ranged ? ['range'] : []),
       'runs, h',
       `electricity, ${symbol('J')}`,
     ],

@@ -6,11 +6,11 @@ const STYLE = `body{font:9.5pt/1.35 system-ui,sans-serif;color:#111;background:#
 h1,h2{font-family:Georgia,serif;margin:.4em 0 .2em}h2{font-size:1.15em}h2,h3{break-after:avoid}h3{margin:.4em 0 .1em}small{font-weight:400}
 .headline{font-weight:600;font-size:1.15em}.warn{border:2px solid #000;padding:.3em .6em}
 figure{margin:0 0 1em;break-inside:avoid}.both{display:flex;flex-wrap:wrap;gap:.8em}.both .code{flex:1 1 40mm}.qr{flex:none}.draw{overflow-x:auto}.draw svg{display:block;zoom:1.14}p{margin:.2em 0}
-dl{display:grid;grid-template-columns:9em 1fr;gap:0 .8em;margin:0}.key{grid-template-columns:5em 1fr 5em 1fr}
+dl{display:grid;grid-template-columns:9em 1fr;gap:0 .8em;margin:0}.key{display:block;columns:2}.key div{display:grid;grid-template-columns:4.2em 1fr;break-inside:avoid}
 dt{font-weight:600}dd{margin:0}table{border-collapse:collapse;width:100%}
 td,th{text-align:left;vertical-align:top;padding:.1em .6em .1em 0;border-bottom:1px solid #bbb}
 .amount,.number{text-align:right;white-space:nowrap;font-variant-numeric:tabular-nums}li{margin-bottom:.25em;break-inside:avoid}
-.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}.draw{overflow:visible}.draw svg{zoom:1}figure{margin:0 0 .6em}.key{grid-template-columns:repeat(3,4em 1fr)}.beside{display:grid;grid-template-columns:auto 1fr;gap:3mm}.beside .key{grid-template-columns:4em 1fr}.columns{columns:2;column-gap:6mm}}`
+.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}.draw{overflow:visible}.draw svg{zoom:1}figure{margin:0 0 .6em}.key{columns:3}.beside{display:grid;grid-template-columns:auto 1fr;gap:3mm}.beside .key{columns:1}.columns{columns:2;column-gap:6mm;font-size:7.9pt}.columns dl{grid-template-columns:6.5em 1fr}.columns ul,.columns ol{padding-left:1.4em;margin:.2em 0}}`
 
 /** One file of its own: no script, nothing fetched. */
 export function page(title: string, body: readonly string[], notBuildable = false): string {

@@ -55,7 +55,10 @@ export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
   const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
   const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
   const key = drawing.key
-    .map(({ mark, what }) => `<dt>${escaped(mark)}</dt><dd>${escaped(wordingText(what, system))}</dd>`)
+    .map(
+      ({ mark, what }) =>
+        `<div><dt>${escaped(mark)}</dt><dd>${escaped(wordingText(what, system))}</dd></div>`,
+    )
     .join('')
   return `<figure><h2>${escaped(drawing.title)} <small>${scale}</small></h2><div${drawing.width <= BESIDE_mm ? ' class="beside"' : ''}><div class="draw" tabindex="0">${svgText(drawing, system)}</div><div>${notes}${key === '' ? '' : `<dl class="key">${key}</dl>`}</div></div></figure>`
 }

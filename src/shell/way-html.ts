@@ -20,11 +20,13 @@ export function wayHtml(sheet: WaySheet, system: UnitSystem, reopen: Reopen): st
     '</header>',
     part('What it reaches', linesHtml(sheet.job, text)),
     ...wayDrawings(sheet.facts).map((drawing) => pictureHtml(drawing, system)),
+    '<div class="columns">',
     buyHtml(sheet.parts, system),
     ...sheet.works.map((work) => workHtml(work, system)),
     cautionsHtml(sheet.cautions, system),
     part('Site and weather', linesHtml(sheet.site, text)),
     part('Assumptions that matter', listHtml(sheet.assumptions, text)),
+    '</div>',
     reopenHtml(reopen),
   ])
 }

@@ -29,10 +29,10 @@ const sheetText = (page: Page): Promise<string> =>
     return words.join(' ')
   })
 
-test('its four drawings are there, with what is marked in the loop', { timeout: WAIT_MS }, async () => {
+test('its six drawings are there, with what is marked in the loop', { timeout: WAIT_MS }, async () => {
   const { page, context } = await stage.open('sheet/')
   await page.waitForSelector('article.sheet', { timeout: WAIT_MS })
-  expect(await page.locator('[data-drawing] svg[role=img]').count()).toBe(4)
+  expect(await page.locator('[data-drawing] svg[role=img]').count()).toBe(6)
   const loop = await page.locator('[data-drawing=schematic]').innerText()
   for (const mark of ['V1', 'D1', 'FM', 'O1', 'M1']) expect(loop).toContain(mark)
   await context.close()

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { addressCode } from '#model/handover/drawing'
+import { addressCode, addressCodeSvg } from '#model/handover/drawing'
 import { defaultScenario, withField } from '#model/design/scenario'
 import { readLinkHash } from '#live/design-link.ts'
 import { designAddress } from '../../src/shell/design-address.ts'
 import type { Options } from '../../src/shell/options.ts'
+import { modulesOf, readCode } from './read-code.ts'
 import { sampleWeather } from '../../src/shell/samples.ts'
 
 const scenario = withField(
@@ -56,6 +57,22 @@ describe('the code of an address', () => {
     expect(Math.max(...ends.map(([right]) => right!))).toBe(edge)
     expect(Math.min(...ends.map(([, , left]) => left!))).toBe(4)
   })
+  it.each([0, 30, 90, 180, 330, 520])(
+    'is read again by another implementation, with %i letters more; a black module turned white is noticed',
+    (more) => {
+      const address = designAddress(
+        options({ address: `https://example.org/cool${'o'.repeat(more)}`, weather: 'continental' }),
+        weather,
+      )!
+      const black = modulesOf(addressCodeSvg(addressCode(address)!))
+      const read = readCode(black)
+      expect(read).toBe(address)
+      expect(readLinkHash(read.slice(read.indexOf('#')))).toEqual({ scenario, climate: 'continental' })
+      const middle = Math.floor(black.length / 2)
+      black[middle]![middle + 4] = !black[middle]![middle + 4]
+      expect(() => readCode(black)).toThrow(/does not check/)
+    },
+  )
   it('has modules of 0.4 mm or more; a longer address has none', () => {
     for (const length of [40, 300, 700]) {
       const { side, side_mm } = addressCode(`https://example.org/#${'a'.repeat(length)}`)!

@@ -10,6 +10,9 @@ const POUND_FOOT2_Pa = 47.88026
 const LITRES_m3 = 1000
 /** International foot, m. */
 const FOOT_m = 0.3048
+/** A length that is a rule of thumb is given in the US to half a foot, m. */
+const HALF_FOOT_m = FOOT_m / 2
+const INCH_m = FOOT_m / 12
 /** h·ft²·°F/Btu in a m²K/W: NIST SP 811, appendix B.8 (0.176 1102 the other way). */
 const US_R_m2KW = 1 / 0.1761102
 /** Bar, and pound-force on a square inch, Pa: NIST SP 811, appendix B.8. */
@@ -70,6 +73,14 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
     case 'tubeOuter':
     case 'coatThickness':
       return builtText(value, unit, digits, system)
+    case 'sectionModulus':
+      return system === 'us'
+        ? `${formatNumber(value / INCH_m ** 3, digits)} in³`
+        : `${formatNumber(value * 1e6, digits)} cm³`
+    case 'rough':
+      return system === 'us'
+        ? feetText(Math.round(value / HALF_FOOT_m) * HALF_FOOT_m)
+        : formatQuantity(value, 'm', system, { digits })
     case 'flowSpeed':
       return system === 'us'
         ? `${formatNumber(value / FOOT_m, digits)} ft/s`

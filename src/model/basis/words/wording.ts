@@ -24,6 +24,8 @@ export const TRADE_UNITS = [
   'heat',
   'valveFlow',
   'span',
+  'rough',
+  'sectionModulus',
   'tubeOuter',
   'coatThickness',
 ] as const

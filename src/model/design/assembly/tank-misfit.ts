@@ -39,8 +39,8 @@ function tooHeavy(place: TankPlace, volume_m3: number): Problem {
 /** The narrowest door, and whether it was given. */
 export function doorWords({ door_m, doorGiven }: TankPlace): Wording {
   return doorGiven
-    ? words`a way in of ${figure(door_m, 'm')}`
-    : words`an ordinary door of ${figure(door_m, 'm')}`
+    ? words`a way in of ${figure(door_m, 'span')}`
+    : words`an ordinary door of ${figure(door_m, 'span')}`
 }
 
 /** What limits the tank, in a few words. */

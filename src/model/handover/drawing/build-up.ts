@@ -1,6 +1,17 @@
 import { figure, short, words, type Text } from '#model/basis/words'
 import type { PlantFacts } from './facts.ts'
-import { box, disc, label, path, type Drawing, type Fill, type Ink, type Shape } from './shapes.ts'
+import {
+  box,
+  disc,
+  label,
+  outline,
+  path,
+  type Drawing,
+  type Fill,
+  type Ink,
+  type Shape,
+  type Spot,
+} from './shapes.ts'
 
 const LEFT = 22
 const WIDE = 66
@@ -62,12 +73,16 @@ export function buildUp(facts: PlantFacts): Drawing {
     id: 'build-up',
     title: 'One panel cut open, from the sky down',
     width: 182,
-    height: Math.max(y + 24, textEnd + 20),
+    height: Math.max(y + 10, textEnd + 10),
     scale: null,
     summary: 'Layers of a panel from the sky down, with its fixing to the structure.',
     notes: ['Thicknesses are not to scale.'],
     key: [],
-    shapes: [...shapes, ...fixing(y, textEnd), label([LEFT + WIDE / 2, 8], 'sky', 'middle', { bold: true })],
+    shapes: [
+      ...shapes,
+      ...fixing(12, y, textEnd),
+      label([LEFT + WIDE / 2, 6], 'sky', 'middle', { bold: true }),
+    ],
   }
 }
 
@@ -95,31 +110,55 @@ function tubesOf({ build }: PlantFacts, top: number): Shape[] {
   }).flat()
 }
 
-/** Clamp, bolt and rail under the back sheet. */
-function fixing(y: number, textEnd: number): Shape[] {
-  const x = LEFT + 14
-  const rafter = y + 7
-  return [
-    box([x - 5, y], 10, 7, 'line', 'grey'),
-    box([LEFT, rafter], WIDE, 9, 'thick', 'paper'),
-    label([LEFT + WIDE / 2, rafter + 5.6], 'rail, on feet'),
+/** Edge profile, clamp, bolt and rail: the module lies on the rail, the clamp holds it down by its edge. */
+function fixing(top: number, y: number, textEnd: number): Shape[] {
+  const rail = 7
+  const side = LEFT - 0.9
+  const from = LEFT - 12
+  const bolt = LEFT - 7
+  const profile = (inner: number, outer: number): Shape =>
     path(
       [
-        [x, y - 2],
-        [x, rafter + 7],
+        [inner, top - 0.7],
+        [outer, top - 0.7],
+        [outer, y],
+        [inner, y],
+      ],
+      'thick',
+    )
+  const lead = (spot: Spot, textY: number): Shape =>
+    path([spot, [NAMES - 3, textY], [NAMES - 1, textY]], 'thin')
+  return [
+    profile(LEFT + 4, side),
+    profile(LEFT + WIDE - 4, LEFT + WIDE + 0.9),
+    box([from, y + 0.6], LEFT + WIDE - from, rail, 'thick', 'paper'),
+    label([LEFT + WIDE / 2, y + 5.2], 'rail, on feet'),
+    outline(
+      [
+        [from + 1, y + 0.6],
+        [from + 1, y - 0.6],
+        [side - 2.2, y - 0.6],
+        [side - 2.2, top - 2.4],
+        [LEFT + 3, top - 2.4],
+        [LEFT + 3, top - 1.2],
+        [side - 1, top - 1.2],
+        [side - 1, y + 0.6],
+      ],
+      'line',
+      'grey',
+    ),
+    path(
+      [
+        [bolt, y - 1.4],
+        [bolt, y + rail - 1],
       ],
       'thick',
     ),
-    disc([x, y - 2], 1.1, 'ink'),
-    path(
-      [
-        [x + 5, y + 4],
-        [NAMES - 3, textEnd + 3],
-        [NAMES - 1, textEnd + 3],
-      ],
-      'thin',
-    ),
-    label([NAMES, textEnd + 4], 'bolt and clamp to a rail, four a module; the', 'start'),
-    label([NAMES, textEnd + 8], 'rail’s feet go into the structure, with a seal', 'start'),
+    disc([bolt, y - 1.4], 1, 'ink'),
+    lead([LEFT + WIDE + 1, y - 1.6], textEnd - 3.4),
+    label([NAMES, textEnd - 2.4], 'edge profile all round: holds the layers together', 'start'),
+    lead([LEFT + WIDE, y + 4], textEnd + 3),
+    label([NAMES, textEnd + 4], 'clamp over the edge profile, bolted to the rail:', 'start'),
+    label([NAMES, textEnd + 8], 'four a module; feet go into the structure, sealed', 'start'),
   ]
 }

@@ -56,6 +56,9 @@ export interface PlantFacts {
     readonly plateText: Text
     readonly passageInner_m: number
     readonly passageOuter_m: number
+    /** Passages side by side on a module; bore of its headers, m. */
+    readonly passages: number
+    readonly header_m: number
     /** null: side by side. */
     readonly spacing_m: number | null
     readonly foam_m: number

@@ -2,6 +2,7 @@ import { figure, short, words, type Text } from '#model/basis/words'
 import { EDGE_m, MODULE_GAP_m, ROW_GAP_m } from '#model/panels/loop'
 import { FALL, FIXING_INSET_frac, drainsBack, fieldOf, planOf, scaleFor, type PlantFacts } from './facts.ts'
 import { northArrow } from './north.ts'
+import { roofPipes, type RowEnds } from './roof-pipes.ts'
 import {
   across,
   box,
@@ -17,7 +18,7 @@ import {
 
 /** Paper the roof itself may take, mm; dimensions go around it. */
 const PAPER = { across: 120, down: 66 }
-const MARGIN = { left: 22, right: 30, top: 20, bottom: 20 }
+const MARGIN = { left: 22, right: 30, top: 18, bottom: 16 }
 
 /** Roof from above with modules, clearances, fall and where the pipes arrive; to scale. */
 export function roofPlan(facts: PlantFacts): Drawing {
@@ -48,8 +49,14 @@ export function roofPlan(facts: PlantFacts): Drawing {
     summary: words`${facts.roof === null ? 'Panel field' : 'Roof'} from above: ${String(facts.rows.reduce((sum, n) => sum + n, 0))} modules in rows of ${facts.rows.join(' + ')}, field ${figure(field.across_m, 'span')} by ${figure(field.down_m, 'span')}.`,
     notes: notesOf(facts, roof, field),
     key: [
-      { mark: '━━━', what: `supply: fed at the lower left corner of each row` },
-      { mark: '╍╍╍', what: `return: drained at the upper right corner of each row` },
+      {
+        mark: '━━━ U',
+        what: `supply: ${onRoof(facts) ? 'up through the roof' : 'from the store'} at U, to the lower left corner of each row by its valve B`,
+      },
+      {
+        mark: '╍╍╍ D',
+        what: `return: from the upper right corner of each row, ${onRoof(facts) ? 'down through the roof' : 'to the store'} at D`,
+      },
       {
         mark: '○',
         what: !facts.liquid
@@ -67,6 +74,12 @@ export function roofPlan(facts: PlantFacts): Drawing {
     shapes: [
       box(at.roof, mm(roof.across_m), mm(roof.down_m), facts.roof === null ? 'hidden' : 'thick'),
       ...modulesOf(facts, at.field, mm),
+      ...roofPipes(
+        endsOf(facts, at.field, mm),
+        facts.roof === null ? -Infinity : at.roof[0],
+        facts.roof === null ? Infinity : at.roof[0] + mm(roof.across_m),
+      ),
+      ...corners(facts, at.field, mm),
       ...dimensionsOf(facts, { roof, field }, at, mm),
       ...northArrow(facts.azimuth_deg, [Math.max(width, 90) - 11, 12]),
     ],
@@ -101,24 +114,35 @@ function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => nu
       ...railsOf(facts, row, [x, top], [right, top + l], inset, mm),
       path(
         [
-          [x - 4, top + l],
+          [x, top + l],
           [right, top + l],
         ],
         'supply',
       ),
-      head([x, top + l], [1, 0]),
       path(
         [
           [x, top],
-          [right + 4, top],
+          [right, top],
         ],
         'return',
       ),
-      head([right + 4, top], [1, 0]),
-      disc([right, top], 1, 'paper'),
     ]
   })
 }
+
+/** Fed and drained corner of each row on paper. */
+function endsOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => number): RowEnds[] {
+  const flat = Math.cos((facts.tilt_deg * Math.PI) / 180)
+  const [l, gap] = [mm(facts.moduleLength_m * flat), mm(ROW_GAP_m * flat)]
+  const pitch = mm(facts.moduleWidth_m + MODULE_GAP_m)
+  return facts.rows.map((modules, row) => {
+    const top = y + row * (l + gap)
+    return { fed: [x, top + l], drained: [x + modules * pitch - mm(MODULE_GAP_m), top] }
+  })
+}
+
+const corners = (facts: PlantFacts, at: Spot, mm: (length_m: number) => number): Shape[] =>
+  endsOf(facts, at, mm).map(({ drained }) => disc(drained, 1, 'paper'))
 
 /** Two rails under a row, past its modules at both ends, with their feet. */
 function railsOf(
@@ -204,6 +228,8 @@ function dimensionsOf(
     ),
   ]
 }
+
+const onRoof = ({ panelHeight_m, roomHeight_m }: PlantFacts): boolean => panelHeight_m >= roomHeight_m
 
 function feetWords({ feetPerRail }: PlantFacts): Text {
   const kinds = [...new Set(feetPerRail)]

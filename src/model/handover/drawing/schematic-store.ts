@@ -1,6 +1,6 @@
 import { short, words, type Text } from '#model/basis/words'
 import { drainsBack, type PlantFacts } from './facts.ts'
-import { box, disc, label, path, type Shape } from './shapes.ts'
+import { box, disc, head, label, path, type Shape } from './shapes.ts'
 import { flowing, mover, sensor, unit, valve } from './symbols.ts'
 
 interface Drawn {
@@ -82,13 +82,8 @@ function airHole(facts: PlantFacts, top: number): Shape[] {
 function massBox(facts: PlantFacts, top: number): Drawn {
   const name = facts.mass === 'slab' ? 'pipes in slab' : 'cooled mass'
   return {
-    shapes: [
-      ...unit([100, top], 26, 30, ''),
-      label([113, top + 14], name),
-      ...sensor([113, top], 'S2'),
-      ...(drainsBack(facts) ? unit([136, top + 20], 10, 10, 'DV') : []),
-    ],
-    over: [],
+    shapes: [...unit([100, top], 26, 30, ''), label([113, top + 14], name), ...sensor([113, top], 'S2')],
+    over: drainsBack(facts) ? unit([136, top + 20], 10, 10, 'DV') : [],
     key: drainsBack(facts)
       ? [
           {
@@ -142,25 +137,49 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
           ...sensor([63, supply], 'S9', false),
         ]),
     box([36, top + 17], 22, 14, 'line', 'paper'),
-    label([47, top + 23], facts.drained ? 'fan coil' : 'room'),
-    label([47, top + 27], facts.drained ? 'and tray' : 'cooling'),
-    ...(facts.drained
-      ? [...sensor([40, top + 17], 'S5'), ...sensor([53, top + 17], 'S6')]
-      : [...sensor([40, top + 31], 'S5', false), ...sensor([53, top + 31], 'S6', false)]),
-    ...(facts.drained
+    ...UNIT_NAMES[facts.roomUnit ?? 'pipes'].map((text, i) => label([47, top + 23 + 4 * i], text)),
+    path([
+      [38, top + 17],
+      [38, top + 14.5],
+    ]),
+    disc([38, top + 13], 1.5, 'paper'),
+    label([35.5, top + 14], 'AV', 'end'),
+    ...sensor([39, top + 31], 'S5', false),
+    ...sensor([56.5, top + 31], 'S6', false),
+    ...(facts.drained ? sensor([49.8, top + 31], 'FS', false) : []),
+    ...(facts.roomUnit === 'fanCoil'
       ? [
-          path(
-            [
-              [47, top + 31],
-              [47, top + 38],
-            ],
-            'line',
-          ),
-          label([47, top + 41], 'to drain'),
+          path([
+            [44.4, top + 31],
+            [44.4, top + 41],
+          ]),
+          head([44.4, top + 41], [0, 1]),
+          label([44.4, top + 44.5], 'CD'),
         ]
       : []),
   ]
 }
+
+/** What brings the cold into the room, as it is written in its box. */
+const UNIT_NAMES = {
+  fanCoil: ['FC', 'fan coil'],
+  ceiling: ['CP', 'ceiling'],
+  pipes: ['MF', 'manifold'],
+} as const
+
+const VENT = { mark: 'AV', what: 'air vent at its highest point, opened by hand' }
+const UNIT_KEY = {
+  fanCoil: [
+    { mark: 'FC', what: 'fan coil with its tray' },
+    VENT,
+    {
+      mark: 'CD',
+      what: 'condensate pipe from the tray, falling 1 : 50, with a trap, to a drain or outdoors',
+    },
+  ],
+  ceiling: [{ mark: 'CP', what: 'cooled ceiling panels, piped in circuits of equal length' }, VENT],
+  pipes: [{ mark: 'MF', what: 'manifold of the circuits, with a valve each and a drain' }, VENT],
+} as const
 
 /** Marks of the room's side, for the key. */
 export function roomKey(facts: PlantFacts): Drawn['key'] {
@@ -172,8 +191,9 @@ export function roomKey(facts: PlantFacts): Drawn['key'] {
         ? 'pump and shut-off valve of the room cooling'
         : 'pump of the room cooling, after M1; its shut-off valve',
     },
+    ...UNIT_KEY[facts.roomUnit ?? 'pipes'],
     ...(facts.drained
-      ? [{ mark: 'tray', what: 'condensate tray with float switch, piped to a drain' }]
+      ? [{ mark: 'FS', what: 'float switch in the tray' }]
       : [
           {
             mark: 'M1',

@@ -28,7 +28,7 @@ export function schematic(facts: PlantFacts): Drawing {
     id: 'schematic',
     title: 'The loop: every valve, vent, drain and sensor',
     width: 182,
-    height: storeTop + 42,
+    height: storeTop + (facts.roomUnit === null ? 38 : 46),
     scale: null,
     summary: words`Schematic of the ${facts.liquid ? 'water' : 'air'} loop: ${facts.mover}, ${String(facts.rows.length)} ${facts.rows.length === 1 ? 'row' : 'rows'} of panels, store, valves and sensors as listed below.`,
     notes: [

@@ -1,5 +1,5 @@
 import { figure, short, words, type Text } from '#model/basis/words'
-import { FALL, drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
+import { drainsBack, liftOf_m, type PlantFacts } from './facts.ts'
 import type { Levels } from './levels.ts'
 
 /** What is said under the section. */
@@ -36,6 +36,6 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
 function fallWords(facts: PlantFacts): Text {
   if (!facts.liquid) return 'Ducts fall to the drain at the low point, 1 : 50.'
   return drainsBack(facts)
-    ? words`Every run falls 1 : 50 (${short(FALL)} in ${figure(1, 'span')}) towards the store, as drawn.`
-    : words`Every run falls 1 : 50 (${short(FALL)} in ${figure(1, 'span')}) to the drain D1, and rises to the vents, as drawn.`
+    ? words`Every run falls 1 : 50 (20 mm in 1 m, 1/4 in in 1 ft) towards the store, as drawn.`
+    : words`Every run falls 1 : 50 (20 mm in 1 m, 1/4 in in 1 ft) to the drain D1, and rises to the vents, as drawn.`
 }

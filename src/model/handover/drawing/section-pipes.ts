@@ -7,6 +7,8 @@ import { unit } from './symbols.ts'
 const BESIDE = { suction: 3, pump: 8 }
 /** Middle of a pump above the floor; of a pump or fan under the ceiling, below it, m (common practice, no source). */
 const PUMP_m = { floor: 0.25, ceiling: 0.35 }
+/** Above the floor on paper, so that the pipes of the room cooling pass below, mm. */
+const ABOVE_PAIR = 7
 /** Pipes run so far under the ceiling or the panels, m. */
 const UNDER_m = 0.15
 /** Between supply and return where they run side by side, mm on paper. */
@@ -68,7 +70,8 @@ function endsOf(facts: PlantFacts, levels: Levels, at: At): Ends {
   const floor = at(0, 0)[1]
   if (tank !== null) {
     const outlet = at(levels.tank_m, tank.foot_m + tank.outlet_m)
-    const pumpY = at(0, PUMP_m.floor)[1]
+    // above the room's own pipes along the floor, and lower than the outlet
+    const pumpY = Math.max(Math.min(at(0, PUMP_m.floor)[1], floor - ABOVE_PAIR), outlet[1] + 2)
     const foot: Spot = [outlet[0] - BESIDE.suction, pumpY]
     return {
       outlet: [outlet, [foot[0], outlet[1]], foot],

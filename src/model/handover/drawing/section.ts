@@ -7,7 +7,7 @@ import { sectionNotes } from './section-notes.ts'
 import { across, box, label, outline, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
 
 const PAPER = { across: 104, down: 60 }
-const MARGIN = { left: 22, right: 62, top: 10, bottom: 17 }
+const MARGIN = { left: 22, right: 62, top: 8, bottom: 12 }
 /** Free between a tank and the wall beside it, m. */
 const BESIDE_m = 0.3
 
@@ -43,11 +43,12 @@ export function section(facts: PlantFacts): Drawing {
   const at = (x_m: number, z_m: number): Spot => [MARGIN.left + mm(x_m - levels.left_m), ground - mm(z_m)]
   const right = MARGIN.left + mm(levels.right_m - levels.left_m)
   const width = right + MARGIN.right
+  const marks = levelMarks(facts, levels, at, right)
   return {
     id: 'section',
     title: 'Section: levels, lift and pipe run',
     width,
-    height: ground + MARGIN.bottom,
+    height: Math.max(ground + MARGIN.bottom, ...marks.flatMap(endOf)),
     scale,
     summary: words`Section: room ${figure(facts.roomHeight_m, 'span')} high, panels from ${figure(levels.low_m, 'span')} to ${figure(levels.high_m, 'span')} above the ground.`,
     notes: sectionNotes(facts, levels),
@@ -76,12 +77,15 @@ export function section(facts: PlantFacts): Drawing {
       ...panelOf(facts, levels, at),
       ...storeOf(facts, levels, at, mm),
       ...pipesOf(facts, levels, at, mm),
-      ...roomUnitOf(facts, at, mm),
-      ...levelMarks(facts, levels, at, right),
-      ...across(at(0, 0), at(facts.roomWidth_m, 0), 8, words`room ${figure(facts.roomWidth_m, 'span')}`),
+      ...roomUnitOf(facts, levels, at, mm),
+      ...marks,
+      ...across(at(0, 0), at(facts.roomWidth_m, 0), 7, words`room ${figure(facts.roomWidth_m, 'span')}`),
     ],
   }
 }
+
+/** Where a text ends below. */
+const endOf = (shape: Shape): number[] => (shape.kind === 'text' ? [shape.at[1] + 1] : [])
 
 function panelOf(facts: PlantFacts, levels: Levels, at: At): Shape[] {
   const field_m = planOf(facts).down_m
@@ -116,7 +120,7 @@ function storeOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: number) => n
     box([x, y + h], w, mm(tank.foot_m), 'thin', 'grey'),
     box([x, y], w, h, 'thick'),
     box(water, w, mm(tank.water_m), 'thin', 'pale'),
-    label([x + 0.4 * w, y + h / 2 + 1], 'tank'),
+    label([x + 0.48 * w, y + h / 2 + 1], 'tank'),
   ]
 }
 

@@ -67,7 +67,7 @@ function plantAssumptions(plant: Plant): Wording[] {
   const { loopSpec, answer, names } = plant
   const { store } = answer.scenario
   const lines: Wording[] = [
-    words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between store and room, ${figure(answer.store.deliveryPower_W, 'W')} for that at full flow, less in proportion below it; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
+    words`${names.mover === 'pump' ? 'Pump' : 'Fan'} efficiency ${figure(loopSpec.pumpEfficiency_frac, 'frac')}; ${figure(store.delivery_WK, 'WK')} between ${plant.tank === null ? `${loopSpec.fluid === 'air' ? 'air' : 'fluid'} and mass` : words`store and room, ${figure(answer.store.deliveryPower_W, 'W')} for that at full flow, less in proportion below it`}; fittings add 40 % to the pipes’ loss; rows fed at one corner, drained at the opposite one; passages within ± ${figure(100 * answer.loop.flowSpread_frac, 'count', 2)} % of their mean flow.`,
   ]
   lines.push(...fillingWords(plant))
   if (loopSpec.fluid === 'glycol')

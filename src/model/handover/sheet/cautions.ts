@@ -20,7 +20,7 @@ const VELOCITY_PRESSURE = 0.613
 /** Uplift coefficient at roof edges and corners (from memory). */
 const UPLIFT = 1.8
 /** Flat solar hardware with its fluid, kg/m² (civic guides for solar hardware: 3–4 psf). */
-const PANEL_kgm2 = [15, 20] as const
+export const PANEL_kgm2 = [15, 20] as const
 /** Design live load of dwelling floors, kg/m² (US residential code table R301.5, 40 psf). */
 const DWELLING_kgm2 = 195
 

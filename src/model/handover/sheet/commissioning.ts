@@ -2,8 +2,9 @@ import { tankLevels } from './tank-levels.ts'
 import type { NightTest } from './expected.ts'
 import type { Span } from './span.ts'
 import { flowFigure, headFigure, SMALLEST_MOVER_W } from './figures.ts'
-import { startDuty, testPressure_Pa } from './pump-duty.ts'
+import { builtDrop_Pa, builtPower_W, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { rowsOf, type Plant } from './plant.ts'
+import { quantitiesOf, vesselOf } from './quantities.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 
 /** A thing to do before the plant is trusted, with what the measurement should show. */
@@ -44,7 +45,7 @@ function waterSteps(plant: Plant): Step[] {
   if (levels !== null && !drains) return fullLoopSteps(levels.water_m)
   const fill: Step[] =
     levels === null
-      ? []
+      ? vesselStep(plant)
       : [
           {
             what: 'Fill the tank by FH, panels empty',
@@ -60,6 +61,17 @@ function waterSteps(plant: Plant): Step[] {
         },
       ]
     : fill
+}
+
+/** The vessel that panels run empty into. */
+function vesselStep(plant: Plant): Step[] {
+  const { content_m3, filled_m3, left_m3 } = vesselOf(quantitiesOf(plant))
+  return [
+    {
+      what: 'Fill by DV with the pump off and the panels empty, and let the pipes below it fill',
+      expect: words`${figure(filled_m3, 'content', 2)} of the ${figure(content_m3, 'content', 2)} in DV: mark that line; with the pump running ${figure(left_m3, 'content', 2)} are left in it`,
+    },
+  ]
 }
 
 /** A loop over an open tank that stays full: water is pumped in from below, as P1 need not reach the panels. */
@@ -95,7 +107,7 @@ function flows(plant: Plant): Step[] {
 /** Where panels drain: high until the return runs full. */
 function acrossMover(plant: Plant): Wording {
   const { loop } = plant.answer
-  const settled = words`${headFigure(plant, loop.pressureDrop_Pa)} ${PUMP_TOLERANCE}`
+  const settled = words`${headFigure(plant, builtDrop_Pa(plant))} ${PUMP_TOLERANCE}`
   const start = startDuty(plant)
   if (start === null || loop.liftLoss_Pa > 0) return settled
   const filled = words`${settled} once the return runs full; near ${headFigure(plant, start.head_Pa)} as long as it does not`
@@ -108,9 +120,9 @@ function powerWords(plant: Plant): Wording {
   const { answer, names } = plant
   const start = startDuty(plant)
   if (start !== null && answer.loop.liftLoss_Pa === 0)
-    return words`about ${figure(start.power_W, 'W', 2)} or what its plate says, if that is more: V2 throttles, which saves nothing. Only a pump turned down after the return has filled comes towards the ${figure(answer.loop.pumpPower_W, 'W', 2)} that the loop then asks for`
-  const power = figure(answer.loop.pumpPower_W, 'W', 2)
-  if (answer.loop.pumpPower_W >= SMALLEST_MOVER_W) return words`${power} ${PUMP_TOLERANCE}`
+    return words`about ${figure(start.power_W, 'W', 2)} or what its plate says, if that is more: V2 throttles, which saves nothing. Only a pump turned down after the return has filled comes towards the ${figure(builtPower_W(plant), 'W', 2)} that the loop then asks for`
+  const power = figure(builtPower_W(plant), 'W', 2)
+  if (builtPower_W(plant) >= SMALLEST_MOVER_W) return words`${power} ${PUMP_TOLERANCE}`
   return words`the loop asks for ${power}; a ${names.mover} this small draws what its plate says, at its lowest step`
 }
 

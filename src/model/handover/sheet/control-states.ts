@@ -69,7 +69,8 @@ function loopStates(plant: Plant): ControlState[] {
 /** S4 and S3 say something only once what left the store has come back. */
 function roundWords(plant: Plant): Wording {
   if (plant.names.mover === 'fan') return words`the air has been round once`
-  const round_min = Math.ceil(quantitiesOf(plant).loopVolume_m3 / plant.flow_m3s / 60)
+  const { loopVolume_m3, massVolume_m3 } = quantitiesOf(plant)
+  const round_min = Math.ceil((loopVolume_m3 + massVolume_m3) / plant.flow_m3s / 60)
   return words`the water has been round once (about ${count(round_min)} min)`
 }
 

@@ -112,9 +112,9 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
     line('S2 store', top),
     line('S3 supply', `${names.pipe} to the panel, near the store, under the insulation`),
     line('S4 return', `${names.pipe} from the panel, near the store, under the insulation`),
-    line('S5 room', words`inner wall at ${figure(1.5, 'span', 2)}, out of sun and air stream`),
+    line('S5 room', words`inner wall at ${figure(1.5, 'rough', 2)}, out of sun and air stream`),
     line('S6 humidity', 'beside the coldest surface of the room cooling'),
-    line('S7 outdoors', words`shaded side at ${figure(1.5, 'span', 2)}, off the wall, away from the panels`),
+    line('S7 outdoors', words`shaded side at ${figure(1.5, 'rough', 2)}, off the wall, away from the panels`),
     ...(tank === null
       ? []
       : [

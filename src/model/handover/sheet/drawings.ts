@@ -1,5 +1,7 @@
 import {
   buildUp,
+  modulePlan,
+  wiring,
   drainsBack,
   roofPlan,
   schematic,
@@ -12,10 +14,10 @@ import { factsOf } from './facts-of.ts'
 import { liftRemarks, placeLines, wayInRemarks } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 
-/** All drawings of the sheet, in the order of the work: roof, section, loop, panel. */
+/** All drawings of the sheet, in the order of the work: roof, section, loop, panel from above and cut, wiring. */
 export function drawingsOf(plant: Plant): Drawing[] {
   const facts = factsOf(plant)
-  return [roofPlan(facts), section(facts), schematic(facts), buildUp(facts)]
+  return [roofPlan(facts), section(facts), schematic(facts), modulePlan(facts), buildUp(facts), wiring(facts)]
 }
 
 /** Panels that are to drain into water that is higher than they are. */

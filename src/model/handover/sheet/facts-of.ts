@@ -70,6 +70,8 @@ export function factsOf(plant: Plant): PlantFacts {
       plateText: words`${short(loopSpec.plateThickness_m)} thick`,
       passageInner_m: loopSpec.tubeInnerDiameter_m,
       passageOuter_m: loopSpec.tubeOuterDiameter_m,
+      passages: plant.passages.parallel,
+      header_m: answer.loop.headerInnerDiameter_m,
       spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
       foam_m: backInsulation_m(panel.backLoss_Wm2K),
       foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of closed-cell foam`,

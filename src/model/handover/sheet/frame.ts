@@ -10,6 +10,11 @@ import { count, figure, short, words, type Wording } from '#model/basis/words'
 const RAILS = 2
 export const PAST_m = 0.1
 const FEET_APART_m = 2
+/** Stress allowed in a rail, Pa: yield point over 1.65, steel S235 and aluminium EN AW-6060 T66 (150 MPa; from memory). */
+const STEEL_Pa = 142e6
+const ALUMINIUM_Pa = 91e6
+/** Bolt of a clamp (common practice, no source). */
+const BOLT = 'M8 (5/16 in)'
 /** Panels lower over their roof than this need no posts, m. */
 const FLAT_m = 0.05
 
@@ -25,6 +30,8 @@ export interface Frame {
   /** Heights of the feet above what they stand on, m: low and high rail of each row, from the low edge up; empty where none is needed. */
   readonly feet_m: readonly (readonly [low: number, high: number])[]
   readonly clampUplift_N: number
+  /** Least section modulus of a rail of steel, m³. */
+  readonly modulus_m3: number
   /** Pull of wind on a foot: the mean, and the most where rails run on past it, N. */
   readonly footUplift_N: { readonly mean: number; readonly most: number }
 }
@@ -59,9 +66,25 @@ export function frameOf(plant: Plant): Frame {
           return [at(inset_m), at(loopSpec.moduleLength_m - inset_m)] as const
         })
       : [],
+    modulus_m3: modulusOf(rows, rails_m, feetPerRail, module_N),
     clampUplift_N: module_N / ANCHORS_PER_MODULE,
     footUplift_N: { mean: (module_N * plant.layout.modules) / feet, most: Math.max(...most_N) },
   }
+}
+
+/** A rail as a beam between two feet under the pull of wind: M = q l²/8 over the stress allowed. */
+function modulusOf(
+  rows: readonly number[],
+  rails_m: readonly number[],
+  feetPerRail: readonly number[],
+  module_N: number,
+): number {
+  const each_Nm = rows.map((modules, row) => {
+    const span_m = rails_m[row]! / (feetPerRail[row]! - 1)
+    const load_Nm = (module_N * modules) / RAILS / rails_m[row]!
+    return (load_Nm * span_m * span_m) / 8
+  })
+  return Math.max(...each_Nm) / STEEL_Pa
 }
 
 export function frameParts(plant: Plant): Part[] {
@@ -73,15 +96,15 @@ export function frameParts(plant: Plant): Part[] {
   return [
     part(
       figure(rail_m, 'm'),
-      words`rail, hot-dip galvanised steel or aluminium: two a row, ${short(frame.apart_m, 3)} apart up the slope, ${lengths(frame.rails_m)} long`,
+      words`rail, hot-dip galvanised steel or aluminium: two a row, ${short(frame.apart_m, 3)} apart up the slope, ${lengths(frame.rails_m)} long; section modulus at least ${figure(frame.modulus_m3, 'sectionModulus', 2)} of steel with a yield point of 235 MPa or ${figure((frame.modulus_m3 * STEEL_Pa) / ALUMINIUM_Pa, 'sectionModulus', 2)} of aluminium (6060 T66)`,
     ),
     part(
       count(frame.feet),
-      words`feet under the rails, at most ${figure(FEET_APART_m, 'span')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : ', counted from the ceiling: take off what your roof is thick there'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
+      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : ', counted from the ceiling: take off what your roof is thick there'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
     ),
     part(
       count(anchors),
-      words`bolts and clamps from module to rail, four a module; each must hold ${figure(frame.clampUplift_N, 'force', 2)} upwards (gust ${figure(GUST_ms, 'ms')}, roof edge: see Wind): an engineer decides their size`,
+      words`clamps that grip the edge profile of a module, with bolts ${BOLT} of stainless steel to the rail, four a module; each must hold ${figure(frame.clampUplift_N, 'force', 2)} upwards (gust ${figure(GUST_ms, 'ms')}, roof edge: see Wind): an engineer decides`,
     ),
   ]
 }

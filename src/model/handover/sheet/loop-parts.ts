@@ -2,10 +2,10 @@ import { AIR_HOLE_m, drainsBack, liftOf_m } from '#model/handover/drawing'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { MODULE_GAP_m } from '#model/panels/loop'
 import { factsOf } from './facts-of.ts'
-import { moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
+import { builtDrop_Pa, massName, moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
-import type { Quantities } from './quantities.ts'
+import { type Quantities, vesselOf } from './quantities.ts'
 
 const part = partOf('Panel loop')
 
@@ -43,7 +43,15 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     part(count(2 * (rows - 1)), words`tees where rows branch off supply and return`),
     part(
       figure(amounts.pipe_m, 'm'),
-      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together, with a clip every ${figure(CLIPS_m, 'span', 2)}`,
+      words`${names.pipe} ${bore(loop.pipeInnerDiameter_m)}, supply and return together`,
+    ),
+    part(
+      count(Math.ceil(amounts.pipe_m / CLIPS_m)),
+      words`clips for it, one every ${figure(CLIPS_m, 'rough')}, over the insulation, with a shell under it`,
+    ),
+    part(
+      count(2),
+      words`sleeves where supply and return pass ${sleeveWords(plant)}, wide enough for ${names.pipe} and insulation, sealed against rain and draught`,
     ),
     part(
       count(ELBOWS + ELBOWS_ROW * (rows - 1)),
@@ -58,6 +66,15 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
   return wet
     ? [...parts, ...valves(plant, rows), ...fluids(plant, amounts)]
     : [...parts, ...airParts(plant, rows)]
+}
+
+/** Supply and return each pass it once. */
+function sleeveWords({ answer, tank }: Plant): string {
+  const { panel, room, store } = answer.scenario
+  if (panel.height_m < room.height_m) return 'the wall'
+  return tank !== null && store.place === 'outside'
+    ? 'the roof, and two more through the wall to the tank'
+    : 'the roof, with a collar each'
 }
 
 /** Difference gauges are sold to so much; one reads to at least 1.25 times what it sees, Pa (common practice, no source). */
@@ -81,7 +98,7 @@ function valves(plant: Plant, rows: number): Part[] {
   const { loop } = plant.answer
   const facts = factsOf(plant)
   const size = figure(loop.pipeInnerDiameter_m, 'valveSize')
-  const gauge_Pa = gaugeFor_Pa(Math.max(startDuty(plant)?.head_Pa ?? 0, loop.pressureDrop_Pa))
+  const gauge_Pa = gaugeFor_Pa(Math.max(startDuty(plant)?.head_Pa ?? 0, builtDrop_Pa(plant)))
   const range = METER_RANGE.map((share) => figure(share * plant.flow_m3s, 'liquidFlow', 2))
   const drains = drainsBack(facts)
   return [
@@ -164,19 +181,20 @@ function fillingWords(plant: Plant): Wording {
 function fluids(plant: Plant, amounts: Quantities): Part[] {
   const { loopSpec, fluid } = plant
   const parts: Part[] = []
+  const whole_m3 = amounts.loopVolume_m3 + amounts.massVolume_m3
   const content = figure(amounts.loopVolume_m3, 'content', 2)
   if (plant.tank === null && drainsBack(factsOf(plant)))
     parts.push(
       part(
         count(1),
-        words`drain-back vessel (DV), open to the air by a filter: ${figure(VESSEL_SPARE * amounts.loopVolume_m3, 'content', 2)} for the ${content} of panels and pipes`,
+        words`drain-back vessel (DV), closed but for an air filter in its lid: ${figure(vesselOf(amounts).content_m3, 'content', 2)} for the ${content} of panels and pipes; the return comes in over its water, its outlet ${figure(plant.answer.loop.pipeInnerDiameter_m, 'valveSize')} leaves at the bottom to ${massName(plant)}; on a bracket that carries ${figure(1.2 * vesselOf(amounts).content_m3 * fluid.density_kgm3, 'kg', 2)}`,
       ),
     )
   if (loopSpec.fluid === 'glycol' && plant.tank === null)
     parts.push(
       part(
         count(1),
-        words`diaphragm expansion vessel (EX) of ${figure(EXPANSION_SHARE * amounts.loopVolume_m3, 'content', 2)} or the next larger, charged to ${figure(EXPANSION_CHARGE_Pa, 'gauge')}, for ${content} of mix`,
+        words`diaphragm expansion vessel (EX) of ${figure(EXPANSION_SHARE * whole_m3, 'content', 2)} or the next larger, charged to ${figure(EXPANSION_CHARGE_Pa, 'gauge')}, for ${figure(whole_m3, 'content', 2)} of mix`,
       ),
       part(
         count(1),
@@ -186,15 +204,14 @@ function fluids(plant: Plant, amounts: Quantities): Part[] {
   if (loopSpec.fluid === 'glycol')
     parts.push(
       part(
-        figure(amounts.loopVolume_m3 * fluid.density_kgm3 * loopSpec.glycol_frac, 'kg'),
+        figure(whole_m3 * fluid.density_kgm3 * loopSpec.glycol_frac, 'kg'),
         words`inhibited propylene glycol for the loop alone`,
       ),
     )
   return parts
 }
 
-/** Vessels over the water they take in; share of a mix's volume that an expansion vessel has; its charge and the relief pressure, Pa (common practice, no source). */
-const VESSEL_SPARE = 1.5
+/** Share of a mix's volume that an expansion vessel has; its charge and the relief pressure, Pa (common practice, no source). */
 const EXPANSION_SHARE = 0.3
 const EXPANSION_CHARGE_Pa = 100_000
 const RELIEF_Pa = 300_000

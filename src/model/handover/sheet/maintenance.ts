@@ -34,8 +34,9 @@ export function maintenanceLines(plant: Plant): Wording[] {
   lines.push(words`Every year and after each storm: anchors, brackets, roof seals, pipe insulation, leaks.`)
   if (tank !== null)
     lines.push(words`Every year: look into the tank for slime and rust; drain it if it is idle.`)
+  const coil = factsOf(plant).roomUnit === 'fanCoil'
   lines.push(
-    words`Drip tray and condensate drain each spring; residual-current device by its test button twice a year; sensors in ice water every second year.`,
+    words`${coil ? 'Filter of the coil each month of use, drip tray and condensate pipe each spring; residual-current' : 'Residual-current'} device by its test button twice a year; sensors in ice water every second year.`,
   )
   return lines
 }

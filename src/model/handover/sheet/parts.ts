@@ -40,12 +40,16 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
       words`${names.passage} ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside, about ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'span')} a module`,
     ),
     ...coatingParts(amounts.plate_m2),
+    part(
+      figure(2 * layout.modules * (panel.moduleLength_m + panel.moduleWidth_m), 'm'),
+      words`edge profile round each module, aluminium U at least ${short(edgeInside_m(plant), 2)} inside and ${short(0.002)} thick, riveted at the corners with notches for the headers: holds plate, foam and back sheet together, and is what the clamps grip`,
+    ),
   ]
   if (foam_m > 0)
     parts.push(
       part(
         figure(amounts.plate_m2, 'm2'),
-        words`back insulation, about ${short(foam_m, 2)} of closed-cell foam (${figure(foam_m / FOAM_WmK, 'rValue')}), and a weather-tight back sheet`,
+        words`back insulation, about ${short(foam_m, 2)} of closed-cell foam (${figure(foam_m / FOAM_WmK, 'rValue')}), and a weather-tight back sheet of aluminium or coated steel, ${short(0.0005)}`,
       ),
     )
   if (cover.kind === 'film')
@@ -57,6 +61,21 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     )
   return parts
 }
+
+/** Plate, passages or headers, foam and back sheet between the flanges of the edge profile, m. */
+function edgeInside_m(plant: Plant): number {
+  const { loopSpec, answer } = plant
+  const foam_m = backInsulation_m(answer.scenario.panel.backLoss_Wm2K)
+  const behind_m = Math.max(
+    loopSpec.tubeOuterDiameter_m + (Number.isFinite(foam_m) ? foam_m : 0),
+    answer.loop.headerInnerDiameter_m + HEADER_WALLS_m,
+  )
+  return loopSpec.plateThickness_m + behind_m + BACK_SHEET_m
+}
+
+/** Both walls of a header; a back sheet, m (common practice, no source). */
+const HEADER_WALLS_m = 0.0024
+const BACK_SHEET_m = 0.001
 
 /** What tubes are made of: brazed to copper headers, and dry where they touch another metal (common practice, no source). */
 function passageMetal({ loopSpec }: Plant): string {

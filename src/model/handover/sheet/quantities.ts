@@ -1,4 +1,5 @@
 import { MODULE_GAP_m } from '#model/panels/loop'
+import { massLoop } from './mass-loop.ts'
 import type { Plant } from './plant.ts'
 import { rowsOf } from './plant.ts'
 
@@ -18,6 +19,8 @@ export interface Quantities {
   readonly pipe_m: number
   /** Fluid in plates, headers and pipes, m³. */
   readonly loopVolume_m3: number
+  /** Fluid in pipes of slab or ceiling that the panel loop runs through, m³. */
+  readonly massVolume_m3: number
   /** Skin of the tank to be insulated, m²; 0 without a tank. */
   readonly tankSkin_m2: number
   readonly anchors: number
@@ -44,8 +47,22 @@ export function quantitiesOf(plant: Plant): Quantities {
       bore_m2(loopSpec.tubeInnerDiameter_m) * passage_m +
       bore_m2(loop.headerInnerDiameter_m) * header_m +
       bore_m2(loop.pipeInnerDiameter_m) * pipe_m,
+    massVolume_m3: massLoop(plant)?.volume_m3 ?? 0,
     tankSkin_m2: tank === null ? 0 : tank.side_m2 + 2 * tank.end_m2,
     anchors: ANCHORS_PER_MODULE * layout.modules,
+  }
+}
+
+/** A drain-back vessel over the water it takes in, and the share of that which stays in it while the pump runs (common practice, no source). */
+const VESSEL_SPARE = 1.5
+const VESSEL_LEFT = 0.25
+
+/** The vessel that panels without a tank run empty into, m³: its content, the water in it at rest, and while the pump runs. */
+export function vesselOf({ loopVolume_m3 }: Pick<Quantities, 'loopVolume_m3'>) {
+  return {
+    content_m3: VESSEL_SPARE * loopVolume_m3,
+    filled_m3: (1 + VESSEL_LEFT) * loopVolume_m3,
+    left_m3: VESSEL_LEFT * loopVolume_m3,
   }
 }
 

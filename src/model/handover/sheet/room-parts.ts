@@ -5,6 +5,10 @@ import { partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
 import { ROOM_PIPE_m, roomCoil } from './room-coil.ts'
 import { RATED, ROOM_HEAD_Pa } from '#model/building/store'
+import { headFigure } from './figures.ts'
+import { massLoop } from './mass-loop.ts'
+import { factsOf } from './facts-of.ts'
+import { CABLES, drivenWires, readWires } from '#model/handover/drawing'
 import { massPipes } from './mass-pipes.ts'
 
 const part = partOf('Cooling of the room')
@@ -95,12 +99,55 @@ function surfaceWords(plant: Plant): Wording {
 function massWords(plant: Plant): Wording {
   const { store } = plant.answer.scenario
   const wet = plant.loopSpec.fluid !== 'air'
-  if (!wet && plant.tank === null)
-    return words`air passages along the cooled mass: ${figure(store.delivery_WK, 'WK')} between air and mass`
+  if (!wet && plant.tank === null) return ductWords(plant)
   if (store.kind !== 'slab' && store.deliveryKind === 'surface')
     return words`${deliveredBy(store)}: ${figure(store.delivery_WK, 'WK')} between fluid and mass`
-  const pipes = massPipes(store.delivery_WK)
-  return words`${deliveredBy(store)}: about ${figure(pipes.length_m, 'm', 2)} of oxygen-tight pipe ${figure(pipes.inner_m, 'pipeBore')}, ${short(pipes.spacing_m)} apart in concrete or screed, in ${count(pipes.circuits)} ${pipes.circuits === 1 ? 'circuit' : 'circuits of equal length on a manifold with a valve each'} (${figure(store.delivery_WK, 'WK')} between fluid and mass, from pipe wall and concrete around it)`
+  const { water_m3s } = roomCoil(plant)
+  const pipes = massLoop(plant) ?? massPipes(store.delivery_WK, water_m3s, ROOM_HEAD_Pa.coil)
+  return words`${deliveredBy(store)}: about ${figure(pipes.length_m, 'm', 2)} of oxygen-tight pipe ${figure(pipes.inner_m, 'pipeBore')}, ${short(pipes.spacing_m)} apart in concrete or screed, in ${count(pipes.circuits)} ${pipes.circuits === 1 ? 'circuit' : 'circuits of equal length on a manifold with a valve each'} (${figure(store.delivery_WK, 'WK')} between fluid and mass, from pipe wall and concrete around it); ${figure(pipes.volume_m3, 'content', 2)} of water in them, ${figure(pipes.loss_Pa, 'head', 2)} at their flow. Laid before the concrete, tied to the mesh, and kept under test pressure while it is poured`
+}
+
+/** What an air loop runs through in the mass. */
+function ductWords(plant: Plant): Wording {
+  const { store } = plant.answer.scenario
+  const duct = massLoop(plant)!
+  return words`air passage in the cooled mass, tight and laid with a fall to a drain: about ${figure(duct.length_m, 'm', 2)} of duct ${short(duct.inner_m)} inside in one run, its turns ${short(duct.spacing_m)} apart (${figure(store.delivery_WK, 'WK')} between air and duct); it loses ${headFigure(plant, duct.loss_Pa)}`
+}
+
+/** Cable runs from the controller, reckoned along the walls; what a sensor cable has more to the roof, m (common practice, no source). */
+const RUN_SPARE_m = 2
+
+/** Supply, cables by kind, alarm. */
+function cableParts(plant: Plant): Part[] {
+  const control = partOf('Control')
+  const { room, panel } = plant.answer.scenario
+  const facts = factsOf(plant)
+  const wires = [...drivenWires(facts), ...readWires(facts)]
+  const run_m = room.length_m / 2 + room.width_m / 2 + room.height_m + RUN_SPARE_m
+  const lengths = Object.entries(CABLES).map(([kind, cable]) => {
+    const mine = wires.filter((wire) => wire.cable === kind)
+    const supply = kind === 'mains' ? 1 : 0
+    const toRoof_m = mine.some(({ mark }) => mark === 'S1') ? panel.height_m + room.width_m / 2 : 0
+    return { cable, cores: mine.length + supply, length_m: (mine.length + supply) * run_m + toRoof_m }
+  })
+  return [
+    control(
+      count(1),
+      words`breaker and residual-current device of 30 mA (RD), on a circuit of its own in the board, and an isolator (IS)`,
+    ),
+    control(
+      count(1),
+      words`splash-proof box (CT) for the controller, with a 24 V supply and terminals; an alarm lamp or buzzer (AL)`,
+    ),
+    ...lengths
+      .filter(({ cores }) => cores > 0)
+      .map(({ cable, cores, length_m }) =>
+        control(
+          figure(Math.ceil(length_m), 'm'),
+          words`cable ${cable}, ${count(cores)} ${cores === 1 ? 'run' : 'runs'} as drawn, reckoned along the walls: measure yours`,
+        ),
+      ),
+  ]
 }
 
 /** Controller, sensors and supply. */
@@ -129,6 +176,6 @@ export function controlParts(plant: Plant): Part[] {
       count(1),
       words`humidity sensor (S6), good to 3 % of relative humidity${guard ? ', for the dew guard' : ''}`,
     ),
-    control(count(1), words`residual-current protected supply with isolator, drip loops, splash-proof boxes`),
+    ...cableParts(plant),
   ]
 }

@@ -5,9 +5,10 @@ import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './figures.t
 import { tankLevels } from './tank-levels.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
+import { PANEL_kgm2 } from './cautions.ts'
 import { deliveredBy } from './delivered-by.ts'
 import { moneyLines, plantBill } from './money.ts'
-import { powerFigures } from './pump-duty.ts'
+import { massName, powerFigures } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
 import {
   count,
@@ -60,6 +61,10 @@ export function panelLines(plant: Plant): SheetLine[] {
   const lines = [
     line('Panels', words`${count(layout.modules)} of ${size}`),
     line('Area', words`${figure(answer.area_m2, 'm2')}`),
+    line(
+      'Weight',
+      words`about ${figure((PANEL_kgm2[1] * modulesArea_m2) / layout.modules, 'kg', 2)} a panel with its fluid and its share of the frame: two people carry one`,
+    ),
     line('Rows', rows.length === 1 ? 'one' : words`${count(rows.length)}, of ${rows.join(' + ')} modules`),
     line(
       'Tilt',
@@ -118,7 +123,7 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
       'Fluid',
       loopSpec.fluid === 'air'
         ? names.fluid
-        : words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes`,
+        : words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes${amounts.massVolume_m3 > 0 ? words`, ${figure(amounts.massVolume_m3, 'content', 2)} in ${massName(plant)}` : words``}`,
     ),
     line('Flow', words`${flowFigure(plant)} in all; ${flowFigure(plant, 1 / layout.modules)} a panel`),
     line(

@@ -5,6 +5,7 @@ import { partOf, type Part } from './part.ts'
 import { widerThanDoor } from './place-lines.ts'
 import type { Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
+import { roomCoil } from './room-coil.ts'
 import { tankLevels } from './tank-levels.ts'
 
 const part = partOf('Store')
@@ -28,11 +29,11 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       count(1),
-      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'span')} wide and ${figure(tank.height_m, 'span')} high${shapes(tank)}, with a tight, child-proof lid`,
+      words`open tank of ${figure(tank.volume_m3, 'm3')}, about ${figure(tank.diameter_m, 'span')} wide and ${figure(tank.height_m, 'span')} high${shapes(tank)}, of polyethylene, glass-fibre or coated steel made to stand filled, with a tight, child-proof lid`,
     ),
     part(
       count(1),
-      words`outlet ${pipe} to P1, ${figure(levels.outlet_m, 'span')} above the bottom: under the water even while the panels are full`,
+      words`tank connector ${pipe} for the outlet to P1, ${figure(levels.outlet_m, 'span')} above the bottom: under the water even while the panels are full`,
     ),
     part(
       count(1),
@@ -40,11 +41,11 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(2),
-      words`connections for the cooling of the room: out ${figure(levels.end_m, 'span')} above the bottom, back ${figure(levels.outlet_m, 'span')}, as wide as its pipe`,
+      words`tank connectors ${figure(roomCoil(plant).bore_m, 'valveSize')} for the cooling of the room: out ${figure(levels.end_m, 'span')} above the bottom, back ${figure(levels.outlet_m, 'span')}`,
     ),
     part(
       count(1),
-      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'span')}, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8`,
+      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'span')} with a pipe of that size to a drain or outdoors, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8`,
     ),
     part(
       figure(amounts.tankSkin_m2, 'm2'),

@@ -1,7 +1,8 @@
 export { LOOP_TEMP_C, builtDuty, loopDuty } from './duty.ts'
 export { fluidProperties } from './fluid.ts'
+export { pressureGradient_Pam } from './friction.ts'
 export { type FieldLayout, type ModulePassages, builtLayout, modulePassages } from './layout.ts'
-export { WATER_RULE, standardBore_m } from './pipes.ts'
+export { AIR_RULE, WATER_RULE, standardBore_m } from './pipes.ts'
 export {
   EDGE_m,
   fieldSize_m,

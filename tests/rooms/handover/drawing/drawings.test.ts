@@ -41,8 +41,15 @@ const texts = (drawing: Drawing, system: 'si' | 'us' = 'si') =>
 describe.each(Object.keys(PLANTS))('drawings of %s', (name) => {
   const { drawings } = sheetOf(name)
 
-  it('are four, each within its paper and no wider than A4 or Letter between their margins', () => {
-    expect(drawings.map(({ id }) => id)).toEqual(['roof-plan', 'section', 'schematic', 'build-up'])
+  it('are six, each within its paper and no wider than A4 or Letter between their margins', () => {
+    expect(drawings.map(({ id }) => id)).toEqual([
+      'roof-plan',
+      'section',
+      'schematic',
+      'module',
+      'build-up',
+      'wiring',
+    ])
     drawings.forEach(expectOnPaper)
   })
 

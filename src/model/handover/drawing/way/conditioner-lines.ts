@@ -14,7 +14,7 @@ export function conditionerLines(facts: WayFacts): Drawing {
     id: 'way-conditioner',
     title: 'The air conditioner: lines, drain and supply',
     width: 182,
-    height: 72,
+    height: 76,
     scale: null,
     summary: 'Schematic of the air conditioner with its lines, drain and supply as listed below.',
     notes: [
@@ -77,7 +77,7 @@ function picture(): Shape[] {
       'hidden',
     ),
     head([88, 62], [0, 1]),
-    label([86.5, 50], 'CD', 'end'),
+    label([89.5, 50], 'CD', 'start'),
     ...unit([106, 28], 9, 6, 'IS'),
     path([
       [110, 34],
@@ -89,7 +89,7 @@ function picture(): Shape[] {
     ]),
     ...unit([150, 28], 10, 6, 'CB'),
     label([162, 32], 'board', 'start'),
-    ...across([83, 60], [106, 60], 6, words`${short(FREE_m.behind)} free`),
-    ...across([128, 60], [160, 60], 6, words`${short(FREE_m.before)} free`),
+    ...across([83, 60], [106, 60], 11, words`${short(FREE_m.behind)} free`),
+    ...across([128, 60], [160, 60], 11, words`${short(FREE_m.before)} free`),
   ]
 }

@@ -116,21 +116,28 @@ function wallPieces({ facts, at, mm }: Paper, pieces: readonly Piece[], side: 'f
     const middle = x + inward * i * STEP
     const [top, foot] = [at(0, piece.high_m)[1], at(0, piece.low_m)[1]]
     const isUnit = piece.mark === 'A1'
-    const deep = isUnit ? 4 : 2
+    const deep = isUnit ? 5.4 : 2
     const left = isUnit ? (inward > 0 ? middle : middle - deep) : middle - deep / 2
     const past = mm(facts.shade?.past_m ?? 0)
     return [
       box([left, top], deep, Math.max(foot - top, 1), 'line', piece.made ? 'paper' : 'grey'),
-      // at the end that lies towards the middle of the room's height
-      label([middle, inUpperHalf(piece, facts) ? foot + 3.2 : top - 1], piece.mark, 'middle', {
-        bold: piece.made,
-      }),
+      isUnit
+        ? label([left + deep / 2, (top + foot) / 2 + 1], piece.mark, 'middle', { bold: true })
+        : onWall(piece, i, facts)
+          ? label([x - inward * 2.2, (top + foot) / 2 + 1], piece.mark, inward > 0 ? 'end' : 'start', {
+              bold: true,
+            })
+          : // at the end that lies towards the middle of the room's height
+            label([middle, inUpperHalf(piece, facts) ? foot + 3.2 : top - 1], piece.mark, 'middle', {
+              bold: piece.made,
+            }),
       ...(piece.made || facts.shade === null
         ? []
         : [
             box([x - inward * 3 - 0.4, top - past], 0.8, foot - top + 2 * past, 'thin', 'ink'),
             label(
-              [x - inward * 4.5, foot + past + 3],
+              // above it where a machine is below
+              [x - inward * 4.5, inward < 0 && hasMachine(facts) ? top - past - 1 : foot + past + 3],
               piece.mark.replace('W', 'S'),
               inward > 0 ? 'end' : 'start',
               { bold: true },
@@ -139,6 +146,12 @@ function wallPieces({ facts, at, mm }: Paper, pieces: readonly Piece[], side: 'f
     ]
   })
 }
+
+/** The first piece of a wall is drawn on its line: its mark is written outside, where no machine is. */
+const onWall = (piece: Piece, place: number, facts: WayFacts): boolean =>
+  place === 0 && piece.made && (piece.side === 'front' || !hasMachine(facts))
+
+const hasMachine = ({ cooler, conditioner }: WayFacts): boolean => cooler !== null || conditioner !== null
 
 const inUpperHalf = ({ low_m, high_m }: Piece, { height_m }: WayFacts): boolean => low_m + high_m > height_m
 
