@@ -31,7 +31,8 @@ export function modulesThatFit(scenario: Scenario): { readonly modules: number; 
   const all = [EDGE_m, 0].map((edge_m) => rowsWithin(panel, place, edge_m))
   const { perRow, rows, edge_m } = all.toSorted((a, b) => b.perRow * b.rows - a.perRow * a.rows)[0]!
   const modules = perRow * rows
-  const edges = edge_m > 0 ? words`with ${figure(edge_m, 'span')} free at every edge` : words`to the very edges`
+  const edges =
+    edge_m > 0 ? words`with ${figure(edge_m, 'span')} free at every edge` : words`to the very edges`
   return {
     modules,
     words:

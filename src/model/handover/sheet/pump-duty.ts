@@ -8,6 +8,9 @@ import { startLift_m } from './start-lift.ts'
 /** Greatest head of a pump over the lift that it fills panels against, m (common practice, no source). */
 export const START_SPARE_m = 1
 
+/** A pump’s head at no flow is at least so much of that at its duty (common practice, no source). */
+const NO_FLOW = 1.1
+
 /** What the pump of a loop that drains back has to do before its return runs full. */
 export interface StartDuty {
   readonly lift_m: number
@@ -32,7 +35,7 @@ export function startDuty(plant: Plant): StartDuty | null {
   return {
     lift_m,
     head_Pa,
-    greatest_Pa: column_Pa(lift_m + START_SPARE_m),
+    greatest_Pa: Math.max(column_Pa(lift_m + START_SPARE_m), NO_FLOW * head_Pa),
     power_W: (flow_m3s * head_Pa) / loopSpec.pumpEfficiency_frac,
     fills_frac: loop.pipeVelocity_ms / fillingSpeed_ms(loop.pipeInnerDiameter_m),
   }
