@@ -1,7 +1,8 @@
 import { figure, line, said, type Problem, type SheetLine, words, type Wording } from '#model/basis/words'
 import { doorWords, freeArea_m2, judgedLoad_kgm2, loadWords, modulesThatFit } from '#model/design/assembly'
 import type { Plant } from './plant.ts'
-import { START_SPARE_m } from './pump-duty.ts'
+import { headFigure } from './figures.ts'
+import { START_SPARE_m, startDuty } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
 
 /** Small circulators give about so much head at no flow, m (common practice, no source). */
@@ -73,7 +74,7 @@ function liftLines(plant: Plant): SheetLine[] {
   return [
     line(
       'Lift',
-      words`${figure(lift_m, 'm')} (${from}): the pump must give ${figure(lift_m + START_SPARE_m, 'm')} of head at no flow`,
+      words`${figure(lift_m, 'm')} (${from}): the pump must give ${headFigure(plant, startDuty(plant)!.greatest_Pa)} at no flow`,
     ),
   ]
 }
