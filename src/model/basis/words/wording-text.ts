@@ -70,17 +70,11 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
         ? `Cv ${formatNumber(3600 * CV_KVS * value, 2)}`
         : `Kvs ${formatNumber(3600 * value, 2)} m³/h`
     case 'span':
+    case 'rough':
+    case 'sectionModulus':
     case 'tubeOuter':
     case 'coatThickness':
       return builtText(value, unit, digits, system)
-    case 'sectionModulus':
-      return system === 'us'
-        ? `${formatNumber(value / INCH_m ** 3, digits)} in³`
-        : `${formatNumber(value * 1e6, digits)} cm³`
-    case 'rough':
-      return system === 'us'
-        ? feetText(Math.round(value / HALF_FOOT_m) * HALF_FOOT_m)
-        : formatQuantity(value, 'm', system, { digits })
     case 'flowSpeed':
       return system === 'us'
         ? `${formatNumber(value / FOOT_m, digits)} ft/s`
@@ -104,16 +98,24 @@ function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem):
   }
 }
 
-/** Lengths as builders, plumbers and painters give them. */
+/** Lengths, and a rail’s section modulus, as builders, plumbers and painters give them. */
 function builtText(
   length_m: number,
-  unit: 'span' | 'tubeOuter' | 'coatThickness',
+  unit: 'span' | 'rough' | 'sectionModulus' | 'tubeOuter' | 'coatThickness',
   digits: number,
   system: UnitSystem,
 ): string {
   switch (unit) {
     case 'span':
       return system === 'us' ? feetText(length_m) : formatQuantity(length_m, 'm', system, { digits })
+    case 'rough':
+      return system === 'us'
+        ? feetText(Math.round(length_m / HALF_FOOT_m) * HALF_FOOT_m)
+        : formatQuantity(length_m, 'm', system, { digits })
+    case 'sectionModulus':
+      return system === 'us'
+        ? `${formatNumber(length_m / INCH_m ** 3, digits)} in³`
+        : `${formatNumber(length_m * 1e6, digits)} cm³`
     case 'tubeOuter':
       return system === 'us' ? `${tubeSold(length_m)} in` : `${formatNumber(1000 * length_m, digits)} mm`
     case 'coatThickness':

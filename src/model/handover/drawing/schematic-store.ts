@@ -136,6 +136,13 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
           label([82, supply + 5], 'M1'),
           ...sensor([63, supply], 'S9', false),
         ]),
+    ...roomUnit(facts, top),
+  ]
+}
+
+/** The unit in the room with its vent, sensors and drain. */
+function roomUnit(facts: PlantFacts, top: number): Shape[] {
+  return [
     box([36, top + 17], 22, 14, 'line', 'paper'),
     ...UNIT_NAMES[facts.roomUnit ?? 'pipes'].map((text, i) => label([47, top + 23 + 4 * i], text)),
     path([

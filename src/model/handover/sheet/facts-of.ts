@@ -17,10 +17,9 @@ const UNITS = {
 
 /** What of a plant is drawn. */
 export function factsOf(plant: Plant): PlantFacts {
-  const { answer, loopSpec, panelSpec, tank, names } = plant
+  const { answer, loopSpec, tank, names } = plant
   const { panel, room, store, plan } = answer.scenario
   const wet = loopSpec.fluid !== 'air'
-  const film = panelSpec.film
   const frame = frameOf(plant)
   return {
     moduleLength_m: loopSpec.moduleLength_m,
@@ -63,18 +62,25 @@ export function factsOf(plant: Plant): PlantFacts {
     mover: names.mover,
     ducting: names.pipe,
     passage: names.passage,
-    build: {
-      film: film === null ? null : { gap_m: answer.scenario.cover.gap_m },
-      coating: words`solar reflectance ${figure(panelSpec.coating.solarReflectance_frac, 'frac')}`,
-      plate_m: loopSpec.plateThickness_m,
-      plateText: words`${short(loopSpec.plateThickness_m)} thick`,
-      passageInner_m: loopSpec.tubeInnerDiameter_m,
-      passageOuter_m: loopSpec.tubeOuterDiameter_m,
-      passages: plant.passages.parallel,
-      header_m: answer.loop.headerInnerDiameter_m,
-      spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
-      foam_m: backInsulation_m(panel.backLoss_Wm2K),
-      foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of closed-cell foam`,
-    },
+    build: buildOf(plant),
+  }
+}
+
+/** Thicknesses and sizes of a panel. */
+function buildOf({ answer, loopSpec, panelSpec, passages }: Plant): PlantFacts['build'] {
+  const { panel } = answer.scenario
+  const film = panelSpec.film
+  return {
+    film: film === null ? null : { gap_m: answer.scenario.cover.gap_m },
+    coating: words`solar reflectance ${figure(panelSpec.coating.solarReflectance_frac, 'frac')}`,
+    plate_m: loopSpec.plateThickness_m,
+    plateText: words`${short(loopSpec.plateThickness_m)} thick`,
+    passageInner_m: loopSpec.tubeInnerDiameter_m,
+    passageOuter_m: loopSpec.tubeOuterDiameter_m,
+    passages: passages.parallel,
+    header_m: answer.loop.headerInnerDiameter_m,
+    spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
+    foam_m: backInsulation_m(panel.backLoss_Wm2K),
+    foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of closed-cell foam`,
   }
 }
