@@ -34,7 +34,7 @@ export class AreaRangeRun {
 
   /** Only a sized area has a range. */
   applies(answer: LiveAnswer): boolean {
-    return answer.scenario.target.autoArea && answer.sizing.kind !== 'notNeeded'
+    return answer.sizing.kind === 'met' || answer.sizing.kind === 'floor'
   }
 
   /** The range of exactly this answer, or null while there is none. */

@@ -1,5 +1,12 @@
 import { untrack } from 'svelte'
-import { linkHash, placedText, readLinkHash, readPlacedText, type PlacedDesign } from '#live/design-link.ts'
+import {
+  linkHash,
+  placedText,
+  readLinkHash,
+  readPlacedText,
+  type PlacedDesign,
+  type ReadDesign,
+} from '#live/design-link.ts'
 import { listenForInstall } from '#live/install-offer.ts'
 import { readKept, writeKept } from '#live/kept-text.ts'
 import { ownIdInLink } from '#live/own-id.ts'
@@ -93,8 +100,8 @@ export function takeKeptDesign(bench: Workbench): boolean {
 /** Puts a design in place if there is one to read; what is wrong with it is shown, what is open stays. */
 function open(
   bench: Workbench,
-  read: () => PlacedDesign | null,
-  take: (placed: PlacedDesign) => void = (placed) => bench.place(placed),
+  read: () => ReadDesign | null,
+  take: (placed: ReadDesign) => void = (placed) => bench.place(placed),
 ): boolean {
   try {
     const placed = read()

@@ -15,8 +15,6 @@ export class DecideRun extends SharedRun<'decide'> {
   decision = $state.raw<Decision | null>(null)
   /** How sure the ways of the decision are: begun once it is there. */
   readonly sure = new HoursRun()
-  /** The way that was put into the design, in words, and the description it made. */
-  taken = $state.raw<{ readonly name: string; readonly scenario: Scenario } | null>(null)
   /** The description it was asked for. */
   #for: Scenario | null = $state.raw(null)
   #join: typeof joinDecisions | null = null
@@ -25,14 +23,9 @@ export class DecideRun extends SharedRun<'decide'> {
     super('decide', workers())
   }
 
-  /** False once the description has changed since, but for the way that was taken. */
+  /** False once the description has changed since, but for words, the way taken and an area of one's own. */
   isFor(scenario: Scenario): boolean {
-    return this.#for === scenario || this.taken?.scenario === scenario
-  }
-
-  /** What the ways of the decision are put into: the description they were asked for, also once one of them was taken. */
-  basisOf(scenario: Scenario): Scenario {
-    return this.isFor(scenario) ? (this.#for ?? scenario) : scenario
+    return this.#for !== null && searched(this.#for) === searched(scenario)
   }
 
   /** The ways that are worth naming, of what was looked at so far; none before there is anything. */
@@ -48,7 +41,6 @@ export class DecideRun extends SharedRun<'decide'> {
     this.#join = join
     this.#for = scenario
     this.decision = null
-    this.taken = null
     this.sure.stop()
     const of = this.workers
     const parts = Array.from({ length: of }, (_, index) => ({ scenario, part: { index, of } }))
@@ -67,6 +59,15 @@ export class DecideRun extends SharedRun<'decide'> {
   sureOf(way: number): HoursSpread | null {
     return this.sure.result?.[way] ?? null
   }
+}
+
+/** What of a description a search depends on. */
+function searched(scenario: Scenario): string {
+  return JSON.stringify({
+    ...scenario,
+    job: null,
+    target: { ...scenario.target, autoArea: true, area_m2: 0 },
+  })
 }
 
 const workers = (): number =>

@@ -5,9 +5,12 @@ import {
   requireScenario,
   defaultScenario,
   SCENARIO_VERSION,
+  WAY_NAMES,
+  withOlderWay,
+  type OlderWay,
   type Scenario,
 } from '#model/design/scenario'
-import { stop } from '#model/basis/words'
+import { stop, type Problem } from '#model/basis/words'
 
 /** A design and where it is: what a link, a file and the autosave carry. */
 export interface PlacedDesign {
@@ -29,20 +32,44 @@ export function linkHash({ scenario, climate }: PlacedDesign): string {
   return words.toString().replaceAll('%2C', ',').replaceAll('%3A', ':')
 }
 
+/** A design that was read, and what of an older version had to be worked out. */
+export interface ReadDesign extends PlacedDesign {
+  readonly older?: readonly Problem[]
+}
+
 /**
- * Reads what `linkHash` wrote; null when the hash carries no design.
+ * Reads what `linkHash` wrote, also as version 1 did; null when the hash carries no design.
  * @throws ProblemError naming the field that cannot be read
  */
-export function readLinkHash(hash: string): PlacedDesign | null {
+export function readLinkHash(hash: string): ReadDesign | null {
   const words = new URLSearchParams(hash.replace(/^#/, ''))
   const climate = words.get('climate')
   if (climate === null) return null
   words.delete('climate')
-  requireVersion(Number(words.get('version') ?? SCENARIO_VERSION))
+  const version = words.get('version')
+  requireVersion(Number(version ?? SCENARIO_VERSION))
   words.delete('version')
+  const older = olderWayIn(words, version)
   let scenario = defaultScenario()
   for (const [path, text] of words) scenario = withField(scenario, path, text)
-  return { scenario: requireScenario(scenario).scenario, climate }
+  const read = withOlderWay(scenario, older)
+  return {
+    scenario: requireScenario(read.scenario).scenario,
+    climate,
+    ...(read.warnings.length > 0 ? { older: read.warnings } : {}),
+  }
+}
+
+/** Takes off what version 1 said of a way: a machine by itself, and words; such a link may have no version. */
+function olderWayIn(words: URLSearchParams, version: string | null): OlderWay {
+  const [way, machine] = [words.get('job.way'), words.get('job.machine')]
+  const parts = (way ?? '').split(',')
+  const named = parts.every((part) => Object.hasOwn(WAY_NAMES, part))
+  const isOlder = version === '1' || version === '2' || (version === null && (machine !== null || !named))
+  if (!isOlder) return { way: '', machine: 'none' }
+  words.delete('job.way')
+  words.delete('job.machine')
+  return { way: way ?? '', machine: machine ?? 'none' }
 }
 
 /** @throws ProblemError for a link of a version that this one cannot know */
@@ -61,7 +88,7 @@ export function placedText({ scenario, climate }: PlacedDesign): string {
 }
 
 /** Reads what `placedText` wrote. @throws ProblemError when it is damaged */
-export function readPlacedText(text: string): PlacedDesign {
+export function readPlacedText(text: string): ReadDesign {
   const damaged = () =>
     stop('kept-design-damaged', 'The kept design cannot be read.', 'Start from a preset or open a file.')
   let value: { climate?: unknown; scenario?: unknown } | null
@@ -72,5 +99,12 @@ export function readPlacedText(text: string): PlacedDesign {
   }
   if (value?.scenario === undefined) throw damaged()
   const climate = typeof value.climate === 'string' ? value.climate : ''
-  return { scenario: requireScenario(value.scenario).scenario, climate }
+  const { scenario, warnings } = requireScenario(value.scenario)
+  const older = ofOlder(warnings)
+  return { scenario, climate, ...(older.length > 0 ? { older } : {}) }
+}
+
+/** Of what was remarked on reading, what an older version did not say. */
+export function ofOlder(warnings: readonly Problem[]): readonly Problem[] {
+  return warnings.filter(({ code }) => code === 'scenario-older-way' || code === 'scenario-retired-field')
 }

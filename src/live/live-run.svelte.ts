@@ -1,5 +1,5 @@
 import type { Problem } from '#model/basis/words'
-import { type Scenario, hold } from '#model/design/scenario'
+import { type Scenario, hold, sizesPanels } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { AboutArea, NearDesign } from '#model/design/sizing'
 import { Engine } from '#live/engine.ts'
@@ -99,7 +99,7 @@ export class LiveRun {
     this.updating = true
     if (this.following) this.following = { ...this.following, newest: false }
     const before = this.answer?.sizing
-    if (scenario.target.autoArea && before && before.kind !== 'own' && weather === this.#answeredIn) {
+    if (sizesPanels(scenario) && before && before.kind !== 'own' && weather === this.#answeredIn) {
       this.#about.ask({ input: { scenario, near: nearest(before, this.following) }, weather })
     } else this.#sizing.ask(this.#asked)
   }
@@ -135,7 +135,7 @@ export class LiveRun {
     if (this.#warmIn === weather || !this.answer) return
     this.#warmIn = weather
     this.#judge(withDesignHeld(input.scenario, this.answer.sizing, this.answer), weather)
-    if (input.scenario.target.autoArea) void this.#tryFollowing({ input, weather }, this.answer.sizing)
+    if (sizesPanels(input.scenario)) void this.#tryFollowing({ input, weather }, this.answer.sizing)
   }
 
   /** Follows a few descriptions near by, for nobody, as long as nobody asks. */

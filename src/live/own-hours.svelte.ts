@@ -3,6 +3,7 @@ import { HoursRun } from '#live/hours-run.svelte.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { AreaRangeRun } from '#live/area-range.svelte.ts'
 import type { HoursSpread } from '#studies/decide-sure.ts'
+import { machineOf, measureIdsOf } from '#model/design/scenario'
 
 /** Quiet time after an answer before its years are begun. */
 const QUIET_MS = 500
@@ -33,9 +34,10 @@ export class OwnHours {
   start(answer: LiveAnswer, { climate: { record } }: Pick<Bench, 'climate'>): void {
     if (record === null) return
     this.#asked = answer
-    const { area_m2: panelArea_m2, storeVolume_m3 } = answer
-    const plant = panelArea_m2 > 0 ? 'panels' : answer.scenario.job.machine
-    void this.run.start(answer.scenario, [{ measures: [], plant, panelArea_m2, storeVolume_m3 }], record)
+    const { scenario, area_m2: panelArea_m2, storeVolume_m3 } = answer
+    const plant = panelArea_m2 > 0 ? 'panels' : machineOf(scenario)
+    const measures = measureIdsOf(scenario)
+    void this.run.start(scenario, [{ measures, plant, panelArea_m2, storeVolume_m3 }], record)
   }
 
   /**

@@ -1,4 +1,5 @@
 import type { Stages } from '#studies/stages.ts'
+import type { Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { follow } from '#studies/follow.ts'
 import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
@@ -38,6 +39,11 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   practiceLog: async () => (await import('#studies/practice-log.ts')).practiceLog,
 }
 
+/** Studies of one description, which the first page asks for: what a way needs is loaded once it has one. */
+const SIMPLE: ReadonlySet<Verb> = new Set(['size', 'judge', 'follow', 'drawAreas', 'range'])
+
+const hasNoWay = (input: { readonly scenario?: Scenario }): boolean => input.scenario?.job.way.length === 0
+
 /** Answers a page's question in a worker: the study of that name, in stretches, without what no page shows. */
 export async function answerTo<V extends Verb>(
   stages: Stages,
@@ -46,6 +52,8 @@ export async function answerTo<V extends Verb>(
   weather: WeatherRecord,
   progress: (share: number, soFar?: Output<V>) => void = () => {},
 ): Promise<Output<V>> {
+  if (stages.wayYear === null && !(SIMPLE.has(verb) && hasNoWay(input)))
+    stages.wayYear = (await import('#studies/way-year.ts')).wayYear
   const study = (await VERBS[verb]())(stages, { ...input, weather } as unknown as RequestOf<V>)
   const { result } = await paced(study, ({ share, soFar }) => progress(share, soFar as Output<V> | undefined))
   return forPage(verb, result) as Output<V>

@@ -2,7 +2,7 @@
 declare module 'virtual:first-answer' {
   import type { LiveAnswer } from '#live/messages.ts'
 
-  const found: Pick<LiveAnswer, 'area_m2' | 'fit'> & {
+  const found: Pick<LiveAnswer, 'area_m2' | 'fit' | 'way'> & {
     readonly site: string
     readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
   }

@@ -3,7 +3,7 @@ import { SvelteSet } from 'svelte/reactivity'
 import type { Problem } from '#model/basis/words'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { ClimateChoice } from '#live/climate-choice.svelte.ts'
-import type { PlacedDesign } from '#live/design-link.ts'
+import type { ReadDesign } from '#live/design-link.ts'
 import { DesignState } from '#live/design-state.svelte.ts'
 import { Keeping } from '#live/keeping.svelte.ts'
 import { KeptDesigns } from '#live/kept-designs.svelte.ts'
@@ -39,9 +39,11 @@ export class Workbench {
   /** False when the browser refuses to keep the design for the next visit. */
   autosaved = $state(true)
   /** A design that a link brought while another is being worked on: taken or left by the user. */
-  offered = $state.raw<PlacedDesign | null>(null)
+  offered = $state.raw<ReadDesign | null>(null)
   /** What was wrong with a link, a file or a kept design that was asked for. */
   openProblems = $state.raw<readonly Problem[]>([])
+  /** What an older version did not say of the design that was opened. */
+  olderRemarks = $state.raw<readonly Problem[]>([])
 
   /** Boxes whose text cannot be taken: the answer is that of the last good values. */
   readonly refused = new SvelteSet<string>()
@@ -54,8 +56,9 @@ export class Workbench {
   }
 
   /** Opens a design in its climate (the present one where it names none); the one before is one undo away. */
-  place({ scenario, climate }: PlacedDesign): void {
+  place({ scenario, climate, older = [] }: ReadDesign): void {
     this.openProblems = []
+    this.olderRemarks = older
     this.offered = null
     this.design.place({ scenario, climate: climate || this.design.climate })
   }

@@ -11,7 +11,7 @@ const OWN_NAME = 'My room'
 export function workedExample(): PlacedDesign {
   const scenario = defaultScenario()
   const note = 'Invented to show how the page works. Change anything: the answer follows.'
-  const job = { name: `${TITLE}: an invented workshop`, note, way: '', machine: 'none' as const }
+  const job = { ...scenario.job, name: `${TITLE}: an invented workshop`, note }
   return { scenario: { ...scenario, job }, climate: OPENING_CLIMATE }
 }
 

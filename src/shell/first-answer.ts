@@ -8,15 +8,16 @@ export interface FirstAnswer {
   readonly site: string
   readonly area_m2: number
   readonly fit: DesignAnswer['fit']
+  readonly way: DesignAnswer['way']
   readonly sizing: Pick<DesignAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
 }
 
 /** The answer to a scenario in a sample climate as `size` gives it, for the build to put into the page. */
 export function firstAnswer(scenario: Scenario, climate: string): FirstAnswer {
   const weather = sampleWeather(climate)
-  const { area_m2, fit, sizing } = finish(createStudies().size({ scenario, weather })).result
+  const { area_m2, fit, way, sizing } = finish(createStudies().size({ scenario, weather })).result
   const { kind, withPanels, doNothing } = sizing
   // What limits a design is part of the verdict only where panels are not enough.
   const limit = kind === 'floor' ? sizing.limit : null
-  return { site: weather.site.name, area_m2, fit, sizing: { kind, withPanels, doNothing, limit } }
+  return { site: weather.site.name, area_m2, fit, way, sizing: { kind, withPanels, doNothing, limit } }
 }

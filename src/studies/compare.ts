@@ -18,7 +18,7 @@ interface Compared {
 /** Every combination of the axes side by side, sized for one target. Rows come as they are answered. */
 export function* compare(stages: Stages, { scenario, axes }: Compared): Study<Comparison, Comparison> {
   const own = !scenario.target.autoArea
-  const base = own ? free(scenario, ['area', 'store']) : scenario
+  const base = free(scenario, own ? ['area', 'store'] : ['area'])
   const cases = comparisonCases(base, axes)
   const answering = comparisonRun(cases, (one) => stages.answer(one.scenario, one.weather))
   for (;;) {

@@ -3,19 +3,13 @@ import type { AirConditionerSpec, EvaporativeSpec, Supply } from '#model/buildin
 import { evaporativeSupply } from '#model/building/equipment'
 import { panelPrices, sumOf } from '#model/design/assembly'
 import { floor_m2, volume_m3 } from '#model/design/measures'
-import type { Scenario } from '#model/design/scenario'
+import { PLANT_NAMES as WAY_PLANTS, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 
 export const PLANTS = ['none', 'panels', 'direct', 'indirect', 'airConditioner'] as const
 export type PlantKind = (typeof PLANTS)[number]
 
-export const PLANT_NAMES: Readonly<Record<PlantKind, string>> = {
-  none: 'no machine',
-  panels: 'panels',
-  direct: 'direct evaporative cooler',
-  indirect: 'indirect evaporative cooler',
-  airConditioner: 'small air conditioner',
-}
+export const PLANT_NAMES: Readonly<Record<PlantKind, string>> = { none: 'no machine', ...WAY_PLANTS }
 
 /** Supply air of an evaporative cooler, air changes (common practice, no source). */
 const COOLER_CHANGES_1H = 20

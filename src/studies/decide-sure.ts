@@ -2,7 +2,7 @@
 import { simulateYear } from '#model/building/year'
 import { quantile } from '#model/basis/numbers'
 import { designOf, type Prepared } from '#model/design/assembly'
-import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import { MEASURES } from '#model/design/measures'
 import { firstDraws } from '#model/design/scenario'
 import { exceedance } from '#model/design/target'
 import { Trials, type Combination } from './decide-trial.ts'
@@ -82,8 +82,6 @@ function builtRoom_C(prepared: Prepared, area_m2: number, storeVolume_m3: number
   const candidate = { area_m2, storeVolume_m3, flow_kgsm2: prepared.flow_kgsm2(area_m2) }
   return simulateYear(designOf(prepared, candidate, 'built').inputs, { lean: true }).room_C
 }
-
-const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
 
 const measuresOf = ({ measures }: Pick<KnownWay, 'measures'>) =>
   MEASURES.filter(({ id }) => measures.includes(id))

@@ -1,10 +1,10 @@
 /** One combination of measures and plant, simulated through the year. */
 import { HOUR_S } from '#model/basis/hours'
 import type { CoolerHours } from '#model/building/year'
-import type { Prepared } from '#model/design/assembly'
+import type { Combination, Prepared } from '#model/design/assembly'
 import { wayPrices, yearlyCost, type WayPrices } from '#model/design/cost'
-import type { Measure } from '#model/design/measures'
-import type { Scenario } from '#model/design/scenario'
+import { asItIs, type Measure } from '#model/design/measures'
+import { sameWay, type Scenario, type WayPart } from '#model/design/scenario'
 import { exceedance, fanHours_h } from '#model/design/target'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import {
@@ -18,34 +18,17 @@ import {
 } from './decide-machines.ts'
 import { builtPanels, PanelGuess, type PanelYear, type PlantYear } from './decide-panels.ts'
 import { machineYear, UNDER_LIMIT_K } from './decide-machine-year.ts'
-import type { Stages } from './stages.ts'
+import type { Preparing } from './preparing.ts'
 
-/** What a combination is made of and comes to. Prices in the user's currency. */
-export interface Combination {
-  readonly measures: readonly Measure['id'][]
-  readonly plant: PlantKind
-  /** In words. */
-  readonly names: readonly string[]
-  readonly panelArea_m2: number
-  readonly storeVolume_m3: number
-  readonly hoursOver_h: number
-  /** Operative, °C. */
-  readonly peak_C: number
-  /** Distance from the target: 0 or less when it is met. */
-  readonly miss: number
-  readonly meets: boolean
-  readonly firstCost: number
-  readonly yearlyCost: number
-  /** First and yearly cost over the years counted. */
-  readonly totalCost: number
-  readonly electric_J: number
-  readonly water_m3: number
-  /** Highest relative humidity that an evaporative cooler was let run to, 0…1; 0 without one. */
-  readonly mostHumid_frac: number
-  readonly onRoof: boolean
-  /** Panels that are not sized as they would be built: guessed to be enough, or the largest area, which is not. */
-  readonly guess?: 'enough' | 'floor'
-}
+export type { Combination }
+
+/** The parts of a way that a combination is. */
+export const partsOf = ({ measures, plant }: Pick<Combination, 'measures' | 'plant'>): readonly WayPart[] =>
+  plant === 'none' ? measures : [...measures, plant]
+
+/** True where a combination is the way taken. */
+export const isTaken = (one: Combination, taken: readonly WayPart[]): boolean =>
+  taken.length > 0 && sameWay(partsOf(one), taken)
 
 /**
  * Panels sized roughly, with a tank in a proportion seen before, or just as the design is: of whole modules, the tank at its
@@ -62,18 +45,26 @@ const HOT_WEEKS_h = 6 * 7 * 24
 export class Trials {
   readonly prices: WayPrices
   readonly scenario: Scenario
-  private readonly stages: Stages
-  private readonly weather: WeatherRecord
   private readonly already: readonly Measure[]
+  private readonly stages: Preparing
+  private readonly weather: WeatherRecord
   private readonly coolers = new Map<string, CoolerHours & { readonly weather: WeatherRecord }>()
   private readonly guess = new PanelGuess()
   private hotWeeks: readonly [number, number] | null = null
 
-  /** @param already  measures that the description has: only what their fans draw is added */
-  constructor(stages: Stages, scenario: Scenario, weather: WeatherRecord, already: readonly Measure[] = []) {
+  /**
+   * Of the room as it is: a way taken is no part of it.
+   * @param already  measures that the room has: only what their fans draw is added
+   */
+  constructor(
+    stages: Preparing,
+    scenario: Scenario,
+    weather: WeatherRecord,
+    already: readonly Measure[] = [],
+  ) {
     this.already = already
     this.stages = stages
-    this.scenario = { ...scenario, target: { ...scenario.target, autoArea: true } }
+    this.scenario = { ...asItIs(scenario), target: { ...scenario.target, autoArea: true } }
     this.weather = weather
     this.prices = wayPrices(scenario.prices)
   }
@@ -109,9 +100,13 @@ export class Trials {
     plant: PlantKind,
     sizing: PanelSizing = 'built',
   ): Combination {
+    return this.judged(prepared, measures, plant, this.yearOf(prepared, measures, plant, sizing))
+  }
+
+  /** What a combination comes to in a year that was simulated. */
+  judged(prepared: Prepared, measures: readonly Measure[], plant: PlantKind, year: PlantYear): Combination {
     const { yardstick } = prepared
     const fan = this.fanOf('ceilingFan', measures)
-    const year = this.yearOf(prepared, measures, plant, sizing)
     const found = exceedance(year.room_C, yardstick)
     const miss = year.hoped === true ? 0 : found.measure
     const ran =
@@ -161,11 +156,12 @@ export class Trials {
     return measures.reduce((sum, measure) => sum + measure.price(this.scenario), 0)
   }
 
-  private yearOf(
+  /** The year of a combination; panels sized and simulated already where they are given. */
+  yearOf(
     prepared: Prepared,
     measures: readonly Measure[],
     plant: PlantKind,
-    sizing: PanelSizing,
+    sizing: PanelSizing | PanelYear = 'built',
   ): PlantYear {
     const { doNothing, weather } = prepared
     const nightFan_W = this.fanOf('nightFan', measures)?.power_W(this.scenario) ?? 0
@@ -186,7 +182,12 @@ export class Trials {
     return { ...machineYear(prepared, machine), ...without }
   }
 
-  private panelYear(prepared: Prepared, measures: readonly Measure[], sizing: PanelSizing): PanelYear {
+  private panelYear(
+    prepared: Prepared,
+    measures: readonly Measure[],
+    sizing: PanelSizing | PanelYear,
+  ): PanelYear {
+    if (typeof sizing === 'object') return sizing
     const ids = measures.map(({ id }) => id)
     const guessed = sizing === 'rough' ? this.guess.year(prepared, ids) : null
     if (guessed !== null) return guessed

@@ -1,6 +1,6 @@
 /** Should there be panels at all, and what beside them? Every sensible combination, simulated and set in order. */
 import { STARTING_PRICES } from '#model/design/cost'
-import { AIR_MEASURES, BUILDING_MEASURES, type Measure } from '#model/design/measures'
+import { asItIs, MEASURES, type Measure } from '#model/design/measures'
 import { FIELDS } from '#model/design/scenario'
 import { said, type Problem, words } from '#model/basis/words'
 import { PLANTS, type PlantKind } from './decide-machines.ts'
@@ -16,7 +16,7 @@ import type { Asked, Study } from './study.ts'
 /** What can be tried: changes of the building, moving air, machines. */
 export type Tried = Measure['id'] | PlantKind
 export const TRIED: readonly Tried[] = [
-  ...[...BUILDING_MEASURES, ...AIR_MEASURES].map(({ id }) => id),
+  ...MEASURES.map(({ id }) => id),
   ...PLANTS.filter((plant) => plant !== 'none'),
 ]
 
@@ -24,8 +24,6 @@ export const TRIED: readonly Tried[] = [
 export interface Deciding extends Asked {
   /** Only these measures and plants are looked at, where given. */
   readonly only?: readonly Tried[]
-  /** Measures that the description has been changed by already: what their fans draw is counted, nothing is applied again. */
-  readonly already?: readonly Measure['id'][]
   /** Only every `of`-th group of combinations, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
   readonly part?: { readonly index: number; readonly of: number }
   /** False: combinations that cannot be better are simulated all the same, and all panels sized as built. */
@@ -59,10 +57,11 @@ export interface Decision {
 const MOST_ALONE = 3
 const MOST_BESIDE_PLANT = 2
 
-export function* decide(stages: Stages, asked: Deciding): Study<Decision, Decision> {
+export function* decide(stages: Stages, question: Deciding): Study<Decision, Decision> {
+  // the room as it is: a way taken is no part of it
+  const asked = { ...question, scenario: asItIs(question.scenario) }
   const { scenario, weather, skips = true, winters = true, part = { index: 0, of: 1 } } = asked
-  const has = MEASURES.filter(({ id }) => asked.already?.includes(id))
-  const trials = new Trials(stages, scenario, weather, has)
+  const trials = new Trials(stages, scenario, weather)
   const pool = poolOf(asked)
   const plants = PLANTS.filter((plant) => plant !== 'none' && allowed(asked, plant))
   const search = new Search(trials, plants, MOST_BESIDE_PLANT, skips)
@@ -143,8 +142,6 @@ export function joinDecisions(asked: Judged, shares: readonly Decision[]): Decis
     changes: nearest === null ? [] : (its?.changes ?? []),
   }
 }
-
-const MEASURES: readonly Measure[] = [...BUILDING_MEASURES, ...AIR_MEASURES]
 
 function poolOf(asked: Deciding): readonly Measure[] {
   return MEASURES.filter((measure) => measure.fits(asked.scenario) && allowed(asked, measure.id))

@@ -1,5 +1,6 @@
 import { roomExposure } from '#model/building/room'
 import { roomSpecOf } from '#model/design/assembly'
+import { withWay } from '#model/design/measures'
 import { drawnScenarios, spreadOfAreas, type Scenario } from '#model/design/scenario'
 import { drawsToSimulate, type SizingResult, type UncertaintyResult } from '#model/design/sizing'
 import type { WeatherRecord } from '#model/outdoors/weather'
@@ -7,16 +8,17 @@ import { DrawnYear } from './drawn-year.ts'
 import type { Stages } from './stages.ts'
 
 /**
- * The area over the uncertain inputs, one draw at a time, so that a caller can show progress or stop: an iterator
+ * The area over the uncertain inputs of the design that the way taken makes, one draw at a time, so that a caller can show progress or stop: an iterator
  * of draws simulated, as many as a fit of the others needs, whose return value is the spread. Tank ratio, flow and area of `sizing` are the starting point.
  */
 export function* uncertainty(
   stages: Stages,
-  scenario: Scenario,
+  given: Scenario,
   record: WeatherRecord,
   sizing: SizingResult,
   draws: number,
 ): Generator<number, UncertaintyResult> {
+  const scenario = withWay(given, record)
   const drawn = drawnScenarios(scenario, record, draws)
   const around = drawnYear(stages, scenario, record, sizing)
   const areas_m2: (number | null)[] = []
@@ -34,13 +36,14 @@ export function* uncertainty(
 /** The areas of draws `from` to `to` (not included), m²: stages share draws out, `spreadOfAreas` joins them. */
 export function* drawnAreas_m2(
   stages: Stages,
-  scenario: Scenario,
+  given: Scenario,
   record: WeatherRecord,
   sizing: SizingResult,
   draws: number,
   from: number,
   to: number,
 ): Generator<number, (number | null)[]> {
+  const scenario = withWay(given, record)
   const around = drawnYear(stages, scenario, record, sizing)
   const areas_m2: (number | null)[] = []
   for (const drawn of drawnScenarios(scenario, record, draws).slice(from, to)) {

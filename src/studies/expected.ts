@@ -1,4 +1,5 @@
 import type { Stages } from './stages.ts'
+import { withWay } from '#model/design/measures'
 import { designRanges, type DesignRanges } from '#model/handover/sheet'
 import type { Candidate } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
@@ -14,6 +15,12 @@ export function* expected(
     draws = HOURS_DRAWS,
   }: Asked & { readonly built: Candidate; readonly draws?: number },
 ): Study<DesignRanges> {
-  const work = designRanges(scenario, weather, built, (drawn) => stages.prepare(drawn, weather), draws)
+  const work = designRanges(
+    withWay(scenario, weather),
+    weather,
+    built,
+    (drawn) => stages.prepare(drawn, weather),
+    draws,
+  )
   return { result: yield* counted(work, draws), remarks: [] }
 }

@@ -23,6 +23,7 @@ import { judge, size } from './size.ts'
 import { sky } from './sky.ts'
 import { trials } from './trials.ts'
 import { waySheet } from './way-sheet.ts'
+import { wayYear } from './way-year.ts'
 import { year } from './year.ts'
 
 export { finish, type Asked, type Reply, type Step, type Study } from './study.ts'
@@ -72,7 +73,7 @@ export type ResultOf<V extends Verb> =
     : never
 
 /** The questions, over stages of their own: nothing is shared between two of these, and nothing is kept on disk. */
-export function createStudies(stages = new Stages()): Studies {
+export function createStudies(stages = new Stages(wayYear)): Studies {
   const bound = Object.entries(VERBS).map(([name, verb]) => [
     name,
     (q: never) => (verb as (stages: Stages, q: never) => unknown)(stages, q),

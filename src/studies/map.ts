@@ -1,5 +1,5 @@
 import type { Stages } from './stages.ts'
-import { FIELDS, type Scenario } from '#model/design/scenario'
+import { FIELDS, type Scenario, withPanelsInWay } from '#model/design/scenario'
 import { mapTaskOf } from '#model/design/assembly'
 import {
   designMap,
@@ -23,7 +23,7 @@ export interface Mapped extends Asked {
 /** Hours above the limit over area and store, or area and flow: coarse first, then finer. */
 export function* map(stages: Stages, q: Mapped): Study<DesignMap, DesignMap> {
   const { scenario, weather, around } = q
-  const task = mapTaskOf(stages.prepare(scenario, weather), around)
+  const task = mapTaskOf(stages.prepare(withPanelsInWay(scenario), weather), around)
   const drawing = designMap(task, q.axes ?? axesAround(q.kind, around, scenario))
   for (;;) {
     const next = drawing.next()

@@ -1,6 +1,7 @@
 import { drawnAreas_m2, uncertainty } from './drawn-areas.ts'
 import type { Stages } from './stages.ts'
 import { spreadOfAreas, type Scenario } from '#model/design/scenario'
+import { withWay } from '#model/design/measures'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { drawsToSimulate, type SizingResult, type UncertaintyResult } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
@@ -46,7 +47,7 @@ export function joinRange(
   draws: number,
   first_m2: DrawnAreas,
 ): UncertaintyResult | null {
-  return spreadOfAreas(scenario, weather, draws, first_m2)
+  return spreadOfAreas(withWay(scenario, weather), weather, draws, first_m2)
 }
 
 /** The next draws to simulate, shared out between some workers: from which to which (not included) each. */

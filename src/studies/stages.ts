@@ -9,10 +9,12 @@
  */
 import { stressWeather } from '#model/outdoors/climate'
 import { Memory } from './memory.ts'
+import type { WayYear } from './way-year.ts'
 import { reducePanelHours, type PanelSpec } from '#model/panels/plate'
 import { roomNetwork } from '#model/building/room'
 import { crossFieldProblems, unusualValues, type Scenario } from '#model/design/scenario'
 import {
+  type Built,
   type DesignAnswer,
   type Fit,
   fitOf,
@@ -35,7 +37,7 @@ import {
   skyOptionsOf,
   targetSpecOf,
 } from '#model/design/assembly'
-import { LOAD_CUTS } from '#model/design/measures'
+import { LOAD_CUTS, withWay } from '#model/design/measures'
 import { type Exceedance, exceedance, yardstickOf } from '#model/design/target'
 import {
   aboutArea,
@@ -64,6 +66,12 @@ const USUAL_STORE_m3m2 = 0.08
 export class Stages {
   /** Of what is made from results of the stages as well. */
   readonly memory = new Memory()
+  /** Answers what has a way taken; a page gives it only then, so that its first load is the smaller. */
+  wayYear: WayYear | null
+
+  constructor(wayYear: WayYear | null = null) {
+    this.wayYear = wayYear
+  }
 
   /** Stressed weather, sun and sky. */
   skyOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'weather' | 'sun' | 'sky'> {
@@ -86,8 +94,9 @@ export class Stages {
     return { weather, sun, sky, panel }
   }
 
-  private roomOf(scenario: Scenario, record: WeatherRecord): Pick<Prepared, 'room' | 'yardstick'> {
+  private roomOf(given: Scenario, record: WeatherRecord): Pick<Prepared, 'room' | 'yardstick'> {
     const { memory } = this
+    const scenario = withWay(given, record)
     const roomSpec = roomSpecOf(scenario)
     const target = targetSpecOf(scenario)
     const { weather, sun, sky } = this.skyOf(scenario, record)
@@ -106,11 +115,12 @@ export class Stages {
   }
 
   /**
-   * Runs (or recalls) the stages up to the room left alone. @throws ProblemError, RangeError as the stages do
+   * Runs (or recalls) the stages up to the room left alone, with the measures of the way taken in the room. @throws ProblemError, RangeError as the stages do
    * @param lean  of the room left alone only its temperature is wanted
    */
-  prepare(scenario: Scenario, record: WeatherRecord, lean = false): Prepared {
+  prepare(given: Scenario, record: WeatherRecord, lean = false): Prepared {
     const { memory } = this
+    const scenario = withWay(given, record)
     const plan = planSpecOf(scenario)
     const nightVentStop_C = ventStop_C(scenario)
     const { weather, sun, sky, panel } = this.panelOf(scenario, record)
@@ -139,10 +149,25 @@ export class Stages {
   answer(scenario: Scenario, record: WeatherRecord): DesignAnswer {
     const prepared = this.prepare(scenario, record)
     refuseOutOfRange(prepared)
-    const { sizing: built, design, year } = builtOf(prepared, sizingOf(prepared))
-    const limit = built.kind === 'notNeeded' ? null : limitOfDesign(prepared, design, year)
+    const plain = builtOf(prepared, sizingOf(prepared))
+    const { design } = plain
+    const way = this.wayTaken(scenario, record, prepared, plain)
+    const year = way?.year ?? plain.year
+    const built =
+      way === null
+        ? plain.sizing
+        : { ...plain.sizing, withPanels: exceedance(year.room_C, prepared.yardstick) }
+    const panels = design.candidate.area_m2 > 0 || scenario.job.way.length === 0
+    const limit = built.kind === 'notNeeded' || !panels ? null : limitOfDesign(prepared, design, year)
     const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []
-    return answerOf(prepared, { ...built, limit, loadCuts }, design, year, fitOf(prepared, design))
+    const answer = answerOf(prepared, { ...built, limit, loadCuts }, design, year, fitOf(prepared, design))
+    return { ...answer, scenario, way: way?.taken ?? null }
+  }
+
+  private wayTaken(scenario: Scenario, record: WeatherRecord, prepared: Prepared, plain: Built) {
+    if (scenario.job.way.length === 0) return null
+    if (this.wayYear === null) throw new RangeError('stages: a way is taken, and nothing was given for it')
+    return this.wayYear(this, scenario, record, prepared, plain)
   }
 
   /** About the area alone, from an answer to a description near this one: what can follow a hand on a slider. */
@@ -208,10 +233,10 @@ function answerOf(
   design: Design,
   year: YearResult,
   fit: Fit,
-): DesignAnswer {
+): Omit<DesignAnswer, 'scenario' | 'way'> {
   const { scenario, weather, sun, sky, panel, doNothing } = prepared
   return {
-    scenario,
+    simulated: scenario,
     weather,
     sun,
     sky,

@@ -1,7 +1,6 @@
 /** The builder's sheet of a way without panels: its year, the year before it, its winter, and how sure all that is. */
 import {
   eightInTen,
-  measuresOf,
   waySheet as sheetOf,
   type MachineSpec,
   type WayFound,
@@ -9,8 +8,8 @@ import {
 } from '#model/handover/sheet'
 import { J_PER_KWH } from '#model/basis/hours'
 import { billOf, measurePrices } from '#model/design/assembly'
-import { beforeMeasures, type Measure } from '#model/design/measures'
-import { firstDraws, type Scenario } from '#model/design/scenario'
+import { takenMeasures, withWay } from '#model/design/measures'
+import { firstDraws, machineOf, type MachineId, type Scenario } from '#model/design/scenario'
 import { DEMO_JOB, DEMO_RECIPE, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { startsAt_C } from './decide-machine-year.ts'
@@ -21,7 +20,7 @@ import type { Stages } from './stages.ts'
 import type { Asked, Study } from './study.ts'
 import { HOURS_DRAWS } from './usual.ts'
 
-/** The description that a way's measures have changed already. @returns null where it has neither measures nor a machine */
+/** The sheet of the way taken. @returns null where it has neither measures nor a machine */
 export function* waySheet(
   stages: Stages,
   {
@@ -37,15 +36,13 @@ export function* waySheet(
     readonly draws?: number
   },
 ): Study<WaySheet | null, WaySheet | null> {
-  const measures = measuresOf(scenario)
-  const { machine } = scenario.job
+  const measures = takenMeasures(scenario)
+  const machine = machineOf(scenario)
   if (measures.length === 0 && machine === 'none') return { result: null, remarks: [] }
   const ids = measures.map(({ id }) => id)
-  const run = (described: Scenario, has: readonly Measure[], plant: typeof machine) =>
-    new Trials(stages, described, weather, has).run(stages.prepare(described, weather), [], plant)
-  const ran = run(scenario, measures, machine)
-  const before = beforeMeasures(scenario, ids)
-  const bare = run(before, [], 'none')
+  const trials = new Trials(stages, scenario, weather)
+  const ran = trials.run(trials.with(measures), measures, machine)
+  const bare = trials.run(trials.with([]), [], 'none')
   const found: WayFound = {
     with: {
       hours_h: ran.hoursOver_h,
@@ -55,7 +52,7 @@ export function* waySheet(
       meets: ran.meets,
     },
     before: { hours_h: bare.hoursOver_h, peak_C: bare.peak_C },
-    winter: new Winter(new Trials(stages, before, weather), weather).of(ids),
+    winter: new Winter(trials, weather).of(ids),
     bill: billOf(scenario, (s) => {
       const price = machinePrice(s, machine)
       const name = machine === 'none' ? 'no machine' : PLANT_NAMES[machine]
@@ -70,12 +67,15 @@ export function* waySheet(
     }),
     ranges: null,
   }
+  const simulated = withWay(scenario, weather)
   const asked = {
-    scenario,
+    scenario: simulated,
+    asItIs: scenario.room,
+    way: ran.names.join(' + '),
     weather,
     measures: ids,
     machine:
-      machine === 'none' ? null : machineOf(scenario, stages.skyOf(scenario, weather).weather, machine),
+      machine === 'none' ? null : machineSpecOf(scenario, stages.skyOf(scenario, weather).weather, machine),
     recipe,
     coat,
   }
@@ -83,8 +83,9 @@ export function* waySheet(
   if (draws === 0) return { result: first, remarks: [] }
   yield { share: 0.05, soFar: first }
   const outcomes: { hours_h: number; peak_C: number }[] = []
-  for (const drawn of firstDraws(scenario, weather, draws)) {
-    const { hoursOver_h, peak_C } = run(drawn, measures, machine)
+  for (const drawn of firstDraws(simulated, weather, draws)) {
+    const one = new Trials(stages, drawn, weather, measures)
+    const { hoursOver_h, peak_C } = one.run(one.with([]), [], machine)
     outcomes.push({ hours_h: hoursOver_h, peak_C })
     yield { share: 0.05 + (0.95 * outcomes.length) / draws }
   }
@@ -97,11 +98,7 @@ export function* waySheet(
 }
 
 /** @param weather  with the stress of the description */
-function machineOf(
-  scenario: Scenario,
-  weather: WeatherRecord,
-  kind: Exclude<Scenario['job']['machine'], 'none'>,
-): MachineSpec {
+function machineSpecOf(scenario: Scenario, weather: WeatherRecord, kind: MachineId): MachineSpec {
   if (kind === 'airConditioner') {
     const { rated_W, ratedCop_frac, sensible_frac } = airConditionerOf(scenario)
     return {

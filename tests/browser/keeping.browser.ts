@@ -62,11 +62,11 @@ describe('what the browser kept', () => {
     await page.click('button:has-text("Keep & share")')
     await page.setInputFiles(
       'dialog input[type=file]',
-      picked('newer.json', '{"duskbankScenario":3,"cellar":{}}'),
+      picked('newer.json', '{"duskbankScenario":4,"cellar":{}}'),
     )
     const refusal = await page.locator('dialog [role=alert]').innerText()
     expect(refusal).toContain('newer.json')
-    expect(refusal).toContain('written by a newer Duskbank (version 3; this one reads up to 2)')
+    expect(refusal).toContain('written by a newer Duskbank (version 4; this one reads up to 3)')
     await page.setInputFiles('dialog input[type=file]', picked('version-1.json', sample))
     await page.waitForSelector('dialog', { state: 'detached' })
     await settled(page)

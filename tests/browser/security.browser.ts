@@ -101,7 +101,7 @@ describe('names from files', () => {
 
     const scenario = {
       ...defaultScenario(),
-      job: { name: EVIL_NAME, note: EVIL_NAME + EVIL_CELL, way: EVIL_NAME, machine: 'none' as const },
+      job: { name: EVIL_NAME, note: EVIL_NAME + EVIL_CELL, way: [] },
     }
     await page.click('button:has-text("Keep & share")')
     await page.setInputFiles(

@@ -14,8 +14,7 @@ const awkward: Scenario = {
   job: {
     name: 'Böden & Dächer #1 = 50 %?',
     note: 'Line one\nline two; +5 °C, "quoted"',
-    way: 'Paint + fan',
-    machine: 'none' as const,
+    way: ['paintRoof', 'nightFan', 'panels'],
   },
 }
 

@@ -29,7 +29,7 @@ class FakeWorker extends EventTarget {
 const summer = { site: { name: 'summer' } } as unknown as WeatherRecord
 const winter = { site: { name: 'winter' } } as unknown as WeatherRecord
 const named = (name: string): Input<'size'> => ({
-  scenario: { ...defaultScenario(), job: { name, note: '', way: '', machine: 'none' as const } },
+  scenario: { ...defaultScenario(), job: { name, note: '', way: [] } },
 })
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0))
 

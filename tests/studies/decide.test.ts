@@ -3,9 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { createStudies, finish } from '#studies/index.ts'
 import { joinDecisions } from '#studies/decide.ts'
 import type { Combination } from '#studies/decide-trial.ts'
-import { AIR_MEASURES } from '#model/design/measures'
 import { wordingText } from '#model/basis/words'
-import { defaultScenario, PRESETS, withPreset } from '#model/design/scenario'
+import { defaultScenario, PRESETS, withPreset, withWayTaken } from '#model/design/scenario'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
 
 const IDS = [
@@ -121,26 +120,19 @@ test('shares of two workers, joined, name the same ways with the same winter lin
   expect(joined.measureWinter.map(({ id }) => id)).toEqual(whole.measureWinter.map(({ id }) => id))
 })
 
-test('a way taken into the description draws what it drew while it was looked at: fans are not lost', () => {
+test('a way taken draws what it drew while it was looked at, and a new search starts from the room as it is', () => {
   const weather = sampleWeather('continental')
   const base = defaultScenario()
   for (const id of ['ceilingFan', 'nightFan'] as const) {
-    const measure = AIR_MEASURES.find((one) => one.id === id)!
-    const looked = finish(
-      createStudies().decide({ scenario: base, weather, only: [id], winters: false }),
-    ).result.combinations.find(({ measures }) => measures.includes(id))!
-    const taken = finish(
-      createStudies().decide({
-        scenario: measure.apply(base, 1, weather),
-        weather,
-        only: [],
-        already: [id],
-        winters: false,
-      }),
-    ).result.combinations[0]!
-    expect(taken.measures).toEqual([])
-    expect(taken.electric_J).toBeGreaterThan(0)
-    expect(taken.electric_J).toBeCloseTo(looked.electric_J, 3)
-    expect(taken.hoursOver_h).toBe(looked.hoursOver_h)
+    const question = { weather, only: [id], winters: false }
+    const looked = finish(createStudies().decide({ ...question, scenario: base })).result
+    const one = looked.combinations.find(({ measures }) => measures.includes(id))!
+    const scenario = withWayTaken(base, [id])
+    const { way } = finish(createStudies().size({ scenario, weather })).result
+    expect(way!.electric_J).toBeGreaterThan(0)
+    expect(way!.electric_J).toBeCloseTo(one.electric_J, 3)
+    expect(way!.hoursOver_h).toBe(one.hoursOver_h)
+    const again = finish(createStudies().decide({ ...question, scenario })).result
+    expect(again.combinations.map(merits)).toEqual(looked.combinations.map(merits))
   }
 })

@@ -36,17 +36,7 @@ export const SHELL_VERBS: {
   sheet: { words: ['sheet', ...ASKED] },
   expected: { words: ['sheet', ...ASKED, '--ranges'] },
   waySheet: {
-    words: [
-      'sheet',
-      '--weather',
-      'continental',
-      '--set',
-      'target.autoArea=false',
-      '--set',
-      'target.area_m2=0',
-      '--set',
-      'job.way=Shade the windows outside',
-    ],
+    words: ['sheet', '--weather', 'continental', '--set', 'job.way=shade'],
   },
   year: { words: ['sky', '--at', '36.1,-79.95', '--another-year', '2'] },
   readWeather: {

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { createStudies, finish } from '#studies/index.ts'
-import { defaultScenario, withField, type Scenario } from '#model/design/scenario'
-import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import {
+  defaultScenario,
+  withField,
+  withWayTaken,
+  type MachineId,
+  type MeasureId,
+  type Scenario,
+} from '#model/design/scenario'
+import { MEASURES, withWay } from '#model/design/measures'
 import { DEMO_RECIPE } from '#model/panels/paint'
 import { figureText, wordingText } from '#model/basis/words'
 import type { WaySheet } from '#model/handover/sheet'
@@ -10,17 +17,12 @@ import { sampleWeather } from '../../src/shell/samples.ts'
 
 /* Areas, flows and resistances are hand arithmetic on the default room of 5 × 4 × 2.4 m with windows of 1.2 and 0.6 m². */
 
-const MEASURES = [...BUILDING_MEASURES, ...AIR_MEASURES]
 const weather = sampleWeather('hot-desert')
 const studies = createStudies()
 
-/** The default room with some measures adopted as the page does it, and a machine. */
-function adopted(ids: readonly string[], machine: Scenario['job']['machine'] = 'none'): Scenario {
-  const measures = MEASURES.filter(({ id }) => ids.includes(id))
-  const changed = measures.reduce((s, measure) => measure.apply(s, 1, weather), defaultScenario())
-  const names = [...measures.map(({ name }) => name), ...(machine === 'none' ? [] : [machine])]
-  const scenario = withField(withField(changed, 'target.autoArea', 'false'), 'target.area_m2', '0')
-  return { ...scenario, job: { ...scenario.job, way: names.join(' + '), machine } }
+/** The default room with a way taken as the page does it. */
+function adopted(ids: readonly MeasureId[], machine: MachineId | 'none' = 'none'): Scenario {
+  return withWayTaken(defaultScenario(), [...ids, ...(machine === 'none' ? [] : [machine])])
 }
 
 const sheetOf = (scenario: Scenario, draws = 0): WaySheet =>
@@ -47,7 +49,7 @@ describe('the sheet of a way without panels', () => {
     expect(text).toContain(`${Number(batch.wet_L.toPrecision(2))} L coating, wet, for 3 coats`)
     expect(text).toMatch(/primer/)
     expect(text).toMatch(/above the dew point/)
-    const colder_K = ((scenario.room.roofReflectance_frac - 0.3) * 900) / 25
+    const colder_K = ((withWay(scenario, weather).room.roofReflectance_frac - 0.3) * 900) / 25
     expect(text).toContain(`painted about ${colder_K.toFixed(1)} K colder`)
     const titles = sheet.works.flatMap(({ cautions }) => cautions.map(({ title }) => title))
     expect(titles).toEqual(expect.arrayContaining(['Work at height', 'Solvents', 'Slippery and bright']))

@@ -1,29 +1,27 @@
 import { describe, expect, test } from 'vitest'
-import { defaultScenario, withField, type Scenario } from '#model/design/scenario'
+import { defaultScenario, withField, withWayTaken, type Scenario, type WayPart } from '#model/design/scenario'
 import { headline } from '#ui/answer/answer-words.ts'
 import { limitText } from '#ui/answer/limit-text.ts'
 import { firstLook, ofDesign, sureWords } from '#ui/deciding/sure-words.ts'
 import { targetLine } from '#ui/deciding/way-words.ts'
 import { wordingText } from '#model/basis/words'
 
-const chosen = (way: string): Scenario => {
-  const scenario = defaultScenario()
-  return { ...scenario, job: { ...scenario.job, way } }
-}
+const chosen = (...way: readonly WayPart[]): Scenario => withWayTaken(defaultScenario(), way)
 const kicker = (scenario: Scenario): string =>
   headline({
     scenario,
     area_m2: 12,
     fit: { misfits: [], within: null, instead: null },
+    way: null,
     sizing: { kind: 'met' },
   }).kicker
 
 describe('one name a thing', () => {
   test('panels are alone only where nothing was chosen with them', () => {
-    expect(kicker(chosen(''))).toBe('Panels alone, for the target')
+    expect(kicker(chosen())).toBe('Panels alone, for the target')
     expect(kicker(chosen('panels'))).toBe('Panels alone, for the target')
-    expect(kicker(chosen('Insulate the roof + panels'))).toBe('Panels, with one measure, for the target')
-    expect(kicker(chosen('Insulate the roof + ceiling fan + panels'))).toBe(
+    expect(kicker(chosen('insulateRoof', 'panels'))).toBe('Panels, with one measure, for the target')
+    expect(kicker(chosen('insulateRoof', 'ceilingFan', 'panels'))).toBe(
       'Panels, with 2 measures, for the target',
     )
   })

@@ -1,9 +1,9 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { problemSentence, stop, wordingText } from '#model/basis/words'
-import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
-import { withField, withUsualTarget, type Scenario } from '#model/design/scenario'
+import { MEASURES } from '#model/design/measures'
+import { withField, withUsualTarget, type Scenario, type WayPart, wayText } from '#model/design/scenario'
 import { KEPT_FOR, USUAL_TARGETS, type KeptFor } from '#model/design/target'
-import type { Combination } from '#studies/decide-trial.ts'
+import { isTaken, type Combination } from '#studies/decide-trial.ts'
 import { TRIED, type Deciding, type Decision, type Tried } from '#studies/decide.ts'
 import type { WinterLine } from '#studies/decide-winter.ts'
 import { answered, studies } from '../answered.ts'
@@ -75,13 +75,13 @@ interface Row {
   readonly winter: WinterLine | undefined
 }
 
-function rowsOf(decision: Decision, all: boolean): readonly Row[] {
+function rowsOf(decision: Decision, all: boolean, taken: readonly WayPart[]): readonly Row[] {
   const changes = decision.changes.map(({ wording }) => wordingText(wording, 'si'))
   const change = changes.length === 0 ? '' : ` Enough by itself: ${changes.join(' Or: ')}`
   const unbeaten = all ? decision.front : []
   return [
     ...decision.ways.map(({ kind, also, combination, why }, i) => ({
-      way: [kind, ...also].join(' '),
+      way: [kind, ...also, ...(isTaken(combination, taken) ? ['(taken)'] : [])].join(' '),
       combination,
       why: `${wordingText(why, 'si')}${kind === 'nearest' ? change : ''}`,
       winter: decision.winter[i],
@@ -96,8 +96,8 @@ function rowsOf(decision: Decision, all: boolean): readonly Row[] {
   ]
 }
 
-function waysTable(decision: Decision, all: boolean): Table {
-  const rows = rowsOf(decision, all)
+function waysTable(decision: Decision, all: boolean, taken: readonly WayPart[]): Table {
+  const rows = rowsOf(decision, all, taken)
   const column = (pick: (row: Row) => Cell): Cell[] => rows.map(pick)
   return {
     way: column((row) => row.way),
@@ -119,7 +119,7 @@ function waysTable(decision: Decision, all: boolean): Table {
 }
 
 function winterTable({ measureWinter }: Decision): Table {
-  const names = new Map([...BUILDING_MEASURES, ...AIR_MEASURES].map(({ id, name }) => [id, name]))
+  const names = new Map(MEASURES.map(({ id, name }) => [id, name]))
   const column = (pick: (line: (typeof measureWinter)[number]) => Cell): Cell[] => measureWinter.map(pick)
   return {
     measure: column(({ id }) => names.get(id)!),
@@ -149,11 +149,17 @@ export const decide: Command = {
   },
   run(options) {
     const weather = yearOf(options)
-    const question: Deciding = { scenario: askedOf(options), weather }
+    const scenario = askedOf(options)
+    if (scenario.job.way.length > 0)
+      note(
+        `The search starts from the room as it is; the way taken (${wayText(scenario)}) is left out of it, and marked as taken where it is among the ways.`,
+      )
+    const question: Deciding = { scenario, weather }
     const only = onlyOf(options.values['only'])
     const found = (decision: Decision): Result => {
       const all = options.values['all'] === true
-      const table = options.values['winter'] === true ? winterTable(decision) : waysTable(decision, all)
+      const table =
+        options.values['winter'] === true ? winterTable(decision) : waysTable(decision, all, scenario.job.way)
       return { body: { kind: 'table', table }, invented: inventedParts(options, weather) }
     }
     // a few combinations are looked at sooner than other cores have started

@@ -21,6 +21,8 @@ function rangeOf(field: Field): string {
       return `true or false, default ${field.default}`
     case 'text':
       return `text up to ${field.maxLength} characters`
+    case 'several':
+      return `some of ${field.options.join(', ')}, with commas; default none`
     case 'dayProfile':
       return `24 numbers with commas, each ${field.min}…${field.max} ${field.unit}; default ${field.default.join(',')}`
   }

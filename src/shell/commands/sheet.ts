@@ -1,6 +1,5 @@
 import { figureText, messageIn, stop, wordingText } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
-import type { Scenario } from '#model/design/scenario'
 import type { BuilderSheet, WaySheet } from '#model/handover/sheet'
 import { answered, studies } from '../answered.ts'
 import { designAddress, fieldsOf } from '../design-address.ts'
@@ -21,7 +20,7 @@ function systemOf(given: unknown): UnitSystem {
 
 export const sheet: Command = {
   summary:
-    'the builder’s sheet with its drawings: --format html for one file to print, else its texts; with job.machine the sheet of that machine',
+    'the builder’s sheet with its drawings: --format html for one file to print, else its texts; of a way without panels (job.way) its own',
   html: true,
   options: {
     units: { type: 'string', help: 'si or us (default si)' },
@@ -34,8 +33,8 @@ export const sheet: Command = {
   run(options) {
     const system = systemOf(options.values['units'])
     const weather = yearOf(options)
-    const scenario = machineAlone(options)
-    const reopen = { fields: fieldsOf(scenario), address: designAddress({ ...options, scenario }, weather) }
+    const { scenario } = options
+    const reopen = { fields: fieldsOf(scenario), address: designAddress(options, weather) }
     const answer = answered(studies.size({ scenario, weather }))
     const ranges = options.values['ranges'] === true
     const { area_m2, storeVolume_m3, loop, sizing } = answer
@@ -65,21 +64,6 @@ export const sheet: Command = {
       ? { body: { kind: 'text', text: sheetHtml(found, system, reopen) }, invented }
       : { body: { kind: 'record', record: textsOf(found, system) }, invented }
   },
-}
-
-/** A machine takes the place of panels: with one and no area of one's own, none are sized. */
-function machineAlone({ scenario }: Options): Scenario {
-  const { job, target } = scenario
-  if (job.machine === 'none') return scenario
-  if (!target.autoArea) {
-    if (target.area_m2 > 0)
-      note(
-        'job.machine is set, and panels of your own area too: this is the sheet of the panels. Set target.area_m2=0 for the machine’s.',
-      )
-    return scenario
-  }
-  note('job.machine is set: this is the sheet of the machine, without panels (target.area_m2=0).')
-  return { ...scenario, target: { ...target, autoArea: false, area_m2: 0 } }
 }
 
 /** The sheet of a way without panels, as a page or as its texts. */

@@ -1,5 +1,6 @@
 import { answered, studies } from '../answered.ts'
 import { inventedParts } from '../invented-parts.ts'
+import { machineOf } from '#model/design/scenario'
 import { note } from '../output.ts'
 import { stampsOf } from '../stamps.ts'
 import { yearOf } from '../weather-source.ts'
@@ -21,6 +22,10 @@ export const year: Command = {
     note(
       `windows shut, an ideal plant takes ${kWh(held.cooling_J)} kWh to hold ${held.cool_C} °C and gives ${kWh(held.heating_J)} kWh to hold ${held.heat_C} °C (operative)`,
     )
+    if (answer.area_m2 === 0 && machineOf(answer.scenario) !== 'none')
+      note(
+        'room_C is with the machine of the way taken, roomDoNothing_C without it; the other columns are without it.',
+      )
     const table = {
       time_local: stampsOf(used),
       outdoor_C: used.airTemp_C,

@@ -1,12 +1,12 @@
 import type { AboutArea } from '#model/design/sizing'
 import type { UnitSystem } from '#model/basis/units'
-import type { Scenario } from '#model/design/scenario'
+import { machineOf, measureIdsOf, type MachineId, type Scenario } from '#model/design/scenario'
 import type { LiveAnswer } from '#live/messages.ts'
 import { limitText } from '#ui/answer/limit-text.ts'
 import { flowText, messageIn, wordingText } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
-export const MACHINE_WORDS: Readonly<Record<Exclude<Scenario['job']['machine'], 'none'>, string>> = {
+export const MACHINE_WORDS: Readonly<Record<MachineId, string>> = {
   direct: 'Direct evaporative cooler',
   indirect: 'Indirect evaporative cooler',
   airConditioner: 'Small air conditioner',
@@ -26,10 +26,13 @@ export const POWER_LABELS = {
 /** The one number, and the line above it that says what it is. */
 export function headline(answer: Headed, system: UnitSystem = 'si') {
   const area = shownQuantity('m2', system).text(answer.area_m2)
-  const { machine, way } = answer.scenario.job
+  const { way } = answer
   const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
-  if (machine !== 'none' && answer.area_m2 === 0)
-    return { kicker: 'In place of panels', big: MACHINE_WORDS[machine] }
+  if (way !== null && answer.area_m2 === 0) {
+    const machine = machineOf(answer.scenario)
+    const reached = `The way you took ${way.meets ? 'meets' : 'misses'} the target`
+    return { kicker: reached, big: machine === 'none' ? 'No panels' : MACHINE_WORDS[machine] }
+  }
   switch (answer.sizing.kind) {
     case 'own':
       return { kicker: `Your own panel area${beyond}`, big: area }
@@ -37,7 +40,7 @@ export function headline(answer: Headed, system: UnitSystem = 'si') {
       return { kicker: `${whatIsSized(answer.scenario)}, for the target${beyond}`, big: area }
     case 'notNeeded':
       return {
-        kicker: way ? 'What you chose meets the target' : 'The room meets the target by itself',
+        kicker: way === null ? 'The room meets the target by itself' : 'What you took meets the target',
         big: 'No panels',
       }
     case 'floor':
@@ -46,19 +49,19 @@ export function headline(answer: Headed, system: UnitSystem = 'si') {
 }
 
 /** What of an answer its headline is made of. */
-type Headed = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit'> & {
+type Headed = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit' | 'way'> & {
   readonly sizing: Pick<LiveAnswer['sizing'], 'kind'>
 }
 
-/** Measures chosen together with panels; none: the room as it is described. */
-export function besidePanels({ job: { way } }: Pick<Scenario, 'job'>): readonly string[] {
-  const parts = way.split(' + ').filter((part) => part !== '')
-  return parts.includes('panels') ? parts.filter((part) => part !== 'panels') : []
+/** What cools the room beside measures, in a sentence; null where nothing does. */
+export function coolerWords({ area_m2, scenario }: Pick<LiveAnswer, 'area_m2' | 'scenario'>): string | null {
+  if (area_m2 > 0) return 'panels'
+  return machineOf(scenario) === 'none' ? null : 'the machine'
 }
 
 /** "Panels alone", or with how many measures. */
 export function whatIsSized(scenario: Pick<Scenario, 'job'>): string {
-  const { length } = besidePanels(scenario)
+  const { length } = measureIdsOf(scenario)
   return length === 0 ? 'Panels alone' : `Panels, with ${length === 1 ? 'one measure' : `${length} measures`}`
 }
 
@@ -75,15 +78,14 @@ export function followingHeadline({ kind, area_m2 }: AboutArea, system: UnitSyst
   }
 }
 
-/** Hours over the limit, against those that are allowed, and without panels, where there are any: what the target asks. */
+/** Hours over the limit, against those that are allowed, and without panels or machine, where there are any: what the target asks. */
 export function held(answer: LiveAnswer, system: UnitSystem): { kept: string; without: string } {
   const { withPanels, doNothing } = answer.sizing
-  const { target, job } = answer.scenario
-  if (job.machine !== 'none' && answer.area_m2 === 0)
-    return { kept: `${doNothing.hours_h.toFixed(0)} h a year too warm without it`, without: '' }
+  const { target } = answer.scenario
   const counted = target.kind === 'hours' || target.kind === 'adaptive'
   const allowed = counted ? `, ${target.allowedHours_h} h allowed` : ''
-  const without = answer.area_m2 > 0 ? `; ${doNothing.hours_h.toFixed(0)} h without` : ''
+  const plant = answer.area_m2 > 0 || machineOf(answer.scenario) !== 'none'
+  const without = plant ? `; ${doNothing.hours_h.toFixed(0)} h without` : ''
   return {
     kept: `${withPanels.hours_h.toFixed(0)} h a year above ${limitText(target, system)}${allowed}`,
     without,
@@ -103,17 +105,17 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
   const m = shownQuantity('m', system)
   const energy = shownQuantity('J', system)
   const none = answer.area_m2 === 0
-  const beside = (text: string) => (none ? '' : `; ${text} without`)
+  const { way } = answer
+  const machine = none ? machineOf(scenario) : 'none'
+  const beside = (text: string) =>
+    none && machine === 'none' ? '' : `; ${text} without${none ? ' the machine' : ''}`
   const rows: AnswerRow[] = [
     {
-      label: none && scenario.job.machine !== 'none' ? 'Hottest hour without it' : 'Hottest hour',
+      label: 'Hottest hour',
       value: `${t.text(sizing.withPanels.peak_C)}${beside(t.text(sizing.doNothing.peak_C))}`,
     },
     {
-      label:
-        none && scenario.job.machine !== 'none'
-          ? 'Hours above the limit without it'
-          : 'Hours above the limit',
+      label: 'Hours above the limit',
       value: `${sizing.withPanels.hours_h.toFixed(0)}${beside(sizing.doNothing.hours_h.toFixed(0))}`,
     },
   ]
@@ -122,7 +124,13 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
       label: `Of the ${sizing.withPanels.hotDays} hottest days, under the limit all day`,
       value: `${sizing.withPanels.hotDaysHeld} of ${sizing.withPanels.hotDays}${beside(String(sizing.doNothing.hotDaysHeld))}`,
     })
-  if (year === doNothing || answer.area_m2 === 0) return rows
+  if (way !== null)
+    rows.push({
+      label: 'The room as it is',
+      value: `${t.text(way.asItIs.peak_C)}, ${way.asItIs.hours_h.toFixed(0)} h above the limit`,
+    })
+  if (year === doNothing || answer.area_m2 === 0)
+    return way === null ? rows : [...rows, ...usedBy(way, system)]
   const bore_m = loop.pipeInnerDiameter_m
   const flow_m3s = loop.pipeVelocity_ms * Math.PI * (bore_m / 2) ** 2
   return [
@@ -152,7 +160,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
     {
       label: 'Electricity',
       value: `${energy.text(
-        answer.months.reduce((sum, x) => sum + x.electric_J, 0),
+        way?.electric_J ?? answer.months.reduce((sum, x) => sum + x.electric_J, 0),
         2,
       )} a year`,
     },
@@ -184,4 +192,14 @@ function storeWords(answer: LiveAnswer, system: UnitSystem): string {
   if (answer.store.kind === 'building') return 'the building itself'
   const volume = shownQuantity('m3', system).text(answer.storeVolume_m3)
   return `${volume} tank, ${shownQuantity('kg', system).text(answer.store.waterMass_kg)} full`
+}
+
+/** What a way without panels uses. */
+function usedBy({ electric_J, water_m3 }: NonNullable<LiveAnswer['way']>, system: UnitSystem): AnswerRow[] {
+  const electricity = {
+    label: 'Electricity',
+    value: `${shownQuantity('J', system).text(electric_J, 2)} a year`,
+  }
+  if (water_m3 === 0) return [electricity]
+  return [electricity, { label: 'Water', value: `${shownQuantity('m3', system).text(water_m3)} a year` }]
 }

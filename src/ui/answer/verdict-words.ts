@@ -1,6 +1,7 @@
 import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
 import { wordingText } from '#model/basis/words'
+import { machineOf } from '#model/design/scenario'
 import { fitLines, MACHINE_WORDS, whatIsSized } from '#ui/answer/answer-words.ts'
 import { limitText } from '#ui/answer/limit-text.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
@@ -12,7 +13,7 @@ export interface Verdict {
 }
 
 /** What of an answer the verdict is made of. */
-type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit'> & {
+type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit' | 'way'> & {
   readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
 }
 
@@ -23,16 +24,23 @@ export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
   const limit = limitText(scenario.target, system)
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const hours = (value_h: number) => `${value_h.toFixed(0)} h`
-  const change = `${hours(withPanels.hours_h)} a year above ${limit} with them, ${hours(doNothing.hours_h)} without.`
+  const { way } = answer
+  const before = way === null ? '' : ` The room as it is: ${hours(way.asItIs.hours_h)}.`
+  const change = `${hours(withPanels.hours_h)} a year above ${limit} with them, ${hours(doNothing.hours_h)} without.${before}`
   const misfits = fitLines(answer, system)
-  const { machine, way } = scenario.job
-  if (machine !== 'none' && answer.area_m2 === 0)
+  if (way !== null && answer.area_m2 === 0) {
+    const machine = machineOf(scenario)
+    const without = machine === 'none' ? '' : ` and ${hours(doNothing.hours_h)} without the machine`
     return {
-      big: `${MACHINE_WORDS[machine]} in place of panels.`,
+      big:
+        machine === 'none'
+          ? `The way you took is ${way.meets ? 'enough: no panels' : 'not enough'}.`
+          : `${MACHINE_WORDS[machine]} in place of panels.`,
       why: [
-        `You chose: ${way}. Without the machine the room is above ${limit} for ${hours(doNothing.hours_h)} a year; the sheet gives the year with it.`,
+        `You took: ${way.names.join(' + ')}. The room is then above ${limit} for ${hours(withPanels.hours_h)} a year; ${hours(way.asItIs.hours_h)} as it is${without}.`,
       ],
     }
+  }
   switch (sizing.kind) {
     case 'notNeeded':
       return {

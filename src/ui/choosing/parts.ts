@@ -1,5 +1,5 @@
 import { isTank } from '#model/building/store'
-import { FIELDS, type GroupName, type Scenario } from '#model/design/scenario'
+import { FIELDS, machineOf, type GroupName, type Scenario } from '#model/design/scenario'
 
 /** `group.field`, the name of a field everywhere outside the scenario object. */
 export type FieldRef = {
@@ -141,7 +141,8 @@ const SHOWN_WHEN: Partial<Record<FieldRef, (scenario: Scenario) => boolean>> = {
   'target.allowedHours_h': (s) => s.target.kind === 'hours' || s.target.kind === 'adaptive',
   'target.allowedDegreeHours_Kh': (s) => s.target.kind === 'degreeHours',
   'target.adaptive': (s) => s.target.kind === 'adaptive',
-  'target.area_m2': (s) => !s.target.autoArea,
+  'target.autoArea': (s) => machineOf(s) === 'none',
+  'target.area_m2': (s) => !s.target.autoArea && machineOf(s) === 'none',
 }
 
 export function isShown(at: FieldRef, scenario: Scenario): boolean {

@@ -1,7 +1,6 @@
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { wayPrices } from '#model/design/cost'
-import { MEASURE_SIZES } from '#model/design/measures'
-import { FIELDS, type Scenario } from '#model/design/scenario'
+import { MEASURE_SIZES, FIELDS, type Scenario } from '#model/design/scenario'
 import { fanOffset_K } from '#model/design/target'
 import { airConditionerOf, coolerOf } from '#studies/decide-machines.ts'
 import type { Decision } from '#studies/decide.ts'

@@ -1,20 +1,14 @@
 import type { Workbench } from '#live/workbench.svelte.ts'
-import type { Combination } from '#studies/decide-trial.ts'
+import { isTaken } from '#studies/decide-trial.ts'
 import { firstLook, ofDesign, type Sure } from '#ui/deciding/sure-words.ts'
-
-/** True where the design is this way, and nothing was changed in it since. */
-export function isTaken({ deciding, design }: Workbench, { names }: Pick<Combination, 'names'>): boolean {
-  return (
-    deciding.taken?.scenario === design.scenario && deciding.taken.name === (names.join(' + ') || 'nothing')
-  )
-}
 
 /** How sure the way of that place is: a first look, and once it is the design, what all pages say of that. */
 export function sureOfWay(bench: Workbench, place: number): Sure | null {
   const way = bench.deciding.decision?.ways[place]?.combination
   if (way === undefined) return null
   const { answer } = bench.run
-  const own = answer && isTaken(bench, way) && !bench.busy ? bench.hours.of(answer) : null
+  const own =
+    answer && isTaken(way, bench.design.scenario.job.way) && !bench.busy ? bench.hours.of(answer) : null
   if (answer && own) {
     const range = bench.range.isFor(answer) ? bench.range.run.result : null
     return ofDesign(own, range, answer.area_m2)

@@ -53,9 +53,16 @@ export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: Unit
     lines.push(
       answer.area_m2 > 0
         ? 'Nothing: the area does what is asked, with no hour held back by dew or frost.'
-        : 'Nothing: the room does what is asked without panels.',
+        : withoutPanels(answer),
     )
   return lines
+}
+
+function withoutPanels({ way }: LiveAnswer): string {
+  if (way === null) return 'Nothing: the room does what is asked without panels.'
+  return way.meets
+    ? 'Nothing: with the way you took, the room does what is asked.'
+    : 'The way you took is not enough for the target: take another under Cool, or size panels under Panel.'
 }
 
 /** What the hottest hour hangs on, largest share first, and the sum. */

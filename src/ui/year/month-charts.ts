@@ -1,3 +1,4 @@
+import { coolerWords } from '#ui/answer/answer-words.ts'
 import type { ChartConfiguration } from 'chart.js'
 import type { LiveAnswer } from '#live/messages.ts'
 import { baseOptions, quantityAxis } from '#ui/chart/base-options.ts'
@@ -50,7 +51,7 @@ export function monthTable(answer: LiveAnswer, energy: ShownQuantity, temperatur
       `Electricity, ${energy.symbol}`,
       'Pump hours, h',
       `Highest, ${temperature.symbol}`,
-      `Highest without panels, ${temperature.symbol}`,
+      `Highest without ${coolerWords(answer) ?? 'panels'}, ${temperature.symbol}`,
     ],
     rows: answer.months.map((m, i) => [
       monthLabel(i),

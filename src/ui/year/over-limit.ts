@@ -1,4 +1,5 @@
 import type { LiveAnswer } from '#live/messages.ts'
+import { coolerWords } from '#ui/answer/answer-words.ts'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { monthLabel } from '#ui/words/calendar.ts'
 import type { ShownQuantity } from '#ui/words/quantity.ts'
@@ -44,11 +45,12 @@ export function colourOf(above_K: number): (typeof STEPS)[number]['colour'] | nu
 }
 
 /** Hours over the limit by month, as the answer has them. */
-export function overLimitTable({ months }: LiveAnswer): TableOf {
+export function overLimitTable(answer: LiveAnswer): TableOf {
+  const cools = coolerWords(answer) ?? 'panels'
   return {
     caption: 'Hours over the limit by month, those hours of the day that count',
-    columns: ['Month', 'Without panels, h', 'With panels, h'],
-    rows: months.map(({ month, doNothingHoursOver_h, hoursOver_h }) => [
+    columns: ['Month', `Without ${cools}, h`, `With ${cools}, h`],
+    rows: answer.months.map(({ month, doNothingHoursOver_h, hoursOver_h }) => [
       monthLabel(month - 1),
       String(doNothingHoursOver_h),
       String(hoursOver_h),

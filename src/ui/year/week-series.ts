@@ -1,6 +1,7 @@
 import { airOffset_K, limitInMovingAir_C } from '#model/design/target'
 import type { ChartConfiguration } from 'chart.js'
 import type { LiveAnswer } from '#live/messages.ts'
+import { machineOf } from '#model/design/scenario'
 import type { TableOf } from '#ui/chart/DataTable.svelte'
 import { hourLineOptions } from '#ui/chart/hour-lines.ts'
 import type { Ink } from '#ui/chart/ink.ts'
@@ -15,13 +16,16 @@ interface Series {
   readonly values: Float64Array
 }
 
-/** @param machineRoom_C  the room with a machine in place of panels, °C, where it is known */
-function seriesOf(answer: LiveAnswer, machineRoom_C: Float64Array | null): readonly Series[] {
-  if (answer.area_m2 === 0 && machineRoom_C !== null)
+/** A machine in place of panels: its room is the answer's own. */
+const hasMachine = ({ area_m2, scenario }: LiveAnswer): boolean =>
+  area_m2 === 0 && machineOf(scenario) !== 'none'
+
+function seriesOf(answer: LiveAnswer): readonly Series[] {
+  if (hasMachine(answer))
     return [
       { label: 'Outdoors', values: answer.weather.airTemp_C },
-      { label: 'Room without the machine', values: answer.year.room_C },
-      { label: 'Room with the machine', values: machineRoom_C },
+      { label: 'Room without the machine', values: answer.doNothing.room_C },
+      { label: 'Room with the machine', values: answer.year.room_C },
     ]
   if (answer.area_m2 === 0)
     return [
@@ -51,15 +55,14 @@ export function weekConfig(
   start_h: number,
   temperature: ShownQuantity,
   ink: Ink,
-  machineRoom_C: Float64Array | null = null,
 ): ChartConfiguration {
   const all = styles(ink)
-  const look = answer.area_m2 === 0 && machineRoom_C === null ? [all[0], all[2]] : all
+  const look = answer.area_m2 === 0 && !hasMachine(answer) ? [all[0], all[2]] : all
   return {
     type: 'line',
     data: {
       datasets: [
-        ...seriesOf(answer, machineRoom_C).map(({ label, values }, i) => ({
+        ...seriesOf(answer).map(({ label, values }, i) => ({
           label,
           data: points(values, start_h, temperature),
           pointRadius: 0,
@@ -119,25 +122,15 @@ function highest(values: Float64Array, start_h: number): number {
 }
 
 /** The main numbers of a week in words. */
-export function weekSummary(
-  answer: LiveAnswer,
-  start_h: number,
-  temperature: ShownQuantity,
-  machineRoom_C: Float64Array | null = null,
-): string {
-  const peaks = seriesOf(answer, machineRoom_C).map(
+export function weekSummary(answer: LiveAnswer, start_h: number, temperature: ShownQuantity): string {
+  const peaks = seriesOf(answer).map(
     ({ label, values }) => `${label} ${temperature.text(highest(values, start_h))}`,
   )
   return `Line chart of the week from ${dayLabel(answer.weather, start_h)}. Highest: ${peaks.join(', ')}.`
 }
 
-export function weekTable(
-  answer: LiveAnswer,
-  start_h: number,
-  temperature: ShownQuantity,
-  machineRoom_C: Float64Array | null = null,
-): TableOf {
-  const series = seriesOf(answer, machineRoom_C)
+export function weekTable(answer: LiveAnswer, start_h: number, temperature: ShownQuantity): TableOf {
+  const series = seriesOf(answer)
   const rows = []
   for (let h = start_h; h < Math.min(start_h + WEEK_H, answer.year.hours); h++) {
     rows.push([

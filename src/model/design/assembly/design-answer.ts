@@ -2,6 +2,7 @@ import type { Fit } from './fit.ts'
 import type { LoopDuty } from '#model/panels/loop'
 import type { PanelHours } from '#model/panels/plate'
 import type { Problem, Wording } from '#model/basis/words'
+import type { Combination } from './combination.ts'
 import type { Scenario } from '#model/design/scenario'
 import type { SizingResult } from '#model/design/sizing'
 import type { SkyHours } from '#model/outdoors/sky'
@@ -27,9 +28,23 @@ export interface MonthSummary {
   readonly pumpRun_h: number
 }
 
-/** The whole answer to one scenario in one climate: what page, shell and sheet show. */
+/** The way taken as it is built (panels where there is any area), and what it comes to in its year. */
+export interface TakenWay extends Combination {
+  /** The room as it is, without the way. */
+  readonly asItIs: { readonly hours_h: number; readonly peak_C: number }
+}
+
+/**
+ * The whole answer to one scenario in one climate: what page, shell and sheet show. With a way taken, `doNothing` is the room with
+ * its measures and without its plant, `year` and `sizing.withPanels` have the plant too: panels, or the machine in their place.
+ */
 export interface DesignAnswer {
+  /** As described: the room as it is, and the way taken beside it. */
   readonly scenario: Scenario
+  /** As simulated: the measures of the way in the room. */
+  readonly simulated: Scenario
+  /** Null where no way is taken. */
+  readonly way: TakenWay | null
   readonly weather: WeatherRecord
   readonly sun: SunHours
   readonly sky: SkyHours

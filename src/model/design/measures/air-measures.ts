@@ -1,7 +1,6 @@
-import { FIELDS, type Scenario } from '#model/design/scenario'
+import { FIELDS, MEASURE_NAMES, MEASURE_SIZES, type Scenario } from '#model/design/scenario'
 import { feelsAir } from '#model/design/target'
 import type { Measure } from './measure.ts'
-import { MEASURE_SIZES } from './sizes.ts'
 import { meanOpeningFlow_m3h } from './night-flow.ts'
 import { floor_m2, volume_m3, windows_m2 } from './geometry.ts'
 
@@ -23,7 +22,7 @@ const ceilingFans = (scenario: Scenario): number =>
 export const AIR_MEASURES: readonly Measure[] = [
   {
     id: 'nightOpening',
-    name: 'Open windows or vents at night',
+    name: MEASURE_NAMES.nightOpening,
     onRoof: false,
     fits: (s) => !s.room.nightVent,
     apply: (s, amount, weather) => {
@@ -43,7 +42,7 @@ export const AIR_MEASURES: readonly Measure[] = [
   },
   {
     id: 'nightFan',
-    name: 'Night fan',
+    name: MEASURE_NAMES.nightFan,
     onRoof: false,
     fits: () => true,
     apply: (s, amount) => (amount === 0 ? s : opened(s, amount * MEASURE_SIZES.fanChanges_1h)),
@@ -55,7 +54,7 @@ export const AIR_MEASURES: readonly Measure[] = [
   },
   {
     id: 'ceilingFan',
-    name: 'Ceiling fan',
+    name: MEASURE_NAMES.ceilingFan,
     onRoof: false,
     fits: ({ target }) => feelsAir(target.keptFor) && target.airSpeed_ms < MEASURE_SIZES.ceilingFan_ms,
     apply: (s, amount) => {

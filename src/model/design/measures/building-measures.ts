@@ -1,8 +1,7 @@
 import { agedCoating } from '#model/panels/coating'
-import { describedRoom, FIELDS, type Scenario } from '#model/design/scenario'
+import { describedRoom, FIELDS, MEASURE_NAMES, MEASURE_SIZES, type Scenario } from '#model/design/scenario'
 import { floor_m2, walls_m2, windows_m2 } from './geometry.ts'
 import type { Measure } from './measure.ts'
-import { MEASURE_SIZES } from './sizes.ts'
 
 /** Better insulated than this, W/m²K, more of it is not looked at. */
 const GOOD_U_Wm2K = 0.3
@@ -40,7 +39,7 @@ const insulation = (
 export const BUILDING_MEASURES: readonly Measure[] = [
   measure({
     id: 'paintRoof',
-    name: 'Paint the roof with your coating',
+    name: MEASURE_NAMES.paintRoof,
     onRoof: true,
     fits: (s) => coatingOf(s).solarReflectance_frac > s.room.roofReflectance_frac + 0.05,
     apply: (s, amount) => {
@@ -56,21 +55,21 @@ export const BUILDING_MEASURES: readonly Measure[] = [
   }),
   insulation('roofU_Wm2K', {
     id: 'insulateRoof',
-    name: 'Insulate the roof',
+    name: MEASURE_NAMES.insulateRoof,
     onRoof: true,
     price: (s) => s.prices.roofInsulation_perm2 * floor_m2(s),
     sideEffect: 'Saves heating. Inside insulation needs a vapour barrier on its warm side.',
   }),
   insulation('wallU_Wm2K', {
     id: 'insulateWalls',
-    name: 'Insulate the walls',
+    name: MEASURE_NAMES.insulateWalls,
     onRoof: false,
     price: (s) => s.prices.wallInsulation_perm2 * walls_m2(s),
     sideEffect: 'Saves heating. Without night opening it also keeps inner gains in.',
   }),
   measure({
     id: 'shade',
-    name: 'Shade the windows outside',
+    name: MEASURE_NAMES.shade,
     onRoof: false,
     fits: (s) => windows_m2(s) > 0 && s.room.shading_frac > 0,
     apply: (s, amount) =>
@@ -81,7 +80,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
   }),
   measure({
     id: 'glazing',
-    name: 'Reflective film and a second pane',
+    name: MEASURE_NAMES.glazing,
     onRoof: false,
     fits: (s) => windows_m2(s) > 0 && s.room.windowU_Wm2K > 2,
     apply: (s, amount) =>
@@ -95,7 +94,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
   }),
   measure({
     id: 'mass',
-    name: 'Add mass inside (water jars, masonry)',
+    name: MEASURE_NAMES.mass,
     onRoof: false,
     fits: (s) => s.room.contents_Jm2K + MEASURE_SIZES.jars_Jm2K <= FIELDS.room.contents_Jm2K.max,
     apply: (s, amount) =>
@@ -106,7 +105,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
   }),
   measure({
     id: 'fewerGains',
-    name: 'Give off less heat inside',
+    name: MEASURE_NAMES.fewerGains,
     onRoof: false,
     fits: (s) => s.room.gains_W.some((gain) => gain > 0),
     apply: (s, amount) =>
@@ -119,7 +118,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
   }),
   measure({
     id: 'airtight',
-    name: 'Seal the leaks',
+    name: MEASURE_NAMES.airtight,
     onRoof: false,
     fits: (s) => s.room.airChange_1h > 0.5,
     apply: (s, amount) => {

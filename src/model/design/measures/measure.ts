@@ -1,18 +1,5 @@
-import type { Scenario } from '#model/design/scenario'
+import type { MeasureId, Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
-
-export type MeasureId =
-  | 'paintRoof'
-  | 'insulateRoof'
-  | 'insulateWalls'
-  | 'shade'
-  | 'glazing'
-  | 'nightOpening'
-  | 'nightFan'
-  | 'mass'
-  | 'fewerGains'
-  | 'airtight'
-  | 'ceilingFan'
 
 /** A change of the building or its use, beside panels and machines. */
 export interface Measure {

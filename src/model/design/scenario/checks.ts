@@ -2,6 +2,8 @@ import { isTank } from '#model/building/store'
 import { said, type Problem, figure, short, words, type Figure, type Wording } from '#model/basis/words'
 import type { Scenario } from './fields.ts'
 import { fieldsOf, GROUPS } from './schema.ts'
+import { machineOf, wayText } from './way.ts'
+import { PLANT_NAMES } from './way-field.ts'
 
 interface Rule {
   readonly code: string
@@ -94,6 +96,23 @@ const RULES: readonly Rule[] = [
     message: ({ target }) =>
       words`No full hour lies between ${figure(target.occupiedFrom_h, 'h')} and ${figure(target.occupiedUntil_h, 'h')}: the target would judge nothing.`,
     remedy: 'Count at least one hour, or make both the same for all day.',
+  },
+  {
+    code: 'two-plants',
+    field: 'job.way',
+    severity: 'error',
+    broken: (s) => s.job.way.filter((part) => Object.hasOwn(PLANT_NAMES, part)).length > 1,
+    message: (s) => words`The way taken has more than one plant: ${wayText(s)}.`,
+    remedy: 'Leave one of panels, direct, indirect and airConditioner.',
+  },
+  {
+    code: 'area-beside-machine',
+    field: 'target.area_m2',
+    severity: 'warning',
+    broken: (s) => machineOf(s) !== 'none' && !s.target.autoArea && s.target.area_m2 > 0,
+    message: (s) =>
+      words`The way taken has a machine in place of panels: the area of your own, ${figure(s.target.area_m2, 'm2')}, is not used.`,
+    remedy: 'Take the machine back, or a way with panels.',
   },
   {
     code: 'air-into-tank',

@@ -36,6 +36,13 @@ export interface TextField extends Common {
   readonly maxLength: number
   readonly default: string
 }
+/** Some of several, each once; none too. */
+export interface SeveralField<T extends string = string> extends Common {
+  readonly type: 'several'
+  readonly options: readonly T[]
+  readonly optionLabels: Readonly<Record<T, string>>
+  readonly default: readonly T[]
+}
 /** 24 numbers, hour 0 first. */
 export interface DayProfileField extends Common {
   readonly type: 'dayProfile'
@@ -44,7 +51,7 @@ export interface DayProfileField extends Common {
   readonly max: number
   readonly default: readonly number[]
 }
-export type Field = NumberField | ChoiceField | SwitchField | TextField | DayProfileField
+export type Field = NumberField | ChoiceField | SwitchField | TextField | SeveralField | DayProfileField
 
 /** The value a field holds in a scenario. */
 export type FieldValue<F> = F extends { type: 'number' }
@@ -55,9 +62,11 @@ export type FieldValue<F> = F extends { type: 'number' }
       ? boolean
       : F extends { type: 'text' }
         ? string
-        : F extends { type: 'dayProfile' }
-          ? readonly number[]
-          : never
+        : F extends { type: 'several'; options: readonly (infer T)[] }
+          ? readonly T[]
+          : F extends { type: 'dayProfile' }
+            ? readonly number[]
+            : never
 
 export function number(
   unit: Unit,
@@ -91,6 +100,24 @@ export function choice<const T extends string>(
 ): ChoiceField<T> {
   return {
     type: 'choice',
+    options: Object.keys(optionLabels) as T[],
+    optionLabels,
+    default: initial,
+    label,
+    help,
+    why,
+  }
+}
+
+export function several<const T extends string>(
+  optionLabels: Readonly<Record<T, string>>,
+  initial: readonly NoInfer<T>[],
+  label: string,
+  help: Text,
+  why: Text = '',
+): SeveralField<T> {
+  return {
+    type: 'several',
     options: Object.keys(optionLabels) as T[],
     optionLabels,
     default: initial,

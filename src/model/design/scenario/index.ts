@@ -13,9 +13,30 @@ export {
   withField,
   writeScenarioFile,
 } from './parse.ts'
+export { MEASURE_SIZES } from './measure-sizes.ts'
+export { type OlderWay, withOlderWay } from './older-way.ts'
 export { PRESETS, type PartialScenario, type Preset, withPreset } from './presets.ts'
 export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
 export { type MadeOrMeasured, SPREADS, USUAL_DRAWS, uncertainInputs } from './uncertain-inputs.ts'
+export {
+  machineOf,
+  measureIdsOf,
+  plantOf,
+  sameWay,
+  sizesPanels,
+  wayText,
+  withPanelsInWay,
+  withWayTaken,
+} from './way.ts'
+export {
+  MEASURE_NAMES,
+  type MachineId,
+  type MeasureId,
+  PLANT_NAMES,
+  WAY_NAMES,
+  type WayPart,
+  type WayPlant,
+} from './way-field.ts'
 export { withChosen } from './with-chosen.ts'
 export { isStartPrice } from './start-prices.ts'
 export { withUsualTarget } from './usual-target.ts'

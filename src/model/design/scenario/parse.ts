@@ -2,7 +2,7 @@ import * as v from 'valibot'
 import { fewAndShort, likest, ProblemError, stop, type Problem } from '#model/basis/words'
 import { crossFieldProblems, unusualValues } from './checks.ts'
 import type { Scenario } from './fields.ts'
-import { withoutUngivenPrices } from './old-prices.ts'
+import { olderWayIn, withOlderWay, type WithOlderWay } from './older-way.ts'
 import { retiredField } from './retired-fields.ts'
 import { defaultScenario, fieldAt, fieldPaths, fieldSchema, GROUPS, SCENARIO_VERSION } from './schema.ts'
 
@@ -47,18 +47,17 @@ export function parseScenario(value: unknown, file?: string): ParsedScenario {
       file,
     )
   }
-  const groups = value as Record<string, unknown>
-  return readGroups(version < 2 ? withoutUngivenPrices(groups) : groups, file)
+  return readGroups(olderWayIn(value as Record<string, unknown>, version), file)
 }
 
-const ENOUGH_PROBLEMS = 200 // No file of ours has as many: whatever follows is not looked at.
+const ENOUGH_PROBLEMS = 200 // more than any file of ours has
 
 function refused(code: string, message: string, remedy: string, file?: string): ParsedScenario {
   const place = file === undefined ? {} : { file }
   return { scenario: null, problems: [{ code, severity: 'error', message, remedy, place }] }
 }
 
-function readGroups(value: Record<string, unknown>, file?: string): ParsedScenario {
+function readGroups({ rest: value, older }: WithOlderWay, file?: string): ParsedScenario {
   const problems: Problem[] = []
   const retired: Problem[] = []
   const result = mutable(defaultScenario())
@@ -86,12 +85,12 @@ function readGroups(value: Record<string, unknown>, file?: string): ParsedScenar
     }
   }
   if (problems.length > 0) return { scenario: null, problems: fewAndShort(problems) }
-  const scenario = result as unknown as Scenario
+  const { scenario, warnings } = withOlderWay(result as unknown as Scenario, older, file)
   const crossed = crossFieldProblems(scenario, file)
   const fatal = crossed.some((found) => found.severity === 'error')
   return {
     scenario: fatal ? null : scenario,
-    problems: [...retired, ...crossed, ...unusualValues(scenario, file)],
+    problems: [...retired, ...warnings, ...crossed, ...unusualValues(scenario, file)],
   }
 }
 
@@ -155,6 +154,7 @@ function unknown(name: string, file: string | undefined, known: readonly string[
 
 /** The known name most like a mistyped one: with or without its group, or one that holds its first word. */
 function nearest(name: string, known: readonly string[]): string | null {
+  if (name === 'job.machine') return 'job.way, e.g. job.way=shade,airConditioner'
   const like = likest(name, known)
   if (like !== null) return like
   const bare = known.map((one) => one.split('.').at(-1)!)
@@ -192,6 +192,7 @@ function valueFromText(type: string, text: string): unknown {
       : trimmed === 'false' || trimmed === 'off'
         ? false
         : text
+  if (type === 'several') return trimmed === '' ? [] : trimmed.split(/[\s,;+]+/)
   if (type === 'dayProfile') return trimmed.split(/[\s,;]+/).map(numberOrText)
   return text
 }

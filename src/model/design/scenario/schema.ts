@@ -2,8 +2,8 @@ import * as v from 'valibot'
 import type { DayProfileField, Field, NumberField } from './field.ts'
 import { FIELDS, type GroupName, type Scenario } from './fields.ts'
 
-/** Version of the scenario file this build writes. Version 1 wrote 0 for a price that nobody gave: see `parse.ts`. */
-export const SCENARIO_VERSION = 2
+/** Version of the scenario file this build writes. Version 1 wrote 0 for a price that nobody gave: `old-prices.ts`; up to 2, `older-way.ts`. */
+export const SCENARIO_VERSION = 3
 
 /** The valibot schema of one field, with sentences for people. */
 export function fieldSchema(field: Field): v.GenericSchema {
@@ -20,6 +20,14 @@ export function fieldSchema(field: Field): v.GenericSchema {
       return v.pipe(
         v.string('must be text.'),
         v.maxLength(field.maxLength, `must be at most ${field.maxLength} characters long.`),
+      )
+    case 'several':
+      return v.pipe(
+        v.array(
+          v.picklist(field.options, `must be some of ${field.options.join(', ')}.`),
+          `must be a list of some of ${field.options.join(', ')}.`,
+        ),
+        v.check((all) => new Set(all).size === all.length, 'must name each only once.'),
       )
     case 'dayProfile':
       return v.pipe(

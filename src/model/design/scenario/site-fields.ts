@@ -1,26 +1,11 @@
 import { choice, number, text } from './field.ts'
+import { WAY_FIELD } from './way-field.ts'
 
 /** The job and its site. Ranges, words and defaults: see `fields.ts`. */
 export const JOB_FIELDS = {
   name: text('Untitled', 80, 'Name', 'What you call this design.'),
   note: text('', 2000, 'Note', 'Anything the builder should know.'),
-  way: text(
-    '',
-    300,
-    'Way chosen',
-    'What keeps the room cool beside the panels, as chosen on that page; printed on the sheet.',
-  ),
-  machine: choice(
-    {
-      none: 'None',
-      direct: 'Direct evaporative cooler',
-      indirect: 'Indirect evaporative cooler',
-      airConditioner: 'Small air conditioner',
-    },
-    'none',
-    'Machine in place of panels',
-    'As chosen among the ways; the sheet is then about it.',
-  ),
+  way: WAY_FIELD,
 } as const
 
 export const SITE_FIELDS = {

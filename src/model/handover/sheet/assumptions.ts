@@ -17,10 +17,10 @@ function drawnFactor(): string {
 }
 
 function siteAssumptions({ answer }: Plant): Wording[] {
-  const { room, sky, site, panel } = answer.scenario
+  const { room, sky, site, panel } = answer.simulated
   const lines: Wording[] = [
     words`Sky: ${FIELDS.sky.model.optionLabels[sky.model]}, correction ${figure(sky.deficitFactor_frac, 'frac')}; horizon ${figure(site.horizon_deg, 'deg')}; ${FIELDS.site.terrain.optionLabels[site.terrain].toLowerCase()}. Field factor, the heat of a built panel over that of an ideal one: ${figure(panel.fieldFactor_frac, 'frac')}${drawnFactor()}; published field tests by themselves give 0.77 to 0.83.`,
-    roomAssumption(answer.scenario),
+    roomAssumption(answer.simulated),
   ]
   if (room.nightVent) lines.push(words`Windows are opened on nights when outdoors is cooler.`)
   return lines

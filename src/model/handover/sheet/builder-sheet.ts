@@ -100,7 +100,7 @@ export function builderSheet(
   const plant = plantOf(answer)
   const quantities = quantitiesOf(plant)
   const night = nightTest(plant)
-  const beside = besidePanels(answer.scenario)
+  const beside = besidePanels(answer)
   return {
     title: titleOf(answer.scenario, answer.weather),
     note: answer.scenario.job.note,

@@ -3,7 +3,7 @@ import { count, line, words, type SheetLine, type Text, type Wording } from '#mo
 import { type Bill, billOf, measurePrices, panelPrices, sumOf } from '#model/design/assembly'
 import { fanHours_h } from '#model/design/target'
 import type { Plant } from './plant.ts'
-import { measuresOf } from './way/chosen.ts'
+import { takenMeasures } from '#model/design/measures'
 
 const HOUR_S = 3600
 
@@ -38,7 +38,7 @@ function whose({ own_count, invented_count }: Bill): Wording {
 export function plantBill({ answer }: Plant): Bill {
   const { area_m2, storeVolume_m3, months, year, limit_C } = answer
   const { scenario } = answer
-  const measures = scenario.job.way.includes('panels') ? measuresOf(scenario) : []
+  const measures = takenMeasures(scenario)
   const fans_J = measures.map(({ id, power_W }) =>
     id === 'ceilingFan' || id === 'nightFan'
       ? power_W(scenario) * HOUR_S * (id === 'nightFan' ? year.vented_h : fanHours_h(year.room_C, limit_C))

@@ -3,7 +3,7 @@ import { tankShape } from '#model/building/store'
 import { targetWords } from '#model/design/target'
 import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './figures.ts'
 import { tankLevels } from './tank-levels.ts'
-import { rowsOf, type Plant } from './plant.ts'
+import { rowsOf, type Plant, type SheetAnswer } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { PANEL_kgm2 } from './cautions.ts'
 import { deliveredBy } from './delivered-by.ts'
@@ -21,10 +21,17 @@ import {
   type SheetLine,
 } from '#model/basis/words'
 
-/** A way chosen with other panels, or none, in mind is what the description has; the panels are for what it leaves. */
-function wayLines(way: string): SheetLine[] {
-  if (way === '') return []
-  return [way.includes('panels') ? line('Way chosen', way) : line('Measures taken before', way)]
+/** The way taken, and the room before it. */
+function wayLines(way: SheetAnswer['way']): SheetLine[] {
+  if (way === null) return []
+  const { hours_h, peak_C } = way.asItIs
+  return [
+    line('Way taken', way.names.join(' + ')),
+    line(
+      'The room as it is, without all that',
+      words`${count(Math.round(hours_h))} h above the limit, hottest hour ${figure(peak_C, 'C')}`,
+    ),
+  ]
 }
 
 /** Target and what the sized design does about it. */
@@ -32,10 +39,10 @@ export function jobLines(plant: Plant): SheetLine[] {
   const { answer } = plant
   const { sizing } = answer
   const { withPanels, doNothing } = sizing
-  const { target, job } = answer.scenario
+  const { target } = answer.scenario
   const standard = FIELDS.target.adaptive.optionLabels[target.adaptive]
   return [
-    ...wayLines(job.way),
+    ...wayLines(answer.way),
     line('Target', targetWords(target, words`${standard} (a guide: made for rooms without cooling)`)),
     line(
       'Hottest hour',

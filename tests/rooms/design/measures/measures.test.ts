@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { AIR_MEASURES, beforeMeasures, BUILDING_MEASURES } from '#model/design/measures'
+import { AIR_MEASURES, BUILDING_MEASURES } from '#model/design/measures'
+import { beforeMeasures } from '#inside/model/design/scenario/before-measures.ts'
 import { fanOffset_K, felt_C, limitInMovingAir_C, yardstickOf } from '#model/design/target'
 import { defaultScenario, FIELDS, PRESETS, withPreset, type Scenario } from '#model/design/scenario'
 import { sampleWeather } from '../../../../src/shell/samples.ts'

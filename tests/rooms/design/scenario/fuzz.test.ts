@@ -55,6 +55,12 @@ function isInside(field: Field, value: unknown): boolean {
       return typeof value === 'boolean'
     case 'text':
       return typeof value === 'string' && value.length <= field.maxLength
+    case 'several':
+      return (
+        Array.isArray(value) &&
+        [...value].every((one) => (field.options as readonly unknown[]).includes(one)) &&
+        new Set(value).size === value.length
+      )
     case 'dayProfile':
       return (
         Array.isArray(value) &&

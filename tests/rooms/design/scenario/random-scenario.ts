@@ -14,7 +14,7 @@ export function between(min: number, max: number, whole = false): fc.Arbitrary<n
 }
 const PARTS = 10_000
 
-/** Valid values of one field: mostly usual ones, now and then the whole range and its two ends. */
+/** Valid values of one field; of a way taken none, which changes what every other field is simulated with: mostly usual ones, now and then the whole range and its two ends. */
 export function fieldValue(field: Field): fc.Arbitrary<unknown> {
   switch (field.type) {
     case 'number': {
@@ -34,6 +34,8 @@ export function fieldValue(field: Field): fc.Arbitrary<unknown> {
       return fc
         .string({ maxLength: field.maxLength, unit: 'grapheme' })
         .map((t) => t.slice(0, field.maxLength))
+    case 'several':
+      return fc.constant(field.default)
     case 'dayProfile':
       return fc.array(between(field.min, Math.min(field.max, USUAL_GAIN_W)), {
         minLength: 24,

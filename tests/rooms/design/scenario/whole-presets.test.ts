@@ -11,7 +11,7 @@ test.each(PRESETS.map((preset) => [preset.name, preset] as const))(
       scenario = withField(scenario, 'room.nightVent', 'true')
       scenario = withField(scenario, 'room.windowLeft_m2', '5')
       scenario = withField(scenario, 'plan.lowestStore_C', '9')
-      scenario = withField(scenario, 'job.way', 'Paint + fan')
+      scenario = withField(scenario, 'job.way', 'paintRoof,nightFan')
       expect(withPreset(scenario, preset), before.name).toEqual(fresh)
     }
   },

@@ -1,5 +1,5 @@
-import { AIR_MEASURES, floor_m2, MEASURE_SIZES, volume_m3 } from '#model/design/measures'
-import type { Scenario } from '#model/design/scenario'
+import { AIR_MEASURES, floor_m2, volume_m3 } from '#model/design/measures'
+import { MEASURE_SIZES, type Scenario } from '#model/design/scenario'
 import { count, figure, line, short, words } from '#model/basis/words'
 import type { Work } from './work.ts'
 

@@ -1,5 +1,5 @@
-import { floor_m2, MEASURE_SIZES, walls_m2, windows_m2, type Measure } from '#model/design/measures'
-import { describedRoom, type Scenario } from '#model/design/scenario'
+import { floor_m2, walls_m2, windows_m2, type Measure } from '#model/design/measures'
+import { MEASURE_SIZES, describedRoom, type Scenario } from '#model/design/scenario'
 import { count, figure, line, short, words } from '#model/basis/words'
 import { heightCaution } from '../cautions.ts'
 import { shadeWork, windowList } from './shade-work.ts'

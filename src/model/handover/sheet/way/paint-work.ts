@@ -1,8 +1,9 @@
 import { floor_m2 } from '#model/design/measures'
-import { FIELDS, type Scenario } from '#model/design/scenario'
-import { batchQuantities, type CoatingRecipe, type CoatJob } from '#model/panels/paint'
+import type { Scenario } from '#model/design/scenario'
+import { batchQuantities } from '#model/panels/paint'
 import { count, figure, line, words } from '#model/basis/words'
 import { heightCaution, solventsCaution } from '../cautions.ts'
+import type { WayBuilt } from './way-asked.ts'
 import type { Work } from './work.ts'
 
 /** A litre of primer goes so far, m² (common practice, no source). */
@@ -13,11 +14,11 @@ const FILM_Wm2K = 25
 const LITRE_m3 = 0.001
 
 /** Painting the roof: area, coats, litres of the maker's own recipe, weather, and what a thermometer then shows. */
-export function paintWork(scenario: Scenario, recipe: CoatingRecipe, coat: Omit<CoatJob, 'area_m2'>): Work {
+export function paintWork({ scenario, asItIs, recipe, coat }: WayBuilt): Work {
   const area_m2 = floor_m2(scenario)
   const batch = batchQuantities(recipe, { ...coat, area_m2 })
   const wet_kg = batch.lines.reduce((sum, { mass_kg }) => sum + mass_kg, 0)
-  const before = FIELDS.room.roofReflectance_frac.default
+  const before = asItIs.roofReflectance_frac
   const now = scenario.room.roofReflectance_frac
   const colder_K = ((now - before) * NOON_Wm2) / FILM_Wm2K
   return {

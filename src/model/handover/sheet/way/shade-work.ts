@@ -1,5 +1,5 @@
-import { MEASURE_SIZES, windows_m2 } from '#model/design/measures'
-import type { Scenario } from '#model/design/scenario'
+import { windows_m2 } from '#model/design/measures'
+import { MEASURE_SIZES, type Scenario } from '#model/design/scenario'
 import { count, figure, line, short, words, type Wording } from '#model/basis/words'
 import type { WayWindow } from '#model/handover/drawing'
 import { EMPTY, type Work } from './work.ts'

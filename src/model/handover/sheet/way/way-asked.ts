@@ -34,7 +34,10 @@ export interface WayFound {
 
 /** What of a way is built. */
 export interface WayBuilt {
+  /** With the measures in its room. */
   readonly scenario: Scenario
+  /** The room without them. */
+  readonly asItIs: Scenario['room']
   readonly measures: readonly Measure['id'][]
   readonly machine: MachineSpec | null
   readonly recipe: CoatingRecipe
@@ -44,5 +47,7 @@ export interface WayBuilt {
 /** What the sheet of a way is made from. */
 export interface WayAsked extends WayBuilt {
   readonly weather: WeatherRecord & MadeOrMeasured
+  /** The way in words. */
+  readonly way: string
   readonly found: WayFound
 }

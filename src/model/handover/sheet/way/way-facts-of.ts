@@ -1,5 +1,5 @@
-import { floor_m2, MEASURE_SIZES, volume_m3, type Measure } from '#model/design/measures'
-import type { Scenario } from '#model/design/scenario'
+import { floor_m2, volume_m3, type Measure } from '#model/design/measures'
+import { MEASURE_SIZES, type Scenario } from '#model/design/scenario'
 import type { WayFacts, WayWindow } from '#model/handover/drawing'
 import { batchQuantities } from '#model/panels/paint'
 import { figure, short, words } from '#model/basis/words'

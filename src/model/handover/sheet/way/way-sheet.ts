@@ -41,7 +41,7 @@ export function waySheet(asked: WayAsked): WaySheet {
   return {
     title: titleOf(scenario, weather),
     note: job.note,
-    headline: words`${job.way}: ${count(Math.round(found.with.hours_h))} h a year above the limit, hottest hour ${figure(found.with.peak_C, 'C')}`,
+    headline: words`${asked.way}: ${count(Math.round(found.with.hours_h))} h a year above the limit, hottest hour ${figure(found.with.peak_C, 'C')}`,
     sure:
       found.ranges === null
         ? null
@@ -63,12 +63,12 @@ export function waySheet(asked: WayAsked): WaySheet {
 const rangeWords = ({ low, high }: Range): Wording =>
   words`${count(Math.round(low))} to ${count(Math.round(high))}`
 
-function jobLines({ scenario, found }: WayAsked): SheetLine[] {
+function jobLines({ scenario, found, way }: WayAsked): SheetLine[] {
   const { target } = scenario
   const { with: after, before, winter } = found
   const change = winter.heatingChange_J
   return [
-    line('Way chosen', scenario.job.way),
+    line('Way taken', way),
     line('Target', targetWords(target)),
     line(
       'Hours above the limit',
@@ -85,13 +85,8 @@ function jobLines({ scenario, found }: WayAsked): SheetLine[] {
   ]
 }
 
-function assumptionsOf({ scenario, measures, found }: WayAsked): Wording[] {
+function assumptionsOf({ scenario, found }: WayAsked): Wording[] {
   const lines: Wording[] = [roomAssumption(scenario)]
-  const replaced = measures.filter((id) => id === 'paintRoof' || id === 'nightOpening' || id === 'nightFan')
-  if (replaced.length > 0)
-    lines.push(
-      words`“Before” is this room${measures.includes('paintRoof') ? ' with a roof at the starting value of its reflectance' : ''}${replaced.some((id) => id !== 'paintRoof') ? ', its windows shut at night' : ''}: where yours was otherwise, hours before and heating change differ.`,
-    )
   if (found.ranges !== null)
     lines.push(
       words`The range is that of ${count(found.ranges.draws)} years with the uncertain inputs drawn between their ends (page “Range”); what is bought stays as it is here.`,

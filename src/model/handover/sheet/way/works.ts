@@ -6,10 +6,11 @@ import type { WayBuilt } from './way-asked.ts'
 import type { Work } from './work.ts'
 
 /** Measures first, then the machine. */
-export function worksOf({ scenario, measures, machine, recipe, coat }: WayBuilt): Work[] {
+export function worksOf(built: WayBuilt): Work[] {
+  const { scenario, measures, machine } = built
   return [
     ...measures.map((id): Work => {
-      if (id === 'paintRoof') return paintWork(scenario, recipe, coat)
+      if (id === 'paintRoof') return paintWork(built)
       if (id === 'nightOpening' || id === 'nightFan' || id === 'ceilingFan') return AIR_WORK[id](scenario)
       return BUILDING_WORK[id](scenario)
     }),

@@ -1,7 +1,7 @@
-import { FIELDS, type Scenario } from '#model/design/scenario'
-import { describedRoom } from '#model/design/scenario'
-import type { MeasureId } from './measure.ts'
-import { MEASURE_SIZES } from './sizes.ts'
+import { describedRoom } from './described-room.ts'
+import { FIELDS, type Scenario } from './fields.ts'
+import { MEASURE_SIZES } from './measure-sizes.ts'
+import type { MeasureId } from './way-field.ts'
 
 /**
  * The description as it was before measures at their full amount, from what each of them does. A painted roof, a night opening
@@ -20,9 +20,18 @@ const withRoom = (scenario: Scenario, room: Partial<Scenario['room']>): Scenario
 function bare(scenario: Scenario, at: 'roofU_Wm2K' | 'wallU_Wm2K'): Scenario {
   const room = describedRoom(scenario.room)
   const { insulation_m, insulation_WmK } = MEASURE_SIZES
-  const left_m2KW = 1 / room[at] - insulation_m / insulation_WmK
+  return withRoom(scenario, { ...room, [at]: without(room[at], insulation_m / insulation_WmK, at) })
+}
+
+/** A U-value without a resistance, W/m²K; the most its field takes where nothing would be left. */
+function without(
+  U_Wm2K: number,
+  taken_m2KW: number,
+  at: 'roofU_Wm2K' | 'wallU_Wm2K' | 'windowU_Wm2K',
+): number {
+  const left_m2KW = 1 / U_Wm2K - taken_m2KW
   const most_Wm2K = FIELDS.room[at].max
-  return withRoom(scenario, { ...room, [at]: left_m2KW > 1 / most_Wm2K ? 1 / left_m2KW : most_Wm2K })
+  return left_m2KW > 1 / most_Wm2K ? 1 / left_m2KW : most_Wm2K
 }
 
 const BEFORE: Readonly<Record<MeasureId, (scenario: Scenario) => Scenario>> = {
@@ -37,7 +46,7 @@ const BEFORE: Readonly<Record<MeasureId, (scenario: Scenario) => Scenario>> = {
   glazing: (s) =>
     withRoom(s, {
       windowGain_frac: Math.min(1, s.room.windowGain_frac / MEASURE_SIZES.film_frac),
-      windowU_Wm2K: 1 / (1 / s.room.windowU_Wm2K - MEASURE_SIZES.secondPane_m2KW),
+      windowU_Wm2K: without(s.room.windowU_Wm2K, MEASURE_SIZES.secondPane_m2KW, 'windowU_Wm2K'),
     }),
   mass: (s) =>
     withRoom(s, {
