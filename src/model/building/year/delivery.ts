@@ -95,7 +95,7 @@ export class Delivery {
     this.share = clamped(2 * this.latestShare - this.earlierShare)
   }
 
-  /** Sets what a coil with a drip tray meets in a step in which it is enabled: a dew point not above the air, and ṁc of the air change while shut. */
+  /** Sets what a coil with a drip tray meets in a step in which it is enabled, worked out once anything asks: a dew point not above the air, and ṁc of the air change while shut. */
   beginCoil(
     air_C: number,
     water_C: number,
@@ -103,10 +103,9 @@ export class Delivery {
     airChange_WK: number,
     pressure_Pa: number,
   ): void {
-    const coil = this.coil!
-    coil.prepare({ air_C, water_C, share: this.airShare() }, indoorDewPoint_C, airChange_WK, pressure_Pa)
-    coil.setOpen()
+    this.coil!.meet(air_C, water_C, this.airShare(), indoorDewPoint_C, airChange_WK, pressure_Pa)
     if (this.law === CLOSED) this.wet = false
+    else this.coil!.ready()
   }
 
   /**
@@ -121,6 +120,7 @@ export class Delivery {
       this.wet = false
       return this.takeShare(0, this.share > SAME_FAN)
     }
+    this.coil?.ready()
     if (this.mustSettle) return true
     const store_C = system.tank_C[this.bottom]!
     if (this.law === THROTTLED || heldByDew(this.law)) {
@@ -200,7 +200,7 @@ export class Delivery {
       return this.coil!.addOpen(system, bottom)
     const share = this.airShare()
     if (this.wet && fades(this.law)) return this.open.addFading(system, bottom, share, this.coil!)
-    if (this.wet) return this.coil!.addThrottled(system, bottom, share, demand)
+    if (this.wet) return this.coil!.addThrottled(system, share, demand)
     if (this.law === THROTTLED)
       return addByAir(system, this.port.share, demand.perKelvin_WK, demand.perKelvin_WK * demand.setpoint_C)
     if (this.law === PARTLY_OPEN) return this.open.addPart(system, bottom, this.share)

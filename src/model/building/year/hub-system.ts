@@ -1,5 +1,5 @@
 import { endOverMean } from '#model/building/room'
-import { LinearSystem } from '#model/basis/numbers'
+import { LayerSystem } from './layer-system.ts'
 import type { Nodes } from './nodes.ts'
 
 /**
@@ -15,7 +15,7 @@ export class HubSystem {
   /** Air's diagonal, W/K, and constant drive, W. */
   air_WK = 0
   airDrive_W = 0
-  readonly tank: LinearSystem | null
+  readonly tank: LayerSystem | null
   /** The tank in the air's row, and the air in the tank's rows, W/K. */
   readonly airTank_WK: Float64Array
   readonly tankAir_WK: Float64Array
@@ -29,12 +29,11 @@ export class HubSystem {
   private readonly pace: Float64Array
   private readonly tankShare: Float64Array
   private perAir_K_W = 0
-  private perTank_K_W = 0
 
   constructor(nodes: Nodes) {
     const ofLayers = (): Float64Array => new Float64Array(nodes.layers)
     this.nodes = nodes
-    this.tank = nodes.tank ? new LinearSystem(nodes.layers) : null
+    this.tank = nodes.tank ? new LayerSystem(nodes.layers) : null
     this.airTank_WK = ofLayers()
     this.tankAir_WK = ofLayers()
     this.tankShare = ofLayers()
@@ -47,57 +46,42 @@ export class HubSystem {
 
   /** Adds the inertia of a step to what each layer gives off, and eliminates the tank toward the air. */
   factor(step_s: number, start_C: Float64Array): void {
-    const { tank, airTank_WK, tankShare, nodes, carried_W, end } = this
+    const { tank, airTank_WK, tankAir_WK, tankShare, nodes, carried_W, end } = this
     let air_WK = this.air_WK
     if (tank !== null) {
-      const n = tank.size
-      for (let i = 0; i < n; i++) {
+      const { size, own_WK } = tank
+      tank.close()
+      for (let i = 0; i < size; i++) {
         const capacity_JK = nodes.capacity_JK[i]!
-        const pace = (tank.matrix[i * n + i]! * step_s) / capacity_JK
+        const pace = (own_WK[i]! * step_s) / capacity_JK
         // A tank at rest gives off as in the step before: an exponential saved.
         if (pace !== this.pace[i]) {
           this.pace[i] = pace
           end[i] = endOverMean(pace)
         }
         const inertia_WK = (end[i]! * capacity_JK) / step_s
-        tank.matrix[i * n + i]! += inertia_WK
+        own_WK[i]! += inertia_WK
         carried_W[i] = inertia_WK * start_C[i]!
+        tankShare[i] = tankAir_WK[i]!
       }
-      this.followAir(tank)
-      for (let i = 0; i < n; i++) air_WK -= airTank_WK[i]! * tankShare[i]!
+      tank.factor()
+      tank.solve(tankShare)
+      for (let i = 0; i < size; i++) air_WK -= airTank_WK[i]! * tankShare[i]!
     }
     this.perAir_K_W = 1 / air_WK
   }
 
-  private followAir(tank: LinearSystem): void {
-    if (tank.size === 1) {
-      this.perTank_K_W = 1 / tank.matrix[0]!
-      this.tankShare[0] = this.tankAir_WK[0]! * this.perTank_K_W
-      return
-    }
-    tank.factor()
-    tank.solve(this.tankAir_WK, this.tankShare)
-  }
-
   /** Solves for the means. */
   solve(): void {
-    const { tank_C, airTank_WK, tankShare } = this
+    const { tank, tank_C, airTank_WK, tankShare, carried_W, tankDrive_W } = this
     let toAir_W = this.airDrive_W
-    if (this.tank !== null) this.solveTank(this.tank)
+    if (tank !== null) {
+      for (let i = 0; i < tank_C.length; i++) tank_C[i] = carried_W[i]! + tankDrive_W[i]!
+      tank.solve(tank_C)
+    }
     for (let i = 0; i < tank_C.length; i++) toAir_W -= airTank_WK[i]! * tank_C[i]!
     this.air_C = toAir_W * this.perAir_K_W
     for (let i = 0; i < tank_C.length; i++) tank_C[i]! -= tankShare[i]! * this.air_C
-  }
-
-  /** The tank's own answer, before the air's. */
-  private solveTank(tank: LinearSystem): void {
-    const { tank_C, carried_W, tankDrive_W } = this
-    if (tank.size === 1) {
-      tank_C[0] = (carried_W[0]! + tankDrive_W[0]!) * this.perTank_K_W
-      return
-    }
-    for (let i = 0; i < tank.size; i++) tank_C[i] = carried_W[i]! + tankDrive_W[i]!
-    tank.solve(tank_C, tank_C)
   }
 
   /** Mean of the tank over the step solved, its layers being alike, °C. */

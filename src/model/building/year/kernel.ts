@@ -222,19 +222,19 @@ export class YearKernel {
     const { nodes, system, loss_WK } = this
     const { layers, sink } = nodes
     const { tankDrive_W } = system
-    const m = system.tank!.matrix
-    if (layers > 1) m.fill(0)
+    const tank = system.tank!
+    tank.atTop_WK = tank.atBottom_WK = 0
     const outdoor_C = this.inputs.room.outdoor_C[hour]!
     for (let i = 0; i < layers; i++) {
-      m[i * layers + i] = loss_WK[i]!
+      tank.own_WK[i] = loss_WK[i]!
       tankDrive_W[i] = this.tankOutside ? loss_WK[i]! * outdoor_C : 0
       system.airTank_WK[i] = system.tankAir_WK[i] = this.tankOutside ? 0 : -loss_WK[i]!
       if (!this.tankOutside) system.air_WK += loss_WK[i]!
     }
     if (layers > 1) {
-      addLayers(m, tankDrive_W, nodes, this.inputs.plant!.store, running, delivery.flow_WK())
+      addLayers(tank, tankDrive_W, nodes, this.inputs.plant!.store, running, delivery.flow_WK())
     } else if (running !== null) {
-      m[sink]! += running.charging_WK
+      tank.own_WK[sink]! += running.charging_WK
       tankDrive_W[sink]! += running.charging_W
     }
     delivery.add(system)

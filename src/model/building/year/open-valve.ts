@@ -93,7 +93,7 @@ export class OpenValve {
     system.airDrive_W += seen_WK * share * above_C
     system.airTank_WK[bottom]! -= seen_WK * share
     system.tankAir_WK[0]! -= seen_WK * share
-    system.tank!.matrix[bottom]! += seen_WK
+    system.tank!.atTop_WK += seen_WK
     system.tankDrive_W[0]! -= seen_WK * above_C
   }
 

@@ -1,4 +1,5 @@
 import type { StoreModel } from '#model/building/store'
+import type { LayerSystem } from './layer-system.ts'
 import type { Nodes } from './nodes.ts'
 import type { PlateCourse } from './plate-course.ts'
 
@@ -6,14 +7,13 @@ import type { PlateCourse } from './plate-course.ts'
  * Flow through the layers of a tank: up with the panel's loop (drawn at the top, back at the bottom), down with the
  * delivery's (drawn at the bottom, back at the top); only the net of the two passes between layers. Conduction
  * between neighbours.
- * @param m        the tank's block, layers × layers
  * @param running  the plate with its loop, or null at rest
  * @param down_WK  ṁc of the delivery
  */
 export function addLayers(
-  m: Float64Array,
+  tank: LayerSystem,
   drive_W: Float64Array,
-  { top, bottom, layers: n }: Nodes,
+  { top, bottom }: Nodes,
   store: StoreModel,
   running: PlateCourse | null,
   down_WK: number,
@@ -22,19 +22,19 @@ export function addLayers(
   const fromBelow_WK = Math.max(up_WK - down_WK, 0) + store.betweenLayers_WK
   const fromAbove_WK = Math.max(down_WK - up_WK, 0) + store.betweenLayers_WK
   // Σ of a layer's inflows equals Σ of its outflows: its diagonal takes all that leaves it.
+  const { own_WK } = tank
+  tank.fromBelow_WK = fromBelow_WK
+  tank.fromAbove_WK = fromAbove_WK
   for (let i = top; i < bottom; i++) {
-    const j = i + 1
-    m[i * n + j]! -= fromBelow_WK
-    m[j * n + j]! += fromBelow_WK
-    m[j * n + i]! -= fromAbove_WK
-    m[i * n + i]! += fromAbove_WK
+    own_WK[i + 1]! += fromBelow_WK
+    own_WK[i]! += fromAbove_WK
   }
-  m[top * n + top]! += up_WK
-  m[top * n + bottom]! -= down_WK
-  m[bottom * n + bottom]! += down_WK
+  own_WK[top]! += up_WK
+  tank.atTop_WK -= down_WK
+  own_WK[bottom]! += down_WK
   if (running === null) return
   const { flow, relaxation } = running
-  m[bottom * n + top]! -= up_WK * (flow.backTop + flow.backPlate * relaxation.meanSlope)
+  tank.atBottom_WK -= up_WK * (flow.backTop + flow.backPlate * relaxation.meanSlope)
   drive_W[bottom]! += up_WK * (flow.backPlate * relaxation.meanOffset_C + flow.backConst_C)
 }
 

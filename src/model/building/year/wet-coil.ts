@@ -30,7 +30,10 @@ export class WetCoil {
   /** a and w, W/K, at full air flow. */
   private readonly toAir_WK: number
   private readonly toWater_WK: number
-  dew_C = 0
+  dew_C = NaN
+  /** Humidity of the air at its dew point, and just below it, kg/kg. */
+  private held_frac = 0
+  private near_frac = 0
   /** h_fg/c_p · ΔW/ΔT of this step, –. */
   private latentRatio = 0
   private airChange_WK = 0
@@ -40,6 +43,36 @@ export class WetCoil {
   constructor(delivery_WK: number) {
     this.toAir_WK = delivery_WK / AIR_SIDE_SHARE
     this.toWater_WK = delivery_WK / (1 - AIR_SIDE_SHARE)
+  }
+
+  /** What it meets in a step, as `prepare` has it: most steps ask nothing of a coil, and leave it at that. */
+  private readonly met = { air_C: 0, water_C: 0, share: 0, dew_C: 0, airChange_WK: 0, pressure_Pa: 0 }
+  private isReady = true
+  meet(
+    air_C: number,
+    water_C: number,
+    share: number,
+    dew_C: number,
+    airChange_WK: number,
+    pressure_Pa: number,
+  ): void {
+    const { met } = this
+    met.air_C = air_C
+    met.water_C = water_C
+    met.share = share
+    met.dew_C = dew_C
+    met.airChange_WK = airChange_WK
+    met.pressure_Pa = pressure_Pa
+    this.isReady = false
+  }
+
+  /** Prepares it for what it meets, open. */
+  ready(): void {
+    if (this.isReady) return
+    const { met } = this
+    this.prepare(met, met.dew_C, met.airChange_WK, met.pressure_Pa)
+    this.setOpen()
+    this.isReady = true
   }
 
   /**
@@ -53,20 +86,28 @@ export class WetCoil {
     airChange_WK: number,
     pressure_Pa: number,
   ): void {
-    this.dew_C = dew_C
+    if (dew_C !== this.dew_C) this.setDew(dew_C, pressure_Pa)
     this.airChange_WK = airChange_WK
-    this.evaporation_Jkg = evaporationHeat_Jkg(dew_C)
-    const held = humidityRatio_frac(vapourPressure_Pa(dew_C), pressure_Pa)
     let surface_C = dew_C
     for (let round = 0; round < ROUNDS; round++) {
       const to_C = Math.min(surface_C, dew_C - NEAR_K)
-      const there = humidityRatio_frac(vapourPressure_Pa(to_C), pressure_Pa)
-      this.latentRatio = ((this.evaporation_Jkg / AIR_SPECIFIC_HEAT_JKGK) * (held - there)) / (dew_C - to_C)
+      const isNear = to_C === dew_C - NEAR_K
+      const there = isNear ? this.near_frac : humidityRatio_frac(vapourPressure_Pa(to_C), pressure_Pa)
+      const dried = (this.evaporation_Jkg / AIR_SPECIFIC_HEAT_JKGK) * (this.held_frac - there)
+      this.latentRatio = dried / (dew_C - to_C)
       const air_WK = at.share * this.toAir_WK
       const l = this.latent_WK(at.share)
       surface_C =
         (air_WK * at.air_C + l * dew_C + this.toWater_WK * at.water_C) / (air_WK + l + this.toWater_WK)
     }
+  }
+
+  /** What hangs on the dew point alone: the same through most of an hour. */
+  private setDew(dew_C: number, pressure_Pa: number): void {
+    this.dew_C = dew_C
+    this.evaporation_Jkg = evaporationHeat_Jkg(dew_C)
+    this.held_frac = humidityRatio_frac(vapourPressure_Pa(dew_C), pressure_Pa)
+    this.near_frac = humidityRatio_frac(vapourPressure_Pa(dew_C - NEAR_K), pressure_Pa)
   }
 
   /** ℓ at a share of the air flow, W/K. */
@@ -119,18 +160,13 @@ export class WetCoil {
     system.airTank_WK[bottom]! -= water_WK
     system.airDrive_W += dew_WK * this.dew_C
     system.tankAir_WK[0]! -= air_WK - dew_WK
-    system.tank!.matrix[bottom]! += water_WK + latentWater_WK
+    system.tank!.atTop_WK += water_WK + latentWater_WK
     system.tankDrive_W[0]! += (latentDew_WK - dew_WK) * this.dew_C
   }
 
   /** Adds the throttled wet coil, whose sensible heat is the demand. */
-  addThrottled(
-    system: HubSystem,
-    bottom: number,
-    share: number,
-    { perKelvin_WK: demand_WK, setpoint_C }: Demand,
-  ): void {
-    const toWater = this.addWater(system, bottom, share)
+  addThrottled(system: HubSystem, share: number, { perKelvin_WK: demand_WK, setpoint_C }: Demand): void {
+    const toWater = this.addWater(system, share)
     system.air_WK += demand_WK
     system.airDrive_W += demand_WK * setpoint_C
     system.tankAir_WK[0]! -= demand_WK * toWater
@@ -139,19 +175,19 @@ export class WetCoil {
 
   /** The same where its sensible heat fades, from air to water: fading_WK (T_air − T_water − lost_K). */
   addFading(system: HubSystem, bottom: number, share: number, fading_WK: number, lost_K: number): void {
-    const toWater = this.addWater(system, bottom, share)
+    const toWater = this.addWater(system, share)
     system.air_WK += fading_WK
     system.airTank_WK[bottom]! -= fading_WK
     system.airDrive_W += fading_WK * lost_K
     system.tankAir_WK[0]! -= fading_WK * toWater
-    system.tank!.matrix[bottom]! += fading_WK * toWater
+    system.tank!.atTop_WK += fading_WK * toWater
     system.tankDrive_W[0]! -= fading_WK * toWater * lost_K
   }
 
   /** What the water takes of the vapour at a share of the air flow. @returns the share of the sensible heat that reaches it */
-  private addWater(system: HubSystem, bottom: number, share: number): number {
+  private addWater(system: HubSystem, share: number): number {
     const condensing_WK = this.throttledWater_WK(share)
-    system.tank!.matrix[bottom]! += condensing_WK
+    system.tank!.atTop_WK += condensing_WK
     system.tankDrive_W[0]! += condensing_WK * this.dew_C
     return this.waterShare(share)
   }

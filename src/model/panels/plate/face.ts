@@ -8,6 +8,7 @@ import {
   STILL_SPAN_K,
 } from '#model/outdoors/air'
 import { slopeAt, valueAt, type Polynomial5 } from '#model/basis/numbers'
+import { FilmGap } from './film-gap.ts'
 import { FaceCurve, STILL_ROOT } from './face-curve.ts'
 import type { PanelHours, PanelPoint } from './hours.ts'
 import { changeHeat_Jkg, evaporationLimit_kgm2s, PATCHY_K, wetness_frac } from './water.ts'
@@ -31,6 +32,8 @@ export class Face {
   /** Convection within 1 K of the air, a straight line: at the air's temperature, and its slope. */
   still_Wm2K = 0
   stillRise_Wm2K2 = 0
+  /** Under the face, where it is a film. */
+  readonly gap = new FilmGap()
   private readonly mixed: Polynomial5 = new Float64Array(6)
 
   /** Temperature of the face, °C, and fastest evaporation, kg/m² s (0: the face only gathers dew). Set before the methods below. */
@@ -58,6 +61,7 @@ export class Face {
     this.dryGain_Wm2 = panel.dryGain.plate_Wm2[hour]!
     this.wetGain_Wm2 = panel.wetGain.plate_Wm2[hour]!
     this.backLoss_Wm2K = panel.backLoss_Wm2K
+    if (panel.gap !== null) this.gap.set(panel.gap, this.air_C, hour)
     this.cold.set(panel.cold, hour)
     this.hot.set(panel.hot, hour)
     const cold = this.cold.at(STILL_ROOT)

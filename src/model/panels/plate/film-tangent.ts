@@ -1,6 +1,5 @@
 import { slopeAt, valueAt } from '#model/basis/numbers'
 import type { Face } from './face.ts'
-import { reducedGapHeat_Wm2, reducedGapSlope_Wm2K } from './film-gap.ts'
 import type { PanelTangent } from './hours.ts'
 
 /** The film is solved when Newton's next step is below this, K; that step is carried on to the heat. */
@@ -25,7 +24,7 @@ export function filmPart(
   out: PanelTangent,
 ): number {
   const panel = face.panel!
-  const { hour } = face
+  const { hour, gap } = face
   const exchange = isWet ? panel.wetExchange : panel.dryExchange
   const gain = isWet ? panel.wetGain : panel.dryGain
   const gained = gain.film_Wm2[hour]! + valueAt(exchange.plateToFilm, plate_C)
@@ -39,8 +38,9 @@ export function filmPart(
   let gapSlope = 0
   let filmSlope = 1
   for (let i = 0; i < MOST_STEPS; i++) {
-    gapHeat = reducedGapHeat_Wm2(panel, hour, plate_C, film)
-    gapSlope = reducedGapSlope_Wm2K(panel, hour, plate_C, film)
+    gap.cross(plate_C, film)
+    gapHeat = gap.heat_Wm2
+    gapSlope = gap.slope_Wm2K
     const y = film - air
     face.temp_C = film
     face.convect()

@@ -4,6 +4,7 @@ import { LinearSystem } from '#model/basis/numbers'
 import { LoopFlow } from '#inside/model/building/year/loop-flow.ts'
 import { panelExchange_WK } from '#model/building/year'
 import { PlateStep } from '#inside/model/building/year/plate-step.ts'
+import { LayerSystem } from '#inside/model/building/year/layer-system.ts'
 import { addLayers, turnOver } from '#inside/model/building/year/tank-layers.ts'
 import { nodesOf, type Nodes } from '#inside/model/building/year/nodes.ts'
 import type { PlateCourse } from '#inside/model/building/year/plate-course.ts'
@@ -167,6 +168,42 @@ describe('the plate over one step', () => {
   })
 })
 
+/** Its matrix, row by row. */
+function written(tank: LayerSystem): number[] {
+  const { size: n, own_WK, fromBelow_WK, fromAbove_WK, atTop_WK, atBottom_WK } = tank
+  const m = Array.from({ length: n * n }, () => 0)
+  for (let i = 0; i < n; i++) {
+    m[i * n + i]! += own_WK[i]!
+    if (i > 0) m[i * n + i - 1]! -= fromAbove_WK
+    if (i < n - 1) m[i * n + i + 1]! -= fromBelow_WK
+  }
+  m[n - 1]! += atTop_WK
+  m[(n - 1) * n]! += atBottom_WK
+  return m
+}
+
+test.each([1, 2, 3, 4, 8])(
+  'a tank of %i layers as a system gives back what its matrix was multiplied with',
+  (n) => {
+    const tank = new LayerSystem(n)
+    tank.own_WK.forEach((_, i) => (tank.own_WK[i] = 9 + i))
+    Object.assign(tank, { fromBelow_WK: 2.5, fromAbove_WK: 0.5, atTop_WK: -3, atBottom_WK: -1.25 })
+    const m = written(tank)
+    tank.close()
+    tank.factor()
+    for (const x of [
+      Array.from({ length: n }, (_, i) => i - 2),
+      Array.from({ length: n }, (_, i) => 7 / (i + 1)),
+    ]) {
+      const right = Float64Array.from(x, (_, i) =>
+        x.reduce((sum, value, j) => sum + m[i * n + j]! * value, 0),
+      )
+      tank.solve(right)
+      x.forEach((value, i) => expect(right[i]).toBeCloseTo(value, 12))
+    }
+  },
+)
+
 describe('layers of a tank', () => {
   const store = bareTank([4e5, 4e5, 4e5], [0, 0, 0], { betweenLayers_WK: 0.5 })
   const nodes = nodesOf({
@@ -178,10 +215,10 @@ describe('layers of a tank', () => {
     relaxation: { meanSlope: 0.2, meanOffset_C: 7 },
   } as unknown as PlateCourse
   const filled = (loop: PlateCourse | null, down_WK: number) => {
-    const m = new Float64Array(9)
+    const tank = new LayerSystem(3)
     const drive_W = new Float64Array(3)
-    addLayers(m, drive_W, nodes, store, loop, down_WK)
-    return { m, drive_W }
+    addLayers(tank, drive_W, nodes, store, loop, down_WK)
+    return { m: written(tank), drive_W }
   }
 
   test('delivery alone flows down: in at the top from the bottom, out at the bottom', () => {

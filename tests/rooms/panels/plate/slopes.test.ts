@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { Face, reducePanelHours } from '#model/panels/plate'
-import { reducedGapHeat_Wm2, reducedGapSlope_Wm2K } from '#inside/model/panels/plate/film-gap.ts'
+import { FilmGap } from '#inside/model/panels/plate/film-gap.ts'
 import { evaporationLimit_kgm2s } from '#inside/model/panels/plate/water.ts'
 import { skyHours } from '#model/outdoors/sky'
 import { planeIrradiance } from '#model/outdoors/sun'
@@ -31,14 +31,20 @@ describe.each([
 ])('the film’s gap at %i°, %f m', (tilt_deg, gap_m) => {
   const panel = reduced(tilt_deg, gap_m)
   test('slope with the difference: that of the heat with both mean and air held', () => {
+    const gap = new FilmGap()
     let beyondOnset = 0
     for (let hour = 5; hour < 240; hour += 47) {
       const mean = panel.air_C[hour]!
+      gap.set(panel.gap!, mean, hour)
       for (const difference of [-8, -1, 0.7, 3, 9, 17, 28, 45]) {
-        const at = (d: number) => reducedGapHeat_Wm2(panel, hour, mean + d / 2, mean - d / 2)
+        const at = (d: number) => {
+          gap.cross(mean + d / 2, mean - d / 2)
+          return gap.heat_Wm2
+        }
         const wide = 1e-4
         const slope = (at(difference + wide) - at(difference - wide)) / (2 * wide)
-        const said = reducedGapSlope_Wm2K(panel, hour, mean + difference / 2, mean - difference / 2)
+        at(difference)
+        const said = gap.slope_Wm2K
         if (difference > panel.gap!.onset_K[hour]!) beyondOnset++
         expect(Math.abs(said / slope - 1), `${hour} ${difference}`).toBeLessThan(1e-4)
       }
