@@ -5,6 +5,7 @@ import { follow } from '#studies/follow.ts'
 import type { RequestOf, ResultOf, Verb } from '#studies/index.ts'
 import { drawAreas, range } from '#studies/range.ts'
 import { judge, size } from '#studies/size.ts'
+import { sizeNear } from '#studies/size-near.ts'
 import type { Study } from '#studies/study.ts'
 import type { Input, Output } from '#live/messages.ts'
 import { paced } from '#live/paced.ts'
@@ -16,6 +17,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
   size: async () => size,
   judge: async () => judge,
   follow: async () => follow,
+  sizeNear: async () => sizeNear,
   trials: async () => (await import('#studies/trials.ts')).trials,
   drawAreas: async () => drawAreas,
   range: async () => range,

@@ -20,6 +20,7 @@ import { drawAreas, range } from './range.ts'
 import { readWeather } from './read-weather.ts'
 import { sheet } from './sheet.ts'
 import { judge, size } from './size.ts'
+import { sizeNear } from './size-near.ts'
 import { sky } from './sky.ts'
 import { trials } from './trials.ts'
 import { waySheet } from './way-sheet.ts'
@@ -49,6 +50,7 @@ const VERBS = {
   readWeather,
   sheet,
   size,
+  sizeNear,
   sky,
   trials,
   waySheet,

@@ -13,6 +13,8 @@ const LEFT_OUT = new Set([
   'label',
   'sentence',
   'field',
+  // Where the next search may begin.
+  'anchor',
 ])
 /** Short codes that are part of an answer; other text is words, which may change. */
 const CODES = new Set(['kind', 'fault', 'cover', 'plan', 'climate', 'building', 'code'])

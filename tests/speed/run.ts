@@ -4,6 +4,7 @@ import { search } from './decide-lines.ts'
 import { growth, memory } from './growth-lines.ts'
 import { makeCase } from './made.ts'
 import { designMap } from './map-lines.ts'
+import { nearSizing } from './near-lines.ts'
 import { placeYears } from './place-lines.ts'
 import { ranges } from './range-lines.ts'
 import { sizing } from './sizing-lines.ts'
@@ -22,7 +23,7 @@ const PARTS: Readonly<Record<string, () => readonly Line[] | Promise<readonly Li
     const made = makeCase()
     return [...againstC(made), ...yearRows(made), overThreeNodes(made), againstOdex(made), reduction(made)]
   },
-  sizing: () => sizing(makeCase()),
+  sizing: () => [...nearSizing(), ...sizing(makeCase())],
   range: () => ranges(makeCase()),
   map: () => designMap(makeCase()),
   decide: () => search(),

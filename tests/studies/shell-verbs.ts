@@ -50,6 +50,10 @@ export const SHELL_VERBS: {
     why: 'an estimate for a slider that moves, replaced by `size` when it rests',
     input: (near) => ({ scenario, near }),
   },
+  sizeNear: {
+    why: 'modules and tank for a slider that rests, the same that `size` comes to and replaced by it',
+    input: ({ anchor }) => ({ scenario, near: anchor! }),
+  },
   trials: {
     why: '`size` of several descriptions in a row, for the hints beside the answer: one `size --set` each',
     input: () => ({

@@ -37,7 +37,7 @@ function roundedWith(prepared: Prepared, sized: SizingResult, { modules, candida
   return builtWith(prepared, { ...sized, modules, beforeRounding: sized.withPanels }, candidate)
 }
 
-interface Rounding {
+export interface Rounding {
   readonly modules: number
   readonly candidate: Candidate
 }
@@ -46,9 +46,9 @@ interface Rounding {
 const MORE_MODULES = 0.05
 
 /** What may be built for a sized design, the least first; at least one more module than it asks for. */
-function* roundings(
+export function* roundings(
   { scenario, flow_kgsm2 }: Prepared,
-  sized: SizingResult,
+  sized: Pick<SizingResult, 'modules' | 'storeVolume_m3'>,
   mostStore_m3: number,
 ): Generator<Rounding> {
   const chosen = scenario.store.autoVolume && sized.storeVolume_m3 > 0

@@ -52,7 +52,10 @@ export function taskOf(
       const room_C = doNothing.room_C.slice()
       for (const span of season.spells) {
         const part = simulateYear(inputs, { ...search, span, settled: doNothing.states })
-        part.room_C.forEach((value, h) => (room_C[h] = Number.isNaN(value) ? room_C[h]! : value))
+        for (let hour = span[0]; hour < span[1]; hour++) {
+          const h = hour % room_C.length
+          room_C[h] = part.room_C[h]!
+        }
       }
       return room_C
     },

@@ -25,6 +25,7 @@ export {
   targetSpecOf,
   wallOf,
 } from './to-specs.ts'
+export { builtNear, type NearBuilt } from './near-built.ts'
 export { roundingWords } from './rounding-words.ts'
 export { outOfRange, refuseOutOfRange } from './range-check.ts'
 export { tanksSoldAbout_m3 } from './tank-sizes.ts'

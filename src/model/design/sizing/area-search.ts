@@ -7,6 +7,8 @@ export interface Trial {
 export interface AreaSearch {
   /** Smallest area that meets the target, or null when the largest does not. */
   readonly area_m2: number | null
+  /** Where between the last two trials to both sides the measure is zero, along a line over the logarithm of the area; null likewise. */
+  readonly zero_m2: number | null
   readonly trials: readonly Trial[]
 }
 
@@ -47,9 +49,14 @@ export function smallestArea(measureAt: (area_m2: number) => number, start: Area
   }
   const guess_m2 = Math.min(Math.max(start.guess_m2, SMALLEST_AREA_m2), max_m2)
   const bracket = bracketArea(tryArea, guess_m2, max_m2, start.slope ?? null)
-  if (bracket === null) return { area_m2: null, trials }
-  const area_m2 = closeBracket(tryArea, bracket, tolerance, () => trials.length >= MOST_TRIALS)
-  return { area_m2, trials }
+  if (bracket === null) return { area_m2: null, zero_m2: null, trials }
+  const { low, high } = closeBracket(tryArea, bracket, tolerance, () => trials.length >= MOST_TRIALS)
+  return { area_m2: high.area_m2, zero_m2: zeroBetween(low, high), trials }
+}
+
+function zeroBetween(low: Trial, high: Trial): number {
+  const share = low.measure / (low.measure - high.measure)
+  return low.area_m2 * (high.area_m2 / low.area_m2) ** share
 }
 
 interface Bracket {
@@ -95,30 +102,28 @@ function closeBracket(
   { low, high }: Bracket,
   tolerance: number,
   spent: () => boolean,
-): number {
+): Bracket {
   let lowMeasure = low.measure
   let highMeasure = high.measure
-  let low_m2 = low.area_m2
-  let high_m2 = high.area_m2
   let lastSide = 0
-  while (high_m2 - low_m2 > tolerance * high_m2 && !spent()) {
-    const width = Math.log(high_m2 / low_m2)
+  while (high.area_m2 - low.area_m2 > tolerance * high.area_m2 && !spent()) {
+    const width = Math.log(high.area_m2 / low.area_m2)
     const zero = (width * lowMeasure) / (lowMeasure - highMeasure)
     const aimed = zero + (zero > width / 2 ? -AIM : AIM) * tolerance
     const inside = Math.min(0.95, Math.max(0.05, aimed / width))
-    const { area_m2, measure } = tryArea(low_m2 * Math.exp(width * inside))
-    if (measure > 0) {
-      low_m2 = area_m2
-      lowMeasure = measure
+    const trial = tryArea(low.area_m2 * Math.exp(width * inside))
+    if (trial.measure > 0) {
+      low = trial
+      lowMeasure = trial.measure
       if (lastSide === 1) highMeasure /= 2
       lastSide = 1
     } else {
-      high_m2 = area_m2
-      highMeasure = measure
-      if (measure === 0) return area_m2
+      high = trial
+      highMeasure = trial.measure
+      if (trial.measure === 0) break
       if (lastSide === -1) lowMeasure /= 2
       lastSide = -1
     }
   }
-  return high_m2
+  return { low, high }
 }

@@ -1,4 +1,5 @@
 import type { Exceedance } from '#model/design/target'
+import type { KneeAnchor } from './knee-anchor.ts'
 import type { Wording } from '#model/basis/words'
 
 /** What the hottest hours hang on: heat that comes in, then limits of the plant. */
@@ -91,6 +92,8 @@ export interface SizingResult {
   readonly widestStep_frac: number
   /** Change of the measure with the logarithm of the area near the answer; null where it is not known. */
   readonly slope: number | null
+  /** What a search for a description near by begins from; null where no tank was chosen, or no area is enough. */
+  readonly anchor: KneeAnchor | null
   readonly yearRuns: number
 }
 

@@ -1,6 +1,6 @@
 import type { Trial } from './area-search.ts'
 import { exceedance, type Exceedance } from '#model/design/target'
-import { seasonDecides } from './season.ts'
+import { type Season, seasonDecides, widerSeason } from './season.ts'
 import type { Candidate, SizingTask } from './task.ts'
 
 /** Tank of an area, m³: given, or in a proportion to it and no larger than fits. */
@@ -12,10 +12,21 @@ export function tankOf_m3(
   return storeVolume_m3 ?? Math.min(ratio_m3m2 * area_m2, mostStore_m3)
 }
 
+/** How a candidate does, and the room it was judged by, °C: outside `season` that of the room left alone; null: a whole year. */
+export interface Judged {
+  readonly found: Exceedance
+  readonly room_C: Float64Array
+  readonly season: Season | null
+}
+
+/** Two seasons that do not settle a run, and it is a whole year. */
+const MOST_SEASONS = 2
+
 /** Years already simulated in one sizing. */
 export class Runs {
   private readonly curves = new Map<number, Map<number, Exceedance>>()
-  private readonly done = new Map<string, Exceedance>()
+  private readonly done = new Map<string, Judged>()
+  private readonly tried: { readonly candidate: Candidate; readonly season: Season | null }[] = []
   private readonly task: SizingTask
 
   constructor(task: SizingTask) {
@@ -41,12 +52,31 @@ export class Runs {
 
   /** With a tank of so much, whether it fits or not. */
   with(area_m2: number, storeVolume_m3: number): Exceedance {
+    return this.judgedWith(area_m2, storeVolume_m3).found
+  }
+
+  /** The same, and the room it was judged by. */
+  judgedWith(area_m2: number, storeVolume_m3: number): Judged {
     const key = `${area_m2} ${storeVolume_m3}`
     const known = this.done.get(key)
     if (known !== undefined) return known
-    const found = judged(this.task, { area_m2, storeVolume_m3, flow_kgsm2: this.task.flow_kgsm2(area_m2) })
-    this.done.set(key, found)
-    return found
+    const flow_kgsm2 = this.task.flow_kgsm2(area_m2)
+    const candidate = { area_m2, storeVolume_m3, flow_kgsm2 }
+    const judged = judgedRoom(this.task, candidate, this.seasonFor(candidate))
+    this.done.set(key, judged)
+    this.tried.push({ candidate, season: judged.season })
+    return judged
+  }
+
+  /** What settled no smaller design is not tried for a larger one: the last season, or whole year, that such a design needed. */
+  private seasonFor({ area_m2, storeVolume_m3 }: Candidate): Season | null {
+    const smaller = this.tried.findLast(
+      ({ candidate, season }) =>
+        season !== this.task.season &&
+        candidate.area_m2 <= area_m2 &&
+        candidate.storeVolume_m3 <= storeVolume_m3,
+    )
+    return smaller === undefined ? this.task.season : smaller.season
   }
 
   /** What was tried with the tank in a proportion, in rising area. */
@@ -57,12 +87,21 @@ export class Runs {
   }
 }
 
-/** How a candidate does: from the season alone where that is enough, else from the whole year. */
+/** How a candidate does. */
 export function judged(task: SizingTask, candidate: Candidate): Exceedance {
-  const { season, yardstick } = task
-  if (season !== null) {
-    const found = exceedance(task.seasonRoom_C(candidate, season), yardstick)
-    if (seasonDecides(season, yardstick, found)) return found
+  return judgedRoom(task, candidate, task.season).found
+}
+
+/** From a season alone where that is enough, else from the whole year. */
+function judgedRoom(task: SizingTask, candidate: Candidate, begin: Season | null): Judged {
+  const { yardstick, doNothing_C } = task
+  let season = begin
+  for (let tries = 0; tries < MOST_SEASONS && season !== null; tries++) {
+    const room_C = task.seasonRoom_C(candidate, season)
+    const found = exceedance(room_C, yardstick)
+    if (seasonDecides(season, yardstick, found)) return { found, room_C, season }
+    season = widerSeason(season, yardstick, doNothing_C, room_C)
   }
-  return exceedance(task.room_C(candidate), yardstick)
+  const room_C = task.room_C(candidate)
+  return { found: exceedance(room_C, yardstick), room_C, season: null }
 }

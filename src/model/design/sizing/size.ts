@@ -2,12 +2,18 @@ import { smallestArea, type AreaSearch, type AreaSearchStart, type Trial } from 
 import { exceedance, type Exceedance } from '#model/design/target'
 import { largerAreas, type LargerAreas } from './larger-areas.ts'
 import type { SizingResult } from './result.ts'
+import { judgingHours } from './near-hours.ts'
 import { Runs } from './runs.ts'
+import type { Spell } from './season.ts'
 import type { SizingTask } from './task.ts'
 import { FIRST_STORE_m3m2, storeKnee, type StoreKnee } from './store-knee.ts'
 
-/** The knee is looked for at an area found to this share of itself. */
+/** The area that the knee is looked for at is searched to this share of itself, and then read between the last two trials. */
 const REFERENCE_TOLERANCE = 0.01
+/** The area is found to this share of itself. */
+const AREA_TOLERANCE = 0.001
+/** It is so much above the smallest that is enough, as areas are that are searched. */
+export const ABOVE = 1 + AREA_TOLERANCE / 2
 /**
  * Finds area, and the tank at its knee, for a target. Every year simulated is remembered, so nothing is run twice.
  * @param alsoLarger  false: whether more panel misses again is not asked
@@ -18,11 +24,12 @@ export function sizePanels(task: SizingTask, alsoLarger = true): SizingResult {
   if (doNothing.measure <= 0) return result(task, runs, 'notNeeded', 0, NO_KNEE, doNothing)
   const start = { guess_m2: task.guess_m2, max_m2: task.maxArea_m2 }
   const first = searchArea(runs, FIRST_STORE_m3m2, { ...start, tolerance: REFERENCE_TOLERANCE })
-  const reference_m2 = first.area_m2 ?? task.maxArea_m2
+  const reference_m2 = first.zero_m2 === null ? task.maxArea_m2 : first.zero_m2 * ABOVE
   const slope = slopeNearZero(first.trials)
   const knee = storeKnee(task, runs, reference_m2, doNothing)
   const { ratio_m3m2 } = knee
-  const { area_m2 } = searchArea(runs, ratio_m3m2, { ...start, guess_m2: reference_m2, slope })
+  const tolerance = AREA_TOLERANCE
+  const { area_m2 } = searchArea(runs, ratio_m3m2, { ...start, guess_m2: reference_m2, slope, tolerance })
   if (area_m2 === null) return result(task, runs, 'floor', task.maxArea_m2, knee, doNothing)
   const measureAt = (larger_m2: number): number => runs.at(larger_m2, ratio_m3m2).measure
   const larger = alsoLarger
@@ -66,7 +73,27 @@ function searchArea(runs: Runs, ratio_m3m2: number, start: AreaSearchStart): Are
   return smallestArea((area_m2) => runs.at(area_m2, ratio_m3m2).measure, start)
 }
 
-const NO_KNEE: StoreKnee = { ratio_m3m2: FIRST_STORE_m3m2, rows: [], placeLimit: null }
+/** The hours that judged the trials which a search near by repeats. */
+function anchorHours(
+  { yardstick }: SizingTask,
+  runs: Runs,
+  { reference_m2, ratios_m3m2, gains, ratio_m3m2, at }: NonNullable<StoreKnee['found']>,
+  area_m2: number,
+): readonly Spell[] {
+  const tanks_m3m2 = [
+    FIRST_STORE_m3m2,
+    ...[at, gains.indexOf(Math.max(...gains))].map((i) => ratios_m3m2[i]!),
+  ]
+  const trials = tanks_m3m2.map((tank_m3m2) => [reference_m2, tank_m3m2] as const)
+  return judgingHours(
+    yardstick,
+    [...trials, [area_m2, ratio_m3m2] as const].map(([at_m2, tank_m3m2]) =>
+      runs.judgedWith(at_m2, runs.volume_m3(at_m2, tank_m3m2)),
+    ),
+  )
+}
+
+const NO_KNEE: StoreKnee = { ratio_m3m2: FIRST_STORE_m3m2, rows: [], placeLimit: null, found: null }
 const NOT_LOOKED: LargerAreas = { missedAgainFrom_m2: null, looked_m2: [], widestStep_frac: 0 }
 
 function result(
@@ -74,11 +101,12 @@ function result(
   runs: Runs,
   kind: SizingResult['kind'],
   area_m2: number,
-  { ratio_m3m2, rows, placeLimit }: StoreKnee,
+  { ratio_m3m2, rows, placeLimit, found }: StoreKnee,
   doNothing: Exceedance,
 ): SizingResult {
   const withPanels = area_m2 > 0 ? runs.at(area_m2, ratio_m3m2) : doNothing
   const curve = runs.curve(ratio_m3m2)
+  const slope = slopeNearZero(curve)
   return {
     kind,
     area_m2,
@@ -99,7 +127,11 @@ function result(
     placeLimit,
     flowKnee: area_m2 > 0 ? task.flowRows(area_m2) : [],
     ...NOT_LOOKED,
-    slope: slopeNearZero(curve),
+    slope,
+    anchor:
+      kind === 'met' && found !== null && slope !== null
+        ? { ...found, area_m2, slope, spells: anchorHours(task, runs, found, area_m2) }
+        : null,
     yearRuns: runs.count,
   }
 }

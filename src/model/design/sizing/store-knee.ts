@@ -1,4 +1,5 @@
 import type { Exceedance } from '#model/design/target'
+import type { KneeAnchor } from './knee-anchor.ts'
 import type { PlaceLimit, SizingResult } from './result.ts'
 import type { Runs } from './runs.ts'
 import type { SizingTask } from './task.ts'
@@ -9,14 +10,19 @@ const STORE_LADDER_m3m2 = [0.03, 0.05, 0.08, 0.12, 0.18, 0.27]
 /** The knee: the smallest tank that needs no more than this share of panel over the tank that needs least. */
 const MORE_PANEL = 0.03
 /** What more panel is worth is found over so much more of it. */
-const SECANT = 1.1
+export const SECANT = 1.1
 /** The same as a share of the best gain, where the trials do not show what panel is worth (common practice, no source). */
 const KNEE_SHARE = 0.97
 /** Whether the place limits the tank is seen from one this much larger. */
 const BEYOND = 2
 
+/** How much of the measure the panel is worth that a smaller tank may cost, where `more` is what a tenth more panel changes. */
+export const worthOf = (more: number): number => (-more * Math.log(1 + MORE_PANEL)) / Math.log(SECANT)
+
 /** The tank at its knee, in proportion to the area. */
 export interface StoreKnee {
+  /** Where no tank is chosen, null. */
+  readonly found: Omit<KneeAnchor, 'area_m2' | 'slope' | 'spells'> | null
   readonly ratio_m3m2: number
   readonly rows: SizingResult['storeKnee']
   /** Where only its place keeps the tank from being larger; else null. */
@@ -42,7 +48,7 @@ export function kneeRatio_m3m2(
 /** The knee at an area, among the tanks that fit. */
 export function storeKnee(task: SizingTask, runs: Runs, area_m2: number, doNothing: Exceedance): StoreKnee {
   if (!task.hasTank || task.storeVolume_m3 !== null)
-    return { ratio_m3m2: FIRST_STORE_m3m2, rows: [], placeLimit: null }
+    return { ratio_m3m2: FIRST_STORE_m3m2, rows: [], placeLimit: null, found: null }
   const ratios_m3m2 = fittingRatios_m3m2(task.mostStore_m3 / area_m2)
   const tried = ratios_m3m2.map((ratio_m3m2) => ({ ratio_m3m2, result: runs.at(area_m2, ratio_m3m2) }))
   const gainOf = (found: Exceedance): number => doNothing.measure - found.measure
@@ -56,13 +62,29 @@ export function storeKnee(task: SizingTask, runs: Runs, area_m2: number, doNothi
     runs.at(area_m2 * SECANT, FIRST_STORE_m3m2).measure - runs.at(area_m2, FIRST_STORE_m3m2).measure
   const best = Math.max(...gains)
   // what so much more panel would gain; where it gains nothing, a share of what there is
-  const worth = more < 0 ? (-more * Math.log(1 + MORE_PANEL)) / Math.log(SECANT) : (1 - KNEE_SHARE) * best
+  const worth = more < 0 ? worthOf(more) : (1 - KNEE_SHARE) * best
   const limited = limitOfPlace(task, runs, area_m2, (found) => gainOf(found) - best > worth)
-  return { ratio_m3m2: kneeRatio_m3m2(ratios_m3m2, gains, best - worth), rows, placeLimit: limited }
+  const ratio_m3m2 = kneeRatio_m3m2(ratios_m3m2, gains, best - worth)
+  const at = gains.findIndex((gain) => gain >= best - worth)
+  const knee_K = kneeOf_K(gains, at, best - worth, doNothing)
+  const doNothing_K = doNothing.measure
+  const there = { reference_m2: area_m2, ratios_m3m2, gains, more }
+  const found = { ...there, ratio_m3m2, at, worth, doNothing_K, knee_K }
+  return { ratio_m3m2, rows, placeLimit: limited, found }
+}
+
+/** The measure with the knee's tank, along the same line; the smallest tank of all may gain more than is enough. */
+export function kneeOf_K(
+  gains: readonly number[],
+  at: number,
+  enough: number,
+  { measure }: Exceedance,
+): number {
+  return measure - (at > 0 ? enough : gains[0]!)
 }
 
 /** Those of the ladder that fit, and the most that does where that is less than the last. */
-function fittingRatios_m3m2(most_m3m2: number): readonly number[] {
+export function fittingRatios_m3m2(most_m3m2: number): readonly number[] {
   const fitting = STORE_LADDER_m3m2.filter((ratio) => ratio < most_m3m2)
   return fitting.length < STORE_LADDER_m3m2.length ? [...fitting, most_m3m2] : fitting
 }
