@@ -12,7 +12,7 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
     notes.push('The panels are lower than the ceiling, so they are drawn on the ground beside the room.')
   else
     notes.push(
-      'How thick the roof is nobody has said: it is not drawn, and the feet of the panels are counted from the ceiling.',
+      'The roof’s thickness is not known and not drawn: the feet of the panels are counted from the ceiling.',
     )
   if (facts.liquid && tank !== null)
     notes.push(

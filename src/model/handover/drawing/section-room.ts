@@ -80,20 +80,20 @@ export function roomUnitKey({ roomUnit, roomHeight_m, drained }: PlantFacts): { 
   if (roomUnit === null) return []
   const pair = {
     mark: '── ╌╌',
-    what: words`thin: pipes of the room cooling, out and back, clipped along wall and floor; P2, V3${drained ? '' : ' and M1'} at the tank’s foot`,
+    what: words`thin: pipes of the room cooling, out and back, along wall and floor; P2, V3${drained ? '' : ' and M1'} at the tank’s foot`,
   }
   if (roomUnit === 'ceiling')
     return [
-      { mark: 'CP', what: 'cooled ceiling panels, with a hand vent at the highest point of their pipes' },
       pair,
+      { mark: 'CP', what: 'cooled ceiling panels, with a hand vent at the highest point of their pipes' },
     ]
   if (roomUnit === 'pipes')
-    return [{ mark: 'MF', what: 'manifold of the pipes in floor or ceiling, on the wall' }, pair]
+    return [pair, { mark: 'MF', what: 'manifold of the pipes in floor or ceiling, on the wall' }]
   return [
+    pair,
     {
       mark: 'FC',
-      what: words`fan coil: on any wall but that of the tank, lower edge ${figure(lowEdge_m(roomHeight_m), 'span', 2)} above the floor, blowing along the room; hand vent at its top; the arrow is its condensate pipe, out through the wall with a fall of 1 : 50`,
+      what: words`fan coil, on any wall but that of the tank: lower edge ${figure(lowEdge_m(roomHeight_m), 'span', 2)} above the floor, blowing along the room, hand vent on top; arrow: its condensate pipe, out through the wall, fall 1 : 50`,
     },
-    pair,
   ]
 }

@@ -1,4 +1,4 @@
-import type { Text } from '#model/basis/words'
+import { type Text, wordingText } from '#model/basis/words'
 
 /** A point on paper: to the right, then down, in millimetres. */
 export type Spot = readonly [x: number, y: number]
@@ -109,8 +109,13 @@ const TICK = 1
 /** How far the number is off its dimension line, mm. */
 const OFF = 1
 
-/** Between spots nearer than this the number has no place, mm. */
-const NARROW = 11
+/** A letter of a number is about so wide, and it has so much free at its sides, mm. */
+const LETTER_WIDE = 1.75
+const FREE = 1.5
+
+/** How long a number is in the longer of the two systems of units, mm: where it has no place, it has none in both. */
+const longestOf = (text: Text): number =>
+  LETTER_WIDE * Math.max(wordingText(text, 'si').length, wordingText(text, 'us').length) + FREE
 
 /** A dimension along the page, `beside` mm below (or, negative, above) the two spots. */
 export function across(from: Spot, to: Spot, beside: number, text: Text): Shape[] {
@@ -126,7 +131,7 @@ export function across(from: Spot, to: Spot, beside: number, text: Text): Shape[
       'thin',
     ),
     ...[from[0], to[0]].map((x) => slash([x, y])),
-    to[0] - from[0] < NARROW
+    to[0] - from[0] < longestOf(text)
       ? label([to[0] + 2 * OFF, y - OFF], text, 'start')
       : label([(from[0] + to[0]) / 2, y - OFF], text),
   ]
@@ -146,7 +151,9 @@ export function upright(from: Spot, to: Spot, beside: number, text: Text): Shape
       'thin',
     ),
     ...[from[1], to[1]].map((y) => slash([x, y])),
-    label([x - OFF, (from[1] + to[1]) / 2], text, 'middle', { turned: true }),
+    Math.abs(to[1] - from[1]) < longestOf(text)
+      ? label([x - OFF, Math.max(from[1], to[1]) + 2 * OFF], text, 'end', { turned: true })
+      : label([x - OFF, (from[1] + to[1]) / 2], text, 'middle', { turned: true }),
   ]
 }
 
