@@ -148,7 +148,7 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
     { label: 'Store', value: storeWords(answer, system) },
     ...(answer.rounding === null
       ? []
-      : [{ label: 'Rounded last', value: wordingText(answer.rounding, system) }]),
+      : [{ label: 'As it is sold', value: wordingText(answer.rounding, system) }]),
     {
       label: POWER_LABELS[scenario.loop.fluid === 'air' ? 'fan' : 'pump'],
       value: shownQuantity('W', system).text(loop.pumpPower_W, 2),

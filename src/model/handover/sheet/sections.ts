@@ -49,7 +49,7 @@ export function jobLines(plant: Plant): SheetLine[] {
       words`${figure(withPanels.peak_C, 'C')}; ${figure(doNothing.peak_C, 'C')} without panels`,
     ),
     line('Hours above the limit', words`${count(withPanels.hours_h)}; ${count(doNothing.hours_h)} without`),
-    ...(answer.rounding === null ? [] : [line('Rounded last', answer.rounding)]),
+    ...(answer.rounding === null ? [] : [line('As it is sold', answer.rounding)]),
     line(
       'Hot days held',
       words`${count(withPanels.hotDaysHeld)} of ${count(withPanels.hotDays)}; ${count(doNothing.hotDaysHeld)} without`,

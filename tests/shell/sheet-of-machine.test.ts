@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest'
+import { duskbank } from './run-shell.ts'
+
+const WAIT_MS = 120_000
+const page = (...set: readonly string[]) =>
+  duskbank(
+    'sheet',
+    '--weather',
+    'continental',
+    '--format',
+    'html',
+    ...set.flatMap((field) => ['--set', field]),
+  )
+
+describe('the sheet of a machine alone', () => {
+  it(
+    'is that of the machine: no panels are sized, and it is said so; nothing of panels is bought',
+    { timeout: WAIT_MS },
+    async () => {
+      const { code, out, err } = await page('job.machine=airConditioner')
+      expect(code, err).toBe(0)
+      expect(err).toMatch(/sheet of the machine, without panels/)
+      const text = out.replaceAll(/<[^>]+>/g, ' ').replaceAll('\u00a0', ' ')
+      expect(text).toMatch(/split air conditioner with inverter: \d+ W in all/)
+      expect(text).toMatch(/condensate drain DN 20/)
+      expect(text).not.toMatch(/header pipe|edge profile|Panel loop/)
+    },
+  )
+  it('says whose sheet it is where there is an area of one’s own too', { timeout: WAIT_MS }, async () => {
+    const { code, out, err } = await page('job.machine=direct', 'target.autoArea=false', 'target.area_m2=6')
+    expect(code, err).toBe(0)
+    expect(err).toMatch(/this is the sheet of the panels/)
+    expect(out).toMatch(/edge profile round each module/)
+  })
+})
