@@ -11,6 +11,7 @@ import {
 } from '#model/handover/drawing'
 import { figure, said, words, type Problem, type SheetLine } from '#model/basis/words'
 import { factsOf } from './facts-of.ts'
+import { massMisfits } from './mass-misfits.ts'
 import { liftRemarks, placeLines, wayInRemarks } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 
@@ -20,9 +21,9 @@ export function drawingsOf(plant: Plant): Drawing[] {
   return [roofPlan(facts), section(facts), schematic(facts), modulePlan(facts), buildUp(facts), wiring(facts)]
 }
 
-/** Panels that are to drain into water that is higher than they are. */
+/** Panels that are to drain into water that is higher than they are; pipes that do not go into their slab. */
 export function shapeMisfits(plant: Plant): Problem[] {
-  return undrained(plant)
+  return [...undrained(plant), ...massMisfits(plant)]
 }
 
 /** What the sheet says of the place of a plant, for pages that come before it; null where the answer has no panels. */

@@ -90,3 +90,49 @@ describe('one name for one thing', () => {
     expect(sheet.title).toBe(`Design for ${answer.weather.site.name}`)
   })
 })
+
+describe('what a slab is cooled by', () => {
+  const lists = (fields: Readonly<Record<string, string>>) => {
+    const made = builderSheet(answerFor(12, { 'store.kind': 'slab', ...fields }))!
+    return {
+      codes: made.notBuildable.map(({ code }) => code),
+      parts: made.parts.map(({ what }) => plain(what)).join('; '),
+    }
+  }
+  it('200 W/K are 51 m of pipe, 1/k = 1/(π·0.012·1000) + ln(16/12)/(2π·0.38) + ln(150/(π·16))/(2π·1.6) = 0.256 mK/W, in so many circuits that one loses 10 kPa at most, which the pump is bought for', () => {
+    const { parts: bought } = lists({})
+    expect(bought).toMatch(/about 51 m of oxygen-tight pipe/)
+    expect(bought).toMatch(/in [2-9] circuits of equal length/)
+    expect(bought).toMatch(/of it in the pipes of the slab\)/)
+  })
+  it('a duct as wide as the slab is thick is not buildable; a pipe of 16 mm in 100 mm is', () => {
+    expect(lists({ 'loop.fluid': 'air' }).codes).toContain('mass-too-thin')
+    expect(lists({}).codes).not.toContain('mass-too-thin')
+  })
+})
+
+describe('what earlier lists left open', () => {
+  it('edge profile of 2 · (2 m + 1 m) a module, sleeves, cables and breaker are on the list', () => {
+    const edge = sheet.parts.find(({ what }) => /edge profile/.test(plain(what)))!
+    expect(edge.quantity.value).toBeCloseTo(4 * 6, 9)
+    for (const wanted of [
+      /sleeves where supply and return pass the roof/,
+      /cable 3 × 1\.5 mm²/,
+      /of 30 mA \(RD\)/,
+    ])
+      expect(parts).toMatch(wanted)
+  })
+  it('a rail holds q l²/8: rails of 4.32 m on four feet, 4 modules of 3.53 kN on two: W = 1635 N/m · (1.44 m)²/8 / 142 MPa = 3 cm³', () => {
+    expect(parts).toMatch(/section modulus at least 3(\.0)? cm³ of steel/)
+  })
+  it('every mark wired is on the loop or the list of sensors', () => {
+    const wired = sheet.drawings
+      .find(({ id }) => id === 'wiring')!
+      .shapes.flatMap((shape) =>
+        shape.kind === 'text' ? (/^(S\d|[PM]\d)$/.exec(plain(shape.text)) ?? []) : [],
+      )
+    const drawn = loop.shapes.flatMap((shape) => (shape.kind === 'text' ? [plain(shape.text)] : []))
+    expect(wired.length).toBeGreaterThan(9)
+    for (const mark of wired) expect(drawn).toContain(mark)
+  })
+})
