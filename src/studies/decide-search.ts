@@ -8,7 +8,8 @@ import { missed } from './decide-ways.ts'
 /** Sets of measures whose rooms are the same. */
 export type Group = readonly (readonly Measure[])[]
 
-interface Guessed {
+/** Panels beside a set of measures, guessed. */
+export interface Guessed {
   readonly set: readonly Measure[]
   readonly rough: Combination
 }
@@ -27,7 +28,7 @@ export class Search {
   readonly done: Combination[] = []
   /** Combinations there are of the sets gone through, with those that were seen to lose and those that need no machine. */
   looked = 0
-  private guessed: Guessed[] = []
+  guessed: Guessed[] = []
   private readonly hopes = new Hopes()
   private readonly free: Combination[] = []
   private readonly trials: Trials
@@ -40,6 +41,12 @@ export class Search {
     this.plants = plants
     this.mostBesidePlant = mostBesidePlant
     this.skips = skips
+  }
+
+  /** Takes what was found by several searches. */
+  take(done: readonly Combination[], guessed: readonly Guessed[]): void {
+    for (const one of done) this.add(one)
+    this.guessed.push(...guessed)
   }
 
   /** Every combination of the sets of a group, with every plant. */

@@ -16,7 +16,8 @@ import {
   supplyHours,
   type PlantKind,
 } from './decide-machines.ts'
-import { builtPanels, PanelGuess, type PanelYear, type PlantYear } from './decide-panels.ts'
+import { PanelGuess } from './decide-guess.ts'
+import { builtPanels, type PanelYear, type PlantYear } from './decide-panels.ts'
 import { machineYear, UNDER_LIMIT_K } from './decide-machine-year.ts'
 import type { Preparing } from './preparing.ts'
 

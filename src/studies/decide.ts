@@ -30,12 +30,18 @@ export interface Deciding extends Asked {
   readonly skips?: boolean
   /** False: nothing is asked about winter. */
   readonly winters?: boolean
+  /** False: panels that were guessed stay so, for one that joins several shares and asks on with `from`. */
+  readonly refines?: boolean
+  /** What shares of the same question, not refined, have found: only the rest is done. */
+  readonly from?: readonly Decision[]
 }
 
 /** All that was tried, what is best in some respect, and the few ways worth naming. */
 export interface Decision {
   /** As they would be built. */
   readonly combinations: readonly Combination[]
+  /** Panels that are guessed still: none at the end. */
+  readonly guessed: readonly Combination[]
   /** How many were looked at, with those that were seen to lose before they were sized to the end. */
   readonly looked: number
   readonly front: readonly Combination[]
@@ -60,15 +66,17 @@ const MOST_BESIDE_PLANT = 2
 export function* decide(stages: Stages, question: Deciding): Study<Decision, Decision> {
   // the room as it is: a way taken is no part of it
   const asked = { ...question, scenario: asItIs(question.scenario) }
-  const { scenario, weather, skips = true, winters = true, part = { index: 0, of: 1 } } = asked
+  const { scenario, weather, skips = true, winters = true, refines = true, from } = asked
+  const { part = { index: 0, of: 1 } } = asked
   const trials = new Trials(stages, scenario, weather)
   const pool = poolOf(asked)
   const plants = PLANTS.filter((plant) => plant !== 'none' && allowed(asked, plant))
   const search = new Search(trials, plants, MOST_BESIDE_PLANT, skips)
   const groups = groupsOf(pool, (set) => trials.leastFirstCost(set, 'none'))
-  const mine = groups.filter((_, i) => i % part.of === part.index)
+  const mine = from === undefined ? groups.filter((_, i) => i % part.of === part.index) : []
   const decision = (): Decision => ({
     ...decided(search.done, asked),
+    guessed: refines ? [] : search.guessed.map(({ rough }) => rough),
     looked: search.looked,
     winter: [],
     measureWinter: [],
@@ -78,25 +86,38 @@ export function* decide(stages: Stages, question: Deciding): Study<Decision, Dec
   })
   for (const [at, group] of mine.entries()) {
     search.group(group)
-    yield { share: (0.8 * (at + 1)) / mine.length, ...(at % 16 === 0 ? { soFar: decision() } : {}) }
+    yield {
+      share: ((refines ? 0.8 : 1) * (at + 1)) / mine.length,
+      ...(at % 16 === 0 ? { soFar: decision() } : {}),
+    }
+  }
+  for (const share of from ?? []) {
+    search.looked += share.looked
+    search.take(
+      share.combinations,
+      share.guessed.map((rough) => ({ set: pool.filter(({ id }) => rough.measures.includes(id)), rough })),
+    )
   }
   const wanted = (tried: readonly Combination[]): Combination[] => {
     const { ways, front: best, others } = decided(tried, asked)
     return [...best, ...ways.map((way) => way.combination), ...others.map((other) => other.combination)]
   }
-  for (const left of search.refine(wanted)) yield { share: 0.8 + 0.15 / (1 + left) }
+  if (refines) for (const left of search.refine(wanted)) yield { share: 0.8 + 0.15 / (1 + left) }
   const result = decision()
   const winter = new Winter(trials, weather)
   if (!winters) return { result, remarks: priceRemarks(asked) }
+  const measureWinter =
+    from === undefined
+      ? pool.filter((_, i) => i % part.of === part.index).map(({ id }) => ({ id, ...winter.of([id]) }))
+      : inOrder(pool, from)
+  if (!refines) return { result: { ...result, measureWinter }, remarks: [] }
   const changes = result.ways[0]?.kind === 'nearest' ? nearestChanges(trials, result.ways[0].combination) : []
   return {
     result: {
       ...result,
       changes,
       winter: result.ways.map(({ combination }) => winter.of(combination.measures)),
-      measureWinter: pool
-        .filter((_, i) => i % part.of === part.index)
-        .map(({ id }) => ({ id, ...winter.of([id]) })),
+      measureWinter,
     },
     remarks: priceRemarks(asked),
   }
@@ -130,17 +151,24 @@ export function joinDecisions(asked: Judged, shares: readonly Decision[]): Decis
   })
   const nearest = whole.ways[0]?.kind === 'nearest' ? whole.ways[0].combination : null
   const its = shares.find(({ ways }) => ways[0]?.combination === nearest)
-  const pool = shares[0]!.pool
+  const pool = shares[0]!.pool.map((id) => ({ id }))
   return {
     ...shares[0]!,
     ...whole,
     looked: shares.reduce((sum, { looked }) => sum + looked, 0),
     winter,
-    measureWinter: shares
-      .flatMap(({ measureWinter }) => measureWinter)
-      .toSorted((a, b) => pool.indexOf(a.id) - pool.indexOf(b.id)),
+    measureWinter: inOrder(pool, shares),
     changes: nearest === null ? [] : (its?.changes ?? []),
   }
+}
+
+/** The winter lines of several shares in the order of the measures. */
+function inOrder(
+  pool: readonly { readonly id: Measure['id'] }[],
+  shares: readonly Decision[],
+): Decision['measureWinter'] {
+  const lines = shares.flatMap(({ measureWinter }) => measureWinter)
+  return pool.flatMap(({ id }) => lines.filter((line) => line.id === id))
 }
 
 function poolOf(asked: Deciding): readonly Measure[] {

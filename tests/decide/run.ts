@@ -1,35 +1,72 @@
 /**
- * `npm run -s decide-table [-- jobs | CLIMATE …]`: the first way, or the nearest, of every sample climate and four buildings;
- * or the three jobs, argued. Ends with exit code 1 where one has no way, or a job disagrees.
+ * `npm run -s decide-table [-- jobs | check CLIMATE/BUILDING … | CLIMATE …]`: the first way, or the nearest, of every sample
+ * climate and four buildings, with the seconds it took and those of all cores together; or the three jobs, argued; or whole
+ * searches against simulating everything. Ends with exit code 1 where one has no way, a job disagrees, or a search is beaten.
  */
 import { wordingText } from '#model/basis/words'
 import { defaultScenario, PRESETS, withPreset } from '#model/design/scenario'
 import type { Decision } from '#studies/decide.ts'
+import type { Combination } from '#studies/decide-trial.ts'
+import { createStudies, finish } from '#studies/index.ts'
 import { decideShared } from '../../src/shell/decide-shared.ts'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
+import { cpu_s } from '../speed/measure.ts'
 import { JOBS } from './jobs.ts'
 
 const BUILDINGS = ['shed', 'workshop', 'bedroom', 'smallHouse'] as const
 const words = process.argv.slice(2)
 
-process.exitCode = words[0] === 'jobs' ? await jobs() : await table(words)
+process.exitCode =
+  words[0] === 'jobs' ? await jobs() : words[0] === 'check' ? check(words.slice(1)) : await table(words)
+
+/** As the goal is stated: on two. */
+const CORES = 2
+
+function questionOf(climate: string, building: string) {
+  const preset = PRESETS.find(({ id }) => id === building)!
+  return { scenario: withPreset(defaultScenario(), preset), weather: sampleWeather(climate) }
+}
+
+/** Whole searches against simulating every combination, with all panels sized as built. */
+function check(pairs: readonly string[]): number {
+  let beaten = 0
+  for (const pair of pairs) {
+    const [climate, building] = pair.split('/') as [string, string]
+    const question = { ...questionOf(climate, building), winters: false }
+    const search = finish(createStudies().decide(question)).result
+    const everything = finish(createStudies().decide({ ...question, skips: false })).result
+    const known = new Set(search.front.map(merits))
+    const missing = everything.front.filter((one) => !known.has(merits(one)))
+    const same = JSON.stringify(search.ways) === JSON.stringify(everything.ways)
+    if (missing.length > 0 || !same) beaten++
+    console.log(
+      `${pair}: ${search.combinations.length} of ${everything.combinations.length} simulated; front ${known.size}, of everything ${everything.front.length}, missing ${missing.length}; ways ${same ? 'the same' : 'DIFFER'}`,
+    )
+    for (const one of missing) console.log(`  missing: ${one.names.join(' + ')} (${merits(one)})`)
+  }
+  return beaten > 0 ? 1 : 0
+}
+
+/** Cost, tenths of a kelvin over, kWh and tenths of a cubic metre. */
+const merits = ({ totalCost, miss, electric_J, water_m3 }: Combination): string =>
+  [totalCost, 10 * Math.max(0, miss), electric_J / 3.6e6, 10 * water_m3].map(Math.round).join(' ')
 
 /** A line for each climate and building. */
 async function table(chosen: readonly string[]): Promise<number> {
   let missing = 0
   console.log(
-    'climate | building | way | what | panels m² | hours over | first cost | kWh a year | water m³ | s',
+    'climate | building | way | what | panels m² | hours over | first cost | kWh a year | water m³ | looked at, sized or run | CPU s | s',
   )
   for (const climate of chosen.length > 0 ? chosen : sampleNames())
     for (const building of BUILDINGS) {
-      const preset = PRESETS.find(({ id }) => id === building)!
-      const scenario = withPreset(defaultScenario(), preset)
-      const start_ms = performance.now()
-      const { result } = await decideShared({ scenario, weather: sampleWeather(climate) }, () => {})
-      const seconds = (performance.now() - start_ms) / 1000
+      const question = questionOf(climate, building)
+      const [start_ms, start_s] = [performance.now(), cpu_s()]
+      const { result } = await decideShared(question, () => {}, CORES)
+      const seconds = `${(cpu_s() - start_s).toFixed(1)} | ${((performance.now() - start_ms) / 1000).toFixed(1)}`
+      const found = `${result.looked}, ${result.combinations.length}`
       const way = result.ways[0]
       if (way === undefined || (way.kind === 'nearest' && result.changes.length === 0)) missing++
-      console.log(`${climate} | ${building} | ${cells(result)} | ${seconds.toFixed(1)}`)
+      console.log(`${climate} | ${building} | ${cells(result)} | ${found} | ${seconds}`)
     }
   console.log(`without a way or a change that is enough: ${missing}`)
   return missing > 0 ? 1 : 0
