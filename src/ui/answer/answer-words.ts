@@ -30,7 +30,7 @@ export function headline(answer: Headed, system: UnitSystem = 'si') {
   const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
   if (way !== null && answer.area_m2 === 0) {
     const machine = machineOf(answer.scenario)
-    const reached = `The way you took ${way.meets ? 'meets' : 'misses'} the target`
+    const reached = `Your way ${way.meets ? 'meets' : 'misses'} the target`
     return { kicker: reached, big: machine === 'none' ? 'No panels' : MACHINE_WORDS[machine] }
   }
   switch (answer.sizing.kind) {
