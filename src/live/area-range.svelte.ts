@@ -24,7 +24,7 @@ export class AreaRangeRun {
   }
 
   start(answer: LiveAnswer, weather: WeatherRecord): void {
-    void this.run.start({ scenario: answer.scenario, sizing: answer.sizing }, weather)
+    void this.run.start({ scenario: answer.simulated, sizing: answer.sizing }, weather)
   }
 
   /** The answer is on the move: a range around the old one is of no use. */

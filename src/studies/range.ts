@@ -1,7 +1,6 @@
 import { drawnAreas_m2, uncertainty } from './drawn-areas.ts'
 import type { Stages } from './stages.ts'
 import { spreadOfAreas, type Scenario } from '#model/design/scenario'
-import { withWay } from '#model/design/measures'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { drawsToSimulate, type SizingResult, type UncertaintyResult } from '#model/design/sizing'
 import { counted, type Asked, type Study } from './study.ts'
@@ -40,14 +39,17 @@ export function* drawAreas(
   return { result: yield* counted(work, to - from), remarks: [] }
 }
 
-/** The range from the areas of the first draws, in their order; null where more of them are to be simulated. */
+/**
+ * The range from the areas of the first draws, in their order; null where more of them are to be simulated.
+ * @param scenario  what is simulated: with the way taken in its room
+ */
 export function joinRange(
   scenario: Scenario,
   weather: WeatherRecord,
   draws: number,
   first_m2: DrawnAreas,
 ): UncertaintyResult | null {
-  return spreadOfAreas(withWay(scenario, weather), weather, draws, first_m2)
+  return spreadOfAreas(scenario, weather, draws, first_m2)
 }
 
 /** The next draws to simulate, shared out between some workers: from which to which (not included) each. */
