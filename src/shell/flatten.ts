@@ -20,7 +20,7 @@ export interface Parts {
 const parsed = (path: string): ts.SourceFile =>
   ts.createSourceFile(path, readFileSync(path, 'utf8'), ts.ScriptTarget.Latest, true)
 
-/** Reads the parts in a folder (files that end in `-part.ts`, and `numbers.ts`), and the constants they import. */
+/** Reads the parts in a folder (files that end in `-part.ts`, `numbers.ts` and `within.ts`), and the constants they import. */
 export async function readParts(folder: string): Promise<Parts> {
   const functions = new Map<string, Part>()
   const constants = new Map<string, number>()
@@ -33,7 +33,8 @@ export async function readParts(folder: string): Promise<Parts> {
       if (ts.isImportDeclaration(statement)) await importConstants(statement, file, constants, called)
     }
   }
-  return { functions, constants, called, kinds: readKinds(parsed(join(folder, 'numbers.ts'))) }
+  const kinds = ['numbers.ts', 'within.ts'].flatMap((name) => [...readKinds(parsed(join(folder, name)))])
+  return { functions, constants, called, kinds: new Map(kinds) }
 }
 
 function note(constants: Map<string, number>, name: string, value: number, file: string): void {

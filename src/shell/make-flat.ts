@@ -16,6 +16,8 @@ const APART = [
   'beginHour',
   'setRoomHour',
   'solveStep',
+  'solveLayers',
+  'moveLayers',
   'settle',
   'settlePlate',
   'nextShare',

@@ -46,7 +46,6 @@ export class PumpDuty {
   before = 0
   private readonly start_K: number
   private readonly stop_K: number
-  /** What the panel must take at the least, K: in a tank in layers anything. */
   private readonly least_K: number
   private readonly lowest_C: number
   private readonly setpoint_C: number
@@ -60,7 +59,7 @@ export class PumpDuty {
     this.start_K = plan?.startDifference_K ?? 0
     this.stop_K = plan?.stopDifference_K ?? 0
     this.lowest_C = plan?.lowestStore_C ?? 0
-    this.least_K = layers > 1 ? 0 : this.stop_K
+    this.least_K = plan === null ? 0 : leastDrop_K(plan, layers)
     this.setpoint_C = plan === null || layers > 0 ? -Infinity : plan.setpoint_C
   }
 
@@ -93,6 +92,10 @@ export class PumpDuty {
     )
   }
 }
+
+/** What the panel must take at the least for the pump to run, K: in a tank in layers anything. */
+export const leastDrop_K = ({ stopDifference_K }: PlanSpec, layers: number): number =>
+  layers > 1 ? 0 : stopDifference_K
 
 /**
  * The share, 0…1, at which a slack that falls with it is used up; 1 where it never is, 0 where there is none. The slack asked

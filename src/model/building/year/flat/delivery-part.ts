@@ -1,5 +1,7 @@
 import type { Flat } from './numbers.ts'
-import { SAME_FAN } from '../delivery-law.ts'
+import { LEAST_FLOW, SAME_FAN, SAME_FLOW } from '../delivery-law.ts'
+import { solveLayers } from './layers-part.ts'
+import { LAYER_LOSS_WK, PER_LAYER_HERE } from './places.ts'
 import { meanStep } from './room-part.ts'
 import { nextShare } from './share-part.ts'
 
@@ -16,13 +18,15 @@ const LAW_TRIES = 4
 
 /** Air and tank as one linear system for their means, the tank eliminated: `kernel.ts`, setTank; `delivery.ts`, add; `hub-system.ts`. */
 export function solveMeans(s: Flat): void {
-  const { law, portShare, portBase_C, step_s } = s
+  const { law, portShare, portBase_C } = s
   let own_WK = s.tankLoss_WK
-  let drive_W = s.tankOutside === 1 ? s.tankLoss_WK * s.outdoor_C : 0
+  let drive_W = s.tankOutside === 1 ? s.topLoss_WK * s.outdoor_C : 0
   let airTank_WK = s.tankOutside === 1 ? 0 : -s.tankLoss_WK
   let tankAir_WK = airTank_WK
   let air_WK = s.room_WK - airTank_WK
   let air_W = s.roomDrive_W
+  const layersEnd = s.layers > 1 && s.tankOutside === 0 ? PER_LAYER_HERE * s.layers : 0
+  for (let i = LAYER_LOSS_WK; i < layersEnd; i += PER_LAYER_HERE) air_WK += s.layerRows[i]!
   if (s.share > 0) {
     own_WK += s.charging_WK
     drive_W += s.charging_W
@@ -56,7 +60,20 @@ export function solveMeans(s: Flat): void {
       drive_W -= seen_WK * above_C
     }
   }
-  const pace = (own_WK * step_s) / s.tankCapacity_JK
+  s.joined_WK = own_WK
+  s.topAir_WK = tankAir_WK
+  s.airBottom_WK = airTank_WK
+  s.topDrive_W = drive_W
+  s.airOwn_WK = air_WK
+  s.airDrive_W = air_W
+  if (s.layers > 1) solveLayers(s)
+  else solveMixed(s)
+}
+
+/** The same of a mixed tank: `hub-system.ts`. */
+export function solveMixed(s: Flat): void {
+  const { step_s, airBottom_WK: airTank_WK } = s
+  const pace = (s.joined_WK * step_s) / s.tankCapacity_JK
   if (pace !== s.tankPace) {
     s.tankPace = pace
     s.x = pace
@@ -64,11 +81,11 @@ export function solveMeans(s: Flat): void {
     s.tankEnd = s.endOverMean
   }
   const held_WK = (s.tankEnd * s.tankCapacity_JK) / step_s
-  const perTank_K_W = 1 / (own_WK + held_WK)
-  const tankShare = tankAir_WK * perTank_K_W
-  const alone_C = (held_WK * s.tank_C + drive_W) * perTank_K_W
-  s.airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare))
-  s.tankMean_C = alone_C - tankShare * s.airMean_C
+  const perTank_K_W = 1 / (s.joined_WK + held_WK)
+  const tankShare = s.topAir_WK * perTank_K_W
+  const alone_C = (held_WK * s.tank_C + s.topDrive_W) * perTank_K_W
+  s.airMean_C = (s.airDrive_W - airTank_WK * alone_C) * (1 / (s.airOwn_WK - airTank_WK * tankShare))
+  s.tankMean_C = s.bottomMean_C = s.layersMean_C = alone_C - tankShare * s.airMean_C
 }
 
 /** Heat from the room under the present law at the solution: `delivery-heat.ts`, carried_W. */
@@ -78,10 +95,10 @@ export function takeCarried(s: Flat): void {
   else if (law === THROTTLED) s.heat_W = s.demand_WK * (airMean_C - s.setpoint_C)
   else {
     const free_C = s.portShare * airMean_C + s.portBase_C
-    const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? s.lowest_C : s.tankMean_C
+    const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? s.lowest_C : s.bottomMean_C
     if (law === PARTLY_OPEN)
       s.heat_W =
-        ((s.fanShare * s.open_WK) / (1 + s.portOwn_KW * (s.fanShare * s.open_WK))) * (free_C - s.tankMean_C)
+        ((s.fanShare * s.open_WK) / (1 + s.portOwn_KW * (s.fanShare * s.open_WK))) * (free_C - s.bottomMean_C)
     else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
       s.heat_W = s.fadingSeen_WK * (free_C - end_C - s.faded_K)
     else s.heat_W = s.openSeen_WK * (free_C - end_C)
@@ -91,14 +108,14 @@ export function takeCarried(s: Flat): void {
 /** What the open valve reaches at the solution: `open-valve.ts`, reaches_W. */
 export function takeReach(s: Flat): void {
   const free_C = s.portShare * s.airMean_C + s.portBase_C
-  const end_C = s.tankMean_C > s.lowest_C ? s.tankMean_C : s.lowest_C
+  const end_C = s.bottomMean_C > s.lowest_C ? s.bottomMean_C : s.lowest_C
   s.heat_W = s.openSeen_WK * (free_C - end_C)
   if (s.heat_W < s.open_WK * 2 * s.faded_K) s.heat_W = s.fadingSeen_WK * (free_C - end_C - s.faded_K)
 }
 
 /** Takes the law that holds at the solution, `changed` when it is another one: `delivery.ts`, changeLaw; `delivery-law.ts`, lawAfter. */
 export function changeLaw(s: Flat): void {
-  const { law: held, airMean_C, tankMean_C, lowest_C } = s
+  const { law: held, airMean_C, bottomMean_C, lowest_C } = s
   s.changed = false
   const over_K = airMean_C - s.setpoint_C
   if (held === CLOSED && over_K <= 0) {
@@ -114,8 +131,8 @@ export function changeLaw(s: Flat): void {
   if (held === THROTTLED || held === OPEN_AT_DEW_LIMIT || held === FADING_AT_DEW_LIMIT) {
     takeCarried(s)
     s.spent =
-      tankMean_C > s.warmest_C &&
-      tankMean_C > s.portShare * airMean_C + s.portBase_C + s.portOwn_KW * -s.heat_W
+      s.layersMean_C > s.warmest_C &&
+      s.layersMean_C > s.portShare * airMean_C + s.portBase_C + s.portOwn_KW * -s.heat_W
     if (s.spent) return
   }
   const demanded_W = s.demand_WK * over_K
@@ -126,7 +143,7 @@ export function changeLaw(s: Flat): void {
   else if (reach_W <= 0 && (held !== OPEN_TO_STORE || !(s.portShare * airMean_C + s.portBase_C > lowest_C)))
     s.law = CLOSED
   else if (reach_W > 0 && demanded_W < reach_W) s.law = THROTTLED
-  else if (tankMean_C >= lowest_C) s.law = fading ? FADING_TO_STORE : OPEN_TO_STORE
+  else if (bottomMean_C >= lowest_C) s.law = fading ? FADING_TO_STORE : OPEN_TO_STORE
   else s.law = fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT
   s.changed = s.law !== held
   if (s.changed) return
@@ -135,7 +152,12 @@ export function changeLaw(s: Flat): void {
     takeCarried(s)
     takeShare(s)
   }
-  if (Math.abs(s.foundShare - s.fanShare) > SAME_FAN) {
+  let isOther = Math.abs(s.foundShare - s.fanShare) > SAME_FAN
+  if (s.layers > 1 && held !== CLOSED && held !== OPEN_TO_STORE) {
+    const least = s.fanShare > LEAST_FLOW ? s.fanShare : LEAST_FLOW
+    isOther = Math.abs((s.foundShare > LEAST_FLOW ? s.foundShare : LEAST_FLOW) - least) >= SAME_FLOW
+  }
+  if (isOther) {
     s.fanShare = s.foundShare
     s.changed = true
   }
@@ -145,7 +167,7 @@ export function changeLaw(s: Flat): void {
 export function takeShare(s: Flat): void {
   const least_W = s.open_WK * DIFFERENCE_FLOOR_K
   const full_W =
-    s.open_WK * (s.portShare * s.airMean_C + s.portBase_C + s.portOwn_KW * -s.heat_W - s.tankMean_C)
+    s.open_WK * (s.portShare * s.airMean_C + s.portBase_C + s.portOwn_KW * -s.heat_W - s.bottomMean_C)
   const found = least_W > 0 ? s.heat_W / (full_W > least_W ? full_W : least_W) : 0
   s.foundShare = found < 0 ? 0 : found > 1 ? 1 : found
 }
@@ -155,7 +177,7 @@ export function takeSettleSlack(s: Flat): void {
   const asked_W = s.demand_WK * (s.airMean_C - s.setpoint_C)
   takeReach(s)
   const letIn_W = s.heat_W
-  s.dewHolds = s.tankMean_C < s.lowest_C && letIn_W < asked_W ? 1 : 0
+  s.dewHolds = s.bottomMean_C < s.lowest_C && letIn_W < asked_W ? 1 : 0
   takeCarried(s)
   s.slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - s.heat_W) / s.open_WK
 }

@@ -7,15 +7,15 @@ import { enterAir } from '../room-flows.ts'
 import { faceRowsOf } from './face-rows.ts'
 import { flatHours, PLACES } from './hours.ts'
 import type { Columns, Counts, Given, Kept, Whole } from './numbers.ts'
-import { INNER_C, OUTER_C, PER_GROUP_HERE, PER_MODE_HERE, STATE } from './places.ts'
-import { givenOf, groupRowsOf, modeRowsOf, wholeOf } from './setting.ts'
+import { INNER_C, LAYER_C, OUTER_C, PER_GROUP_HERE, PER_LAYER_HERE, PER_MODE_HERE, STATE } from './places.ts'
+import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, wholeOf } from './setting.ts'
 
-/** True for what the flat year is written for: a room with nothing, or with bare panels and a mixed tank whose coil is kept dry. */
+/** True for what the flat year is written for: a room with nothing, or with bare panels and a tank whose coil is kept dry. */
 export function isFlat({ plant }: YearInputs): boolean {
   if (plant === null) return true
   const { store, panel, loop } = plant
   if (panel.gap !== null || store.drained || store.port === 'pipes') return false
-  return store.layerCapacity_JK.length === 1 && loop.area_m2 > 0
+  return store.layerCapacity_JK.length > 0 && loop.area_m2 > 0
 }
 
 /** Hours handed over at once: V8 swaps code between calls more readily than in the middle of one. */
@@ -71,6 +71,7 @@ export class FlatYear {
       faceRows: plant === null ? NO_NUMBERS : faceRowsOf(plant.panel),
       restRows: NO_NUMBERS,
       saturation_Pa: SATURATION_PA,
+      layerRows: plant === null ? NO_NUMBERS : layerRowsOf(plant, kernel.temp_C[0]!),
       room_C: room_C,
     }
     this.put(givenOf(inputs, step_s))
@@ -151,6 +152,7 @@ export class FlatYear {
     this.giveSums()
     if (plate === null) return
     temp_C[0] = n[PLACES.tank_C]!
+    for (let i = 1; i < nodes.layers; i++) temp_C[i] = columns.layerRows[PER_LAYER_HERE * i + LAYER_C]!
     plate.temp_C = n[PLACES.plate_C]!
     plate.water_kgm2 = n[PLACES.water_kgm2]!
     kernel.controls.freezing = n[PLACES.isFreezing] === 1

@@ -1,4 +1,5 @@
 import { enterDelivery } from './delivery-part.ts'
+import { moveLayers } from './layers-part.ts'
 import { finishRun } from './loop-part.ts'
 import type { Flat } from './numbers.ts'
 import { finishRest } from './plate-part.ts'
@@ -74,9 +75,12 @@ export function runStep(s: Flat): void {
     solveWithPump(s)
     enterDelivery(s)
     finishRoom(s)
-    const begun_C = s.tank_C
-    s.tank_C += s.tankEnd * (s.tankMean_C - begun_C)
-    s.sinkDrift_Ks = (s.tank_C - begun_C) / step_s
+    if (s.layers > 1) moveLayers(s)
+    else {
+      const begun_C = s.tank_C
+      s.tank_C += s.tankEnd * (s.tankMean_C - begun_C)
+      s.sinkDrift_Ks = (s.tank_C - begun_C) / step_s
+    }
     if (s.share > 0) finishRun(s)
     else finishRest(s)
   }

@@ -1,7 +1,11 @@
 // Made by `npm run -s flat` from the parts beside it: change those, each of which names the equation it is.
 import { decay } from '#model/basis/numbers';
 import type { Columns, Whole } from './numbers.ts';
+const LEAST_FLOW = 0.05;
 const SAME_FAN = 0.02;
+const SAME_FLOW = 0.003;
+const LAYER_LOSS_WK = 2;
+const PER_LAYER_HERE = 9;
 const CLOSED = 0;
 const THROTTLED = 1;
 const OPEN_TO_STORE = 2;
@@ -23,6 +27,14 @@ const LONGEST_STEP_S = 900;
 const PATCHY_K = 0.5;
 const HOUR_S = 3600;
 const PER_FACE = 15;
+const LAYER_AIR = 6;
+const LAYER_C = 0;
+const LAYER_COLUMN = 8;
+const LAYER_END = 4;
+const LAYER_JK = 1;
+const LAYER_MEAN_C = 5;
+const LAYER_PACE = 3;
+const LAYER_PIVOT = 7;
 const SMALL_SLOPE_Wm2K = 0.001;
 const MEAN = 2;
 const SAME_K = 1e-9;
@@ -60,172 +72,173 @@ const OPENS_FROM_K = 0.5;
 const OPENS_OVER_K = 1;
 const SHUTS_OVER_K = 0.5;
 /** Places of the numbers that are given, kept, or handed over. */
-export const PLACES = { "step_s": 0, "airCapacity_JK": 1, "nightVent_WK": 2, "ventStop_C": 3, "toAir": 4, "toRadiant": 5, "perCapacity_K_J": 6, "plateCapacity_JK": 7, "shed_m2": 8, "field_frac": 9, "backLoss_Wm2K": 10, "coldSpan_K": 11, "hotSpan_K": 12, "waterLimit_kgm2": 13, "dry0": 14, "dry1": 15, "dry2": 16, "dry3": 17, "dry4": 18, "dry5": 19, "wet0": 20, "wet1": 21, "wet2": 22, "wet3": 23, "wet4": 24, "wet5": 25, "area_m2": 26, "rate_WK": 27, "pump_W": 28, "fluidToPlate_Wm2K": 29, "pipeShare": 30, "tankCapacity_JK": 31, "tankLoss_WK": 32, "open_WK": 33, "faded_K": 34, "demand_WK": 35, "fan_W": 36, "dewMargin_K": 37, "setpoint_C": 38, "startDifference_K": 39, "stopDifference_K": 40, "lowestStore_C": 41, "freezeLimit_C": 42, "air_C": 43, "radiant_C": 44, "tank_C": 45, "plate_C": 46, "water_kgm2": 47, "sinkDrift_Ks": 48, "shed_WK": 49, "rest_W": 50, "slope_Wm2K": 51, "gain_kgm2s": 52, "begunSlope_Wm2K": 53, "begunGain_kgm2s": 54, "begunShed_WK": 55, "begunRest_W": 56, "latestShare": 57, "earlierShare": 58, "opening": 59, "settled": 60, "before": 61, "air_Cs": 62, "radiant_Cs": 63, "envelope_J": 64, "ground_J": 65, "nightVent_J": 66, "shed_J": 67, "taken_J": 68, "pipes_J": 69, "pump_J": 70, "fan_J": 71, "gain_J": 72, "delivered_J": 73, "run_s": 74, "return_Cs": 75, "vented_s": 76, "airEnd": 77, "endOf_WK": 78, "tankEnd": 79, "tankPace": 80, "hour": 81, "at": 82, "law": 83, "restHour": 84, "restStep": 85, "isOnRest": 86, "isFreezing": 87, "dewHolds": 88, "faceAir_C": 89, "vapour_Pa": 90, "massTransfer": 91, "dryGain_Wm2": 92, "wetGain_Wm2": 93, "cold0": 94, "cold1": 95, "cold2": 96, "cold3": 97, "hot0": 98, "hot1": 99, "hot2": 100, "hot3": 101, "still_Wm2K": 102, "stillRise_Wm2K2": 103, "outdoor_C": 104, "lowest_C": 105, "vent_WK": 106, "rowVent_WK": 107, "inertia_WK": 108, "across_WK": 109, "radiant_WK": 110, "radiantShare": 111, "hourToAir_W": 112, "hourToRadiant_W": 113, "room_WK": 114, "roomDrive_W": 115, "toRadiant_W": 116, "faces_W": 117, "portShare": 118, "portBase_C": 119, "portOwn_KW": 120, "openSeen_WK": 121, "fadingSeen_WK": 122, "x": 123, "endOverMean": 124, "part_s": 125, "fromSink_WK": 126, "fromConst_W": 127, "fromPlate_WK": 128, "meanSlope": 129, "meanOffset_C": 130, "endWeight_K_W": 131, "endRamp_C": 132, "ahead_s": 133, "waterAhead_kgm2": 134, "exchange_WK": 135, "backTop": 136, "backPlate": 137, "backConst_C": 138, "charging_W": 139, "charging_WK": 140, "low": 141, "high": 142, "lowSlack_K": 143, "highSlack_K": 144, "side": 145, "trial": 146, "firstTried": 147, "tried": 148, "share": 149, "from_C": 150, "band_K": 151, "slack_K": 152, "foundShare": 153, "tankMean_C": 154, "airMean_C": 155, "fanShare": 156, "heat_W": 157, "delivered_W": 158, "hasBegun": 159, "isFound": 160 } as const;
+export const PLACES = { "step_s": 0, "airCapacity_JK": 1, "nightVent_WK": 2, "ventStop_C": 3, "toAir": 4, "toRadiant": 5, "perCapacity_K_J": 6, "plateCapacity_JK": 7, "shed_m2": 8, "field_frac": 9, "backLoss_Wm2K": 10, "coldSpan_K": 11, "hotSpan_K": 12, "waterLimit_kgm2": 13, "dry0": 14, "dry1": 15, "dry2": 16, "dry3": 17, "dry4": 18, "dry5": 19, "wet0": 20, "wet1": 21, "wet2": 22, "wet3": 23, "wet4": 24, "wet5": 25, "area_m2": 26, "rate_WK": 27, "pump_W": 28, "fluidToPlate_Wm2K": 29, "pipeShare": 30, "tankCapacity_JK": 31, "tankLoss_WK": 32, "topLoss_WK": 33, "betweenLayers_WK": 34, "open_WK": 35, "faded_K": 36, "demand_WK": 37, "fan_W": 38, "dewMargin_K": 39, "setpoint_C": 40, "startDifference_K": 41, "stopDifference_K": 42, "leastDrop_K": 43, "lowestStore_C": 44, "freezeLimit_C": 45, "air_C": 46, "radiant_C": 47, "tank_C": 48, "plate_C": 49, "water_kgm2": 50, "sinkDrift_Ks": 51, "shed_WK": 52, "rest_W": 53, "slope_Wm2K": 54, "gain_kgm2s": 55, "begunSlope_Wm2K": 56, "begunGain_kgm2s": 57, "begunShed_WK": 58, "begunRest_W": 59, "latestShare": 60, "earlierShare": 61, "opening": 62, "settled": 63, "before": 64, "air_Cs": 65, "radiant_Cs": 66, "envelope_J": 67, "ground_J": 68, "nightVent_J": 69, "shed_J": 70, "taken_J": 71, "pipes_J": 72, "pump_J": 73, "fan_J": 74, "gain_J": 75, "delivered_J": 76, "run_s": 77, "return_Cs": 78, "vented_s": 79, "airEnd": 80, "endOf_WK": 81, "tankEnd": 82, "tankPace": 83, "hour": 84, "at": 85, "law": 86, "restHour": 87, "restStep": 88, "isOnRest": 89, "isFreezing": 90, "dewHolds": 91, "faceAir_C": 92, "vapour_Pa": 93, "massTransfer": 94, "dryGain_Wm2": 95, "wetGain_Wm2": 96, "cold0": 97, "cold1": 98, "cold2": 99, "cold3": 100, "hot0": 101, "hot1": 102, "hot2": 103, "hot3": 104, "still_Wm2K": 105, "stillRise_Wm2K2": 106, "outdoor_C": 107, "lowest_C": 108, "vent_WK": 109, "rowVent_WK": 110, "inertia_WK": 111, "across_WK": 112, "radiant_WK": 113, "radiantShare": 114, "hourToAir_W": 115, "hourToRadiant_W": 116, "room_WK": 117, "roomDrive_W": 118, "toRadiant_W": 119, "faces_W": 120, "portShare": 121, "portBase_C": 122, "portOwn_KW": 123, "openSeen_WK": 124, "fadingSeen_WK": 125, "x": 126, "endOverMean": 127, "part_s": 128, "fromSink_WK": 129, "fromConst_W": 130, "fromPlate_WK": 131, "meanSlope": 132, "meanOffset_C": 133, "endWeight_K_W": 134, "endRamp_C": 135, "ahead_s": 136, "waterAhead_kgm2": 137, "exchange_WK": 138, "backTop": 139, "backPlate": 140, "backConst_C": 141, "charging_W": 142, "charging_WK": 143, "low": 144, "high": 145, "lowSlack_K": 146, "highSlack_K": 147, "side": 148, "trial": 149, "firstTried": 150, "tried": 151, "share": 152, "from_C": 153, "band_K": 154, "slack_K": 155, "foundShare": 156, "tankMean_C": 157, "bottomMean_C": 158, "layersMean_C": 159, "joined_WK": 160, "topAir_WK": 161, "airBottom_WK": 162, "topDrive_W": 163, "airOwn_WK": 164, "airDrive_W": 165, "airMean_C": 166, "fanShare": 167, "heat_W": 168, "delivered_W": 169, "hasBegun": 170, "isFound": 171 } as const;
 /** Steps room, plant and tank through hours. @param numbers by `PLACES`; those kept are overwritten */
 export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { room_C } = columns;
     const { fromRun, toRun, hours, stepsPerHour } = whole;
-    let hour = numbers[81]! | 0;
-    let air_Cs = numbers[62]!;
-    let radiant_Cs = numbers[63]!;
+    let hour = numbers[84]! | 0;
+    let air_Cs = numbers[65]!;
+    let radiant_Cs = numbers[66]!;
     {
         for (let run = fromRun; run < toRun; run++) {
             hour = run % hours;
             {
                 {
-                    numbers[81] = hour;
+                    numbers[84] = hour;
                     beginHour(columns, whole, numbers);
-                    air_Cs = numbers[62]!;
-                    radiant_Cs = numbers[63]!;
+                    air_Cs = numbers[65]!;
+                    radiant_Cs = numbers[66]!;
                 }
                 for (let k = stepsPerHour; k > 0; k--) {
-                    numbers[81] = hour;
+                    numbers[84] = hour;
                     runStep(columns, whole, numbers);
-                    air_Cs = numbers[62]!;
-                    radiant_Cs = numbers[63]!;
+                    air_Cs = numbers[65]!;
+                    radiant_Cs = numbers[66]!;
                 }
                 room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
             }
         }
     }
-    numbers[81] = hour;
+    numbers[84] = hour;
 }
 function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows } = columns;
-    const { hasPlant, freeze, keepsBooks } = whole;
+    const { hasPlant, layers, freeze, keepsBooks } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const toRadiant = numbers[5]!;
     const plateCapacity_JK = numbers[7]!;
     const rate_WK = numbers[27]!;
-    const open_WK = numbers[33]!;
-    const faded_K = numbers[34]!;
-    const demand_WK = numbers[35]!;
-    const setpoint_C = numbers[38]!;
-    const freezeLimit_C = numbers[42]!;
-    const hour = numbers[81]! | 0;
-    let opening = numbers[59]!;
-    let vent_WK = numbers[106]!;
-    let rowVent_WK = numbers[107]!;
-    let toRadiant_W = numbers[116]!;
-    let hourToRadiant_W = numbers[113]!;
-    let faces_W = numbers[117]!;
-    let roomDrive_W = numbers[115]!;
-    let hourToAir_W = numbers[112]!;
-    let inertia_WK = numbers[108]!;
-    let air_C = numbers[43]!;
-    let radiantShare = numbers[111]!;
-    let portBase_C = numbers[119]!;
-    let radiant_WK = numbers[110]!;
-    let airMean_C = numbers[155]!;
-    let room_WK = numbers[114]!;
-    let radiant_C = numbers[44]!;
-    let across_WK = numbers[109]!;
-    let delivered_W = numbers[158]!;
-    let airEnd = numbers[77]!;
-    const at = numbers[82]! | 0;
-    let envelope_J = numbers[64]!;
-    let ground_J = numbers[65]!;
-    let plate_C = numbers[46]!;
-    let isFreezing = numbers[87]! | 0;
-    let hasBegun = numbers[159] === 1;
-    let firstTried = numbers[147]!;
-    let before = numbers[61]!;
-    let trial = numbers[146]!;
-    let tried = numbers[148]!;
-    let share = numbers[149]!;
-    let isOnRest = numbers[86]! | 0;
-    let restStep = numbers[85]! | 0;
-    let meanSlope = numbers[129]!;
-    let meanOffset_C = numbers[130]!;
-    let slope_Wm2K = numbers[51]!;
-    let fromSink_WK = numbers[126]!;
-    let fromConst_W = numbers[127]!;
-    let fromPlate_WK = numbers[128]!;
-    let restHour = numbers[84]! | 0;
-    let part_s = numbers[125]!;
-    let isFound = numbers[160] === 1;
-    let law = numbers[83]! | 0;
-    let heat_W = numbers[157]!;
-    let portShare = numbers[118]!;
-    const lowest_C = numbers[105]!;
-    let tankMean_C = numbers[154]!;
-    let fanShare = numbers[156]!;
-    let portOwn_KW = numbers[120]!;
-    let fadingSeen_WK = numbers[122]!;
-    let openSeen_WK = numbers[121]!;
-    let earlierShare = numbers[58]!;
-    let latestShare = numbers[57]!;
-    let foundShare = numbers[153]!;
-    let tank_C = numbers[45]!;
-    let tankEnd = numbers[79]!;
-    let sinkDrift_Ks = numbers[48]!;
-    let water_kgm2 = numbers[47]!;
-    let shed_J = numbers[67]!;
-    let air_Cs = numbers[62]!;
-    let radiant_Cs = numbers[63]!;
+    const open_WK = numbers[35]!;
+    const faded_K = numbers[36]!;
+    const demand_WK = numbers[37]!;
+    const setpoint_C = numbers[40]!;
+    const freezeLimit_C = numbers[45]!;
+    const hour = numbers[84]! | 0;
+    let opening = numbers[62]!;
+    let vent_WK = numbers[109]!;
+    let rowVent_WK = numbers[110]!;
+    let toRadiant_W = numbers[119]!;
+    let hourToRadiant_W = numbers[116]!;
+    let faces_W = numbers[120]!;
+    let roomDrive_W = numbers[118]!;
+    let hourToAir_W = numbers[115]!;
+    let inertia_WK = numbers[111]!;
+    let air_C = numbers[46]!;
+    let radiantShare = numbers[114]!;
+    let portBase_C = numbers[122]!;
+    let radiant_WK = numbers[113]!;
+    let airMean_C = numbers[166]!;
+    let room_WK = numbers[117]!;
+    let radiant_C = numbers[47]!;
+    let across_WK = numbers[112]!;
+    let delivered_W = numbers[169]!;
+    let airEnd = numbers[80]!;
+    const at = numbers[85]! | 0;
+    let envelope_J = numbers[67]!;
+    let ground_J = numbers[68]!;
+    let plate_C = numbers[49]!;
+    let isFreezing = numbers[90]! | 0;
+    let hasBegun = numbers[170] === 1;
+    let firstTried = numbers[150]!;
+    let before = numbers[64]!;
+    let trial = numbers[149]!;
+    let tried = numbers[151]!;
+    let share = numbers[152]!;
+    let isOnRest = numbers[89]! | 0;
+    let restStep = numbers[88]! | 0;
+    let meanSlope = numbers[132]!;
+    let meanOffset_C = numbers[133]!;
+    let slope_Wm2K = numbers[54]!;
+    let fromSink_WK = numbers[129]!;
+    let fromConst_W = numbers[130]!;
+    let fromPlate_WK = numbers[131]!;
+    let restHour = numbers[87]! | 0;
+    let part_s = numbers[128]!;
+    let isFound = numbers[171] === 1;
+    let law = numbers[86]! | 0;
+    let heat_W = numbers[168]!;
+    let portShare = numbers[121]!;
+    const lowest_C = numbers[108]!;
+    let bottomMean_C = numbers[158]!;
+    let fanShare = numbers[167]!;
+    let portOwn_KW = numbers[123]!;
+    let fadingSeen_WK = numbers[125]!;
+    let openSeen_WK = numbers[124]!;
+    let earlierShare = numbers[61]!;
+    let latestShare = numbers[60]!;
+    let foundShare = numbers[156]!;
+    let tank_C = numbers[48]!;
+    let tankEnd = numbers[82]!;
+    let tankMean_C = numbers[157]!;
+    let sinkDrift_Ks = numbers[51]!;
+    let water_kgm2 = numbers[50]!;
+    let shed_J = numbers[70]!;
+    let air_Cs = numbers[65]!;
+    let radiant_Cs = numbers[66]!;
     let star_C = 0;
     let mayPump = false;
     {
         if (nightVent_WK > 0 && ventAllowed[hour] === 1) {
-            numbers[59] = opening;
-            numbers[106] = vent_WK;
-            numbers[116] = toRadiant_W;
-            numbers[117] = faces_W;
-            numbers[115] = roomDrive_W;
-            numbers[43] = air_C;
-            numbers[119] = portBase_C;
-            numbers[155] = airMean_C;
-            numbers[147] = firstTried;
-            numbers[61] = before;
-            numbers[146] = trial;
-            numbers[148] = tried;
+            numbers[62] = opening;
+            numbers[109] = vent_WK;
+            numbers[119] = toRadiant_W;
+            numbers[120] = faces_W;
+            numbers[118] = roomDrive_W;
+            numbers[46] = air_C;
+            numbers[122] = portBase_C;
+            numbers[166] = airMean_C;
+            numbers[150] = firstTried;
+            numbers[64] = before;
+            numbers[149] = trial;
+            numbers[151] = tried;
             openWindows(columns, numbers);
-            opening = numbers[59]!;
-            vent_WK = numbers[106]!;
-            rowVent_WK = numbers[107]!;
-            toRadiant_W = numbers[116]!;
-            hourToRadiant_W = numbers[113]!;
-            roomDrive_W = numbers[115]!;
-            hourToAir_W = numbers[112]!;
-            inertia_WK = numbers[108]!;
-            radiantShare = numbers[111]!;
-            portBase_C = numbers[119]!;
-            radiant_WK = numbers[110]!;
-            airMean_C = numbers[155]!;
-            room_WK = numbers[114]!;
-            across_WK = numbers[109]!;
-            airEnd = numbers[77]!;
-            firstTried = numbers[147]!;
-            before = numbers[61]!;
-            trial = numbers[146]!;
-            tried = numbers[148]!;
-            isFound = numbers[160] === 1;
-            portShare = numbers[118]!;
-            portOwn_KW = numbers[120]!;
-            fadingSeen_WK = numbers[122]!;
-            openSeen_WK = numbers[121]!;
+            opening = numbers[62]!;
+            vent_WK = numbers[109]!;
+            rowVent_WK = numbers[110]!;
+            toRadiant_W = numbers[119]!;
+            hourToRadiant_W = numbers[116]!;
+            roomDrive_W = numbers[118]!;
+            hourToAir_W = numbers[115]!;
+            inertia_WK = numbers[111]!;
+            radiantShare = numbers[114]!;
+            portBase_C = numbers[122]!;
+            radiant_WK = numbers[113]!;
+            airMean_C = numbers[166]!;
+            room_WK = numbers[117]!;
+            across_WK = numbers[112]!;
+            airEnd = numbers[80]!;
+            firstTried = numbers[150]!;
+            before = numbers[64]!;
+            trial = numbers[149]!;
+            tried = numbers[151]!;
+            isFound = numbers[171] === 1;
+            portShare = numbers[121]!;
+            portOwn_KW = numbers[123]!;
+            fadingSeen_WK = numbers[125]!;
+            openSeen_WK = numbers[124]!;
         }
         else {
             opening = 0;
             vent_WK = 0;
             {
                 if (vent_WK !== rowVent_WK) {
-                    numbers[106] = vent_WK;
+                    numbers[109] = vent_WK;
                     setRoomHour(columns, numbers);
-                    rowVent_WK = numbers[107]!;
-                    hourToRadiant_W = numbers[113]!;
-                    hourToAir_W = numbers[112]!;
-                    inertia_WK = numbers[108]!;
-                    radiantShare = numbers[111]!;
-                    radiant_WK = numbers[110]!;
-                    room_WK = numbers[114]!;
-                    across_WK = numbers[109]!;
-                    airEnd = numbers[77]!;
-                    portShare = numbers[118]!;
-                    portOwn_KW = numbers[120]!;
-                    fadingSeen_WK = numbers[122]!;
-                    openSeen_WK = numbers[121]!;
+                    rowVent_WK = numbers[110]!;
+                    hourToRadiant_W = numbers[116]!;
+                    hourToAir_W = numbers[115]!;
+                    inertia_WK = numbers[111]!;
+                    radiantShare = numbers[114]!;
+                    radiant_WK = numbers[113]!;
+                    room_WK = numbers[117]!;
+                    across_WK = numbers[112]!;
+                    airEnd = numbers[80]!;
+                    portShare = numbers[121]!;
+                    portOwn_KW = numbers[123]!;
+                    fadingSeen_WK = numbers[125]!;
+                    openSeen_WK = numbers[124]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -314,35 +327,35 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                             restHour = -1;
                         part_s = step_s;
                         {
-                            numbers[46] = plate_C;
-                            numbers[159] = hasBegun ? 1 : 0;
-                            numbers[61] = before;
-                            numbers[149] = share;
-                            numbers[129] = meanSlope;
-                            numbers[130] = meanOffset_C;
-                            numbers[51] = slope_Wm2K;
-                            numbers[126] = fromSink_WK;
-                            numbers[127] = fromConst_W;
-                            numbers[128] = fromPlate_WK;
-                            numbers[84] = restHour;
-                            numbers[125] = part_s;
-                            numbers[45] = tank_C;
-                            numbers[48] = sinkDrift_Ks;
-                            numbers[47] = water_kgm2;
+                            numbers[49] = plate_C;
+                            numbers[170] = hasBegun ? 1 : 0;
+                            numbers[64] = before;
+                            numbers[152] = share;
+                            numbers[132] = meanSlope;
+                            numbers[133] = meanOffset_C;
+                            numbers[54] = slope_Wm2K;
+                            numbers[129] = fromSink_WK;
+                            numbers[130] = fromConst_W;
+                            numbers[131] = fromPlate_WK;
+                            numbers[87] = restHour;
+                            numbers[128] = part_s;
+                            numbers[48] = tank_C;
+                            numbers[51] = sinkDrift_Ks;
+                            numbers[50] = water_kgm2;
                             settlePlate(columns, numbers);
-                            hasBegun = numbers[159] === 1;
-                            meanSlope = numbers[129]!;
-                            meanOffset_C = numbers[130]!;
-                            slope_Wm2K = numbers[51]!;
-                            fromSink_WK = numbers[126]!;
-                            fromConst_W = numbers[127]!;
-                            fromPlate_WK = numbers[128]!;
+                            hasBegun = numbers[170] === 1;
+                            meanSlope = numbers[132]!;
+                            meanOffset_C = numbers[133]!;
+                            slope_Wm2K = numbers[54]!;
+                            fromSink_WK = numbers[129]!;
+                            fromConst_W = numbers[130]!;
+                            fromPlate_WK = numbers[131]!;
                         }
                         if (share > 0) {
-                            {
-                                numbers[149] = share;
-                                numbers[129] = meanSlope;
-                                numbers[130] = meanOffset_C;
+                            if (layers === 1) {
+                                numbers[152] = share;
+                                numbers[132] = meanSlope;
+                                numbers[133] = meanOffset_C;
                                 setCharging(numbers);
                             }
                             break takePlate;
@@ -350,53 +363,56 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         restHour = hour;
                     }
                     {
-                        numbers[115] = roomDrive_W;
-                        numbers[119] = portBase_C;
-                        numbers[155] = airMean_C;
-                        numbers[147] = firstTried;
-                        numbers[61] = before;
-                        numbers[146] = trial;
-                        numbers[148] = tried;
-                        numbers[149] = share;
-                        numbers[157] = heat_W;
-                        numbers[58] = earlierShare;
-                        numbers[57] = latestShare;
-                        numbers[153] = foundShare;
-                        numbers[45] = tank_C;
-                        solveStep(whole, numbers);
-                        airMean_C = numbers[155]!;
-                        firstTried = numbers[147]!;
-                        before = numbers[61]!;
-                        trial = numbers[146]!;
-                        tried = numbers[148]!;
-                        isFound = numbers[160] === 1;
-                        law = numbers[83]! | 0;
-                        heat_W = numbers[157]!;
-                        tankMean_C = numbers[154]!;
-                        fanShare = numbers[156]!;
-                        foundShare = numbers[153]!;
-                        tankEnd = numbers[79]!;
+                        numbers[118] = roomDrive_W;
+                        numbers[122] = portBase_C;
+                        numbers[166] = airMean_C;
+                        numbers[150] = firstTried;
+                        numbers[64] = before;
+                        numbers[149] = trial;
+                        numbers[151] = tried;
+                        numbers[152] = share;
+                        numbers[132] = meanSlope;
+                        numbers[133] = meanOffset_C;
+                        numbers[168] = heat_W;
+                        numbers[61] = earlierShare;
+                        numbers[60] = latestShare;
+                        numbers[156] = foundShare;
+                        numbers[48] = tank_C;
+                        solveStep(columns, whole, numbers);
+                        airMean_C = numbers[166]!;
+                        firstTried = numbers[150]!;
+                        before = numbers[64]!;
+                        trial = numbers[149]!;
+                        tried = numbers[151]!;
+                        isFound = numbers[171] === 1;
+                        law = numbers[86]! | 0;
+                        heat_W = numbers[168]!;
+                        bottomMean_C = numbers[158]!;
+                        fanShare = numbers[167]!;
+                        foundShare = numbers[156]!;
+                        tankEnd = numbers[82]!;
+                        tankMean_C = numbers[157]!;
                     }
                     if (!mayPump)
                         break;
                     {
-                        numbers[149] = share;
-                        numbers[129] = meanSlope;
-                        numbers[130] = meanOffset_C;
-                        numbers[51] = slope_Wm2K;
-                        numbers[45] = tank_C;
+                        numbers[152] = share;
+                        numbers[132] = meanSlope;
+                        numbers[133] = meanOffset_C;
+                        numbers[54] = slope_Wm2K;
+                        numbers[48] = tank_C;
                         takeSlack(numbers);
                     }
                     {
-                        numbers[147] = firstTried;
-                        numbers[61] = before;
-                        numbers[146] = trial;
-                        numbers[148] = tried;
+                        numbers[150] = firstTried;
+                        numbers[64] = before;
+                        numbers[149] = trial;
+                        numbers[151] = tried;
                         nextShare(numbers);
-                        before = numbers[61]!;
-                        trial = numbers[146]!;
-                        tried = numbers[148]!;
-                        isFound = numbers[160] === 1;
+                        before = numbers[64]!;
+                        trial = numbers[149]!;
+                        tried = numbers[151]!;
+                        isFound = numbers[171] === 1;
                     }
                     if (isFound)
                         break;
@@ -411,10 +427,10 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         heat_W = demand_WK * (airMean_C - setpoint_C);
                     else {
                         const free_C = portShare * airMean_C + portBase_C;
-                        const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                        const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : bottomMean_C;
                         if (law === PARTLY_OPEN)
                             heat_W =
-                                ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                                ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - bottomMean_C);
                         else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
                             heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
                         else
@@ -430,7 +446,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 else {
                     {
                         const least_W = open_WK * DIFFERENCE_FLOOR_K;
-                        const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
+                        const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - bottomMean_C);
                         const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
                         foundShare = found < 0 ? 0 : found > 1 ? 1 : found;
                     }
@@ -477,37 +493,47 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     }
                 }
             }
-            const begun_C = tank_C;
-            tank_C += tankEnd * (tankMean_C - begun_C);
-            sinkDrift_Ks = (tank_C - begun_C) / step_s;
+            if (layers > 1) {
+                numbers[166] = airMean_C;
+                numbers[48] = tank_C;
+                numbers[51] = sinkDrift_Ks;
+                moveLayers(columns, whole, numbers);
+                tank_C = numbers[48]!;
+                sinkDrift_Ks = numbers[51]!;
+            }
+            else {
+                const begun_C = tank_C;
+                tank_C += tankEnd * (tankMean_C - begun_C);
+                sinkDrift_Ks = (tank_C - begun_C) / step_s;
+            }
             if (share > 0) {
-                numbers[46] = plate_C;
-                numbers[149] = share;
-                numbers[86] = isOnRest;
-                numbers[85] = restStep;
-                numbers[129] = meanSlope;
-                numbers[130] = meanOffset_C;
-                numbers[126] = fromSink_WK;
-                numbers[127] = fromConst_W;
-                numbers[128] = fromPlate_WK;
-                numbers[47] = water_kgm2;
-                numbers[67] = shed_J;
+                numbers[49] = plate_C;
+                numbers[152] = share;
+                numbers[89] = isOnRest;
+                numbers[88] = restStep;
+                numbers[132] = meanSlope;
+                numbers[133] = meanOffset_C;
+                numbers[129] = fromSink_WK;
+                numbers[130] = fromConst_W;
+                numbers[131] = fromPlate_WK;
+                numbers[50] = water_kgm2;
+                numbers[70] = shed_J;
                 finishRun(whole, numbers);
-                plate_C = numbers[46]!;
-                isOnRest = numbers[86]! | 0;
-                restStep = numbers[85]! | 0;
-                water_kgm2 = numbers[47]!;
-                shed_J = numbers[67]!;
+                plate_C = numbers[49]!;
+                isOnRest = numbers[89]! | 0;
+                restStep = numbers[88]! | 0;
+                water_kgm2 = numbers[50]!;
+                shed_J = numbers[70]!;
             }
             else
                 finishRest: {
                     const next = STRIDE * (restStep + 1);
                     if (isOnRest === 1) {
                         if (keepsBooks === 1) {
-                            numbers[85] = restStep;
-                            numbers[67] = shed_J;
+                            numbers[88] = restStep;
+                            numbers[70] = shed_J;
                             enterRest(columns, numbers);
-                            shed_J = numbers[67]!;
+                            shed_J = numbers[70]!;
                         }
                         plate_C = restRows[next]!;
                         water_kgm2 = restRows[next + WATER]!;
@@ -515,34 +541,34 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         break finishRest;
                     }
                     {
-                        numbers[46] = plate_C;
-                        numbers[159] = hasBegun ? 1 : 0;
-                        numbers[61] = before;
-                        numbers[149] = share;
-                        numbers[129] = meanSlope;
-                        numbers[130] = meanOffset_C;
-                        numbers[51] = slope_Wm2K;
-                        numbers[126] = fromSink_WK;
-                        numbers[127] = fromConst_W;
-                        numbers[128] = fromPlate_WK;
-                        numbers[84] = restHour;
-                        numbers[125] = part_s;
-                        numbers[45] = tank_C;
-                        numbers[48] = sinkDrift_Ks;
-                        numbers[47] = water_kgm2;
-                        numbers[67] = shed_J;
+                        numbers[49] = plate_C;
+                        numbers[170] = hasBegun ? 1 : 0;
+                        numbers[64] = before;
+                        numbers[152] = share;
+                        numbers[132] = meanSlope;
+                        numbers[133] = meanOffset_C;
+                        numbers[54] = slope_Wm2K;
+                        numbers[129] = fromSink_WK;
+                        numbers[130] = fromConst_W;
+                        numbers[131] = fromPlate_WK;
+                        numbers[87] = restHour;
+                        numbers[128] = part_s;
+                        numbers[48] = tank_C;
+                        numbers[51] = sinkDrift_Ks;
+                        numbers[50] = water_kgm2;
+                        numbers[70] = shed_J;
                         finishAlone(columns, numbers);
-                        plate_C = numbers[46]!;
-                        hasBegun = numbers[159] === 1;
-                        meanSlope = numbers[129]!;
-                        meanOffset_C = numbers[130]!;
-                        slope_Wm2K = numbers[51]!;
-                        fromSink_WK = numbers[126]!;
-                        fromConst_W = numbers[127]!;
-                        fromPlate_WK = numbers[128]!;
-                        part_s = numbers[125]!;
-                        water_kgm2 = numbers[47]!;
-                        shed_J = numbers[67]!;
+                        plate_C = numbers[49]!;
+                        hasBegun = numbers[170] === 1;
+                        meanSlope = numbers[132]!;
+                        meanOffset_C = numbers[133]!;
+                        slope_Wm2K = numbers[54]!;
+                        fromSink_WK = numbers[129]!;
+                        fromConst_W = numbers[130]!;
+                        fromPlate_WK = numbers[131]!;
+                        part_s = numbers[128]!;
+                        water_kgm2 = numbers[50]!;
+                        shed_J = numbers[70]!;
                     }
                     restStep++;
                     if (isOnRest < 0)
@@ -558,54 +584,54 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
         }
         if (keepsBooks === 1) {
-            numbers[106] = vent_WK;
-            numbers[155] = airMean_C;
-            numbers[158] = delivered_W;
+            numbers[109] = vent_WK;
+            numbers[166] = airMean_C;
+            numbers[169] = delivered_W;
             enterStep(whole, numbers);
         }
         air_Cs += step_s * airMean_C;
         radiant_Cs += step_s * radiant_C;
     }
-    numbers[59] = opening;
-    numbers[106] = vent_WK;
-    numbers[116] = toRadiant_W;
-    numbers[117] = faces_W;
-    numbers[115] = roomDrive_W;
-    numbers[43] = air_C;
-    numbers[119] = portBase_C;
-    numbers[155] = airMean_C;
-    numbers[44] = radiant_C;
-    numbers[158] = delivered_W;
-    numbers[64] = envelope_J;
-    numbers[65] = ground_J;
-    numbers[46] = plate_C;
-    numbers[87] = isFreezing;
-    numbers[159] = hasBegun ? 1 : 0;
-    numbers[147] = firstTried;
-    numbers[61] = before;
-    numbers[146] = trial;
-    numbers[148] = tried;
-    numbers[149] = share;
-    numbers[86] = isOnRest;
-    numbers[85] = restStep;
-    numbers[129] = meanSlope;
-    numbers[130] = meanOffset_C;
-    numbers[51] = slope_Wm2K;
-    numbers[126] = fromSink_WK;
-    numbers[127] = fromConst_W;
-    numbers[128] = fromPlate_WK;
-    numbers[84] = restHour;
-    numbers[125] = part_s;
-    numbers[157] = heat_W;
-    numbers[58] = earlierShare;
-    numbers[57] = latestShare;
-    numbers[153] = foundShare;
-    numbers[45] = tank_C;
-    numbers[48] = sinkDrift_Ks;
-    numbers[47] = water_kgm2;
-    numbers[67] = shed_J;
-    numbers[62] = air_Cs;
-    numbers[63] = radiant_Cs;
+    numbers[62] = opening;
+    numbers[109] = vent_WK;
+    numbers[119] = toRadiant_W;
+    numbers[120] = faces_W;
+    numbers[118] = roomDrive_W;
+    numbers[46] = air_C;
+    numbers[122] = portBase_C;
+    numbers[166] = airMean_C;
+    numbers[47] = radiant_C;
+    numbers[169] = delivered_W;
+    numbers[67] = envelope_J;
+    numbers[68] = ground_J;
+    numbers[49] = plate_C;
+    numbers[90] = isFreezing;
+    numbers[170] = hasBegun ? 1 : 0;
+    numbers[150] = firstTried;
+    numbers[64] = before;
+    numbers[149] = trial;
+    numbers[151] = tried;
+    numbers[152] = share;
+    numbers[89] = isOnRest;
+    numbers[88] = restStep;
+    numbers[132] = meanSlope;
+    numbers[133] = meanOffset_C;
+    numbers[54] = slope_Wm2K;
+    numbers[129] = fromSink_WK;
+    numbers[130] = fromConst_W;
+    numbers[131] = fromPlate_WK;
+    numbers[87] = restHour;
+    numbers[128] = part_s;
+    numbers[168] = heat_W;
+    numbers[61] = earlierShare;
+    numbers[60] = latestShare;
+    numbers[156] = foundShare;
+    numbers[48] = tank_C;
+    numbers[51] = sinkDrift_Ks;
+    numbers[50] = water_kgm2;
+    numbers[70] = shed_J;
+    numbers[65] = air_Cs;
+    numbers[66] = radiant_Cs;
 }
 function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, outdoors_C, dews_C, mayRun, balances_C, conductances_Wm2K, faceRows } = columns;
@@ -616,46 +642,47 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
     const pump_W = numbers[28]!;
     const fluidToPlate_Wm2K = numbers[29]!;
     const pipeShare = numbers[30]!;
-    const dewMargin_K = numbers[37]!;
-    const startDifference_K = numbers[39]!;
-    const stopDifference_K = numbers[40]!;
-    let at = numbers[82]! | 0;
-    const hour = numbers[81]! | 0;
-    let rowVent_WK = numbers[107]!;
-    let faces_W = numbers[117]!;
-    let outdoor_C = numbers[104]!;
-    let air_Cs = numbers[62]!;
-    let radiant_Cs = numbers[63]!;
-    let envelope_J = numbers[64]!;
-    let ground_J = numbers[65]!;
-    let nightVent_J = numbers[66]!;
-    let shed_J = numbers[67]!;
-    let taken_J = numbers[68]!;
-    let pipes_J = numbers[69]!;
-    let pump_J = numbers[70]!;
-    let fan_J = numbers[71]!;
-    let gain_J = numbers[72]!;
-    let delivered_J = numbers[73]!;
-    let run_s = numbers[74]!;
-    let return_Cs = numbers[75]!;
-    let lowest_C = numbers[105]!;
-    let from_C = numbers[150]!;
-    let band_K = numbers[151]!;
-    let faceAir_C = numbers[89]!;
-    let vapour_Pa = numbers[90]!;
-    let massTransfer = numbers[91]!;
-    let dryGain_Wm2 = numbers[92]!;
-    let wetGain_Wm2 = numbers[93]!;
-    let cold0 = numbers[94]!;
-    let cold1 = numbers[95]!;
-    let cold2 = numbers[96]!;
-    let cold3 = numbers[97]!;
-    let hot0 = numbers[98]!;
-    let hot1 = numbers[99]!;
-    let hot2 = numbers[100]!;
-    let hot3 = numbers[101]!;
-    let still_Wm2K = numbers[102]!;
-    let stillRise_Wm2K2 = numbers[103]!;
+    const dewMargin_K = numbers[39]!;
+    const startDifference_K = numbers[41]!;
+    const stopDifference_K = numbers[42]!;
+    const leastDrop_K = numbers[43]!;
+    let at = numbers[85]! | 0;
+    const hour = numbers[84]! | 0;
+    let rowVent_WK = numbers[110]!;
+    let faces_W = numbers[120]!;
+    let outdoor_C = numbers[107]!;
+    let air_Cs = numbers[65]!;
+    let radiant_Cs = numbers[66]!;
+    let envelope_J = numbers[67]!;
+    let ground_J = numbers[68]!;
+    let nightVent_J = numbers[69]!;
+    let shed_J = numbers[70]!;
+    let taken_J = numbers[71]!;
+    let pipes_J = numbers[72]!;
+    let pump_J = numbers[73]!;
+    let fan_J = numbers[74]!;
+    let gain_J = numbers[75]!;
+    let delivered_J = numbers[76]!;
+    let run_s = numbers[77]!;
+    let return_Cs = numbers[78]!;
+    let lowest_C = numbers[108]!;
+    let from_C = numbers[153]!;
+    let band_K = numbers[154]!;
+    let faceAir_C = numbers[92]!;
+    let vapour_Pa = numbers[93]!;
+    let massTransfer = numbers[94]!;
+    let dryGain_Wm2 = numbers[95]!;
+    let wetGain_Wm2 = numbers[96]!;
+    let cold0 = numbers[97]!;
+    let cold1 = numbers[98]!;
+    let cold2 = numbers[99]!;
+    let cold3 = numbers[100]!;
+    let hot0 = numbers[101]!;
+    let hot1 = numbers[102]!;
+    let hot2 = numbers[103]!;
+    let hot3 = numbers[104]!;
+    let still_Wm2K = numbers[105]!;
+    let stillRise_Wm2K2 = numbers[106]!;
     beginHour: {
         at = hour * stride;
         rowVent_WK = -1;
@@ -682,8 +709,9 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
             const e = slope > 0 ? 1 - decay((factor * (slope * area_m2)) / rate_WK) : 0;
             const p = (1 - a) * (1 - a) * (1 - e);
             const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + pump_W / rate_WK;
-            from_C = Math.max(balance_C + stopDifference_K / e, q / (1 - p));
-            const wide_K = balance_C + startDifference_K - from_C;
+            const pays_C = Math.max(balance_C + stopDifference_K / e, q / (1 - p));
+            from_C = Math.max(balance_C + leastDrop_K / e, q / (1 - p));
+            const wide_K = Math.max(balance_C + startDifference_K, pays_C) - from_C;
             band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K;
         }
         const face = PER_FACE * hour;
@@ -703,42 +731,42 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
         still_Wm2K = faceRows[face + 13]!;
         stillRise_Wm2K2 = faceRows[face + 14]!;
     }
-    numbers[82] = at;
-    numbers[107] = rowVent_WK;
-    numbers[117] = faces_W;
-    numbers[104] = outdoor_C;
-    numbers[62] = air_Cs;
-    numbers[63] = radiant_Cs;
-    numbers[64] = envelope_J;
-    numbers[65] = ground_J;
-    numbers[66] = nightVent_J;
-    numbers[67] = shed_J;
-    numbers[68] = taken_J;
-    numbers[69] = pipes_J;
-    numbers[70] = pump_J;
-    numbers[71] = fan_J;
-    numbers[72] = gain_J;
-    numbers[73] = delivered_J;
-    numbers[74] = run_s;
-    numbers[75] = return_Cs;
-    numbers[105] = lowest_C;
-    numbers[150] = from_C;
-    numbers[151] = band_K;
-    numbers[89] = faceAir_C;
-    numbers[90] = vapour_Pa;
-    numbers[91] = massTransfer;
-    numbers[92] = dryGain_Wm2;
-    numbers[93] = wetGain_Wm2;
-    numbers[94] = cold0;
-    numbers[95] = cold1;
-    numbers[96] = cold2;
-    numbers[97] = cold3;
-    numbers[98] = hot0;
-    numbers[99] = hot1;
-    numbers[100] = hot2;
-    numbers[101] = hot3;
-    numbers[102] = still_Wm2K;
-    numbers[103] = stillRise_Wm2K2;
+    numbers[85] = at;
+    numbers[110] = rowVent_WK;
+    numbers[120] = faces_W;
+    numbers[107] = outdoor_C;
+    numbers[65] = air_Cs;
+    numbers[66] = radiant_Cs;
+    numbers[67] = envelope_J;
+    numbers[68] = ground_J;
+    numbers[69] = nightVent_J;
+    numbers[70] = shed_J;
+    numbers[71] = taken_J;
+    numbers[72] = pipes_J;
+    numbers[73] = pump_J;
+    numbers[74] = fan_J;
+    numbers[75] = gain_J;
+    numbers[76] = delivered_J;
+    numbers[77] = run_s;
+    numbers[78] = return_Cs;
+    numbers[108] = lowest_C;
+    numbers[153] = from_C;
+    numbers[154] = band_K;
+    numbers[92] = faceAir_C;
+    numbers[93] = vapour_Pa;
+    numbers[94] = massTransfer;
+    numbers[95] = dryGain_Wm2;
+    numbers[96] = wetGain_Wm2;
+    numbers[97] = cold0;
+    numbers[98] = cold1;
+    numbers[99] = cold2;
+    numbers[100] = cold3;
+    numbers[101] = hot0;
+    numbers[102] = hot1;
+    numbers[103] = hot2;
+    numbers[104] = hot3;
+    numbers[105] = still_Wm2K;
+    numbers[106] = stillRise_Wm2K2;
 }
 function setRoomHour(columns: Columns, numbers: Float64Array): void {
     const { rows } = columns;
@@ -746,26 +774,26 @@ function setRoomHour(columns: Columns, numbers: Float64Array): void {
     const airCapacity_JK = numbers[1]!;
     const toAir = numbers[4]!;
     const toRadiant = numbers[5]!;
-    const open_WK = numbers[33]!;
-    const at = numbers[82]! | 0;
-    const vent_WK = numbers[106]!;
-    let endOf_WK = numbers[78]!;
-    let x = numbers[123]!;
-    let endOverMean = numbers[124]!;
-    let airEnd = numbers[77]!;
-    let rowVent_WK = numbers[107]!;
-    let inertia_WK = numbers[108]!;
-    let across_WK = numbers[109]!;
-    let radiant_WK = numbers[110]!;
-    let radiantShare = numbers[111]!;
-    let hourToAir_W = numbers[112]!;
-    const outdoor_C = numbers[104]!;
-    let hourToRadiant_W = numbers[113]!;
-    let room_WK = numbers[114]!;
-    let portShare = numbers[118]!;
-    let portOwn_KW = numbers[120]!;
-    let openSeen_WK = numbers[121]!;
-    let fadingSeen_WK = numbers[122]!;
+    const open_WK = numbers[35]!;
+    const at = numbers[85]! | 0;
+    const vent_WK = numbers[109]!;
+    let endOf_WK = numbers[81]!;
+    let x = numbers[126]!;
+    let endOverMean = numbers[127]!;
+    let airEnd = numbers[80]!;
+    let rowVent_WK = numbers[110]!;
+    let inertia_WK = numbers[111]!;
+    let across_WK = numbers[112]!;
+    let radiant_WK = numbers[113]!;
+    let radiantShare = numbers[114]!;
+    let hourToAir_W = numbers[115]!;
+    const outdoor_C = numbers[107]!;
+    let hourToRadiant_W = numbers[116]!;
+    let room_WK = numbers[117]!;
+    let portShare = numbers[121]!;
+    let portOwn_KW = numbers[123]!;
+    let openSeen_WK = numbers[124]!;
+    let fadingSeen_WK = numbers[125]!;
     {
         const air_WK = rows[at]! + vent_WK;
         if (air_WK !== endOf_WK) {
@@ -795,60 +823,70 @@ function setRoomHour(columns: Columns, numbers: Float64Array): void {
         openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
         fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
     }
-    numbers[78] = endOf_WK;
-    numbers[123] = x;
-    numbers[124] = endOverMean;
-    numbers[77] = airEnd;
-    numbers[107] = rowVent_WK;
-    numbers[108] = inertia_WK;
-    numbers[109] = across_WK;
-    numbers[110] = radiant_WK;
-    numbers[111] = radiantShare;
-    numbers[112] = hourToAir_W;
-    numbers[113] = hourToRadiant_W;
-    numbers[114] = room_WK;
-    numbers[118] = portShare;
-    numbers[120] = portOwn_KW;
-    numbers[121] = openSeen_WK;
-    numbers[122] = fadingSeen_WK;
+    numbers[81] = endOf_WK;
+    numbers[126] = x;
+    numbers[127] = endOverMean;
+    numbers[80] = airEnd;
+    numbers[110] = rowVent_WK;
+    numbers[111] = inertia_WK;
+    numbers[112] = across_WK;
+    numbers[113] = radiant_WK;
+    numbers[114] = radiantShare;
+    numbers[115] = hourToAir_W;
+    numbers[116] = hourToRadiant_W;
+    numbers[117] = room_WK;
+    numbers[121] = portShare;
+    numbers[123] = portOwn_KW;
+    numbers[124] = openSeen_WK;
+    numbers[125] = fadingSeen_WK;
 }
-function solveStep(whole: Whole, numbers: Float64Array): void {
-    const { tankOutside } = whole;
+function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { layerRows } = columns;
+    const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
     const toRadiant = numbers[5]!;
     const tankCapacity_JK = numbers[31]!;
     const tankLoss_WK = numbers[32]!;
-    const open_WK = numbers[33]!;
-    const faded_K = numbers[34]!;
-    const demand_WK = numbers[35]!;
-    const fan_W = numbers[36]!;
-    const setpoint_C = numbers[38]!;
-    const tank_C = numbers[45]!;
-    let law = numbers[83]! | 0;
-    const latestShare = numbers[57]!;
-    const earlierShare = numbers[58]!;
-    let fanShare = numbers[156]!;
-    const outdoor_C = numbers[104]!;
-    const room_WK = numbers[114]!;
-    const roomDrive_W = numbers[115]!;
-    const share = numbers[149]!;
-    const charging_WK = numbers[140]!;
-    const charging_W = numbers[139]!;
-    const fadingSeen_WK = numbers[122]!;
-    const openSeen_WK = numbers[121]!;
-    const portShare = numbers[118]!;
-    const lowest_C = numbers[105]!;
-    const portBase_C = numbers[119]!;
-    const portOwn_KW = numbers[120]!;
-    let tankPace = numbers[80]!;
-    let x = numbers[123]!;
-    let endOverMean = numbers[124]!;
-    let tankEnd = numbers[79]!;
-    let airMean_C = numbers[155]!;
-    let tankMean_C = numbers[154]!;
-    let settled = numbers[60]!;
-    let heat_W = numbers[157]!;
-    let foundShare = numbers[153]!;
+    const topLoss_WK = numbers[33]!;
+    const open_WK = numbers[35]!;
+    const faded_K = numbers[36]!;
+    const demand_WK = numbers[37]!;
+    const fan_W = numbers[38]!;
+    const setpoint_C = numbers[40]!;
+    const tank_C = numbers[48]!;
+    let law = numbers[86]! | 0;
+    const latestShare = numbers[60]!;
+    const earlierShare = numbers[61]!;
+    let fanShare = numbers[167]!;
+    const outdoor_C = numbers[107]!;
+    const room_WK = numbers[117]!;
+    const roomDrive_W = numbers[118]!;
+    const share = numbers[152]!;
+    const charging_WK = numbers[143]!;
+    const charging_W = numbers[142]!;
+    const fadingSeen_WK = numbers[125]!;
+    const openSeen_WK = numbers[124]!;
+    const portShare = numbers[121]!;
+    const lowest_C = numbers[108]!;
+    const portBase_C = numbers[122]!;
+    const portOwn_KW = numbers[123]!;
+    let joined_WK = numbers[160]!;
+    let topAir_WK = numbers[161]!;
+    let airBottom_WK = numbers[162]!;
+    let topDrive_W = numbers[163]!;
+    let airOwn_WK = numbers[164]!;
+    let airDrive_W = numbers[165]!;
+    let tankPace = numbers[83]!;
+    let x = numbers[126]!;
+    let endOverMean = numbers[127]!;
+    let tankEnd = numbers[82]!;
+    let airMean_C = numbers[166]!;
+    let tankMean_C = numbers[157]!;
+    let bottomMean_C = numbers[158]!;
+    let layersMean_C = numbers[159]!;
+    let settled = numbers[63]!;
+    let heat_W = numbers[168]!;
+    let foundShare = numbers[156]!;
     let warmest_C = 0;
     let spent = false;
     let changed = false;
@@ -862,11 +900,14 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
         for (let attempt = 0;; attempt++) {
             {
                 let own_WK = tankLoss_WK;
-                let drive_W = tankOutside === 1 ? tankLoss_WK * outdoor_C : 0;
+                let drive_W = tankOutside === 1 ? topLoss_WK * outdoor_C : 0;
                 let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
                 let tankAir_WK = airTank_WK;
                 let air_WK = room_WK - airTank_WK;
                 let air_W = roomDrive_W;
+                const layersEnd = layers > 1 && tankOutside === 0 ? PER_LAYER_HERE * layers : 0;
+                for (let i = LAYER_LOSS_WK; i < layersEnd; i += PER_LAYER_HERE)
+                    air_WK += layerRows[i]!;
                 if (share > 0) {
                     own_WK += charging_WK;
                     drive_W += charging_W;
@@ -903,26 +944,60 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                         drive_W -= seen_WK * above_C;
                     }
                 }
-                const pace = (own_WK * step_s) / tankCapacity_JK;
-                if (pace !== tankPace) {
-                    tankPace = pace;
-                    x = pace;
-                    meanStep: {
-                        if (x < SMALL) {
-                            endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                            break meanStep;
-                        }
-                        const left = decay(x);
-                        endOverMean = (x * (1 - left)) / (x - 1 + left);
-                    }
-                    tankEnd = endOverMean;
+                joined_WK = own_WK;
+                topAir_WK = tankAir_WK;
+                airBottom_WK = airTank_WK;
+                topDrive_W = drive_W;
+                airOwn_WK = air_WK;
+                airDrive_W = air_W;
+                if (layers > 1) {
+                    numbers[86] = law;
+                    numbers[167] = fanShare;
+                    numbers[160] = joined_WK;
+                    numbers[161] = topAir_WK;
+                    numbers[162] = airBottom_WK;
+                    numbers[163] = topDrive_W;
+                    numbers[164] = airOwn_WK;
+                    numbers[165] = airDrive_W;
+                    numbers[126] = x;
+                    numbers[127] = endOverMean;
+                    numbers[82] = tankEnd;
+                    numbers[166] = airMean_C;
+                    numbers[157] = tankMean_C;
+                    numbers[158] = bottomMean_C;
+                    numbers[159] = layersMean_C;
+                    solveLayers(columns, whole, numbers);
+                    x = numbers[126]!;
+                    endOverMean = numbers[127]!;
+                    tankEnd = numbers[82]!;
+                    airMean_C = numbers[166]!;
+                    tankMean_C = numbers[157]!;
+                    bottomMean_C = numbers[158]!;
+                    layersMean_C = numbers[159]!;
                 }
-                const held_WK = (tankEnd * tankCapacity_JK) / step_s;
-                const perTank_K_W = 1 / (own_WK + held_WK);
-                const tankShare = tankAir_WK * perTank_K_W;
-                const alone_C = (held_WK * tank_C + drive_W) * perTank_K_W;
-                airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare));
-                tankMean_C = alone_C - tankShare * airMean_C;
+                else {
+                    const airTank_WK = airBottom_WK;
+                    const pace = (joined_WK * step_s) / tankCapacity_JK;
+                    if (pace !== tankPace) {
+                        tankPace = pace;
+                        x = pace;
+                        meanStep: {
+                            if (x < SMALL) {
+                                endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                                break meanStep;
+                            }
+                            const left = decay(x);
+                            endOverMean = (x * (1 - left)) / (x - 1 + left);
+                        }
+                        tankEnd = endOverMean;
+                    }
+                    const held_WK = (tankEnd * tankCapacity_JK) / step_s;
+                    const perTank_K_W = 1 / (joined_WK + held_WK);
+                    const tankShare = topAir_WK * perTank_K_W;
+                    const alone_C = (held_WK * tank_C + topDrive_W) * perTank_K_W;
+                    airMean_C = (airDrive_W - airTank_WK * alone_C) * (1 / (airOwn_WK - airTank_WK * tankShare));
+                    tankMean_C = bottomMean_C = layersMean_C = alone_C - tankShare * airMean_C;
+                }
             }
             changeLaw: {
                 const held = law;
@@ -947,10 +1022,10 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                             heat_W = demand_WK * (airMean_C - setpoint_C);
                         else {
                             const free_C = portShare * airMean_C + portBase_C;
-                            const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                            const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : bottomMean_C;
                             if (law === PARTLY_OPEN)
                                 heat_W =
-                                    ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                                    ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - bottomMean_C);
                             else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
                                 heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
                             else
@@ -958,15 +1033,15 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                         }
                     }
                     spent =
-                        tankMean_C > warmest_C &&
-                            tankMean_C > portShare * airMean_C + portBase_C + portOwn_KW * -heat_W;
+                        layersMean_C > warmest_C &&
+                            layersMean_C > portShare * airMean_C + portBase_C + portOwn_KW * -heat_W;
                     if (spent)
                         break changeLaw;
                 }
                 const demanded_W = demand_WK * over_K;
                 {
                     const free_C = portShare * airMean_C + portBase_C;
-                    const end_C = tankMean_C > lowest_C ? tankMean_C : lowest_C;
+                    const end_C = bottomMean_C > lowest_C ? bottomMean_C : lowest_C;
                     heat_W = openSeen_WK * (free_C - end_C);
                     if (heat_W < open_WK * 2 * faded_K)
                         heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
@@ -979,7 +1054,7 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                     law = CLOSED;
                 else if (reach_W > 0 && demanded_W < reach_W)
                     law = THROTTLED;
-                else if (tankMean_C >= lowest_C)
+                else if (bottomMean_C >= lowest_C)
                     law = fading ? FADING_TO_STORE : OPEN_TO_STORE;
                 else
                     law = fading ? FADING_AT_DEW_LIMIT : OPEN_AT_DEW_LIMIT;
@@ -995,10 +1070,10 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                             heat_W = demand_WK * (airMean_C - setpoint_C);
                         else {
                             const free_C = portShare * airMean_C + portBase_C;
-                            const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                            const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : bottomMean_C;
                             if (law === PARTLY_OPEN)
                                 heat_W =
-                                    ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                                    ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - bottomMean_C);
                             else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
                                 heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
                             else
@@ -1007,12 +1082,17 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                     }
                     {
                         const least_W = open_WK * DIFFERENCE_FLOOR_K;
-                        const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - tankMean_C);
+                        const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - bottomMean_C);
                         const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
                         foundShare = found < 0 ? 0 : found > 1 ? 1 : found;
                     }
                 }
-                if (Math.abs(foundShare - fanShare) > SAME_FAN) {
+                let isOther = Math.abs(foundShare - fanShare) > SAME_FAN;
+                if (layers > 1 && held !== CLOSED && held !== OPEN_TO_STORE) {
+                    const least = fanShare > LEAST_FLOW ? fanShare : LEAST_FLOW;
+                    isOther = Math.abs((foundShare > LEAST_FLOW ? foundShare : LEAST_FLOW) - least) >= SAME_FLOW;
+                }
+                if (isOther) {
                     fanShare = foundShare;
                     changed = true;
                 }
@@ -1023,86 +1103,382 @@ function solveStep(whole: Whole, numbers: Float64Array): void {
                 break;
         }
         {
-            numbers[83] = law;
-            numbers[156] = fanShare;
-            numbers[80] = tankPace;
-            numbers[123] = x;
-            numbers[124] = endOverMean;
-            numbers[79] = tankEnd;
-            numbers[155] = airMean_C;
-            numbers[154] = tankMean_C;
-            numbers[60] = settled;
-            numbers[157] = heat_W;
-            settle(whole, numbers);
-            law = numbers[83]! | 0;
-            fanShare = numbers[156]!;
-            tankPace = numbers[80]!;
-            x = numbers[123]!;
-            endOverMean = numbers[124]!;
-            tankEnd = numbers[79]!;
-            airMean_C = numbers[155]!;
-            tankMean_C = numbers[154]!;
-            settled = numbers[60]!;
-            heat_W = numbers[157]!;
+            numbers[86] = law;
+            numbers[167] = fanShare;
+            numbers[160] = joined_WK;
+            numbers[161] = topAir_WK;
+            numbers[162] = airBottom_WK;
+            numbers[163] = topDrive_W;
+            numbers[164] = airOwn_WK;
+            numbers[165] = airDrive_W;
+            numbers[83] = tankPace;
+            numbers[126] = x;
+            numbers[127] = endOverMean;
+            numbers[82] = tankEnd;
+            numbers[166] = airMean_C;
+            numbers[157] = tankMean_C;
+            numbers[158] = bottomMean_C;
+            numbers[159] = layersMean_C;
+            numbers[63] = settled;
+            numbers[168] = heat_W;
+            settle(columns, whole, numbers);
+            law = numbers[86]! | 0;
+            fanShare = numbers[167]!;
+            joined_WK = numbers[160]!;
+            topAir_WK = numbers[161]!;
+            airBottom_WK = numbers[162]!;
+            topDrive_W = numbers[163]!;
+            airOwn_WK = numbers[164]!;
+            airDrive_W = numbers[165]!;
+            tankPace = numbers[83]!;
+            x = numbers[126]!;
+            endOverMean = numbers[127]!;
+            tankEnd = numbers[82]!;
+            airMean_C = numbers[166]!;
+            tankMean_C = numbers[157]!;
+            bottomMean_C = numbers[158]!;
+            layersMean_C = numbers[159]!;
+            settled = numbers[63]!;
+            heat_W = numbers[168]!;
         }
     }
-    numbers[83] = law;
-    numbers[156] = fanShare;
-    numbers[80] = tankPace;
-    numbers[123] = x;
-    numbers[124] = endOverMean;
-    numbers[79] = tankEnd;
-    numbers[155] = airMean_C;
-    numbers[154] = tankMean_C;
-    numbers[60] = settled;
-    numbers[157] = heat_W;
-    numbers[153] = foundShare;
+    numbers[86] = law;
+    numbers[167] = fanShare;
+    numbers[160] = joined_WK;
+    numbers[161] = topAir_WK;
+    numbers[162] = airBottom_WK;
+    numbers[163] = topDrive_W;
+    numbers[164] = airOwn_WK;
+    numbers[165] = airDrive_W;
+    numbers[83] = tankPace;
+    numbers[126] = x;
+    numbers[127] = endOverMean;
+    numbers[82] = tankEnd;
+    numbers[166] = airMean_C;
+    numbers[157] = tankMean_C;
+    numbers[158] = bottomMean_C;
+    numbers[159] = layersMean_C;
+    numbers[63] = settled;
+    numbers[168] = heat_W;
+    numbers[156] = foundShare;
 }
-function settle(whole: Whole, numbers: Float64Array): void {
-    const { tankOutside } = whole;
+function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { layerRows } = columns;
+    const { layers, tankOutside } = whole;
+    const step_s = numbers[0]!;
+    const rate_WK = numbers[27]!;
+    const betweenLayers_WK = numbers[34]!;
+    const open_WK = numbers[35]!;
+    const share = numbers[152]!;
+    const law = numbers[86]! | 0;
+    const fanShare = numbers[167]!;
+    const joined_WK = numbers[160]!;
+    const backTop = numbers[139]!;
+    const backPlate = numbers[140]!;
+    const meanSlope = numbers[132]!;
+    const meanOffset_C = numbers[133]!;
+    const backConst_C = numbers[141]!;
+    const outdoor_C = numbers[107]!;
+    const topDrive_W = numbers[163]!;
+    const topAir_WK = numbers[161]!;
+    let x = numbers[126]!;
+    let endOverMean = numbers[127]!;
+    const airOwn_WK = numbers[164]!;
+    const airDrive_W = numbers[165]!;
+    const airBottom_WK = numbers[162]!;
+    let airMean_C = numbers[166]!;
+    let tankMean_C = numbers[157]!;
+    let bottomMean_C = numbers[158]!;
+    let layersMean_C = numbers[159]!;
+    let tankEnd = numbers[82]!;
+    let up_WK = 0;
+    let down_WK = 0;
+    let below_WK = 0;
+    let above_WK = 0;
+    let column_WK = 0;
+    let row_WK = 0;
+    let back_W = 0;
+    let fromOwn_WK = 0;
+    let fromDrive_W = 0;
+    let fromAir_WK = 0;
+    let layerAt = 0;
+    let gives_WK = 0;
+    let takes_W = 0;
+    let meetsAir_WK = 0;
+    let lastOwn_WK = 0;
+    let lastDrive_W = 0;
+    let lastAir_WK = 0;
+    {
+        const last = PER_LAYER_HERE * (layers - 1);
+        {
+            up_WK = share * rate_WK;
+            down_WK = 0;
+            if (law === OPEN_TO_STORE)
+                down_WK = open_WK;
+            else if (law === PARTLY_OPEN)
+                down_WK = open_WK * fanShare;
+            else if (law !== CLOSED)
+                down_WK = open_WK * (fanShare > LEAST_FLOW ? fanShare : LEAST_FLOW);
+            below_WK = (up_WK > down_WK ? up_WK - down_WK : 0) + betweenLayers_WK;
+            above_WK = (down_WK > up_WK ? down_WK - up_WK : 0) + betweenLayers_WK;
+            column_WK = joined_WK - down_WK;
+            row_WK = back_W = fromOwn_WK = fromDrive_W = fromAir_WK = 0;
+            if (up_WK > 0) {
+                row_WK = -up_WK * (backTop + backPlate * meanSlope);
+                back_W = up_WK * (backPlate * meanOffset_C + backConst_C);
+            }
+        }
+        // The last first: all above it take something from it.
+        layerAt = last;
+        {
+            const i = layerAt;
+            const isOutside = tankOutside === 1;
+            const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
+            gives_WK = i > 0 ? loss_WK + below_WK : loss_WK;
+            takes_W = isOutside ? loss_WK * outdoor_C : 0;
+            meetsAir_WK = isOutside ? 0 : -loss_WK;
+            if (i < PER_LAYER_HERE * (layers - 1))
+                gives_WK += above_WK;
+            else {
+                gives_WK += down_WK;
+                takes_W += back_W;
+            }
+            if (i === 0) {
+                gives_WK += up_WK;
+                takes_W = topDrive_W;
+                meetsAir_WK += topAir_WK;
+            }
+            const capacity_JK = layerRows[i + LAYER_JK]!;
+            const pace = (gives_WK * step_s) / capacity_JK;
+            if (pace !== layerRows[i + LAYER_PACE]!) {
+                layerRows[i + LAYER_PACE] = pace;
+                x = pace;
+                meanStep: {
+                    if (x < SMALL) {
+                        endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                        break meanStep;
+                    }
+                    const left = decay(x);
+                    endOverMean = (x * (1 - left)) / (x - 1 + left);
+                }
+                layerRows[i + LAYER_END] = endOverMean;
+            }
+            const holds_WK = (layerRows[i + LAYER_END]! * capacity_JK) / step_s;
+            gives_WK += holds_WK;
+            takes_W += holds_WK * layerRows[i + LAYER_C]!;
+        }
+        lastOwn_WK = gives_WK;
+        lastDrive_W = takes_W;
+        lastAir_WK = meetsAir_WK;
+        for (layerAt = 0; layerAt < last; layerAt += PER_LAYER_HERE) {
+            {
+                const i = layerAt;
+                const isOutside = tankOutside === 1;
+                const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
+                gives_WK = i > 0 ? loss_WK + below_WK : loss_WK;
+                takes_W = isOutside ? loss_WK * outdoor_C : 0;
+                meetsAir_WK = isOutside ? 0 : -loss_WK;
+                if (i < PER_LAYER_HERE * (layers - 1))
+                    gives_WK += above_WK;
+                else {
+                    gives_WK += down_WK;
+                    takes_W += back_W;
+                }
+                if (i === 0) {
+                    gives_WK += up_WK;
+                    takes_W = topDrive_W;
+                    meetsAir_WK += topAir_WK;
+                }
+                const capacity_JK = layerRows[i + LAYER_JK]!;
+                const pace = (gives_WK * step_s) / capacity_JK;
+                if (pace !== layerRows[i + LAYER_PACE]!) {
+                    layerRows[i + LAYER_PACE] = pace;
+                    x = pace;
+                    meanStep: {
+                        if (x < SMALL) {
+                            endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                            break meanStep;
+                        }
+                        const left = decay(x);
+                        endOverMean = (x * (1 - left)) / (x - 1 + left);
+                    }
+                    layerRows[i + LAYER_END] = endOverMean;
+                }
+                const holds_WK = (layerRows[i + LAYER_END]! * capacity_JK) / step_s;
+                gives_WK += holds_WK;
+                takes_W += holds_WK * layerRows[i + LAYER_C]!;
+            }
+            {
+                const i = layerAt;
+                // The last is the neighbour of the last but one.
+                if (i === PER_LAYER_HERE * (layers - 2)) {
+                    column_WK -= below_WK;
+                    row_WK -= above_WK;
+                }
+                const pivot = 1 / (gives_WK - fromOwn_WK);
+                const drive_W = takes_W + fromDrive_W;
+                const inAir_WK = meetsAir_WK + fromAir_WK;
+                const part = row_WK * pivot;
+                const less = above_WK * pivot;
+                lastOwn_WK -= part * column_WK;
+                lastDrive_W -= part * drive_W;
+                lastAir_WK -= part * inAir_WK;
+                fromOwn_WK = less * below_WK;
+                fromDrive_W = less * drive_W;
+                fromAir_WK = less * inAir_WK;
+                layerRows[i + LAYER_PIVOT] = pivot;
+                layerRows[i + LAYER_COLUMN] = column_WK;
+                layerRows[i + LAYER_MEAN_C] = drive_W;
+                layerRows[i + LAYER_AIR] = inAir_WK;
+                column_WK *= less;
+                row_WK = part * below_WK;
+            }
+        }
+        {
+            const end = PER_LAYER_HERE * (layers - 1);
+            const pivotOfLast = 1 / lastOwn_WK;
+            const ended_C = lastDrive_W * pivotOfLast;
+            const endedAir = lastAir_WK * pivotOfLast;
+            layerRows[end + LAYER_MEAN_C] = ended_C;
+            layerRows[end + LAYER_AIR] = endedAir;
+            let after_C = 0;
+            let afterAir = 0;
+            for (let i = end - PER_LAYER_HERE; i >= 0; i -= PER_LAYER_HERE) {
+                const pivot = layerRows[i + LAYER_PIVOT]!;
+                const right_WK = layerRows[i + LAYER_COLUMN]!;
+                after_C = (layerRows[i + LAYER_MEAN_C]! - right_WK * ended_C + below_WK * after_C) * pivot;
+                afterAir = (layerRows[i + LAYER_AIR]! - right_WK * endedAir + below_WK * afterAir) * pivot;
+                layerRows[i + LAYER_MEAN_C] = after_C;
+                layerRows[i + LAYER_AIR] = afterAir;
+            }
+        }
+        {
+            const end = PER_LAYER_HERE * (layers - 1);
+            let inAir_WK = airOwn_WK;
+            let toAir_W = airDrive_W;
+            for (let i = 0; i <= end; i += PER_LAYER_HERE) {
+                let met_WK = tankOutside === 1 ? 0 : -layerRows[i + LAYER_LOSS_WK]!;
+                if (i === end)
+                    met_WK += airBottom_WK;
+                inAir_WK -= met_WK * layerRows[i + LAYER_AIR]!;
+                toAir_W -= met_WK * layerRows[i + LAYER_MEAN_C]!;
+            }
+            const aired_C = toAir_W * (1 / inAir_WK);
+            airMean_C = aired_C;
+            let sum_C = 0;
+            for (let i = 0; i <= end; i += PER_LAYER_HERE) {
+                const mean_C = layerRows[i + LAYER_MEAN_C]! - layerRows[i + LAYER_AIR]! * aired_C;
+                layerRows[i + LAYER_MEAN_C] = mean_C;
+                sum_C += mean_C;
+            }
+            tankMean_C = layerRows[LAYER_MEAN_C]!;
+            bottomMean_C = layerRows[end + LAYER_MEAN_C]!;
+            layersMean_C = sum_C / layers;
+            tankEnd = layerRows[LAYER_END]!;
+        }
+    }
+    numbers[126] = x;
+    numbers[127] = endOverMean;
+    numbers[166] = airMean_C;
+    numbers[157] = tankMean_C;
+    numbers[158] = bottomMean_C;
+    numbers[159] = layersMean_C;
+    numbers[82] = tankEnd;
+}
+function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { layerRows } = columns;
+    const { layers, tankOutside } = whole;
+    const step_s = numbers[0]!;
+    const outdoor_C = numbers[107]!;
+    const airMean_C = numbers[166]!;
+    let gain_J = numbers[75]!;
+    let sinkDrift_Ks = numbers[51]!;
+    let tank_C = numbers[48]!;
+    {
+        const end = PER_LAYER_HERE * layers;
+        const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
+        for (let i = 0; i < end; i += PER_LAYER_HERE) {
+            const begun_C = layerRows[i + LAYER_C]!;
+            const mean_C = layerRows[i + LAYER_MEAN_C]!;
+            layerRows[i + LAYER_C] = begun_C + layerRows[i + LAYER_END]! * (mean_C - begun_C);
+            gain_J += step_s * layerRows[i + LAYER_LOSS_WK]! * (around_C - mean_C);
+        }
+        sinkDrift_Ks = (layerRows[LAYER_C]! - tank_C) / step_s;
+        for (let i = PER_LAYER_HERE; i < end; i += PER_LAYER_HERE) {
+            if (layerRows[i - PER_LAYER_HERE + LAYER_C]! >= layerRows[i + LAYER_C]!)
+                continue;
+            let first = i;
+            let mixed_JK = layerRows[i + LAYER_JK]!;
+            let heat_J = mixed_JK * layerRows[i + LAYER_C]!;
+            while (first > 0 && layerRows[first - PER_LAYER_HERE + LAYER_C]! < heat_J / mixed_JK) {
+                first -= PER_LAYER_HERE;
+                heat_J += layerRows[first + LAYER_JK]! * layerRows[first + LAYER_C]!;
+                mixed_JK += layerRows[first + LAYER_JK]!;
+            }
+            for (let k = first; k <= i; k += PER_LAYER_HERE)
+                layerRows[k + LAYER_C] = heat_J / mixed_JK;
+        }
+        tank_C = layerRows[LAYER_C]!;
+    }
+    numbers[75] = gain_J;
+    numbers[51] = sinkDrift_Ks;
+    numbers[48] = tank_C;
+}
+function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { layerRows } = columns;
+    const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
     const toRadiant = numbers[5]!;
     const tankCapacity_JK = numbers[31]!;
     const tankLoss_WK = numbers[32]!;
-    const open_WK = numbers[33]!;
-    const faded_K = numbers[34]!;
-    const demand_WK = numbers[35]!;
-    const fan_W = numbers[36]!;
-    const setpoint_C = numbers[38]!;
-    let low = numbers[141]!;
-    let high = numbers[142]!;
-    let lowSlack_K = numbers[143]!;
-    let highSlack_K = numbers[144]!;
-    let side = numbers[145]!;
-    let trial = numbers[146]!;
-    let firstTried = numbers[147]!;
-    let tried = numbers[148]!;
-    let settled = numbers[60]!;
-    let fanShare = numbers[156]!;
-    let law = numbers[83]! | 0;
-    const outdoor_C = numbers[104]!;
-    const room_WK = numbers[114]!;
-    const roomDrive_W = numbers[115]!;
-    const share = numbers[149]!;
-    const charging_WK = numbers[140]!;
-    const charging_W = numbers[139]!;
-    const fadingSeen_WK = numbers[122]!;
-    const openSeen_WK = numbers[121]!;
-    const portShare = numbers[118]!;
-    const lowest_C = numbers[105]!;
-    const portBase_C = numbers[119]!;
-    const portOwn_KW = numbers[120]!;
-    let tankPace = numbers[80]!;
-    let x = numbers[123]!;
-    let endOverMean = numbers[124]!;
-    let tankEnd = numbers[79]!;
-    const tank_C = numbers[45]!;
-    let airMean_C = numbers[155]!;
-    let tankMean_C = numbers[154]!;
-    let heat_W = numbers[157]!;
-    let dewHolds = numbers[88]! | 0;
-    let slack_K = numbers[152]!;
-    let isFound = numbers[160] === 1;
+    const topLoss_WK = numbers[33]!;
+    const open_WK = numbers[35]!;
+    const faded_K = numbers[36]!;
+    const demand_WK = numbers[37]!;
+    const fan_W = numbers[38]!;
+    const setpoint_C = numbers[40]!;
+    let low = numbers[144]!;
+    let high = numbers[145]!;
+    let lowSlack_K = numbers[146]!;
+    let highSlack_K = numbers[147]!;
+    let side = numbers[148]!;
+    let trial = numbers[149]!;
+    let firstTried = numbers[150]!;
+    let tried = numbers[151]!;
+    let settled = numbers[63]!;
+    let fanShare = numbers[167]!;
+    let law = numbers[86]! | 0;
+    const outdoor_C = numbers[107]!;
+    const room_WK = numbers[117]!;
+    const roomDrive_W = numbers[118]!;
+    const share = numbers[152]!;
+    const charging_WK = numbers[143]!;
+    const charging_W = numbers[142]!;
+    const fadingSeen_WK = numbers[125]!;
+    const openSeen_WK = numbers[124]!;
+    const portShare = numbers[121]!;
+    const lowest_C = numbers[108]!;
+    const portBase_C = numbers[122]!;
+    const portOwn_KW = numbers[123]!;
+    let joined_WK = numbers[160]!;
+    let topAir_WK = numbers[161]!;
+    let airBottom_WK = numbers[162]!;
+    let topDrive_W = numbers[163]!;
+    let airOwn_WK = numbers[164]!;
+    let airDrive_W = numbers[165]!;
+    let tankPace = numbers[83]!;
+    let x = numbers[126]!;
+    let endOverMean = numbers[127]!;
+    let tankEnd = numbers[82]!;
+    const tank_C = numbers[48]!;
+    let airMean_C = numbers[166]!;
+    let tankMean_C = numbers[157]!;
+    let bottomMean_C = numbers[158]!;
+    let layersMean_C = numbers[159]!;
+    let heat_W = numbers[168]!;
+    let dewHolds = numbers[91]! | 0;
+    let slack_K = numbers[155]!;
+    let isFound = numbers[171] === 1;
     {
         const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
         const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
@@ -1114,11 +1490,14 @@ function settle(whole: Whole, numbers: Float64Array): void {
             law = fanShare > 0 ? PARTLY_OPEN : CLOSED;
             {
                 let own_WK = tankLoss_WK;
-                let drive_W = tankOutside === 1 ? tankLoss_WK * outdoor_C : 0;
+                let drive_W = tankOutside === 1 ? topLoss_WK * outdoor_C : 0;
                 let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
                 let tankAir_WK = airTank_WK;
                 let air_WK = room_WK - airTank_WK;
                 let air_W = roomDrive_W;
+                const layersEnd = layers > 1 && tankOutside === 0 ? PER_LAYER_HERE * layers : 0;
+                for (let i = LAYER_LOSS_WK; i < layersEnd; i += PER_LAYER_HERE)
+                    air_WK += layerRows[i]!;
                 if (share > 0) {
                     own_WK += charging_WK;
                     drive_W += charging_W;
@@ -1155,38 +1534,72 @@ function settle(whole: Whole, numbers: Float64Array): void {
                         drive_W -= seen_WK * above_C;
                     }
                 }
-                const pace = (own_WK * step_s) / tankCapacity_JK;
-                if (pace !== tankPace) {
-                    tankPace = pace;
-                    x = pace;
-                    meanStep: {
-                        if (x < SMALL) {
-                            endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                            break meanStep;
-                        }
-                        const left = decay(x);
-                        endOverMean = (x * (1 - left)) / (x - 1 + left);
-                    }
-                    tankEnd = endOverMean;
+                joined_WK = own_WK;
+                topAir_WK = tankAir_WK;
+                airBottom_WK = airTank_WK;
+                topDrive_W = drive_W;
+                airOwn_WK = air_WK;
+                airDrive_W = air_W;
+                if (layers > 1) {
+                    numbers[167] = fanShare;
+                    numbers[86] = law;
+                    numbers[160] = joined_WK;
+                    numbers[161] = topAir_WK;
+                    numbers[162] = airBottom_WK;
+                    numbers[163] = topDrive_W;
+                    numbers[164] = airOwn_WK;
+                    numbers[165] = airDrive_W;
+                    numbers[126] = x;
+                    numbers[127] = endOverMean;
+                    numbers[82] = tankEnd;
+                    numbers[166] = airMean_C;
+                    numbers[157] = tankMean_C;
+                    numbers[158] = bottomMean_C;
+                    numbers[159] = layersMean_C;
+                    solveLayers(columns, whole, numbers);
+                    x = numbers[126]!;
+                    endOverMean = numbers[127]!;
+                    tankEnd = numbers[82]!;
+                    airMean_C = numbers[166]!;
+                    tankMean_C = numbers[157]!;
+                    bottomMean_C = numbers[158]!;
+                    layersMean_C = numbers[159]!;
                 }
-                const held_WK = (tankEnd * tankCapacity_JK) / step_s;
-                const perTank_K_W = 1 / (own_WK + held_WK);
-                const tankShare = tankAir_WK * perTank_K_W;
-                const alone_C = (held_WK * tank_C + drive_W) * perTank_K_W;
-                airMean_C = (air_W - airTank_WK * alone_C) * (1 / (air_WK - airTank_WK * tankShare));
-                tankMean_C = alone_C - tankShare * airMean_C;
+                else {
+                    const airTank_WK = airBottom_WK;
+                    const pace = (joined_WK * step_s) / tankCapacity_JK;
+                    if (pace !== tankPace) {
+                        tankPace = pace;
+                        x = pace;
+                        meanStep: {
+                            if (x < SMALL) {
+                                endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                                break meanStep;
+                            }
+                            const left = decay(x);
+                            endOverMean = (x * (1 - left)) / (x - 1 + left);
+                        }
+                        tankEnd = endOverMean;
+                    }
+                    const held_WK = (tankEnd * tankCapacity_JK) / step_s;
+                    const perTank_K_W = 1 / (joined_WK + held_WK);
+                    const tankShare = topAir_WK * perTank_K_W;
+                    const alone_C = (held_WK * tank_C + topDrive_W) * perTank_K_W;
+                    airMean_C = (airDrive_W - airTank_WK * alone_C) * (1 / (airOwn_WK - airTank_WK * tankShare));
+                    tankMean_C = bottomMean_C = layersMean_C = alone_C - tankShare * airMean_C;
+                }
             }
             {
                 const asked_W = demand_WK * (airMean_C - setpoint_C);
                 {
                     const free_C = portShare * airMean_C + portBase_C;
-                    const end_C = tankMean_C > lowest_C ? tankMean_C : lowest_C;
+                    const end_C = bottomMean_C > lowest_C ? bottomMean_C : lowest_C;
                     heat_W = openSeen_WK * (free_C - end_C);
                     if (heat_W < open_WK * 2 * faded_K)
                         heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
                 }
                 const letIn_W = heat_W;
-                dewHolds = tankMean_C < lowest_C && letIn_W < asked_W ? 1 : 0;
+                dewHolds = bottomMean_C < lowest_C && letIn_W < asked_W ? 1 : 0;
                 {
                     if (law === CLOSED)
                         heat_W = 0;
@@ -1194,10 +1607,10 @@ function settle(whole: Whole, numbers: Float64Array): void {
                         heat_W = demand_WK * (airMean_C - setpoint_C);
                     else {
                         const free_C = portShare * airMean_C + portBase_C;
-                        const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : tankMean_C;
+                        const end_C = law === OPEN_AT_DEW_LIMIT || law === FADING_AT_DEW_LIMIT ? lowest_C : bottomMean_C;
                         if (law === PARTLY_OPEN)
                             heat_W =
-                                ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - tankMean_C);
+                                ((fanShare * open_WK) / (1 + portOwn_KW * (fanShare * open_WK))) * (free_C - bottomMean_C);
                         else if (law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT)
                             heat_W = fadingSeen_WK * (free_C - end_C - faded_K);
                         else
@@ -1207,24 +1620,24 @@ function settle(whole: Whole, numbers: Float64Array): void {
                 slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
             }
             {
-                numbers[141] = low;
-                numbers[142] = high;
-                numbers[143] = lowSlack_K;
-                numbers[144] = highSlack_K;
-                numbers[145] = side;
-                numbers[146] = trial;
-                numbers[147] = firstTried;
-                numbers[148] = tried;
-                numbers[152] = slack_K;
+                numbers[144] = low;
+                numbers[145] = high;
+                numbers[146] = lowSlack_K;
+                numbers[147] = highSlack_K;
+                numbers[148] = side;
+                numbers[149] = trial;
+                numbers[150] = firstTried;
+                numbers[151] = tried;
+                numbers[155] = slack_K;
                 nextShare(numbers);
-                low = numbers[141]!;
-                high = numbers[142]!;
-                lowSlack_K = numbers[143]!;
-                highSlack_K = numbers[144]!;
-                side = numbers[145]!;
-                trial = numbers[146]!;
-                tried = numbers[148]!;
-                isFound = numbers[160] === 1;
+                low = numbers[144]!;
+                high = numbers[145]!;
+                lowSlack_K = numbers[146]!;
+                highSlack_K = numbers[147]!;
+                side = numbers[148]!;
+                trial = numbers[149]!;
+                tried = numbers[151]!;
+                isFound = numbers[171] === 1;
             }
             if (isFound)
                 break;
@@ -1239,26 +1652,34 @@ function settle(whole: Whole, numbers: Float64Array): void {
         firstTried = first1;
         tried = tried1;
     }
-    numbers[141] = low;
-    numbers[142] = high;
-    numbers[143] = lowSlack_K;
-    numbers[144] = highSlack_K;
-    numbers[145] = side;
-    numbers[146] = trial;
-    numbers[147] = firstTried;
-    numbers[148] = tried;
-    numbers[60] = settled;
-    numbers[156] = fanShare;
-    numbers[83] = law;
-    numbers[80] = tankPace;
-    numbers[123] = x;
-    numbers[124] = endOverMean;
-    numbers[79] = tankEnd;
-    numbers[155] = airMean_C;
-    numbers[154] = tankMean_C;
-    numbers[157] = heat_W;
-    numbers[88] = dewHolds;
-    numbers[152] = slack_K;
+    numbers[144] = low;
+    numbers[145] = high;
+    numbers[146] = lowSlack_K;
+    numbers[147] = highSlack_K;
+    numbers[148] = side;
+    numbers[149] = trial;
+    numbers[150] = firstTried;
+    numbers[151] = tried;
+    numbers[63] = settled;
+    numbers[167] = fanShare;
+    numbers[86] = law;
+    numbers[160] = joined_WK;
+    numbers[161] = topAir_WK;
+    numbers[162] = airBottom_WK;
+    numbers[163] = topDrive_W;
+    numbers[164] = airOwn_WK;
+    numbers[165] = airDrive_W;
+    numbers[83] = tankPace;
+    numbers[126] = x;
+    numbers[127] = endOverMean;
+    numbers[82] = tankEnd;
+    numbers[166] = airMean_C;
+    numbers[157] = tankMean_C;
+    numbers[158] = bottomMean_C;
+    numbers[159] = layersMean_C;
+    numbers[168] = heat_W;
+    numbers[91] = dewHolds;
+    numbers[155] = slack_K;
 }
 function settlePlate(columns: Columns, numbers: Float64Array): void {
     const { saturation_Pa } = columns;
@@ -1288,53 +1709,53 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
     const fluidToPlate_Wm2K = numbers[29]!;
     const pipeShare = numbers[30]!;
     const tankCapacity_JK = numbers[31]!;
-    const sinkDrift_Ks = numbers[48]!;
-    const plate_C = numbers[46]!;
-    const water_kgm2 = numbers[47]!;
-    const share = numbers[149]!;
-    const hour = numbers[81]! | 0;
-    const restHour = numbers[84]! | 0;
-    let hasBegun = numbers[159] === 1;
-    let slope_Wm2K = numbers[51]!;
-    let begunSlope_Wm2K = numbers[53]!;
-    let gain_kgm2s = numbers[52]!;
-    let begunGain_kgm2s = numbers[54]!;
-    let shed_WK = numbers[49]!;
-    let begunShed_WK = numbers[55]!;
-    let rest_W = numbers[50]!;
-    let begunRest_W = numbers[56]!;
-    const faceAir_C = numbers[89]!;
-    const still_Wm2K = numbers[102]!;
-    const stillRise_Wm2K2 = numbers[103]!;
-    const cold1 = numbers[95]!;
-    const hot1 = numbers[99]!;
-    const cold2 = numbers[96]!;
-    const hot2 = numbers[100]!;
-    const cold3 = numbers[97]!;
-    const hot3 = numbers[101]!;
-    const cold0 = numbers[94]!;
-    const hot0 = numbers[98]!;
-    const vapour_Pa = numbers[90]!;
-    const massTransfer = numbers[91]!;
-    const dryGain_Wm2 = numbers[92]!;
-    const wetGain_Wm2 = numbers[93]!;
-    let exchange_WK = numbers[135]!;
-    let backTop = numbers[136]!;
-    let backPlate = numbers[137]!;
-    let backConst_C = numbers[138]!;
-    const outdoor_C = numbers[104]!;
-    let fromSink_WK = numbers[126]!;
-    let fromConst_W = numbers[127]!;
-    let fromPlate_WK = numbers[128]!;
-    const part_s = numbers[125]!;
-    let meanSlope = numbers[129]!;
-    let meanOffset_C = numbers[130]!;
-    let endWeight_K_W = numbers[131]!;
-    let endRamp_C = numbers[132]!;
-    const before = numbers[61]!;
-    const tank_C = numbers[45]!;
-    let ahead_s = numbers[133]!;
-    let waterAhead_kgm2 = numbers[134]!;
+    const sinkDrift_Ks = numbers[51]!;
+    const plate_C = numbers[49]!;
+    const water_kgm2 = numbers[50]!;
+    const share = numbers[152]!;
+    const hour = numbers[84]! | 0;
+    const restHour = numbers[87]! | 0;
+    let hasBegun = numbers[170] === 1;
+    let slope_Wm2K = numbers[54]!;
+    let begunSlope_Wm2K = numbers[56]!;
+    let gain_kgm2s = numbers[55]!;
+    let begunGain_kgm2s = numbers[57]!;
+    let shed_WK = numbers[52]!;
+    let begunShed_WK = numbers[58]!;
+    let rest_W = numbers[53]!;
+    let begunRest_W = numbers[59]!;
+    const faceAir_C = numbers[92]!;
+    const still_Wm2K = numbers[105]!;
+    const stillRise_Wm2K2 = numbers[106]!;
+    const cold1 = numbers[98]!;
+    const hot1 = numbers[102]!;
+    const cold2 = numbers[99]!;
+    const hot2 = numbers[103]!;
+    const cold3 = numbers[100]!;
+    const hot3 = numbers[104]!;
+    const cold0 = numbers[97]!;
+    const hot0 = numbers[101]!;
+    const vapour_Pa = numbers[93]!;
+    const massTransfer = numbers[94]!;
+    const dryGain_Wm2 = numbers[95]!;
+    const wetGain_Wm2 = numbers[96]!;
+    let exchange_WK = numbers[138]!;
+    let backTop = numbers[139]!;
+    let backPlate = numbers[140]!;
+    let backConst_C = numbers[141]!;
+    const outdoor_C = numbers[107]!;
+    let fromSink_WK = numbers[129]!;
+    let fromConst_W = numbers[130]!;
+    let fromPlate_WK = numbers[131]!;
+    const part_s = numbers[128]!;
+    let meanSlope = numbers[132]!;
+    let meanOffset_C = numbers[133]!;
+    let endWeight_K_W = numbers[134]!;
+    let endRamp_C = numbers[135]!;
+    const before = numbers[64]!;
+    const tank_C = numbers[48]!;
+    let ahead_s = numbers[136]!;
+    let waterAhead_kgm2 = numbers[137]!;
     let drift_Ks = 0;
     let at_C = 0;
     let atWater_kgm2 = 0;
@@ -1518,41 +1939,41 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
             atWater_kgm2 = waterAhead_kgm2;
         }
     }
-    numbers[159] = hasBegun ? 1 : 0;
-    numbers[51] = slope_Wm2K;
-    numbers[53] = begunSlope_Wm2K;
-    numbers[52] = gain_kgm2s;
-    numbers[54] = begunGain_kgm2s;
-    numbers[49] = shed_WK;
-    numbers[55] = begunShed_WK;
-    numbers[50] = rest_W;
-    numbers[56] = begunRest_W;
-    numbers[135] = exchange_WK;
-    numbers[136] = backTop;
-    numbers[137] = backPlate;
-    numbers[138] = backConst_C;
-    numbers[126] = fromSink_WK;
-    numbers[127] = fromConst_W;
-    numbers[128] = fromPlate_WK;
-    numbers[129] = meanSlope;
-    numbers[130] = meanOffset_C;
-    numbers[131] = endWeight_K_W;
-    numbers[132] = endRamp_C;
-    numbers[133] = ahead_s;
-    numbers[134] = waterAhead_kgm2;
+    numbers[170] = hasBegun ? 1 : 0;
+    numbers[54] = slope_Wm2K;
+    numbers[56] = begunSlope_Wm2K;
+    numbers[55] = gain_kgm2s;
+    numbers[57] = begunGain_kgm2s;
+    numbers[52] = shed_WK;
+    numbers[58] = begunShed_WK;
+    numbers[53] = rest_W;
+    numbers[59] = begunRest_W;
+    numbers[138] = exchange_WK;
+    numbers[139] = backTop;
+    numbers[140] = backPlate;
+    numbers[141] = backConst_C;
+    numbers[129] = fromSink_WK;
+    numbers[130] = fromConst_W;
+    numbers[131] = fromPlate_WK;
+    numbers[132] = meanSlope;
+    numbers[133] = meanOffset_C;
+    numbers[134] = endWeight_K_W;
+    numbers[135] = endRamp_C;
+    numbers[136] = ahead_s;
+    numbers[137] = waterAhead_kgm2;
 }
 function nextShare(numbers: Float64Array): void {
-    let before = numbers[61]!;
-    let trial = numbers[146]!;
-    let isFound = numbers[160] === 1;
-    const firstTried = numbers[147]!;
-    const slack_K = numbers[152]!;
-    let low = numbers[141]!;
-    let side = numbers[145]!;
-    let high = numbers[142]!;
-    let lowSlack_K = numbers[143]!;
-    let highSlack_K = numbers[144]!;
-    let tried = numbers[148]!;
+    let before = numbers[64]!;
+    let trial = numbers[149]!;
+    let isFound = numbers[171] === 1;
+    const firstTried = numbers[150]!;
+    const slack_K = numbers[155]!;
+    let low = numbers[144]!;
+    let side = numbers[148]!;
+    let high = numbers[145]!;
+    let lowSlack_K = numbers[146]!;
+    let highSlack_K = numbers[147]!;
+    let tried = numbers[151]!;
     nextShare: {
         const before = trial;
         isFound = true;
@@ -1598,43 +2019,43 @@ function nextShare(numbers: Float64Array): void {
         tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
         isFound = false;
     }
-    numbers[61] = before;
-    numbers[146] = trial;
-    numbers[160] = isFound ? 1 : 0;
-    numbers[141] = low;
-    numbers[145] = side;
-    numbers[142] = high;
-    numbers[143] = lowSlack_K;
-    numbers[144] = highSlack_K;
-    numbers[148] = tried;
+    numbers[64] = before;
+    numbers[149] = trial;
+    numbers[171] = isFound ? 1 : 0;
+    numbers[144] = low;
+    numbers[148] = side;
+    numbers[145] = high;
+    numbers[146] = lowSlack_K;
+    numbers[147] = highSlack_K;
+    numbers[151] = tried;
 }
 function openWindows(columns: Columns, numbers: Float64Array): void {
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const ventStop_C = numbers[3]!;
     const toRadiant = numbers[5]!;
-    let firstTried = numbers[147]!;
-    let opening = numbers[59]!;
-    let tried = numbers[148]!;
-    let trial = numbers[146]!;
-    let vent_WK = numbers[106]!;
-    let rowVent_WK = numbers[107]!;
-    let toRadiant_W = numbers[116]!;
-    let hourToRadiant_W = numbers[113]!;
-    const faces_W = numbers[117]!;
-    let roomDrive_W = numbers[115]!;
-    let hourToAir_W = numbers[112]!;
-    let inertia_WK = numbers[108]!;
-    const air_C = numbers[43]!;
-    let radiantShare = numbers[111]!;
-    let portBase_C = numbers[119]!;
-    let radiant_WK = numbers[110]!;
-    let airMean_C = numbers[155]!;
-    let room_WK = numbers[114]!;
-    const outdoor_C = numbers[104]!;
-    let slack_K = numbers[152]!;
-    let isFound = numbers[160] === 1;
-    let vented_s = numbers[76]!;
+    let firstTried = numbers[150]!;
+    let opening = numbers[62]!;
+    let tried = numbers[151]!;
+    let trial = numbers[149]!;
+    let vent_WK = numbers[109]!;
+    let rowVent_WK = numbers[110]!;
+    let toRadiant_W = numbers[119]!;
+    let hourToRadiant_W = numbers[116]!;
+    const faces_W = numbers[120]!;
+    let roomDrive_W = numbers[118]!;
+    let hourToAir_W = numbers[115]!;
+    let inertia_WK = numbers[111]!;
+    const air_C = numbers[46]!;
+    let radiantShare = numbers[114]!;
+    let portBase_C = numbers[122]!;
+    let radiant_WK = numbers[113]!;
+    let airMean_C = numbers[166]!;
+    let room_WK = numbers[117]!;
+    const outdoor_C = numbers[107]!;
+    let slack_K = numbers[155]!;
+    let isFound = numbers[171] === 1;
+    let vented_s = numbers[79]!;
     {
         firstTried = opening > 0.5 ? 1 : 0;
         tried = firstTried;
@@ -1644,15 +2065,15 @@ function openWindows(columns: Columns, numbers: Float64Array): void {
             vent_WK = opening * nightVent_WK;
             {
                 if (vent_WK !== rowVent_WK) {
-                    numbers[106] = vent_WK;
+                    numbers[109] = vent_WK;
                     setRoomHour(columns, numbers);
-                    rowVent_WK = numbers[107]!;
-                    hourToRadiant_W = numbers[113]!;
-                    hourToAir_W = numbers[112]!;
-                    inertia_WK = numbers[108]!;
-                    radiantShare = numbers[111]!;
-                    radiant_WK = numbers[110]!;
-                    room_WK = numbers[114]!;
+                    rowVent_WK = numbers[110]!;
+                    hourToRadiant_W = numbers[116]!;
+                    hourToAir_W = numbers[115]!;
+                    inertia_WK = numbers[111]!;
+                    radiantShare = numbers[114]!;
+                    radiant_WK = numbers[113]!;
+                    room_WK = numbers[117]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -1667,31 +2088,31 @@ function openWindows(columns: Columns, numbers: Float64Array): void {
             const above_K = (airMean_C - ventStop_C) / SHUTS_OVER_K;
             slack_K = (open_K < above_K ? open_K : above_K) - opening;
             {
-                numbers[147] = firstTried;
-                numbers[148] = tried;
-                numbers[146] = trial;
-                numbers[152] = slack_K;
+                numbers[150] = firstTried;
+                numbers[151] = tried;
+                numbers[149] = trial;
+                numbers[155] = slack_K;
                 nextShare(numbers);
-                tried = numbers[148]!;
-                trial = numbers[146]!;
-                isFound = numbers[160] === 1;
+                tried = numbers[151]!;
+                trial = numbers[149]!;
+                isFound = numbers[171] === 1;
             }
             if (isFound)
                 break;
         }
         vented_s += opening * step_s;
     }
-    numbers[147] = firstTried;
-    numbers[59] = opening;
-    numbers[148] = tried;
-    numbers[146] = trial;
-    numbers[106] = vent_WK;
-    numbers[116] = toRadiant_W;
-    numbers[115] = roomDrive_W;
-    numbers[119] = portBase_C;
-    numbers[155] = airMean_C;
-    numbers[152] = slack_K;
-    numbers[76] = vented_s;
+    numbers[150] = firstTried;
+    numbers[62] = opening;
+    numbers[151] = tried;
+    numbers[149] = trial;
+    numbers[109] = vent_WK;
+    numbers[119] = toRadiant_W;
+    numbers[118] = roomDrive_W;
+    numbers[122] = portBase_C;
+    numbers[166] = airMean_C;
+    numbers[155] = slack_K;
+    numbers[79] = vented_s;
 }
 function takeSlack(numbers: Float64Array): void {
     const field_frac = numbers[9]!;
@@ -1700,23 +2121,24 @@ function takeSlack(numbers: Float64Array): void {
     const pump_W = numbers[28]!;
     const fluidToPlate_Wm2K = numbers[29]!;
     const pipeShare = numbers[30]!;
-    const stopDifference_K = numbers[40]!;
-    const lowestStore_C = numbers[41]!;
-    let slack_K = numbers[152]!;
-    const tankMean_C = numbers[154]!;
-    const from_C = numbers[150]!;
-    const band_K = numbers[151]!;
-    const share = numbers[149]!;
-    const slope_Wm2K = numbers[51]!;
-    let exchange_WK = numbers[135]!;
-    let backTop = numbers[136]!;
-    let backPlate = numbers[137]!;
-    let backConst_C = numbers[138]!;
-    const outdoor_C = numbers[104]!;
-    const meanSlope = numbers[129]!;
-    const meanOffset_C = numbers[130]!;
-    const tank_C = numbers[45]!;
-    const tankEnd = numbers[79]!;
+    const leastDrop_K = numbers[43]!;
+    const lowestStore_C = numbers[44]!;
+    let slack_K = numbers[155]!;
+    const tankMean_C = numbers[157]!;
+    const from_C = numbers[153]!;
+    const band_K = numbers[154]!;
+    const share = numbers[152]!;
+    const slope_Wm2K = numbers[54]!;
+    let exchange_WK = numbers[138]!;
+    let backTop = numbers[139]!;
+    let backPlate = numbers[140]!;
+    let backConst_C = numbers[141]!;
+    const outdoor_C = numbers[107]!;
+    const meanSlope = numbers[132]!;
+    const meanOffset_C = numbers[133]!;
+    const tank_C = numbers[48]!;
+    const tankEnd = numbers[82]!;
+    const bottomMean_C = numbers[158]!;
     takeSlack: {
         const a = pipeShare;
         slack_K = tankMean_C - from_C - band_K * share;
@@ -1745,30 +2167,30 @@ function takeSlack(numbers: Float64Array): void {
         const into_C = (1 - a) * tankMean_C + a * outdoor_C;
         const g = exchange_WK / rate_WK;
         const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
-        slack_K = Math.min(drop_K - stopDifference_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
+        slack_K = Math.min(drop_K - leastDrop_K, bottomMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
     }
-    numbers[152] = slack_K;
-    numbers[135] = exchange_WK;
-    numbers[136] = backTop;
-    numbers[137] = backPlate;
-    numbers[138] = backConst_C;
+    numbers[155] = slack_K;
+    numbers[138] = exchange_WK;
+    numbers[139] = backTop;
+    numbers[140] = backPlate;
+    numbers[141] = backConst_C;
 }
 function finishAlone(columns: Columns, numbers: Float64Array): void {
     const step_s = numbers[0]!;
     const waterLimit_kgm2 = numbers[13]!;
-    let water_kgm2 = numbers[47]!;
-    let begunGain_kgm2s = numbers[54]!;
-    let part_s = numbers[125]!;
-    let hasBegun = numbers[159] === 1;
-    let shed_WK = numbers[49]!;
-    let meanOffset_C = numbers[130]!;
-    let rest_W = numbers[50]!;
-    let ahead_s = numbers[133]!;
-    let waterAhead_kgm2 = numbers[134]!;
-    let gain_kgm2s = numbers[52]!;
-    let plate_C = numbers[46]!;
-    let endWeight_K_W = numbers[131]!;
-    let shed_J = numbers[67]!;
+    let water_kgm2 = numbers[50]!;
+    let begunGain_kgm2s = numbers[57]!;
+    let part_s = numbers[128]!;
+    let hasBegun = numbers[170] === 1;
+    let shed_WK = numbers[52]!;
+    let meanOffset_C = numbers[133]!;
+    let rest_W = numbers[53]!;
+    let ahead_s = numbers[136]!;
+    let waterAhead_kgm2 = numbers[137]!;
+    let gain_kgm2s = numbers[55]!;
+    let plate_C = numbers[49]!;
+    let endWeight_K_W = numbers[134]!;
+    let shed_J = numbers[70]!;
     {
         let parts = 1;
         if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
@@ -1780,22 +2202,22 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
             if (parts > 1) {
                 hasBegun = false;
                 {
-                    numbers[47] = water_kgm2;
-                    numbers[125] = part_s;
-                    numbers[159] = hasBegun ? 1 : 0;
-                    numbers[133] = ahead_s;
-                    numbers[134] = waterAhead_kgm2;
-                    numbers[46] = plate_C;
+                    numbers[50] = water_kgm2;
+                    numbers[128] = part_s;
+                    numbers[170] = hasBegun ? 1 : 0;
+                    numbers[136] = ahead_s;
+                    numbers[137] = waterAhead_kgm2;
+                    numbers[49] = plate_C;
                     settlePlate(columns, numbers);
-                    begunGain_kgm2s = numbers[54]!;
-                    hasBegun = numbers[159] === 1;
-                    shed_WK = numbers[49]!;
-                    meanOffset_C = numbers[130]!;
-                    rest_W = numbers[50]!;
-                    ahead_s = numbers[133]!;
-                    waterAhead_kgm2 = numbers[134]!;
-                    gain_kgm2s = numbers[52]!;
-                    endWeight_K_W = numbers[131]!;
+                    begunGain_kgm2s = numbers[57]!;
+                    hasBegun = numbers[170] === 1;
+                    shed_WK = numbers[52]!;
+                    meanOffset_C = numbers[133]!;
+                    rest_W = numbers[53]!;
+                    ahead_s = numbers[136]!;
+                    waterAhead_kgm2 = numbers[137]!;
+                    gain_kgm2s = numbers[55]!;
+                    endWeight_K_W = numbers[134]!;
                 }
             }
             given_J += part_s * (shed_WK * meanOffset_C - rest_W);
@@ -1815,13 +2237,13 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
         }
         shed_J += given_J;
     }
-    numbers[47] = water_kgm2;
-    numbers[125] = part_s;
-    numbers[159] = hasBegun ? 1 : 0;
-    numbers[133] = ahead_s;
-    numbers[134] = waterAhead_kgm2;
-    numbers[46] = plate_C;
-    numbers[67] = shed_J;
+    numbers[50] = water_kgm2;
+    numbers[128] = part_s;
+    numbers[170] = hasBegun ? 1 : 0;
+    numbers[136] = ahead_s;
+    numbers[137] = waterAhead_kgm2;
+    numbers[49] = plate_C;
+    numbers[70] = shed_J;
 }
 function finishRun(whole: Whole, numbers: Float64Array): void {
     const { keepsBooks } = whole;
@@ -1830,32 +2252,32 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
     const rate_WK = numbers[27]!;
     const pump_W = numbers[28]!;
     const pipeShare = numbers[30]!;
-    const shed_WK = numbers[49]!;
-    const fromPlate_WK = numbers[128]!;
-    const meanSlope = numbers[129]!;
-    const tankMean_C = numbers[154]!;
-    const meanOffset_C = numbers[130]!;
-    const share = numbers[149]!;
-    const exchange_WK = numbers[135]!;
-    const outdoor_C = numbers[104]!;
-    let shed_J = numbers[67]!;
-    const rest_W = numbers[50]!;
-    let taken_J = numbers[68]!;
-    let pipes_J = numbers[69]!;
-    let pump_J = numbers[70]!;
-    let return_Cs = numbers[75]!;
-    let run_s = numbers[74]!;
-    const fromSink_WK = numbers[126]!;
-    const fromConst_W = numbers[127]!;
-    let plate_C = numbers[46]!;
-    let ahead_s = numbers[133]!;
-    let waterAhead_kgm2 = numbers[134]!;
-    let water_kgm2 = numbers[47]!;
-    const gain_kgm2s = numbers[52]!;
-    const endWeight_K_W = numbers[131]!;
-    const endRamp_C = numbers[132]!;
-    let restStep = numbers[85]! | 0;
-    let isOnRest = numbers[86]! | 0;
+    const shed_WK = numbers[52]!;
+    const fromPlate_WK = numbers[131]!;
+    const meanSlope = numbers[132]!;
+    const tankMean_C = numbers[157]!;
+    const meanOffset_C = numbers[133]!;
+    const share = numbers[152]!;
+    const exchange_WK = numbers[138]!;
+    const outdoor_C = numbers[107]!;
+    let shed_J = numbers[70]!;
+    const rest_W = numbers[53]!;
+    let taken_J = numbers[71]!;
+    let pipes_J = numbers[72]!;
+    let pump_J = numbers[73]!;
+    let return_Cs = numbers[78]!;
+    let run_s = numbers[77]!;
+    const fromSink_WK = numbers[129]!;
+    const fromConst_W = numbers[130]!;
+    let plate_C = numbers[49]!;
+    let ahead_s = numbers[136]!;
+    let waterAhead_kgm2 = numbers[137]!;
+    let water_kgm2 = numbers[50]!;
+    const gain_kgm2s = numbers[55]!;
+    const endWeight_K_W = numbers[134]!;
+    const endRamp_C = numbers[135]!;
+    let restStep = numbers[88]! | 0;
+    let isOnRest = numbers[89]! | 0;
     {
         const a = pipeShare;
         const back_WK = shed_WK + fromPlate_WK;
@@ -1890,34 +2312,34 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
         if (isOnRest === 1)
             isOnRest = 0;
     }
-    numbers[67] = shed_J;
-    numbers[68] = taken_J;
-    numbers[69] = pipes_J;
-    numbers[70] = pump_J;
-    numbers[75] = return_Cs;
-    numbers[74] = run_s;
-    numbers[46] = plate_C;
-    numbers[133] = ahead_s;
-    numbers[134] = waterAhead_kgm2;
-    numbers[47] = water_kgm2;
-    numbers[85] = restStep;
-    numbers[86] = isOnRest;
+    numbers[70] = shed_J;
+    numbers[71] = taken_J;
+    numbers[72] = pipes_J;
+    numbers[73] = pump_J;
+    numbers[78] = return_Cs;
+    numbers[77] = run_s;
+    numbers[49] = plate_C;
+    numbers[136] = ahead_s;
+    numbers[137] = waterAhead_kgm2;
+    numbers[50] = water_kgm2;
+    numbers[88] = restStep;
+    numbers[89] = isOnRest;
 }
 function enterStep(whole: Whole, numbers: Float64Array): void {
     const { hasPlant, tankOutside } = whole;
     const step_s = numbers[0]!;
     const tankLoss_WK = numbers[32]!;
-    const fan_W = numbers[36]!;
-    let nightVent_J = numbers[66]!;
-    const vent_WK = numbers[106]!;
-    const outdoor_C = numbers[104]!;
-    const airMean_C = numbers[155]!;
-    let fan_J = numbers[71]!;
-    const fanShare = numbers[156]!;
-    let delivered_J = numbers[73]!;
-    const delivered_W = numbers[158]!;
-    let gain_J = numbers[72]!;
-    const tankMean_C = numbers[154]!;
+    const fan_W = numbers[38]!;
+    let nightVent_J = numbers[69]!;
+    const vent_WK = numbers[109]!;
+    const outdoor_C = numbers[107]!;
+    const airMean_C = numbers[166]!;
+    let fan_J = numbers[74]!;
+    const fanShare = numbers[167]!;
+    let delivered_J = numbers[76]!;
+    const delivered_W = numbers[169]!;
+    let gain_J = numbers[75]!;
+    const tankMean_C = numbers[157]!;
     enterStep: {
         nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
         if (hasPlant === 0)
@@ -1927,37 +2349,37 @@ function enterStep(whole: Whole, numbers: Float64Array): void {
         delivered_J += step_s * delivered_W;
         gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
     }
-    numbers[66] = nightVent_J;
-    numbers[71] = fan_J;
-    numbers[73] = delivered_J;
-    numbers[72] = gain_J;
+    numbers[69] = nightVent_J;
+    numbers[74] = fan_J;
+    numbers[76] = delivered_J;
+    numbers[75] = gain_J;
 }
 function enterRest(columns: Columns, numbers: Float64Array): void {
     const { restRows } = columns;
     const area_m2 = numbers[26]!;
-    let shed_J = numbers[67]!;
-    const restStep = numbers[85]! | 0;
+    let shed_J = numbers[70]!;
+    const restStep = numbers[88]! | 0;
     {
         shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
     }
-    numbers[67] = shed_J;
+    numbers[70] = shed_J;
 }
 function setCharging(numbers: Float64Array): void {
     const rate_WK = numbers[27]!;
-    const share = numbers[149]!;
-    const backTop = numbers[136]!;
-    const backPlate = numbers[137]!;
-    let charging_W = numbers[139]!;
-    const backConst_C = numbers[138]!;
-    const meanOffset_C = numbers[130]!;
-    let charging_WK = numbers[140]!;
-    const meanSlope = numbers[129]!;
+    const share = numbers[152]!;
+    const backTop = numbers[139]!;
+    const backPlate = numbers[140]!;
+    let charging_W = numbers[142]!;
+    const backConst_C = numbers[141]!;
+    const meanOffset_C = numbers[133]!;
+    let charging_WK = numbers[143]!;
+    const meanSlope = numbers[132]!;
     {
         const fromTop = share * rate_WK * (backTop - 1);
         const fromPlate = share * rate_WK * backPlate;
         charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
         charging_WK = -(fromTop + fromPlate * meanSlope);
     }
-    numbers[139] = charging_W;
-    numbers[140] = charging_WK;
+    numbers[142] = charging_W;
+    numbers[143] = charging_WK;
 }

@@ -1,3 +1,5 @@
+import type { Flags, Within } from './within.ts'
+
 /**
  * What the flat year is written in. Its parts are small functions over one such set of numbers; `npm run -s flat` puts them
  * together as one function in which every number is a local variable (`hours.ts`), because V8 keeps those in registers.
@@ -24,6 +26,8 @@ export interface Columns {
   readonly faceRows: Float64Array
   restRows: Float64Array
   readonly saturation_Pa: Float64Array
+  /** Rows of the layers of a tank in layers, top first (`places.ts`). */
+  readonly layerRows: Float64Array
   /** Found: operative temperature of each hour, °C. */
   readonly room_C: Float64Array
 }
@@ -38,6 +42,8 @@ export interface Whole {
   groups: number
   /** 1 where there are panels and a tank. */
   hasPlant: number
+  /** Layers of the tank; 1 is a mixed one. */
+  layers: number
   /** 1 where the tank stands outdoors. */
   tankOutside: number
   /** 0 glycol, 1 drain-back, 2 stopped. */
@@ -79,7 +85,10 @@ export interface Given {
   fluidToPlate_Wm2K: number
   pipeShare: number
   tankCapacity_JK: number
+  /** 0 of a tank in layers, whose own are in their rows. */
   tankLoss_WK: number
+  topLoss_WK: number
+  betweenLayers_WK: number
   open_WK: number
   faded_K: number
   demand_WK: number
@@ -88,6 +97,7 @@ export interface Given {
   setpoint_C: number
   startDifference_K: number
   stopDifference_K: number
+  leastDrop_K: number
   lowestStore_C: number
   freezeLimit_C: number
 }
@@ -149,102 +159,4 @@ export interface Counts {
   isOnRest: number
   isFreezing: number
   dewHolds: number
-}
-
-/** Numbers of one hour, step or trial. */
-export interface Within {
-  /** Face of the panel in the hour. */
-  faceAir_C: number
-  vapour_Pa: number
-  massTransfer: number
-  dryGain_Wm2: number
-  wetGain_Wm2: number
-  cold0: number
-  cold1: number
-  cold2: number
-  cold3: number
-  hot0: number
-  hot1: number
-  hot2: number
-  hot3: number
-  still_Wm2K: number
-  stillRise_Wm2K2: number
-  outdoor_C: number
-  lowest_C: number
-  vent_WK: number
-  rowVent_WK: number
-  inertia_WK: number
-  across_WK: number
-  radiant_WK: number
-  radiantShare: number
-  hourToAir_W: number
-  hourToRadiant_W: number
-  room_WK: number
-  roomDrive_W: number
-  toRadiant_W: number
-  faces_W: number
-  star_C: number
-  portShare: number
-  portBase_C: number
-  portOwn_KW: number
-  openSeen_WK: number
-  fadingSeen_WK: number
-  x: number
-  endOverMean: number
-  at_C: number
-  atWater_kgm2: number
-  wet_frac: number
-  limit_kgm2s: number
-  h_Wm2K: number
-  riseOfH_Wm2K2: number
-  evaporation_kgm2s: number
-  evaporationSlope_kgm2sK: number
-  change_Jkg: number
-  radiated_Wm2: number
-  radiatedSlope_Wm2K: number
-  q_Wm2: number
-  part_s: number
-  fromSink_WK: number
-  fromConst_W: number
-  fromPlate_WK: number
-  drift_Ks: number
-  meanSlope: number
-  meanOffset_C: number
-  endWeight_K_W: number
-  endRamp_C: number
-  ahead_s: number
-  waterAhead_kgm2: number
-  exchange_WK: number
-  backTop: number
-  backPlate: number
-  backConst_C: number
-  charging_W: number
-  charging_WK: number
-  low: number
-  high: number
-  lowSlack_K: number
-  highSlack_K: number
-  side: number
-  trial: number
-  firstTried: number
-  tried: number
-  share: number
-  from_C: number
-  band_K: number
-  slack_K: number
-  foundShare: number
-  tankMean_C: number
-  airMean_C: number
-  fanShare: number
-  warmest_C: number
-  heat_W: number
-  delivered_W: number
-}
-
-export interface Flags {
-  hasBegun: boolean
-  spent: boolean
-  changed: boolean
-  mayPump: boolean
-  isFound: boolean
 }

@@ -98,7 +98,7 @@ export function takePlate(s: Flat): void {
   s.part_s = s.step_s
   settlePlate(s)
   if (s.share > 0) {
-    setCharging(s)
+    if (s.layers === 1) setCharging(s)
     return
   }
   s.restHour = s.hour

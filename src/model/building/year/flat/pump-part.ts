@@ -17,7 +17,7 @@ export function mayPump(s: Flat): void {
 }
 
 /**
- * The band of switching of the hour: from the tank at which, with the plate in balance, the panel takes just the stop difference, and
+ * The band of switching of the hour: from the tank at which, with the plate in balance, the panel takes just the stop difference (of a tank in layers anything), and
  * no less than pump and pipes bring, to the start difference over that plate: `pump-duty.ts`, begin; `loop-flow.ts`, paysFrom_C, of a tank.
  */
 export function beginDuty(s: Flat): void {
@@ -28,8 +28,9 @@ export function beginDuty(s: Flat): void {
   const e = slope > 0 ? 1 - decay((factor * (slope * s.area_m2)) / rate_WK) : 0
   const p = (1 - a) * (1 - a) * (1 - e)
   const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * s.outdoor_C + s.pump_W / rate_WK
-  s.from_C = Math.max(balance_C + s.stopDifference_K / e, q / (1 - p))
-  const wide_K = balance_C + s.startDifference_K - s.from_C
+  const pays_C = Math.max(balance_C + s.stopDifference_K / e, q / (1 - p))
+  s.from_C = Math.max(balance_C + s.leastDrop_K / e, q / (1 - p))
+  const wide_K = Math.max(balance_C + s.startDifference_K, pays_C) - s.from_C
   s.band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K
 }
 
@@ -48,8 +49,8 @@ export function takeSlack(s: Flat): void {
   const g = s.exchange_WK / s.rate_WK
   const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C)
   s.slack_K = Math.min(
-    drop_K - s.stopDifference_K,
-    tankMean_C - back_C,
+    drop_K - s.leastDrop_K,
+    s.bottomMean_C - back_C,
     s.slack_K,
     sinkEnd_C - s.lowestStore_C,
   )

@@ -4,10 +4,24 @@ import type { Plant, YearInputs } from '../inputs.ts'
 import { RATED_DIFFERENCE_K } from '../delivery-law.ts'
 import { LoopFlow } from '../loop-flow.ts'
 import { nodesOf } from '../nodes.ts'
+import { leastDrop_K } from '../pump-duty.ts'
 import { fadedAt_K } from '../open-valve.ts'
 import { RoomPort } from '../room-port.ts'
 import type { Given, Whole } from './numbers.ts'
-import { CB, ENVELOPE_M2, GIVEN_WK, GROUND_M2, INNER_WM2K, PER_GROUP_HERE, PER_MODE_HERE } from './places.ts'
+import {
+  CB,
+  ENVELOPE_M2,
+  GIVEN_WK,
+  GROUND_M2,
+  INNER_WM2K,
+  LAYER_C,
+  LAYER_JK,
+  LAYER_LOSS_WK,
+  LAYER_PACE,
+  PER_GROUP_HERE,
+  PER_LAYER_HERE,
+  PER_MODE_HERE,
+} from './places.ts'
 
 const FREEZE = { glycol: 0, drainBack: 1, stop: 2 } as const
 
@@ -22,6 +36,7 @@ export function wholeOf({ room, plant }: YearInputs, step_s: number, keepsBooks:
     stride,
     groups: groups.length,
     hasPlant: plant === null ? 0 : 1,
+    layers: plant?.store.layerLoss_WK.length ?? 1,
     tankOutside: plant?.store.lossTo === 'outside' ? 1 : 0,
     freeze: plant === null ? 0 : FREEZE[plant.plan.freeze],
     keepsBooks: keepsBooks ? 1 : 0,
@@ -64,7 +79,9 @@ function givenOfPlant(plant: Plant): Partial<Given> {
     fluidToPlate_Wm2K: loop.fluidToPlate_Wm2K,
     pipeShare: new LoopFlow(loop, 1).pipeShare,
     tankCapacity_JK: capacity_JK[0]!,
-    tankLoss_WK: store.layerLoss_WK[0]!,
+    tankLoss_WK: store.layerLoss_WK.length > 1 ? 0 : store.layerLoss_WK[0]!,
+    topLoss_WK: store.layerLoss_WK[0]!,
+    betweenLayers_WK: store.betweenLayers_WK,
     open_WK: store.delivery_WK,
     faded_K: fadedAt_K(store),
     demand_WK: (store.delivery_WK * RATED_DIFFERENCE_K) / plan.band_K,
@@ -73,9 +90,24 @@ function givenOfPlant(plant: Plant): Partial<Given> {
     setpoint_C: plan.setpoint_C,
     startDifference_K: plan.startDifference_K,
     stopDifference_K: plan.stopDifference_K,
+    leastDrop_K: leastDrop_K(plan, store.layerLoss_WK.length),
     lowestStore_C: plan.lowestStore_C,
     freezeLimit_C: plan.freezeLimit_C,
   }
+}
+
+/** The layers of a tank, at one temperature. */
+export function layerRowsOf(plant: Plant, tank_C: number): Float64Array {
+  const { capacity_JK } = nodesOf({ plant })
+  const rows = new Float64Array(PER_LAYER_HERE * capacity_JK.length)
+  capacity_JK.forEach((layer_JK, i) => {
+    const at = PER_LAYER_HERE * i
+    rows[at + LAYER_C] = tank_C
+    rows[at + LAYER_JK] = layer_JK
+    rows[at + LAYER_LOSS_WK] = plant.store.layerLoss_WK[i]!
+    rows[at + LAYER_PACE] = NaN
+  })
+  return rows
 }
 
 /** The groups of faces, in the order of `places.ts`. */
