@@ -74,12 +74,12 @@ function field({ scenario: { panel } }: LiveAnswer): PlantCheck {
   }
 }
 
-function frost({ scenario: { loop }, year }: LiveAnswer): PlantCheck[] {
+function frost({ scenario: { loop, plan }, year }: LiveAnswer): PlantCheck[] {
   if (loop.fluid === 'air' || !(year.freezeRisk_h > 0)) return []
   return [
     {
       name: 'Frost',
-      line: words`The plate is below freezing for ${count(Math.round(year.freezeRisk_h))} hours of the year: ${loop.fluid === 'glycol' ? 'the antifreeze' : 'draining'} has to work every time, and a pipe that sags holds water.`,
+      line: words`The plate is below its frost limit of ${figure(plan.freezeLimit_C, 'C')} for ${count(Math.round(year.freezeRisk_h))} hours of the year: ${loop.fluid === 'glycol' ? 'the antifreeze' : 'draining'} has to work every time, and a pipe that sags holds water.`,
       look: loop.fluid !== 'glycol',
     },
   ]

@@ -41,7 +41,7 @@ export function limitLines(answer: LiveAnswer, range: AreaRangeRun, system: Unit
   }
   if (year.freezeRisk_h > 0) {
     lines.push(
-      `For ${year.freezeRisk_h.toFixed(0)} hours the plate is below freezing: the freeze protection has to work.`,
+      `For ${year.freezeRisk_h.toFixed(0)} hours the plate is below its frost limit (${shownQuantity('C', system).text(answer.scenario.plan.freezeLimit_C)}): the freeze protection has to work.`,
     )
   }
   for (const cut of sizing.loadCuts) {

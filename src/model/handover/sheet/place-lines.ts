@@ -23,7 +23,7 @@ function panelWords({ answer }: Plant): Wording {
 function tankLines({ tank, answer }: Plant): SheetLine[] {
   if (tank === null) return []
   const { place, volume_m3 } = tank
-  const most = words`at most ${figure(place.most_m3, 'm3')} of tank`
+  const most = words`at most ${figure(place.most_m3, 'm3')} of tank${place.doorGiven ? '' : ' once it is inside'}`
   const height = words`${figure(answer.scenario.room.height_m, 'span')} of room height`
   const load = words`carries the ${loadWords(place)}; the tank loads it with ${figure(judgedLoad_kgm2(volume_m3, tank), 'kgm2')}, its weight full on its footprint or on ${figure(1, 'm2')}, whichever is more. A licensed engineer decides`
   return [
@@ -55,10 +55,10 @@ export function wayInRemarks({ tank }: Plant): Problem[] {
       code: 'tank-wider-than-door',
       severity: 'warning',
       ...said(
-        words`The tank is ${figure(tank.diameter_m, 'span')} wide; ${doorWords(tank.place)} lets in at most ${figure(tank.place.byDoor_m3, 'm3')} in one piece.`,
+        words`The tank is ${figure(tank.diameter_m, 'span')} wide and does not pass ${doorWords(tank.place)}; a taller, narrower one does, up to ${figure(tank.place.byDoor_m3, 'm3')}.`,
       ),
       remedy:
-        'Bring it in before a wall is closed, join several smaller tanks, or give the width of its way in: the sizing then keeps to it.',
+        'Take a narrower one, bring it in before a wall is closed, join several smaller tanks, or give the width of its way in: the sizing then keeps to it.',
       place: { field: 'store.doorWidth_m' },
     },
   ]

@@ -15,7 +15,7 @@ function shapes(tank: NonNullable<Plant['tank']>): Wording {
   const door = widerThanDoor(tank)
   return door === null
     ? words` (or another shape of that content and that height at most)`
-    : words` (${doorWords(tank.place)} lets in at most ${figure(tank.place.byDoor_m3, 'm3')} in one piece: bring it in before a wall is closed, or join several smaller ones at the bottom)`
+    : words` (as wide as drawn it does not pass ${doorWords(tank.place)}: a taller, narrower one does, up to ${figure(tank.place.byDoor_m3, 'm3')}; or bring it in before a wall is closed, or join several smaller ones at the bottom)`
 }
 
 /** The tank with its connections; nothing where slab or building keep the cold. */
