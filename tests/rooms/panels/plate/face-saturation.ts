@@ -17,6 +17,7 @@ face.set(
     hot: curve,
     dryGain: gain,
     wetGain: gain,
+    gap: null,
   } as PanelHours,
   0,
 )
