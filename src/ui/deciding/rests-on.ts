@@ -70,5 +70,5 @@ function fanLine(): Wording {
 function machineLine(scenario: Scenario): Wording {
   const direct = coolerOf(scenario, 'direct')
   const cool = airConditionerOf(scenario)
-  return words`Sized by rule of thumb (common practice, no source): evaporative coolers ${figure(direct.flow_m3h / 3600, 'airFlow')} of air, ${figure(100 * direct.effectiveness_frac, 'count', 2)} % effective direct and ${figure(100 * coolerOf(scenario, 'indirect').effectiveness_frac, 'count', 2)} % indirect; air conditioner ${figure(cool.rated_W, 'W', 2)} with ${figure(cool.ratedCop_frac, 'count', 2)} W of cooling for each W of electricity. A smaller one costs less and may miss the target.`
+  return words`Sized by rule of thumb (common practice, no source): evaporative coolers ${figure(direct.flow_m3h / 3600, 'airFlow')} of air, ${figure(100 * direct.effectiveness_frac, 'count', 2)} % effective direct and ${figure(100 * coolerOf(scenario, 'indirect').effectiveness_frac, 'count', 2)} % indirect; air conditioner ${figure(cool.rated_W, 'W', 2)} of sensible cooling (sold as about ${figure(cool.rated_W / cool.sensible_frac, 'W', 2)} in all; priced here by the sensible) with ${figure(cool.ratedCop_frac, 'count', 2)} W of cooling for each W of electricity. A smaller one costs less and may miss the target.`
 }

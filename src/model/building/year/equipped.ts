@@ -6,7 +6,7 @@ import {
   type EvaporativeSpec,
   type Supply,
 } from '#model/building/equipment'
-import { dewPoint_C, relativeHumidity_frac, WATER_AIR_MOLAR_RATIO } from '#model/outdoors/air'
+import { vapourPressure_Pa, WATER_AIR_MOLAR_RATIO } from '#model/outdoors/air'
 import type { RoomNetwork } from '#model/building/room'
 import { NightWindows } from './night-windows.ts'
 import type { YearResult } from './result.ts'
@@ -197,7 +197,7 @@ class Machine {
     if (air_C - supply.temp_C < WORTH_K + this.fan_W() / supply.stream_WK) return null
     const inside = supply.humidity_frac + moisture_kgh / 3600 / supply.flow_kgs
     const vapour_Pa = (pressure_Pa * inside) / (WATER_AIR_MOLAR_RATIO + inside)
-    const humid = relativeHumidity_frac(air_C, dewPoint_C(vapour_Pa))
+    const humid = vapour_Pa / vapourPressure_Pa(air_C)
     if (humid > mostHumid_frac) return null
     this.humid = Math.max(this.humid, humid)
     return supply

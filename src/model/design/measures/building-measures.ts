@@ -64,7 +64,7 @@ export const BUILDING_MEASURES: readonly Measure[] = [
     id: 'insulateWalls',
     name: MEASURE_NAMES.insulateWalls,
     onRoof: false,
-    price: (s) => s.prices.wallInsulation_perm2 * walls_m2(s),
+    price: (s) => s.prices.wallInsulation_perm2 * (walls_m2(s) - windows_m2(s)),
     sideEffect: 'Saves heating. Without night opening it also keeps inner gains in.',
   }),
   measure({
