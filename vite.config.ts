@@ -18,6 +18,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'node_modules/**'],
           testTimeout: 120_000,
+          // All cores: by itself one of two is left to the thread that hands out the files and does little else.
+          maxWorkers: '100%',
         },
       },
       {

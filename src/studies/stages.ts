@@ -161,7 +161,8 @@ export class Stages {
     const limit = built.kind === 'notNeeded' || !panels ? null : limitOfDesign(prepared, design, year)
     const loadCuts = built.kind === 'floor' ? this.loadCuts(prepared, built, design, record) : []
     const answer = answerOf(prepared, { ...built, limit, loadCuts }, design, year, fitOf(prepared, design))
-    return { ...answer, scenario, way: way?.taken ?? null }
+    const warnings = [...crossFieldProblems(scenario), ...answer.warnings]
+    return { ...answer, warnings, scenario, way: way?.taken ?? null }
   }
 
   private wayTaken(scenario: Scenario, record: WeatherRecord, prepared: Prepared, plain: Built) {
@@ -253,10 +254,6 @@ function answerOf(
     hottestWeekStart_h: hottestWeekStart_h(weather),
     fit,
     rounding: roundingWords(sizing, design.candidate),
-    warnings: [
-      ...crossFieldProblems(scenario),
-      ...unusualValues(scenario),
-      ...designRemarks(scenario, design.loop, sizing),
-    ],
+    warnings: [...unusualValues(scenario), ...designRemarks(scenario, design.loop, sizing)],
   }
 }

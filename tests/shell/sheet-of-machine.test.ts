@@ -17,19 +17,18 @@ describe('the sheet of a machine alone', () => {
     'is that of the machine: no panels are sized, and it is said so; nothing of panels is bought',
     { timeout: WAIT_MS },
     async () => {
-      const { code, out, err } = await page('job.machine=airConditioner')
+      const { code, out, err } = await page('job.way=airConditioner')
       expect(code, err).toBe(0)
-      expect(err).toMatch(/sheet of the machine, without panels/)
       const text = out.replaceAll(/<[^>]+>/g, ' ').replaceAll('\u00a0', ' ')
       expect(text).toMatch(/split air conditioner with inverter: \d+ W in all/)
       expect(text).toMatch(/condensate drain DN 20/)
       expect(text).not.toMatch(/header pipe|edge profile|Panel loop/)
     },
   )
-  it('says whose sheet it is where there is an area of one’s own too', { timeout: WAIT_MS }, async () => {
-    const { code, out, err } = await page('job.machine=direct', 'target.autoArea=false', 'target.area_m2=6')
+  it('says that an area of one’s own is not used beside it', { timeout: WAIT_MS }, async () => {
+    const { code, out, err } = await page('job.way=direct', 'target.autoArea=false', 'target.area_m2=6')
     expect(code, err).toBe(0)
-    expect(err).toMatch(/this is the sheet of the panels/)
-    expect(out).toMatch(/edge profile round each module/)
+    expect(err).toMatch(/machine in place of panels: the area of your own, 6 m², is not used/)
+    expect(out).not.toMatch(/edge profile round each module/)
   })
 })
