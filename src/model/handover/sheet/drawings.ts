@@ -15,10 +15,10 @@ import { massMisfits } from './mass-misfits.ts'
 import { liftRemarks, placeLines, wayInRemarks } from './place-lines.ts'
 import { plantOf, type Plant, type SheetAnswer } from './plant.ts'
 
-/** All drawings of the sheet, in the order of the work: roof, section, loop, panel from above and cut, wiring. */
+/** All drawings of the sheet, in the order of the work and as they fill their pages: roof, section, panel from above, loop, panel cut, wiring. */
 export function drawingsOf(plant: Plant): Drawing[] {
   const facts = factsOf(plant)
-  return [roofPlan(facts), section(facts), schematic(facts), modulePlan(facts), buildUp(facts), wiring(facts)]
+  return [roofPlan(facts), section(facts), modulePlan(facts), schematic(facts), buildUp(facts), wiring(facts)]
 }
 
 /** Panels that are to drain into water that is higher than they are; pipes that do not go into their slab. */

@@ -45,8 +45,8 @@ describe.each(Object.keys(PLANTS))('drawings of %s', (name) => {
     expect(drawings.map(({ id }) => id)).toEqual([
       'roof-plan',
       'section',
-      'schematic',
       'module',
+      'schematic',
       'build-up',
       'wiring',
     ])
