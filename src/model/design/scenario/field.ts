@@ -91,6 +91,10 @@ export function number(
   }
 }
 
+function offered<T extends string>(optionLabels: Readonly<Record<T, string>>) {
+  return { options: Object.keys(optionLabels) as T[], optionLabels }
+}
+
 export function choice<const T extends string>(
   optionLabels: Readonly<Record<T, string>>,
   initial: NoInfer<T>,
@@ -98,15 +102,7 @@ export function choice<const T extends string>(
   help: Text,
   why: Text = '',
 ): ChoiceField<T> {
-  return {
-    type: 'choice',
-    options: Object.keys(optionLabels) as T[],
-    optionLabels,
-    default: initial,
-    label,
-    help,
-    why,
-  }
+  return { type: 'choice', default: initial, ...offered(optionLabels), label, help, why }
 }
 
 export function several<const T extends string>(
@@ -116,15 +112,7 @@ export function several<const T extends string>(
   help: Text,
   why: Text = '',
 ): SeveralField<T> {
-  return {
-    type: 'several',
-    options: Object.keys(optionLabels) as T[],
-    optionLabels,
-    default: initial,
-    label,
-    help,
-    why,
-  }
+  return { type: 'several', default: initial, ...offered(optionLabels), label, help, why }
 }
 
 export function onOff(initial: boolean, label: string, help: string, why = ''): SwitchField {
