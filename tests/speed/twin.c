@@ -76,32 +76,7 @@ static void finishRoom(int hour, double mean_C) {
   air_C += airEnd * (mean_C - air_C);
 }
 
-/* Room, delivery and tank of one step, solved for their means: kernel.ts solveStep, hub-system.ts. */
-static void solveStep(int hour, const Plate *running) {
-  beginDelivery(in.indoorDew_C[hour] + in.dewMargin_K);
-  for (int attempt = 0;; attempt++) {
-    assembleTank(room_WK, roomDrive_W, in.outdoor_C[hour], running);
-    if (attempt == LAW_TRIES || !changeLaw()) break;
-  }
-}
-
-/* pump-duty.ts: the share of a step that the pump runs. */
-static double pumpBefore, bandFrom_C, band_K;
-static int dutyHour;
-
-static double slackAt(Plate *plate, int hour, double share) {
-  if (share > 0) prepareRun(plate, hour, tank_C, share, pumpBefore);
-  else prepareRest(plate, hour);
-  solveStep(hour, share > 0 ? plate : NULL);
-  double start_K = tankMean_C - bandFrom_C - band_K * share;
-  if (share == 0) {
-    if (start_K < 0) return start_K;
-    setFlow(plate, hour);
-  }
-  double slack = fmin(fmin(dropOf_K(plate, tankMean_C) - in.stopDifference_K, gainOf_K(plate, tankMean_C)), start_K);
-  return fmin(slack, tank_C + tankEnd * (tankMean_C - tank_C) - in.lowestStore_C);
-}
-
+/* pump-duty.ts: the share at which nothing is left or lacking. */
 typedef double Slack(Plate *plate, int hour, double share);
 
 static double shareUsed(Slack *slackAt, Plate *plate, int hour, double before) {
@@ -126,6 +101,42 @@ static double shareUsed(Slack *slackAt, Plate *plate, int hour, double before) {
     }
   }
   return share;
+}
+
+/* delivery.ts settle: the share of the flow found with the heat that it carries. */
+static double settleAt(Plate *running, int hour, double share) {
+  fanShare = share;
+  law = share > 0 ? PARTLY_OPEN : CLOSED;
+  assembleTank(room_WK, roomDrive_W, in.outdoor_C[hour], running);
+  return settleSlack_K();
+}
+
+/* Room, delivery and tank of one step, solved for their means: kernel.ts solveStep, hub-system.ts. */
+static void solveStep(int hour, const Plate *running) {
+  beginDelivery(in.indoorDew_C[hour] + in.dewMargin_K);
+  for (int attempt = 0;; attempt++) {
+    assembleTank(room_WK, roomDrive_W, in.outdoor_C[hour], running);
+    if (!changeLaw()) return;
+    if (attempt >= LAW_TRIES || mustSettle()) break;
+  }
+  settled = shareUsed(settleAt, (Plate *)running, hour, settled);
+}
+
+/* pump-duty.ts: the share of a step that the pump runs. */
+static double pumpBefore, bandFrom_C, band_K;
+static int dutyHour;
+
+static double slackAt(Plate *plate, int hour, double share) {
+  if (share > 0) prepareRun(plate, hour, tank_C, share, pumpBefore);
+  else prepareRest(plate, hour);
+  solveStep(hour, share > 0 ? plate : NULL);
+  double start_K = tankMean_C - bandFrom_C - band_K * share;
+  if (share == 0) {
+    if (start_K < 0) return start_K;
+    setFlow(plate, hour);
+  }
+  double slack = fmin(fmin(dropOf_K(plate, tankMean_C) - in.stopDifference_K, gainOf_K(plate, tankMean_C)), start_K);
+  return fmin(slack, tank_C + tankEnd * (tankMean_C - tank_C) - in.lowestStore_C);
 }
 
 static void beginDuty(int hour) {
