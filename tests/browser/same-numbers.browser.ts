@@ -1,5 +1,5 @@
-import { execFileSync } from 'node:child_process'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { duskbank } from '../shell/run-shell.ts'
 import { openStage, settled, type Stage } from './stage.ts'
 
 let stage: Stage
@@ -20,10 +20,9 @@ interface Sized {
   readonly pumpRun_h: number
 }
 
-function sizedByShell(where: readonly string[]): Sized {
-  const shell = ['node_modules/tsx/dist/cli.mjs', 'src/shell/duskbank.ts']
-  const ask = ['size', ...where, '--format', 'json']
-  return JSON.parse(execFileSync(process.execPath, [...shell, ...ask], { encoding: 'utf8' })) as Sized
+async function sizedByShell(where: readonly string[]): Promise<Sized> {
+  const { out } = await duskbank('size', ...where, '--format', 'json')
+  return JSON.parse(out) as Sized
 }
 
 /** As the page prints numbers: so many significant digits. */
@@ -35,7 +34,7 @@ test.each([
 ])(
   'page and command line give the same numbers for %s, the range included',
   async (_, where, link) => {
-    const shell = sizedByShell(where)
+    const shell = await sizedByShell(where)
     const { page, context } = await stage.open(`design/${link}`)
     if (link !== '') await page.waitForSelector('.trust', { timeout: 60_000 })
     await settled(page)

@@ -115,6 +115,15 @@ const RULES: readonly Rule[] = [
     remedy: 'Take the machine back, or a way with panels.',
   },
   {
+    code: 'tray-without-tank',
+    field: 'store.deliveryKind',
+    severity: 'warning',
+    broken: ({ store }) => store.deliveryKind === 'drained' && !isTank(store.kind),
+    message: () =>
+      words`A drip tray is only for a tank: without one the coil is kept dry, above the dew point and its margin, and the figures are those of a dry coil.`,
+    remedy: 'Choose a tank as the store, or the coil that is kept dry.',
+  },
+  {
     code: 'air-into-tank',
     field: 'loop.fluid',
     severity: 'error',

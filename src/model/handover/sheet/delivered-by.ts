@@ -1,8 +1,17 @@
-import type { DeliveryKind, StoreSpec } from '#model/building/store'
+import { type DeliveryKind, isTank, type StoreSpec } from '#model/building/store'
 
-/** What cools the room, for the lists of the sheet; a slab's own pipes deliver. */
-export function deliveredBy({ kind, deliveryKind }: Pick<StoreSpec, 'kind' | 'deliveryKind'>): string {
-  return kind === 'slab' ? NAMES.floorPipes : NAMES[deliveryKind]
+/** How cold gets in, as it is built: a slab's own pipes deliver, and a coil without a tank is kept dry, with or without a tray. */
+export function builtDelivery({
+  kind,
+  deliveryKind,
+}: Pick<StoreSpec, 'kind' | 'deliveryKind'>): DeliveryKind {
+  if (kind === 'slab') return 'floorPipes'
+  return deliveryKind === 'drained' && !isTank(kind) ? 'surface' : deliveryKind
+}
+
+/** What cools the room, for the lists of the sheet. */
+export function deliveredBy(store: Pick<StoreSpec, 'kind' | 'deliveryKind'>): string {
+  return NAMES[builtDelivery(store)]
 }
 
 const NAMES: Readonly<Record<DeliveryKind, string>> = {

@@ -1,6 +1,7 @@
 import { roofFromAbove } from '#model/design/assembly'
 import type { PlantFacts } from '#model/handover/drawing'
 import { figure, short, words } from '#model/basis/words'
+import { builtDelivery } from './delivered-by.ts'
 import { backInsulation_m, flowFigure } from './figures.ts'
 import { feetHeights, frameOf, PAST_m } from './frame.ts'
 import { rowsOf, type Plant } from './plant.ts'
@@ -49,7 +50,7 @@ export function factsOf(plant: Plant): PlantFacts {
             ...tankLevels(plant, tank),
           },
     mass: tank !== null ? null : store.kind === 'slab' ? 'slab' : 'building',
-    drained: store.deliveryKind === 'drained',
+    drained: builtDelivery(store) === 'drained',
     roomUnit: tank === null ? null : UNITS[store.deliveryKind],
     pipe: wet
       ? words`${figure(answer.loop.pipeInnerDiameter_m, 'pipeBore')}`

@@ -1,6 +1,6 @@
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { thermometersOf } from './controls.ts'
-import { deliveredBy } from './delivered-by.ts'
+import { builtDelivery, deliveredBy } from './delivered-by.ts'
 import { partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
 import { ROOM_PIPE_m, roomCoil } from './room-coil.ts'
@@ -100,7 +100,7 @@ function massWords(plant: Plant): Wording {
   const { store } = plant.answer.scenario
   const wet = plant.loopSpec.fluid !== 'air'
   if (!wet && plant.tank === null) return ductWords(plant)
-  if (store.kind !== 'slab' && store.deliveryKind === 'surface')
+  if (builtDelivery(store) === 'surface')
     return words`${deliveredBy(store)}: ${figure(store.delivery_WK, 'WK')} between fluid and mass`
   const { water_m3s } = roomCoil(plant)
   const pipes = massLoop(plant) ?? massPipes(store.delivery_WK, water_m3s, ROOM_HEAD_Pa.coil)

@@ -6,6 +6,7 @@ import { pipeSold } from '#inside/model/basis/words/pipe-sizes.ts'
 import { frameOf } from '#inside/model/handover/sheet/frame.ts'
 import { factsOf } from '#inside/model/handover/sheet/facts-of.ts'
 import { plantOf } from '#inside/model/handover/sheet/plant.ts'
+import { crossFieldProblems } from '#model/design/scenario'
 import { answerFor } from './sheet-answers.ts'
 
 const drainBack = answerFor(16, { 'store.autoVolume': 'false', 'store.volume_m3': '1.5' })
@@ -86,5 +87,15 @@ describe('the sheet describes one plant', () => {
   it('says which weight of water is to the rim and which to the water line', () => {
     const weight = said(builderSheet(drainBack)!.store.find(({ label }) => label === 'Weight full')!.value)
     expect(weight).toMatch(/full to the rim.* of water when filled to its water line/)
+  })
+  it('a tray without a tank is said to be a dry coil, as the year has it', () => {
+    const given = { 'store.kind': 'building', 'store.deliveryKind': 'drained' }
+    const answer = answerFor(8, given)
+    expect(crossFieldProblems(answer.scenario).map(({ code }) => code)).toContain('tray-without-tank')
+    expect(factsOf(plantOf(answer)).drained).toBe(false)
+    expect(partsOf(answer)).toContain('coil kept dry')
+    expect(partsOf(answer)).not.toContain('drip tray')
+    const dry = answerFor(8, { ...given, 'store.deliveryKind': 'surface' })
+    expect(answer.year.room_C).toEqual(dry.year.room_C)
   })
 })
