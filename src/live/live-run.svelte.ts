@@ -11,6 +11,8 @@ import type { LiveAnswer } from '#live/messages.ts'
 export interface FollowingArea extends AboutArea {
   /** False once the description has moved on. */
   readonly newest: boolean
+  /** True where modules and tank are chosen: the area that is built. */
+  readonly built: boolean
 }
 
 /** A hand that has not moved a slider for so long is taken to rest. */
@@ -64,13 +66,30 @@ export class LiveRun {
     'follow',
     {
       take: (area, { input }) => {
-        this.following = { ...area, newest: input.scenario === this.#asked?.input.scenario }
+        this.following = { ...area, newest: input.scenario === this.#asked?.input.scenario, built: false }
       },
       // What is wrong is said by the sizing, which is asked the same.
       fail: () => {},
       rest: () => {
         this.#resting = setTimeout(() => this.#settle(), RESTED_MS)
       },
+    },
+    this.#second,
+  )
+
+  /** Modules and tank from the answer before, in a third of the time of a whole search; then the year of that design. */
+  readonly #building: LatestWins<'sizeNear'> = new LatestWins(
+    'sizeNear',
+    {
+      take: (found, { input: { scenario }, weather }, newest) => {
+        if (!newest || !this.updating || scenario !== this.#asked?.input.scenario || !this.answer) return
+        if (found === null) return this.#judgeFollowed(scenario, weather)
+        const { area_m2, storeVolume_m3 } = found
+        this.following = { kind: 'met', area_m2, newest: true, built: true }
+        this.#judge(hold(scenario, { area_m2, storeVolume_m3 }), weather)
+      },
+      fail: () => {},
+      rest: () => {},
     },
     this.#second,
   )
@@ -119,10 +138,15 @@ export class LiveRun {
     this.#resting = undefined
     if (!this.#asked) return
     const { input, weather } = this.#asked
-    if (this.answer && this.following?.newest) {
-      this.#judge(withDesignHeld(input.scenario, this.following, this.answer), weather)
-    }
     this.#sizing.ask(this.#asked)
+    const near = this.answer?.sizing.anchor
+    if (near) this.#building.ask({ input: { scenario: input.scenario, near }, weather })
+    else this.#judgeFollowed(input.scenario, weather)
+  }
+
+  #judgeFollowed(scenario: Scenario, weather: WeatherRecord): void {
+    if (this.answer && this.following?.newest)
+      this.#judge(withDesignHeld(scenario, this.following, this.answer), weather)
   }
 
   #stopFollowing(): void {
@@ -145,6 +169,10 @@ export class LiveRun {
       // A fault will be shown when somebody asks.
       await this.#second.run('follow', { scenario, near }, weather).catch(() => {})
     }
+    const { scenario } = input
+    const { anchor } = this.answer?.sizing ?? {}
+    if (anchor && this.#asked?.input === input)
+      await this.#second.run('sizeNear', { scenario, near: anchor }, weather).catch(() => {})
   }
 
   #judge(held: Scenario, weather: WeatherRecord): void {

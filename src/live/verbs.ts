@@ -42,7 +42,7 @@ const VERBS: { readonly [V in Verb]: () => Promise<Asking<V>> } = {
 }
 
 /** Studies of one description, which the first page asks for: what a way needs is loaded once it has one. */
-const SIMPLE: ReadonlySet<Verb> = new Set(['size', 'judge', 'follow', 'drawAreas', 'range'])
+const SIMPLE: ReadonlySet<Verb> = new Set(['size', 'judge', 'follow', 'sizeNear', 'drawAreas', 'range'])
 
 const hasNoWay = (input: { readonly scenario?: Scenario }): boolean => input.scenario?.job.way.length === 0
 

@@ -52,3 +52,38 @@ test.each([
   },
   420_000,
 )
+
+interface Seen {
+  readonly text: string
+  readonly updating: boolean
+}
+
+test('once a slider rests, what is built is marked as updating, and what stays is what the command line prints', async () => {
+  const shell = await sizedByShell(['--weather', 'continental', '--set', 'room.roofU_Wm2K=0.7'])
+  const { page, context } = await stage.open('design/')
+  await settled(page)
+  await page.click('details[data-part=room] > summary')
+  // The second worker makes its first runs meanwhile.
+  await page.waitForTimeout(4_000)
+  await page.evaluate(() => {
+    const answer = document.querySelector<HTMLElement>('section[aria-label="Answer"]')!
+    const seen: Seen[] = []
+    new MutationObserver(() => {
+      if (answer.dataset['following'] !== 'built') return
+      const updating = answer.getAttribute('aria-busy') === 'true' && answer.innerText.includes('updating')
+      seen.push({ text: answer.querySelector('.big')!.textContent, updating })
+    }).observe(answer, { attributeFilter: ['data-following', 'aria-busy'] })
+    Object.assign(window, { seen })
+  })
+  await page.fill('[data-field="room.roofU_Wm2K"] input[inputmode=decimal]', '0.7')
+  await page.waitForSelector('section[aria-label="Answer"][aria-busy="true"]')
+  await settled(page)
+  const seen = await page.evaluate(() => (window as unknown as { seen: readonly Seen[] }).seen)
+  const built = `${digits(shell.areaBuilt_m2, 3)} m²`
+  console.log(
+    `built, before the search from scratch ended: ${seen.map(({ text }) => text).join(', ') || 'nothing'}`,
+  )
+  expect(await page.locator('section[aria-label="Answer"] .big').innerText()).toBe(built)
+  for (const { text, updating } of seen) expect({ text, updating }).toEqual({ text: built, updating: true })
+  await context.close()
+}, 180_000)

@@ -5,7 +5,7 @@ import type { Line } from './table.ts'
 
 const RUNS = 3
 /** Moves of a drag; whole answers take seconds, so fewer of them are waited for. */
-const MOVES = { area: 40, answer: 10 } as const
+const MOVES = { area: 40, built: 10, answer: 10 } as const
 /** A move without its answer for so long ends the bench of the page, with a word. */
 const PATIENCE_MS = 30_000
 /** A hand needs so long to find a slider; meanwhile the page lets its second worker warm up. */
@@ -20,8 +20,8 @@ interface Drag {
   readonly longTasks_ms: number[]
 }
 
-/** What a drag waits for before its next move: the area that follows it, or the whole answer with tank, modules and year. */
-type Awaited = 'area' | 'answer'
+/** What a drag waits for before its next move: the area that follows it, that with modules and tank chosen anew, or the whole answer with all that is beside the number. */
+type Awaited = keyof typeof MOVES
 
 interface DragAsked {
   readonly moves: number
@@ -55,8 +55,9 @@ export async function inBrowser(): Promise<Line[]> {
   const starts: Start[] = []
   const changes_ms: number[] = []
   const drags: Drag[] = []
+  const builtDrags: Drag[] = []
   const slowDrags: Drag[] = []
-  const profiles: Record<'start' | 'area' | 'answer', string[]> = { start: [], area: [], answer: [] }
+  const profiles: Record<'start' | Awaited, string[]> = { start: [], area: [], built: [], answer: [] }
   try {
     for (let run = 0; run < RUNS; run++) {
       const { page, context } = await stage.open()
@@ -71,6 +72,7 @@ export async function inBrowser(): Promise<Line[]> {
       const dragged = await stage.open(DRAGGED)
       await readyToDrag(dragged.page)
       drags.push(await dragged.page.evaluate(dragRoof, dragFor('area')))
+      builtDrags.push(await dragged.page.evaluate(dragRoof, dragFor('built')))
       slowDrags.push(await dragged.page.evaluate(dragRoof, dragFor('answer')))
       await dragged.context.close()
     }
@@ -82,6 +84,7 @@ export async function inBrowser(): Promise<Line[]> {
     await page.goto(stage.url + DRAGGED)
     await readyToDrag(page)
     profiles.area = await pageProfileOf(page, () => page.evaluate(dragRoof, dragFor('area')))
+    profiles.built = await pageProfileOf(page, () => page.evaluate(dragRoof, dragFor('built')))
     profiles.answer = await pageProfileOf(page, () => page.evaluate(dragRoof, dragFor('answer')))
     await context.close()
   } finally {
@@ -89,13 +92,14 @@ export async function inBrowser(): Promise<Line[]> {
   }
   const late_ms = (of: readonly Drag[]): number[] =>
     of.map(({ waits_ms }) => waits_ms.toSorted((a, b) => a - b)[Math.floor(0.95 * waits_ms.length)]!)
-  const [area, answer, painted, changed] = GOALS
+  const [area, built, answer, painted, changed] = GOALS
   return [
     { ...area, unit: 'ms', values: late_ms(drags), work: profiles.area },
+    { ...built, unit: 'ms', values: late_ms(builtDrags), work: profiles.built },
     { ...answer, unit: 'ms', values: late_ms(slowDrags), work: profiles.answer },
     { ...painted, unit: 'ms', values: starts.map((start) => start.verdict_ms), work: profiles.start },
     { ...changed, unit: 'ms', values: changes_ms, work: profiles.start },
-    ...printed(starts, [...drags, ...slowDrags]),
+    ...printed(starts, [...drags, ...builtDrags, ...slowDrags]),
   ]
 }
 
@@ -107,10 +111,16 @@ const GOALS = [
     why: 'One frame is 16.7 ms: a change of the room, its year without panels and one to three seasons take one or two.',
   },
   {
+    name: 'slider to the area with modules and tank chosen anew, 95th percentile, in the browser',
+    goal: '≤ 60',
+    met: (ms: number) => ms <= 60,
+    why: 'It begins when the hand has rested for 60 ms: six seasons and one or two of what is built, while the whole search takes the other core.',
+  },
+  {
     name: 'slider to whole answer, 95th percentile, in the browser',
     goal: '≤ 60',
     met: (ms: number) => ms <= 60,
-    why: 'The whole search is a dozen seasons, the built year and what limits it, and begins when the hand has rested for 60 ms.',
+    why: 'Two dozen seasons from scratch, the built year and what limits it are what is beside the number; they begin when the hand has rested for 60 ms.',
   },
   {
     name: 'worked example cold: from first paint to its answer on the screen',
@@ -209,7 +219,9 @@ async function dragRoof({ moves, awaited, patience_ms }: DragAsked): Promise<Dra
   const marks = ['aria-busy', 'data-following']
   new MutationObserver(() => {
     const rested = answer.getAttribute('aria-busy') === 'false'
-    const follows = awaited === 'area' && answer.dataset['following'] === 'newest'
+    const follows =
+      (awaited === 'area' && answer.dataset['following'] === 'newest') ||
+      (awaited === 'built' && answer.dataset['following'] === 'built')
     if (rested || follows) marked = true
   }).observe(answer, { attributeFilter: marks })
   const waits_ms: number[] = []

@@ -65,12 +65,18 @@ export function whatIsSized(scenario: Pick<Scenario, 'job'>): string {
   return length === 0 ? 'Panels alone' : `Panels, with ${length === 1 ? 'one measure' : `${length} measures`}`
 }
 
-/** The same while a slider moves: about the area, before modules and tank are chosen anew. */
-export function followingHeadline({ kind, area_m2 }: AboutArea, system: UnitSystem = 'si') {
+/** The same while a slider moves: about the area; once it rests (`built`), the area with modules and tank chosen anew. */
+export function followingHeadline(
+  { kind, area_m2, built }: AboutArea & { readonly built: boolean },
+  scenario: Pick<Scenario, 'job'>,
+  system: UnitSystem = 'si',
+) {
   const area = shownQuantity('m2', system).text(area_m2)
   switch (kind) {
     case 'met':
-      return { kicker: 'Area needed, about', big: `≈ ${area}` }
+      return built
+        ? { kicker: `${whatIsSized(scenario)}, for the target`, big: area }
+        : { kicker: 'Area needed, about', big: `≈ ${area}` }
     case 'notNeeded':
       return { kicker: 'The room meets the target by itself', big: 'No panels' }
     case 'floor':
