@@ -136,8 +136,12 @@ export function inlined(
   let text = file.text.slice(start, node.body!.end)
   for (const { from, to, text: by } of edits.toSorted((a, b) => b.from - a.from))
     text = text.slice(0, from - start) + by + text.slice(to - start)
+  text = text.replace('{', `{ ${markOf(name)}`)
   return returns ? `${name}: ${text}` : text
 }
+
+/** Says whose lines a block is: read by people, and by the bench's profile. */
+export const markOf = (name: string): string => `// ${name}\n`
 
 /** Stands for the call of a part that stays a function of its own. */
 export const callOf = (name: string): string => `{ call_${name} }`

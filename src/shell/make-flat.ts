@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import ts from 'typescript'
 import { runHours } from '../model/building/year/flat/hours-part.ts'
-import { callOf, inlined, type Parts, readParts } from './flatten.ts'
+import { callOf, inlined, markOf, type Parts, readParts } from './flatten.ts'
 
 const FOLDER = fileURLToPath(new URL('../model/building/year/flat/', import.meta.url))
 export const FLAT_FILE = `${FOLDER}hours.ts`
@@ -151,7 +151,7 @@ class Writer {
     const local = [...unit.named].filter((name) => !this.places.includes(name))
     const own = (kind: string): string[] => local.filter((name) => this.kind(kind).includes(name))
     const body = unit.calls.reduce(
-      (text, name) => text.replaceAll(callOf(name), `{\n${this.call(unit, name)}\n}`),
+      (text, name) => text.replaceAll(callOf(name), `{ ${markOf(`to ${name}`)}${this.call(unit, name)}\n}`),
       unit.body,
     )
     const isMain = unit.name === runHours.name

@@ -46,9 +46,14 @@ if (unknown.length > 0) {
 }
 const parts = chosen.filter((word) => word !== 'tests')
 const lines: Line[] = []
+const took_s = new Map<string, number>()
 for (const [name, measured] of Object.entries(PARTS)) {
   if (parts.length > 0 && !parts.includes(name)) continue
   console.error(`… ${name}`)
+  const start = performance.now()
   lines.push(...(await measured()))
+  took_s.set(name, (performance.now() - start) / 1e3)
 }
 await printTable(lines)
+const parts_s = [...took_s].map(([name, s]) => `${name} ${s.toFixed(0)} s`).join(', ')
+console.log(`taken by the parts: ${parts_s}; all ${(performance.now() / 6e4).toFixed(1)} min`)

@@ -11,8 +11,12 @@ export interface Row {
   readonly met: ((value: number) => boolean) | null
   /** One sentence of why, printed where the goal is missed. */
   readonly why?: string
+  /** What makes the two sides of a ratio comparable, printed where the goal is missed. */
+  readonly alike?: string
   /** The work behind the row, run once more under the profiler where the goal is missed; or the lines of a profile taken as it ran. */
   readonly work?: (() => unknown) | readonly string[]
+  /** Its time by what it is spent on, where that is measured: asked for only where the goal is missed. */
+  readonly parts?: () => readonly string[]
 }
 
 /** A line of the bench that cannot be measured where it runs. */
@@ -67,8 +71,9 @@ export async function printTable(lines: readonly Line[]): Promise<void> {
   )
 }
 
-async function explain({ name, values, unit, goal, why, work }: Row): Promise<void> {
+async function explain({ name, values, unit, goal, why, alike, work, parts }: Row): Promise<void> {
   console.log(`\n${name}: ${figure(middle(values))} ${unit} for ${goal} ${unit}. ${why ?? ''}`.trimEnd())
+  if (alike !== undefined) console.log(`  like for like: ${alike}`)
   const profile = typeof work === 'function' ? await profileOf(work) : (work ?? [])
-  for (const line of profile) console.log(`  ${line}`)
+  for (const line of [...(parts?.() ?? []), ...profile]) console.log(`  ${line}`)
 }

@@ -4,16 +4,14 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { simulateYear, type YearInputs } from '#model/building/year'
-import { FlatYear } from '#inside/model/building/year/flat/flat-year.ts'
-import { YearKernel } from '#inside/model/building/year/kernel.ts'
-import { roomAt } from '#inside/model/building/year/room-start.ts'
 import type { Made } from './made.ts'
-import { cpu_s, timed_s } from './measure.ts'
+import { cpu_s, median, timed_s } from './measure.ts'
 import { twinInput } from './twin-input.ts'
 import type { Line, Row } from './table.ts'
+import { WARM_UP_H, yearOfItsOwn } from './year-of-its-own.ts'
+import { yearParts } from './year-parts.ts'
 
 const RUNS = 9
-const WARM_UP_H = 21 * 24
 const SEARCH = { lean: true, books: false }
 const SOURCE = fileURLToPath(new URL('twin.c', import.meta.url))
 /** The same arithmetic as JavaScript's: no multiplication joined with an addition. */
@@ -40,19 +38,6 @@ function compiled(inputs: YearInputs, folder: string): Twin {
     const times_s = printed.trim().split('\n').map(Number)
     return { times_s, room_C: new Float64Array(new Uint8Array(readFileSync(found)).buffer) }
   }
-}
-
-/** A year of the search whose plate is always worked out in it, never read from a course known before. */
-export function yearOfItsOwn({ room, ...rest }: YearInputs): Float64Array {
-  const inputs = { room, ...rest }
-  const kernel = new YearKernel(inputs, 900, false)
-  const from = room.hours - WARM_UP_H
-  const { air_C, masses } = roomAt(room, from)
-  const room_C = new Float64Array(room.hours)
-  kernel.setRoom(air_C, masses)
-  kernel.plate_C = room.outdoor_C[from]!
-  new FlatYear(kernel, inputs, from, room_C, false).run(from, from + WARM_UP_H + room.hours)
-  return room_C
 }
 
 const apart_K = (a: Float64Array, b: Float64Array): number =>
@@ -89,7 +74,7 @@ function compared(inputs: YearInputs, twin: Twin): Line[] {
     apart_K(own(), twin('own', 1).room_C),
     apart_K(shared(), twin('shared', 1).room_C),
   )
-  const ratios: Record<keyof typeof NAMES, number[]> = { own: [], shared: [], both: [] }
+  const ratios: Record<keyof typeof NAMES | 'c', number[]> = { own: [], shared: [], both: [], c: [] }
   const twin_ms: number[] = []
   const took_s = (run: () => unknown): number => {
     const start = cpu_s()
@@ -104,7 +89,12 @@ function compared(inputs: YearInputs, twin: Twin): Line[] {
     ratios.own.push(own_s / c_s)
     ratios.shared.push(shared_s / c_s)
     ratios.both.push(shared_s / sharedC_s)
+    ratios.c.push(sharedC_s / c_s)
   }
+  const steps = 4 * (WARM_UP_H + inputs.room.hours)
+  const alike = `one year of ${steps} steps of 15 min with its warm-up, the same columns and equations in the same order, rooms within ${difference_K.toExponential(1)} K; CPU time, turn by turn, the faster of two in C; cc ${COMPILE.slice(0, -1).join(' ')}.`
+  let sampled: ReturnType<typeof yearParts> | null = null
+  const parts = (): ReturnType<typeof yearParts> => (sampled ??= yearParts())
   const row = (name: string, unit: string, values: readonly number[]): Row => ({
     name,
     goal: '',
@@ -126,14 +116,18 @@ function compared(inputs: YearInputs, twin: Twin): Line[] {
       ...row(NAMES.own, '×', ratios.own),
       goal: '≤ 1.2',
       met: (x) => x <= 1.2,
-      why: 'The flat year is run in functions (below) that hand their numbers over in an array, about 100 ns a step: as one function it took 1.5 × for this row and 1.0 × for the next, but V8 then compiled all of it anew at each branch met for the first time, and the first eight seasons of a page took 60 ms each where they now take 4.',
+      why: 'By part in the profile below: what is handed between the functions of `hours.ts` is what C, as one function, does not have.',
+      alike,
+      parts: () => parts().own,
       work: own,
     },
     {
       ...row(NAMES.shared, '×', ratios.shared),
       goal: '≤ 0.6',
       met: (x) => x <= 0.6,
-      why: 'As above; the room alone, of layers, takes nearly half of a C year.',
+      why: `The C it is over works out every plate; the same C with the shared plate takes ${median(ratios.c).toFixed(2)} of that, so that 0.6 × asks for a year ${(0.6 / median(ratios.c)).toFixed(1)} × as long as the C that shares.`,
+      alike,
+      parts: () => parts().shared,
       work: shared,
     },
     row(NAMES.both, '×', ratios.both),

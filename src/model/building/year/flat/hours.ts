@@ -80,17 +80,17 @@ export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array)
     let hour = numbers[84]! | 0;
     let air_Cs = numbers[65]!;
     let radiant_Cs = numbers[66]!;
-    {
+    { // runHours
         for (let run = fromRun; run < toRun; run++) {
             hour = run % hours;
-            {
-                {
+            { // runHour
+                { // to beginHour
                     numbers[84] = hour;
                     beginHour(columns, whole, numbers);
                     air_Cs = numbers[65]!;
                     radiant_Cs = numbers[66]!;
                 }
-                for (let k = stepsPerHour; k > 0; k--) {
+                for (let k = stepsPerHour; k > 0; k--) { // to runStep
                     numbers[84] = hour;
                     runStep(columns, whole, numbers);
                     air_Cs = numbers[65]!;
@@ -179,8 +179,8 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     let radiant_Cs = numbers[66]!;
     let star_C = 0;
     let mayPump = false;
-    {
-        if (nightVent_WK > 0 && ventAllowed[hour] === 1) {
+    { // runStep
+        if (nightVent_WK > 0 && ventAllowed[hour] === 1) { // to openWindows
             numbers[62] = opening;
             numbers[109] = vent_WK;
             numbers[119] = toRadiant_W;
@@ -222,8 +222,8 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
         else {
             opening = 0;
             vent_WK = 0;
-            {
-                if (vent_WK !== rowVent_WK) {
+            { // prepareRoom
+                if (vent_WK !== rowVent_WK) { // to setRoomHour
                     numbers[109] = vent_WK;
                     setRoomHour(columns, numbers);
                     rowVent_WK = numbers[110]!;
@@ -251,7 +251,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
         }
         if (hasPlant === 0) {
             airMean_C = roomDrive_W * (1 / room_WK);
-            {
+            { // finishRoom
                 radiant_C = airMean_C;
                 if (radiant_WK > 0) {
                     radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
@@ -260,7 +260,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
                 air_C += airEnd * (airMean_C - air_C);
-                {
+                { // advance
                     faces_W = 0;
                     for (let i = 0, g = 0, m = 0, mine = at + BEFORE_GROUPS; i < ends.length; i++) {
                         const alpha = rows[mine]!;
@@ -293,7 +293,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
             }
         }
         else {
-            {
+            { // mayPump
                 const allowed = mayRun[hour] === 1;
                 let freezing = plate_C < freezeLimit_C;
                 if (freeze === 1)
@@ -304,16 +304,16 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 mayPump = allowed && rate_WK > 0 && (!freezing || freeze === 0);
             }
             hasBegun = false;
-            {
+            { // solveWithPump
                 firstTried = mayPump && before > 0.5 ? 1 : 0;
                 trial = 0;
                 tried = firstTried;
                 for (;;) {
                     share = tried;
-                    takePlate: {
+                    takePlate: { // takePlate
                         if (share === 0) {
                             if (isOnRest === 1) {
-                                {
+                                { // prepareRest
                                     const n = STRIDE * restStep;
                                     meanSlope = 0;
                                     meanOffset_C = restRows[n + MEAN]!;
@@ -326,7 +326,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         else
                             restHour = -1;
                         part_s = step_s;
-                        {
+                        { // to settlePlate
                             numbers[49] = plate_C;
                             numbers[170] = hasBegun ? 1 : 0;
                             numbers[64] = before;
@@ -352,7 +352,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                             fromPlate_WK = numbers[131]!;
                         }
                         if (share > 0) {
-                            if (layers === 1) {
+                            if (layers === 1) { // to setCharging
                                 numbers[152] = share;
                                 numbers[132] = meanSlope;
                                 numbers[133] = meanOffset_C;
@@ -362,7 +362,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         }
                         restHour = hour;
                     }
-                    {
+                    { // to solveStep
                         numbers[118] = roomDrive_W;
                         numbers[122] = portBase_C;
                         numbers[166] = airMean_C;
@@ -395,7 +395,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     }
                     if (!mayPump)
                         break;
-                    {
+                    { // to takeSlack
                         numbers[152] = share;
                         numbers[132] = meanSlope;
                         numbers[133] = meanOffset_C;
@@ -403,7 +403,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         numbers[48] = tank_C;
                         takeSlack(numbers);
                     }
-                    {
+                    { // to nextShare
                         numbers[150] = firstTried;
                         numbers[64] = before;
                         numbers[149] = trial;
@@ -419,8 +419,8 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 before = share;
             }
-            {
-                {
+            { // enterDelivery
+                { // takeCarried
                     if (law === CLOSED)
                         heat_W = 0;
                     else if (law === THROTTLED)
@@ -444,7 +444,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 else if (law === PARTLY_OPEN)
                     latestShare = fanShare;
                 else {
-                    {
+                    { // takeShare
                         const least_W = open_WK * DIFFERENCE_FLOOR_K;
                         const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - bottomMean_C);
                         const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
@@ -453,7 +453,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     latestShare = foundShare;
                 }
             }
-            {
+            { // finishRoom
                 radiant_C = airMean_C;
                 if (radiant_WK > 0) {
                     radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
@@ -462,7 +462,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
                 air_C += airEnd * (airMean_C - air_C);
-                {
+                { // advance
                     faces_W = 0;
                     for (let i = 0, g = 0, m = 0, mine = at + BEFORE_GROUPS; i < ends.length; i++) {
                         const alpha = rows[mine]!;
@@ -493,7 +493,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     }
                 }
             }
-            if (layers > 1) {
+            if (layers > 1) { // to moveLayers
                 numbers[166] = airMean_C;
                 numbers[48] = tank_C;
                 numbers[51] = sinkDrift_Ks;
@@ -506,7 +506,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 tank_C += tankEnd * (tankMean_C - begun_C);
                 sinkDrift_Ks = (tank_C - begun_C) / step_s;
             }
-            if (share > 0) {
+            if (share > 0) { // to finishRun
                 numbers[49] = plate_C;
                 numbers[152] = share;
                 numbers[89] = isOnRest;
@@ -526,10 +526,10 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 shed_J = numbers[70]!;
             }
             else
-                finishRest: {
+                finishRest: { // finishRest
                     const next = STRIDE * (restStep + 1);
                     if (isOnRest === 1) {
-                        if (keepsBooks === 1) {
+                        if (keepsBooks === 1) { // to enterRest
                             numbers[88] = restStep;
                             numbers[70] = shed_J;
                             enterRest(columns, numbers);
@@ -540,7 +540,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         restStep++;
                         break finishRest;
                     }
-                    {
+                    { // to finishAlone
                         numbers[49] = plate_C;
                         numbers[170] = hasBegun ? 1 : 0;
                         numbers[64] = before;
@@ -583,7 +583,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     water_kgm2 = restRows[next + WATER]!;
                 }
         }
-        if (keepsBooks === 1) {
+        if (keepsBooks === 1) { // to enterStep
             numbers[109] = vent_WK;
             numbers[166] = airMean_C;
             numbers[169] = delivered_W;
@@ -683,10 +683,10 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
     let hot3 = numbers[104]!;
     let still_Wm2K = numbers[105]!;
     let stillRise_Wm2K2 = numbers[106]!;
-    beginHour: {
+    beginHour: { // beginHour
         at = hour * stride;
         rowVent_WK = -1;
-        {
+        { // takeGiven
             const last = PER_GROUP_HERE * groups;
             faces_W = 0;
             for (let g = 0, mine = at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP)
@@ -701,7 +701,7 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
         if (hasPlant === 0)
             break beginHour;
         lowest_C = dews_C[hour]! + dewMargin_K;
-        if (mayRun[hour] === 1 && rate_WK > 0) {
+        if (mayRun[hour] === 1 && rate_WK > 0) { // beginDuty
             const a = pipeShare;
             const balance_C = balances_C[hour]!;
             const slope = field_frac * conductances_Wm2K[hour]!;
@@ -794,12 +794,12 @@ function setRoomHour(columns: Columns, numbers: Float64Array): void {
     let portOwn_KW = numbers[123]!;
     let openSeen_WK = numbers[124]!;
     let fadingSeen_WK = numbers[125]!;
-    {
+    { // setRoomHour
         const air_WK = rows[at]! + vent_WK;
         if (air_WK !== endOf_WK) {
             endOf_WK = air_WK;
             x = (air_WK * step_s) / airCapacity_JK;
-            meanStep: {
+            meanStep: { // meanStep
                 if (x < SMALL) {
                     endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
                     break meanStep;
@@ -890,7 +890,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
     let warmest_C = 0;
     let spent = false;
     let changed = false;
-    solveStep: {
+    solveStep: { // solveStep
         warmest_C = tank_C;
         spent = false;
         if (law === PARTLY_OPEN)
@@ -898,7 +898,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
         const ahead = 2 * latestShare - earlierShare;
         fanShare = ahead < 0 ? 0 : ahead > 1 ? 1 : ahead;
         for (let attempt = 0;; attempt++) {
-            {
+            { // solveMeans
                 let own_WK = tankLoss_WK;
                 let drive_W = tankOutside === 1 ? topLoss_WK * outdoor_C : 0;
                 let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
@@ -950,7 +950,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 topDrive_W = drive_W;
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
-                if (layers > 1) {
+                if (layers > 1) { // to solveLayers
                     numbers[86] = law;
                     numbers[167] = fanShare;
                     numbers[160] = joined_WK;
@@ -975,13 +975,13 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                     bottomMean_C = numbers[158]!;
                     layersMean_C = numbers[159]!;
                 }
-                else {
+                else { // solveMixed
                     const airTank_WK = airBottom_WK;
                     const pace = (joined_WK * step_s) / tankCapacity_JK;
                     if (pace !== tankPace) {
                         tankPace = pace;
                         x = pace;
-                        meanStep: {
+                        meanStep: { // meanStep
                             if (x < SMALL) {
                                 endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
                                 break meanStep;
@@ -999,7 +999,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                     tankMean_C = bottomMean_C = layersMean_C = alone_C - tankShare * airMean_C;
                 }
             }
-            changeLaw: {
+            changeLaw: { // changeLaw
                 const held = law;
                 changed = false;
                 const over_K = airMean_C - setpoint_C;
@@ -1015,7 +1015,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 if (spent || settled > 0)
                     break changeLaw;
                 if (held === THROTTLED || held === OPEN_AT_DEW_LIMIT || held === FADING_AT_DEW_LIMIT) {
-                    {
+                    { // takeCarried
                         if (law === CLOSED)
                             heat_W = 0;
                         else if (law === THROTTLED)
@@ -1039,7 +1039,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                         break changeLaw;
                 }
                 const demanded_W = demand_WK * over_K;
-                {
+                { // takeReach
                     const free_C = portShare * airMean_C + portBase_C;
                     const end_C = bottomMean_C > lowest_C ? bottomMean_C : lowest_C;
                     heat_W = openSeen_WK * (free_C - end_C);
@@ -1063,7 +1063,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                     break changeLaw;
                 foundShare = 0;
                 if (held !== CLOSED) {
-                    {
+                    { // takeCarried
                         if (law === CLOSED)
                             heat_W = 0;
                         else if (law === THROTTLED)
@@ -1080,7 +1080,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                                 heat_W = openSeen_WK * (free_C - end_C);
                         }
                     }
-                    {
+                    { // takeShare
                         const least_W = open_WK * DIFFERENCE_FLOOR_K;
                         const full_W = open_WK * (portShare * airMean_C + portBase_C + portOwn_KW * -heat_W - bottomMean_C);
                         const found = least_W > 0 ? heat_W / (full_W > least_W ? full_W : least_W) : 0;
@@ -1102,7 +1102,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
             if (attempt >= LAW_TRIES || spent || settled > 0)
                 break;
         }
-        {
+        { // to settle
             numbers[86] = law;
             numbers[167] = fanShare;
             numbers[160] = joined_WK;
@@ -1208,9 +1208,9 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
     let lastOwn_WK = 0;
     let lastDrive_W = 0;
     let lastAir_WK = 0;
-    {
+    { // solveLayers
         const last = PER_LAYER_HERE * (layers - 1);
-        {
+        { // takeFlows
             up_WK = share * rate_WK;
             down_WK = 0;
             if (law === OPEN_TO_STORE)
@@ -1230,7 +1230,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
         }
         // The last first: all above it take something from it.
         layerAt = last;
-        {
+        { // makeRow
             const i = layerAt;
             const isOutside = tankOutside === 1;
             const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
@@ -1253,7 +1253,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
             if (pace !== layerRows[i + LAYER_PACE]!) {
                 layerRows[i + LAYER_PACE] = pace;
                 x = pace;
-                meanStep: {
+                meanStep: { // meanStep
                     if (x < SMALL) {
                         endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
                         break meanStep;
@@ -1271,7 +1271,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
         lastDrive_W = takes_W;
         lastAir_WK = meetsAir_WK;
         for (layerAt = 0; layerAt < last; layerAt += PER_LAYER_HERE) {
-            {
+            { // makeRow
                 const i = layerAt;
                 const isOutside = tankOutside === 1;
                 const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
@@ -1294,7 +1294,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
                 if (pace !== layerRows[i + LAYER_PACE]!) {
                     layerRows[i + LAYER_PACE] = pace;
                     x = pace;
-                    meanStep: {
+                    meanStep: { // meanStep
                         if (x < SMALL) {
                             endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
                             break meanStep;
@@ -1308,7 +1308,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
                 gives_WK += holds_WK;
                 takes_W += holds_WK * layerRows[i + LAYER_C]!;
             }
-            {
+            { // eliminateRow
                 const i = layerAt;
                 // The last is the neighbour of the last but one.
                 if (i === PER_LAYER_HERE * (layers - 2)) {
@@ -1334,7 +1334,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
                 row_WK = part * below_WK;
             }
         }
-        {
+        { // solveRows
             const end = PER_LAYER_HERE * (layers - 1);
             const pivotOfLast = 1 / lastOwn_WK;
             const ended_C = lastDrive_W * pivotOfLast;
@@ -1352,7 +1352,7 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
                 layerRows[i + LAYER_AIR] = afterAir;
             }
         }
-        {
+        { // meetAir
             const end = PER_LAYER_HERE * (layers - 1);
             let inAir_WK = airOwn_WK;
             let toAir_W = airDrive_W;
@@ -1394,7 +1394,7 @@ function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void
     let gain_J = numbers[75]!;
     let sinkDrift_Ks = numbers[51]!;
     let tank_C = numbers[48]!;
-    {
+    { // moveLayers
         const end = PER_LAYER_HERE * layers;
         const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
         for (let i = 0; i < end; i += PER_LAYER_HERE) {
@@ -1479,7 +1479,7 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
     let dewHolds = numbers[91]! | 0;
     let slack_K = numbers[155]!;
     let isFound = numbers[171] === 1;
-    {
+    { // settle
         const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
         const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
         firstTried = settled > 0.5 ? 1 : 0;
@@ -1488,7 +1488,7 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
         for (;;) {
             fanShare = tried;
             law = fanShare > 0 ? PARTLY_OPEN : CLOSED;
-            {
+            { // solveMeans
                 let own_WK = tankLoss_WK;
                 let drive_W = tankOutside === 1 ? topLoss_WK * outdoor_C : 0;
                 let airTank_WK = tankOutside === 1 ? 0 : -tankLoss_WK;
@@ -1540,7 +1540,7 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 topDrive_W = drive_W;
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
-                if (layers > 1) {
+                if (layers > 1) { // to solveLayers
                     numbers[167] = fanShare;
                     numbers[86] = law;
                     numbers[160] = joined_WK;
@@ -1565,13 +1565,13 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     bottomMean_C = numbers[158]!;
                     layersMean_C = numbers[159]!;
                 }
-                else {
+                else { // solveMixed
                     const airTank_WK = airBottom_WK;
                     const pace = (joined_WK * step_s) / tankCapacity_JK;
                     if (pace !== tankPace) {
                         tankPace = pace;
                         x = pace;
-                        meanStep: {
+                        meanStep: { // meanStep
                             if (x < SMALL) {
                                 endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
                                 break meanStep;
@@ -1589,9 +1589,9 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     tankMean_C = bottomMean_C = layersMean_C = alone_C - tankShare * airMean_C;
                 }
             }
-            {
+            { // takeSettleSlack
                 const asked_W = demand_WK * (airMean_C - setpoint_C);
-                {
+                { // takeReach
                     const free_C = portShare * airMean_C + portBase_C;
                     const end_C = bottomMean_C > lowest_C ? bottomMean_C : lowest_C;
                     heat_W = openSeen_WK * (free_C - end_C);
@@ -1600,7 +1600,7 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 const letIn_W = heat_W;
                 dewHolds = bottomMean_C < lowest_C && letIn_W < asked_W ? 1 : 0;
-                {
+                { // takeCarried
                     if (law === CLOSED)
                         heat_W = 0;
                     else if (law === THROTTLED)
@@ -1619,7 +1619,7 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
             }
-            {
+            { // to nextShare
                 numbers[144] = low;
                 numbers[145] = high;
                 numbers[146] = lowSlack_K;
@@ -1769,13 +1769,13 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
     let radiated_Wm2 = 0;
     let radiatedSlope_Wm2K = 0;
     let q_Wm2 = 0;
-    {
+    { // settlePlate
         drift_Ks = sinkDrift_Ks;
         at_C = plate_C;
         atWater_kgm2 = water_kgm2;
         const goesOn = share === 0 && hour === restHour && water_kgm2 === 0;
         let takes = !goesOn && !hasBegun;
-        if (!goesOn && hasBegun) {
+        if (!goesOn && hasBegun) { // recallBegun
             slope_Wm2K = begunSlope_Wm2K;
             gain_kgm2s = begunGain_kgm2s;
             shed_WK = begunShed_WK;
@@ -1784,13 +1784,13 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
         let rounds = 1;
         for (let round = 0;; round++) {
             if (takes) {
-                {
+                { // takeTangent
                     wet_frac = limit_kgm2s = 0;
                     if (atWater_kgm2 > 0) {
                         wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2;
                         limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
                     }
-                    convect: {
+                    convect: { // convect
                         const y = at_C - faceAir_C;
                         const distance = y < 0 ? -y : y;
                         if (distance < STILL_SPAN_K) {
@@ -1806,7 +1806,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
                         h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
                         riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
                     }
-                    evaporate: {
+                    evaporate: { // evaporate
                         const place = (at_C - LOWEST_C) * STEPS_PER_K;
                         const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
                         const from_Pa = saturation_Pa[i]!;
@@ -1828,7 +1828,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
                         if (wish < limit_kgm2s && slope > 0)
                             evaporationSlope_kgm2sK = massTransfer * slope;
                     }
-                    {
+                    { // radiate
                         const T = at_C, wet = wet_frac;
                         let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
                         if (wet === 1) {
@@ -1862,7 +1862,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
                     shed_WK = shed_m2 * slope_Wm2K;
                     rest_W = shed_WK * at_C - shed_m2 * q_Wm2;
                 }
-                if (round === 0) {
+                if (round === 0) { // noteBegun
                     begunSlope_Wm2K = slope_Wm2K;
                     begunGain_kgm2s = gain_kgm2s;
                     begunShed_WK = shed_WK;
@@ -1870,8 +1870,8 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
                     hasBegun = true;
                 }
             }
-            if (round === 0 && share > 0) {
-                {
+            if (round === 0 && share > 0) { // setLoop
+                { // setFlow
                     const a = pipeShare;
                     const slope = slope_Wm2K * field_frac;
                     if (slope < SMALL_SLOPE_Wm2K)
@@ -1891,7 +1891,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
                 fromConst_W = shared_WK * pipeShare * outdoor_C;
                 fromPlate_WK = shared_WK;
             }
-            preparePlate: {
+            preparePlate: { // preparePlate
                 const pace_K_W = part_s * perCapacity_K_J;
                 const back_WK = shed_WK + fromPlate_WK;
                 const z = back_WK * pace_K_W;
@@ -1911,7 +1911,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
             }
             if (round === 0) {
                 if (share > 0)
-                    takeDrift: {
+                    takeDrift: { // takeDrift
                         if (share === before)
                             break takeDrift;
                         const renewed_1s = Math.min(rate_WK / tankCapacity_JK, 2 / step_s);
@@ -1926,7 +1926,7 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
             takes = true;
             at_C = meanSlope * (tank_C + 0.5 * step_s * drift_Ks) + meanOffset_C;
             ahead_s = 0.5 * part_s;
-            {
+            { // takeWaterAhead
                 waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
                 if (waterAhead_kgm2 <= DRY_KGM2)
                     waterAhead_kgm2 = 0;
@@ -1974,7 +1974,7 @@ function nextShare(numbers: Float64Array): void {
     let lowSlack_K = numbers[146]!;
     let highSlack_K = numbers[147]!;
     let tried = numbers[151]!;
-    nextShare: {
+    nextShare: { // nextShare
         const before = trial;
         isFound = true;
         trial++;
@@ -1999,7 +1999,7 @@ function nextShare(numbers: Float64Array): void {
         else {
             if (Math.abs(slack_K) < NEAR_K || before > MOST_TRIALS)
                 break nextShare;
-            {
+            { // narrow
                 if (slack_K > 0) {
                     low = tried;
                     lowSlack_K = slack_K;
@@ -2056,15 +2056,15 @@ function openWindows(columns: Columns, numbers: Float64Array): void {
     let slack_K = numbers[155]!;
     let isFound = numbers[171] === 1;
     let vented_s = numbers[79]!;
-    {
+    { // openWindows
         firstTried = opening > 0.5 ? 1 : 0;
         tried = firstTried;
         trial = 0;
         for (;;) {
             opening = tried;
             vent_WK = opening * nightVent_WK;
-            {
-                if (vent_WK !== rowVent_WK) {
+            { // prepareRoom
+                if (vent_WK !== rowVent_WK) { // to setRoomHour
                     numbers[109] = vent_WK;
                     setRoomHour(columns, numbers);
                     rowVent_WK = numbers[110]!;
@@ -2087,7 +2087,7 @@ function openWindows(columns: Columns, numbers: Float64Array): void {
             const open_K = (airMean_C - outdoor_C - OPENS_FROM_K) / OPENS_OVER_K;
             const above_K = (airMean_C - ventStop_C) / SHUTS_OVER_K;
             slack_K = (open_K < above_K ? open_K : above_K) - opening;
-            {
+            { // to nextShare
                 numbers[150] = firstTried;
                 numbers[151] = tried;
                 numbers[149] = trial;
@@ -2139,13 +2139,13 @@ function takeSlack(numbers: Float64Array): void {
     const tank_C = numbers[48]!;
     const tankEnd = numbers[82]!;
     const bottomMean_C = numbers[158]!;
-    takeSlack: {
+    takeSlack: { // takeSlack
         const a = pipeShare;
         slack_K = tankMean_C - from_C - band_K * share;
         if (share === 0) {
             if (slack_K < 0)
                 break takeSlack;
-            {
+            { // setFlow
                 const a = pipeShare;
                 const slope = slope_Wm2K * field_frac;
                 if (slope < SMALL_SLOPE_Wm2K)
@@ -2191,7 +2191,7 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
     let plate_C = numbers[49]!;
     let endWeight_K_W = numbers[134]!;
     let shed_J = numbers[70]!;
-    {
+    { // finishAlone
         let parts = 1;
         if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
             if (-begunGain_kgm2s * step_s > BARED_SHARE * FULL_COVER_KGM2)
@@ -2201,7 +2201,7 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
         for (let k = 0; k < parts; k++) {
             if (parts > 1) {
                 hasBegun = false;
-                {
+                { // to settlePlate
                     numbers[50] = water_kgm2;
                     numbers[128] = part_s;
                     numbers[170] = hasBegun ? 1 : 0;
@@ -2222,7 +2222,7 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
             }
             given_J += part_s * (shed_WK * meanOffset_C - rest_W);
             ahead_s = part_s;
-            {
+            { // takeWaterAhead
                 waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
                 if (waterAhead_kgm2 <= DRY_KGM2)
                     waterAhead_kgm2 = 0;
@@ -2278,7 +2278,7 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
     const endRamp_C = numbers[135]!;
     let restStep = numbers[88]! | 0;
     let isOnRest = numbers[89]! | 0;
-    {
+    { // finishRun
         const a = pipeShare;
         const back_WK = shed_WK + fromPlate_WK;
         if (keepsBooks === 1) {
@@ -2296,7 +2296,7 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
         }
         const net_W = fromSink_WK * tankMean_C + fromConst_W + rest_W - back_WK * plate_C;
         ahead_s = step_s;
-        {
+        { // takeWaterAhead
             waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
             if (waterAhead_kgm2 <= DRY_KGM2)
                 waterAhead_kgm2 = 0;
@@ -2340,7 +2340,7 @@ function enterStep(whole: Whole, numbers: Float64Array): void {
     const delivered_W = numbers[169]!;
     let gain_J = numbers[75]!;
     const tankMean_C = numbers[157]!;
-    enterStep: {
+    enterStep: { // enterStep
         nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
         if (hasPlant === 0)
             break enterStep;
@@ -2359,7 +2359,7 @@ function enterRest(columns: Columns, numbers: Float64Array): void {
     const area_m2 = numbers[26]!;
     let shed_J = numbers[70]!;
     const restStep = numbers[88]! | 0;
-    {
+    { // enterRest
         shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
     }
     numbers[70] = shed_J;
@@ -2374,7 +2374,7 @@ function setCharging(numbers: Float64Array): void {
     const meanOffset_C = numbers[133]!;
     let charging_WK = numbers[143]!;
     const meanSlope = numbers[132]!;
-    {
+    { // setCharging
         const fromTop = share * rate_WK * (backTop - 1);
         const fromPlate = share * rate_WK * backPlate;
         charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
