@@ -2,7 +2,13 @@
 import { HOUR_S } from '#model/basis/hours'
 import { simulateYear } from '#model/building/year'
 import { builtOf, designOf, taskOf, type Prepared } from '#model/design/assembly'
-import { type Candidate, sizePanels, type SizingResult } from '#model/design/sizing'
+import {
+  type Candidate,
+  sizePanels,
+  type SizingResult,
+  surelyTooSmall,
+  type SizingTask,
+} from '#model/design/sizing'
 import { exceedance } from '#model/design/target'
 
 /** A year with a plant, and what it used. */
@@ -28,12 +34,19 @@ export interface PanelYear extends PlantYear {
 /** A design before it is rounded to what is sold. */
 export type Sized = Pick<SizingResult, 'kind' | 'area_m2' | 'storeVolume_m3' | 'slope'>
 
+type Built = PanelYear & { readonly sized: Sized }
+
+/** Where the largest area misses with any tank by more, K or K·h, it is not run with just the tank at the knee. */
+const SURELY_MISSED = 0.2
+
 /**
  * Sized, of whole modules, the tank at its knee: the very numbers of the design page.
  * @param floor  the largest area is known to be too small: looked at first, it is found at once
  */
-export function builtPanels(prepared: Prepared, floor = false): PanelYear & { readonly sized: Sized } {
+export function builtPanels(prepared: Prepared, floor = false): Built {
   const task = taskOf(prepared)
+  const largest = floor ? largestPanels(prepared, task) : null
+  if (largest !== null) return largest
   const { design, year, sizing } = builtOf(
     prepared,
     sizePanels(floor ? { ...task, guess_m2: task.maxArea_m2 } : task, false),
@@ -42,6 +55,15 @@ export function builtPanels(prepared: Prepared, floor = false): PanelYear & { re
   const electric_J = year.electric_W.reduce((sum, watts) => sum + watts, 0) * HOUR_S
   const { room_C, vented_h } = year
   return { ...used(electric_J), room_C, vented_h, panelArea_m2, storeVolume_m3, sized: sizing }
+}
+
+/** Null where they are not seen to be too small. */
+function largestPanels(prepared: Prepared, task: SizingTask): Built | null {
+  const candidate = surelyTooSmall(task, SURELY_MISSED)
+  if (candidate === null) return null
+  const year = yearWith(prepared, candidate, 'built')
+  if (exceedance(year.room_C, prepared.yardstick).measure <= 0) return null
+  return { ...year, sized: { ...candidate, kind: 'floor', slope: null } }
 }
 
 /** How far a design of a known area and tank is from a target: 0 or less when it is met. */

@@ -2,20 +2,12 @@
 import type { Measure } from '#model/design/measures'
 import { Hopes } from './decide-hopes.ts'
 import type { PlantKind } from './decide-machines.ts'
+import { firstSized, type Guessed, NO_OTHERS, type OtherCores } from './decide-refine.ts'
 import type { Combination, Trials } from './decide-trial.ts'
 import { missed } from './decide-ways.ts'
 
 /** Sets of measures whose rooms are the same. */
 export type Group = readonly (readonly Measure[])[]
-
-/** Panels beside a set of measures, guessed. */
-export interface Guessed {
-  readonly set: readonly Measure[]
-  readonly rough: Combination
-}
-
-/** Where the largest area misses by more, K or K·h, it is looked at first when panels are sized. */
-const SURELY_MISSED = 0.5
 
 /**
  * A combination is left out only where one known already meets the target without electricity or water, at a lower price
@@ -76,21 +68,27 @@ export class Search {
 
   /**
    * Sizes as built what would be wanted with some luck, until nothing guessed is; yields how many are waiting.
+   * The order in which they count is one and the same on any number of cores.
    * @param wanted  those of some combinations that matter
    */
-  *refine(wanted: (tried: readonly Combination[]) => readonly Combination[]): Generator<number> {
+  *refine(
+    wanted: (tried: readonly Combination[]) => readonly Combination[],
+    others: OtherCores = NO_OTHERS,
+  ): Generator<number> {
+    const here = new Map<Combination, Combination>()
     for (;;) {
       const hopeful = this.guessed.map(({ rough }) => this.hopes.best(rough))
       const hoped = new Set(wanted([...this.done, ...hopeful]))
       const waiting = this.guessed.filter((_, i) => hoped.has(hopeful[i]!))
       const next = waiting[0]
       if (next === undefined) return
+      const sizing = firstSized(this.trials, waiting, here, others)
+      let step = sizing.next()
+      for (; step.done !== true; step = sizing.next()) yield waiting.length
+      const built = step.value
       this.guessed = this.guessed.filter((one) => one !== next)
-      const sizing = next.rough.guess === 'floor' && next.rough.miss > SURELY_MISSED ? 'floor' : 'built'
-      const built = this.trials.run(this.trials.with(next.set), next.set, 'panels', sizing)
       this.hopes.compare(next.rough, built)
       this.add(built)
-      yield waiting.length
     }
   }
 

@@ -38,11 +38,18 @@ const merits = (one: Combination): readonly number[] => [
 
 /** Those that no other beats in cost, distance from the target, electricity and water together. */
 export function front(all: readonly Combination[]): Combination[] {
-  return all.filter((one) => !all.some((other) => beats(merits(other), merits(one))))
+  const known = all.map(merits)
+  return all.filter((_, i) => !known.some((other) => beats(other, known[i]!)))
 }
 
-const beats = (a: readonly number[], b: readonly number[]): boolean =>
-  a.every((value, i) => value <= b[i]!) && a.some((value, i) => value < b[i]!)
+const beats = (a: readonly number[], b: readonly number[]): boolean => {
+  let less = false
+  for (let i = 0; i < a.length; i++) {
+    if (a[i]! > b[i]!) return false
+    less ||= a[i]! < b[i]!
+  }
+  return less
+}
 
 export const least = (
   all: readonly Combination[],

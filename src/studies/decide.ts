@@ -5,6 +5,7 @@ import { FIELDS } from '#model/design/scenario'
 import { said, type Problem, words } from '#model/basis/words'
 import { PLANTS, type PlantKind } from './decide-machines.ts'
 import { nearestChanges, type Change } from './decide-nearest.ts'
+import { guessedOf, type OtherCores } from './decide-refine.ts'
 import { Search, type Group } from './decide-search.ts'
 import { Trials, type Combination } from './decide-trial.ts'
 import { front, waysOf, type Way } from './decide-ways.ts'
@@ -20,12 +21,19 @@ export const TRIED: readonly Tried[] = [
   ...PLANTS.filter((plant) => plant !== 'none'),
 ]
 
+/** So many groups of every `of`, one if not said, from the `index`-th on. */
+export interface Part {
+  readonly index: number
+  readonly of: number
+  readonly wide?: number
+}
+
 /** The question of `decide`; for whom, the limit, prices and budget are in the description. */
 export interface Deciding extends Asked {
   /** Only these measures and plants are looked at, where given. */
   readonly only?: readonly Tried[]
-  /** Only every `of`-th group of combinations, from `index` on: a share for one of several workers, joined by `joinDecisions`. */
-  readonly part?: { readonly index: number; readonly of: number }
+  /** Only some groups of combinations: a share for one of several workers, joined by `joinDecisions`. */
+  readonly part?: Part
   /** False: combinations that cannot be better are simulated all the same, and all panels sized as built. */
   readonly skips?: boolean
   /** False: nothing is asked about winter. */
@@ -34,6 +42,8 @@ export interface Deciding extends Asked {
   readonly refines?: boolean
   /** What shares of the same question, not refined, have found: only the rest is done. */
   readonly from?: readonly Decision[]
+  /** Other cores that size guessed panels too. */
+  readonly others?: OtherCores
 }
 
 /** All that was tried, what is best in some respect, and the few ways worth naming. */
@@ -73,7 +83,7 @@ export function* decide(stages: Stages, question: Deciding): Study<Decision, Dec
   const plants = PLANTS.filter((plant) => plant !== 'none' && allowed(asked, plant))
   const search = new Search(trials, plants, MOST_BESIDE_PLANT, skips)
   const groups = groupsOf(pool, (set) => trials.leastFirstCost(set, 'none'))
-  const mine = from === undefined ? groups.filter((_, i) => i % part.of === part.index) : []
+  const mine = from === undefined ? groups.filter((_, i) => isIn(part, i)) : []
   const decision = (): Decision => ({
     ...decided(search.done, asked),
     guessed: refines ? [] : search.guessed.map(({ rough }) => rough),
@@ -95,20 +105,21 @@ export function* decide(stages: Stages, question: Deciding): Study<Decision, Dec
     search.looked += share.looked
     search.take(
       share.combinations,
-      share.guessed.map((rough) => ({ set: pool.filter(({ id }) => rough.measures.includes(id)), rough })),
+      share.guessed.map((rough) => guessedOf(rough)),
     )
   }
   const wanted = (tried: readonly Combination[]): Combination[] => {
     const { ways, front: best, others } = decided(tried, asked)
     return [...best, ...ways.map((way) => way.combination), ...others.map((other) => other.combination)]
   }
-  if (refines) for (const left of search.refine(wanted)) yield { share: 0.8 + 0.15 / (1 + left) }
+  if (refines)
+    for (const left of search.refine(wanted, asked.others)) yield { share: 0.8 + 0.15 / (1 + left) }
   const result = decision()
   const winter = new Winter(trials, weather)
   if (!winters) return { result, remarks: priceRemarks(asked) }
   const measureWinter =
     from === undefined
-      ? pool.filter((_, i) => i % part.of === part.index).map(({ id }) => ({ id, ...winter.of([id]) }))
+      ? pool.filter((_, i) => isIn(part, i)).map(({ id }) => ({ id, ...winter.of([id]) }))
       : inOrder(pool, from)
   if (!refines) return { result: { ...result, measureWinter }, remarks: [] }
   const changes = result.ways[0]?.kind === 'nearest' ? nearestChanges(trials, result.ways[0].combination) : []
@@ -170,6 +181,8 @@ function inOrder(
   const lines = shares.flatMap(({ measureWinter }) => measureWinter)
   return pool.flatMap(({ id }) => lines.filter((line) => line.id === id))
 }
+
+const isIn = ({ index, of, wide = 1 }: Part, i: number): boolean => i % of >= index && i % of < index + wide
 
 function poolOf(asked: Deciding): readonly Measure[] {
   return MEASURES.filter((measure) => measure.fits(asked.scenario) && allowed(asked, measure.id))

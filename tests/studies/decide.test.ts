@@ -2,7 +2,9 @@
 import { describe, expect, test } from 'vitest'
 import { createStudies, finish } from '#studies/index.ts'
 import { joinDecisions } from '#studies/decide.ts'
-import type { Combination } from '#studies/decide-trial.ts'
+import { guessedOf, type OtherCores, sizedAsBuilt } from '#studies/decide-refine.ts'
+import { type Combination, Trials } from '#studies/decide-trial.ts'
+import { Stages } from '#studies/stages.ts'
 import { wordingText } from '#model/basis/words'
 import { defaultScenario, PRESETS, withPreset, withWayTaken } from '#model/design/scenario'
 import { sampleNames, sampleWeather } from '../../src/shell/samples.ts'
@@ -137,6 +139,24 @@ test('shares that leave panels guessed, joined and gone on with, come to the sam
   expect(joined.winter).toEqual(whole.winter)
   expect(joined.measureWinter).toEqual(whole.measureWinter)
   expect(joined.looked).toBe(whole.looked)
+  // another core that answers late, and the last first
+  const trials = new Trials(new Stages(), question.scenario, question.weather)
+  const taken = new Map<Combination, Combination | null>()
+  const others: OtherCores = {
+    offer: (waiting) => {
+      for (const [rough, sized] of [...taken].toReversed())
+        if (sized === null) {
+          taken.set(rough, sizedAsBuilt(trials, guessedOf(rough)))
+          break
+        }
+      for (const rough of waiting.slice(1, 3)) if (!taken.has(rough)) taken.set(rough, null)
+    },
+    took: (rough) => taken.has(rough),
+    sized: (rough) => taken.get(rough) ?? undefined,
+  }
+  const together = finish(createStudies().decide({ ...question, from, others })).result
+  expect([...taken.values()].some((sized) => sized !== null)).toBe(true)
+  expect(together).toEqual(joined)
 })
 
 test('a way taken draws what it drew while it was looked at, and a new search starts from the room as it is', () => {

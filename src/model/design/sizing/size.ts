@@ -5,7 +5,7 @@ import type { SizingResult } from './result.ts'
 import { judgingHours } from './near-hours.ts'
 import { Runs } from './runs.ts'
 import type { Spell } from './season.ts'
-import type { SizingTask } from './task.ts'
+import type { Candidate, SizingTask } from './task.ts'
 import { FIRST_STORE_m3m2, storeKnee, type StoreKnee } from './store-knee.ts'
 
 /** The area that the knee is looked for at is searched to this share of itself, and then read between the last two trials. */
@@ -16,9 +16,9 @@ const AREA_TOLERANCE = 0.001
 export const ABOVE = 1 + AREA_TOLERANCE / 2
 /**
  * Finds area, and the tank at its knee, for a target. Every year simulated is remembered, so nothing is run twice.
- * @param alsoLarger  false: whether more panel misses again is not asked
+ * @param alsoAround  false: neither whether more panel misses again is asked, nor whether its place limits the tank
  */
-export function sizePanels(task: SizingTask, alsoLarger = true): SizingResult {
+export function sizePanels(task: SizingTask, alsoAround = true): SizingResult {
   const doNothing = exceedance(task.doNothing_C, task.yardstick)
   const runs = new Runs(task)
   if (doNothing.measure <= 0) return result(task, runs, 'notNeeded', 0, NO_KNEE, doNothing)
@@ -26,16 +26,35 @@ export function sizePanels(task: SizingTask, alsoLarger = true): SizingResult {
   const first = searchArea(runs, FIRST_STORE_m3m2, { ...start, tolerance: REFERENCE_TOLERANCE })
   const reference_m2 = first.zero_m2 === null ? task.maxArea_m2 : first.zero_m2 * ABOVE
   const slope = slopeNearZero(first.trials)
-  const knee = storeKnee(task, runs, reference_m2, doNothing)
+  const knee = storeKnee(task, runs, reference_m2, doNothing, alsoAround)
   const { ratio_m3m2 } = knee
   const tolerance = AREA_TOLERANCE
   const { area_m2 } = searchArea(runs, ratio_m3m2, { ...start, guess_m2: reference_m2, slope, tolerance })
   if (area_m2 === null) return result(task, runs, 'floor', task.maxArea_m2, knee, doNothing)
   const measureAt = (larger_m2: number): number => runs.at(larger_m2, ratio_m3m2).measure
-  const larger = alsoLarger
+  const larger = alsoAround
     ? largerAreas(area_m2, runs.curve(ratio_m3m2), task.maxArea_m2, measureAt)
     : NOT_LOOKED
   return { ...result(task, runs, 'met', area_m2, knee, doNothing), ...larger }
+}
+
+/**
+ * The largest area with the tank at its knee, without the year of just that tank: where every tank tried there misses by more
+ * than so much. Null where one does not, or the room needs no panels.
+ */
+export function surelyTooSmall(task: SizingTask, by: number): Candidate | null {
+  const doNothing = exceedance(task.doNothing_C, task.yardstick)
+  const { maxArea_m2: area_m2 } = task
+  const runs = new Runs(task)
+  if (doNothing.measure <= by || runs.at(area_m2, FIRST_STORE_m3m2).measure <= by) return null
+  const { ratio_m3m2, found } = storeKnee(task, runs, area_m2, doNothing, false)
+  const misses = found?.gains.every((gain) => doNothing.measure - gain > by) ?? false
+  if (!misses) return null
+  return {
+    area_m2,
+    storeVolume_m3: runs.volume_m3(area_m2, ratio_m3m2),
+    flow_kgsm2: task.flow_kgsm2(area_m2),
+  }
 }
 
 /** Change of the measure with the logarithm of the area between the two trials nearest to zero; null where it does not fall. */

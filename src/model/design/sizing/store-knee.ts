@@ -45,8 +45,17 @@ export function kneeRatio_m3m2(
   return less * (more / less) ** share
 }
 
-/** The knee at an area, among the tanks that fit. */
-export function storeKnee(task: SizingTask, runs: Runs, area_m2: number, doNothing: Exceedance): StoreKnee {
+/**
+ * The knee at an area, among the tanks that fit.
+ * @param asksPlace  false: whether only its place keeps the tank from being larger is not asked
+ */
+export function storeKnee(
+  task: SizingTask,
+  runs: Runs,
+  area_m2: number,
+  doNothing: Exceedance,
+  asksPlace = true,
+): StoreKnee {
   if (!task.hasTank || task.storeVolume_m3 !== null)
     return { ratio_m3m2: FIRST_STORE_m3m2, rows: [], placeLimit: null, found: null }
   const ratios_m3m2 = fittingRatios_m3m2(task.mostStore_m3 / area_m2)
@@ -63,7 +72,8 @@ export function storeKnee(task: SizingTask, runs: Runs, area_m2: number, doNothi
   const best = Math.max(...gains)
   // what so much more panel would gain; where it gains nothing, a share of what there is
   const worth = more < 0 ? worthOf(more) : (1 - KNEE_SHARE) * best
-  const limited = limitOfPlace(task, runs, area_m2, (found) => gainOf(found) - best > worth)
+  const worthIt = (found: Exceedance): boolean => gainOf(found) - best > worth
+  const limited = asksPlace ? limitOfPlace(task, runs, area_m2, worthIt) : null
   const ratio_m3m2 = kneeRatio_m3m2(ratios_m3m2, gains, best - worth)
   const at = gains.findIndex((gain) => gain >= best - worth)
   const knee_K = kneeOf_K(gains, at, best - worth, doNothing)

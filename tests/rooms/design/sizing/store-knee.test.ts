@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { kneeRatio_m3m2 } from '#inside/model/design/sizing/store-knee.ts'
 import { defaultScenario, PRESETS, withField, withPreset } from '#model/design/scenario'
-import { sizePanels } from '#model/design/sizing'
+import { sizePanels, surelyTooSmall } from '#model/design/sizing'
 import { taskOf } from '#model/design/assembly'
 import { Stages } from '#studies/stages.ts'
 import { sampleWeather } from '../../../../src/shell/samples.ts'
@@ -22,6 +22,19 @@ describe('the tank at the knee', () => {
   test('is the smallest where that is enough, and a tank tried where its gain is just enough', () => {
     expect(kneeRatio_m3m2(LADDER, [5, 5, 5, 5, 5, 5], 4)).toBe(0.03)
     expect(kneeRatio_m3m2(LADDER, [1, 2, 3, 4, 5, 6], 3)).toBeCloseTo(0.08, 12)
+  })
+  test('is the same at the largest area where that is surely too small, without its own year', () => {
+    const base = withPreset(defaultScenario(), PRESETS[0]!)
+    const task = (limit_C: number) => {
+      const scenario = withField(base, 'target.limit_C', String(limit_C))
+      return taskOf(new Stages().prepare(scenario, sampleWeather('wet-tropics')))
+    }
+    const sized = sizePanels(task(22))
+    expect(sized.kind).toBe('floor')
+    const { area_m2, storeVolume_m3, flow_kgsm2 } = sized
+    expect(surelyTooSmall(task(22), 0.2)).toEqual({ area_m2, storeVolume_m3, flow_kgsm2 })
+    expect(surelyTooSmall(task(22), 50)).toBeNull()
+    expect(surelyTooSmall(task(45), 0.2)).toBeNull()
   })
   test('makes the area follow a worse roof without a step the other way', () => {
     const weather = sampleWeather('continental')
