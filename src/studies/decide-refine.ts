@@ -25,7 +25,7 @@ export function sizedAsBuilt(trials: Trials, { set, rough }: Guessed): Combinati
 
 /** Other cores that size what waits while this one does. What comes of it is the same, whoever sized it. */
 export interface OtherCores {
-  /** Those that wait, the next ones first: takes as many as there is room for, and is told so anew after each that is sized. */
+  /** Those that wait, the next ones first: takes as many as there is room for. Asked anew after each that is sized. */
   offer(waiting: readonly Combination[]): void
   /** True for what was taken, sized by now or not. */
   took(rough: Combination): boolean
