@@ -12,10 +12,7 @@ export function buyHtml(parts: readonly GroupedPart[], system: UnitSystem): stri
       return `${head}<tr><td class="amount">${escaped(figureText(quantity, system))}</td><td>${escaped(wordingText(what, system))}</td></tr>`
     })
     .join('')
-  return part(
-    'What to buy',
-    `<table>${rows}</table><p>Net quantities: add your own waste, screws and sealants.</p>`,
-  )
+  return part('What to buy', `<table>${rows}</table><p>Net quantities: add your own waste.</p>`)
 }
 
 /** Cautions under the sentence that holds for all of them. */

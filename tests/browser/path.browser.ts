@@ -23,9 +23,9 @@ describe('the path of six steps', () => {
         await settled(page)
         expect(await page.locator('.verdict .big').innerText()).not.toContain('Working out')
         let clicks = 0
-        for (const [i, { label, short }] of PATH.entries()) {
+        for (const [i, { label }] of PATH.entries()) {
           const at = page.locator('nav[aria-label=Path] [aria-current=step]')
-          expect(await at.innerText()).toBe(name === 'phone' ? short : label)
+          expect(await at.innerText()).toBe(label)
           const header = await page
             .locator('.top header')
             .evaluate((element) => element.getBoundingClientRect().height)

@@ -20,10 +20,8 @@ describe('one name a thing', () => {
   test('panels are alone only where nothing was chosen with them', () => {
     expect(kicker(chosen())).toBe('Panels alone, for the target')
     expect(kicker(chosen('panels'))).toBe('Panels alone, for the target')
-    expect(kicker(chosen('insulateRoof', 'panels'))).toBe('Panels, with one measure, for the target')
-    expect(kicker(chosen('insulateRoof', 'ceilingFan', 'panels'))).toBe(
-      'Panels, with 2 measures, for the target',
-    )
+    expect(kicker(chosen('insulateRoof', 'panels'))).toBe('Panels and one measure')
+    expect(kicker(chosen('insulateRoof', 'ceilingFan', 'panels'))).toBe('Panels and 2 measures')
   })
 
   test('the limit is the one that was given, with what moving air makes of it, in dock and on Cool alike', () => {

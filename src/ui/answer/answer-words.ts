@@ -27,6 +27,7 @@ export const POWER_LABELS = {
 export function headline(answer: Headed, system: UnitSystem = 'si') {
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const { way } = answer
+  const measures = measureIdsOf(answer.scenario).length > 0
   const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
   if (way !== null && answer.area_m2 === 0) {
     const machine = machineOf(answer.scenario)
@@ -37,7 +38,10 @@ export function headline(answer: Headed, system: UnitSystem = 'si') {
     case 'own':
       return { kicker: `Your own panel area${beyond}`, big: area }
     case 'met':
-      return { kicker: `${whatIsSized(answer.scenario)}, for the target${beyond}`, big: area }
+      return {
+        kicker: `${whatIsSized(answer.scenario)}${measures ? '' : ', for the target'}${beyond}`,
+        big: area,
+      }
     case 'notNeeded':
       return {
         kicker: way === null ? 'The room meets the target by itself' : 'What you took meets the target',
@@ -62,7 +66,7 @@ export function coolerWords({ area_m2, scenario }: Pick<LiveAnswer, 'area_m2' | 
 /** "Panels alone", or with how many measures. */
 export function whatIsSized(scenario: Pick<Scenario, 'job'>): string {
   const { length } = measureIdsOf(scenario)
-  return length === 0 ? 'Panels alone' : `Panels, with ${length === 1 ? 'one measure' : `${length} measures`}`
+  return length === 0 ? 'Panels alone' : `Panels and ${length === 1 ? 'one measure' : `${length} measures`}`
 }
 
 /** The same while a slider moves: about the area; once it rests (`built`), the area with modules and tank chosen anew. */

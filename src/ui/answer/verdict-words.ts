@@ -12,6 +12,10 @@ export interface Verdict {
   readonly why: readonly string[]
 }
 
+/** This page sizes panels and compares nothing: what is best is not said here. */
+const NOT_COMPARED =
+  'Whether they are the best way is not looked at yet: step 3, Cooling, compares them with shade, paint, night air and machines.'
+
 /** What of an answer the verdict is made of. */
 type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit' | 'way'> & {
   readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
@@ -66,6 +70,9 @@ export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
     case 'met':
       return misfits.length > 0
         ? { big: 'It would work, but it does not fit.', why: misfits }
-        : { big: 'Panels would be enough here.', why: [`${area} of panel: ${change}`] }
+        : {
+            big: `${whatIsSized(scenario)} could reach it.`,
+            why: [`${area} of panel: ${change}`, NOT_COMPARED],
+          }
   }
 }

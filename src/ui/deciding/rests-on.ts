@@ -48,7 +48,7 @@ function orderLine(decision: Decision, { prices }: Scenario): readonly RestsOn[]
   return [
     {
       name: 'The order',
-      line: words`Of the ways simulated to the end that meet the target, the next is: ${rival}, for ${count(Math.round(turn.gap))} more over the years counted (${count(Math.round(100 * turn.gap_frac))} %). The first way’s lead is that at most: combinations that could not come first were left out, and one of them may be nearer.${energy}`,
+      line: words`Of the ways simulated to the end that meet the target, the next is: ${rival}, for ${count(Math.round(turn.gap))} more over the years counted (${count(Math.round(100 * turn.gap_frac))} %). Ways that could not come first were not simulated to the end, so one of those may be closer still.${energy}`,
     },
   ]
 }

@@ -30,7 +30,13 @@ export const ofDesign = (hours: HoursSpread, range: UncertaintyResult | null, ar
 
 /** "In practice 5 to 90 h, eight times in ten; the target is met in 12 of 32 years tried …" */
 export function sureWords({ hours: { low_h, high_h }, met, draws, first }: Sure): string {
-  const range = `In practice ${Math.round(low_h)} to ${Math.round(high_h)} h, eight times in ten`
+  const [low, high] = [Math.round(low_h), Math.round(high_h)]
+  const range =
+    high === 0
+      ? 'In practice no hot hours in eight draws of ten'
+      : low === high
+        ? `In practice ${high} h in eight draws of ten`
+        : `In practice ${low} to ${high} h, eight times in ten`
   const often = `the target is met in ${met} of ${draws} years tried with other weather and workmanship`
   const said = met < EVEN * draws ? `${range}: rather unsure, ${often}` : `${range}; ${often}`
   return first ? `First look, ${draws} draws. ${said}; taken, more are worked out.` : `${said}.`

@@ -5,40 +5,31 @@ export interface PageRow {
   readonly about: string
 }
 
-/** A step, with one word for it where six have to stand side by side on a phone. */
-export interface StepRow extends PageRow {
-  readonly short: string
-}
-
-/** The path from nothing to a sheet: six steps, one question each. */
+/** The path from nothing to a sheet: six steps, one question each, one word for each on every screen. */
 export const PATH = [
-  { path: '', label: 'Place', short: 'Place', about: 'Where the room is, and the weather of a year there' },
-  { path: 'room', label: 'Room', short: 'Room', about: 'What it is built of, and how warm it may get' },
+  { path: '', label: 'Place', about: 'Where the room is, and the weather of a year there' },
+  { path: 'room', label: 'Room', about: 'What it is built of, and how warm it may get' },
   {
     path: 'decide',
-    label: 'What keeps it cool',
-    short: 'Cooling',
+    label: 'Cooling',
     about: 'Panels, or shade, paint, night air, fans, coolers: which, and for how much',
   },
   {
     path: 'plant',
-    label: 'Panel and plant',
-    short: 'Panel',
+    label: 'Panel',
     about: 'Panel, loop, store and when it runs',
   },
   {
     path: 'range',
-    label: 'Check the range',
-    short: 'Range',
+    label: 'Range',
     about: 'How sure the answer is, and what it hangs on',
   },
   {
     path: 'sheet',
-    label: 'Builder’s sheet',
-    short: 'Sheet',
+    label: 'Sheet',
     about: 'Drawings, parts and start-up, ready to print',
   },
-] as const satisfies readonly StepRow[]
+] as const satisfies readonly PageRow[]
 
 /** What helps on the way. A new page adds its row here when it is there. */
 export const FURTHER = [

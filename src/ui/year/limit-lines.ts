@@ -62,7 +62,7 @@ function withoutPanels({ way }: LiveAnswer): string {
   if (way === null) return 'Nothing: the room does what is asked without panels.'
   return way.meets
     ? 'Nothing: with the way you took, the room does what is asked.'
-    : 'The way you took is not enough for the target: take another under “What keeps it cool”, or size panels under “Panel and plant”.'
+    : 'The way you took is not enough for the target: take another under “Cooling”, or size panels under “Panel”.'
 }
 
 /** What the hottest hour hangs on, largest share first, and the sum. */

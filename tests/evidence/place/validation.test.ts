@@ -25,14 +25,14 @@ describe('the kept table of made years against files', () => {
     const ratios = rows.flatMap(({ ratio }) => (ratio === null ? [] : [ratio])).toSorted((a, b) => a - b)
     const [, second, third] = ratios.map((ratio) => ratio.toFixed(1))
     expect(said).toContain(
-      `four year files the area was once ${second} and once ${third} times that of the file`,
+      `The panel area came out at ${second} times and ${third} times the measured one at two of them`,
     )
-    expect(said).toContain('once none was found to be enough')
-    expect(said).toContain('it was a fifth of the file’s: too small')
-    expect(said).toContain('Three of the four lay inside the stated range')
+    expect(said).toContain('at the fourth no area was enough although one was')
+    expect(said).toContain('at a fifth of it (far too small')
+    expect(said).toContain('Three of the four were inside the range given here')
     expect(rows.filter(({ contained }) => contained)).toHaveLength(3)
     expect(rows.filter(({ madeArea_m2 }) => madeArea_m2 === null)).toHaveLength(1)
-    expect(said).toContain('own year typed in, all four came within a factor of 1.4')
+    expect(said).toContain('that very year typed in, all four came within a factor of 1.4')
     for (const { ownMonths } of rows) {
       expect(Math.abs(Math.log(ownMonths.ratio!))).toBeLessThan(Math.log(1.4))
       expect(ownMonths.contained).toBe(true)

@@ -1,6 +1,7 @@
 import { type UnitSystem, formatNumber, formatQuantity } from '#model/basis/units'
 import { feetText, inchText } from './inches.ts'
 import { pipeSold, tubeSold, valveSold } from './pipe-sizes.ts'
+import { isSold, soldText, type Sold } from './trade-sizes.ts'
 import type { Figure, Text } from './wording.ts'
 
 /** Metre of water at 4 °C, what heads are given in, Pa: NIST SP 811, appendix B.8. */
@@ -33,11 +34,14 @@ const SHORT_m = 0.5
 
 /** A number with its unit, held together by a no-break space. */
 export function figureText(figure: Figure, system: UnitSystem): string {
-  const text = bareText(figure, system)
-  return figure.unit === 'pipeBore' ? text : text.replaceAll(' ', '\u00a0')
+  const { value, unit, digits } = figure
+  const text = isSold(unit) ? soldText(value, unit, digits, system) : bareText({ ...figure, unit }, system)
+  return unit === 'pipeBore' ? text : text.replaceAll(' ', '\u00a0')
 }
 
-function bareText({ value, unit, digits, largest }: Figure, system: UnitSystem): string {
+type Bare = Figure & { readonly unit: Exclude<Figure['unit'], Sold> }
+
+function bareText({ value, unit, digits, largest }: Bare, system: UnitSystem): string {
   switch (unit) {
     case 'liquidFlow':
       return flowText(value, 'water', system)

@@ -6,7 +6,9 @@ import type { Unit } from '#model/basis/units'
  * m³), the load of wind on an area (value in Pa), what a gauge or valve is set to (value in Pa), speed in a tube or duct (value in m/s), the bore a pipe must have (value in
  * m; given as the size it is sold in), the bore of a valve or fitting for it (value in m), the thermal resistance of insulation (value in
  * m²K/W), a pull on a fixing (value in N), heat as coolers are rated by it (value in W), the flow of a valve at 1 bar (value in
- * m³/s), a length as builders measure it (value in m), the outside of a soft tube (value in m) and a dry coat (value in m).
+ * m³/s), a length as builders measure it (value in m), the outside of a soft tube (value in m), a dry coat
+ * (value in m), a board or mat of insulation, sheet metal and a round duct as they are sold (values in m), the cross-section of a
+ * wire (value in m²) and a short length to be kept on site (value in m).
  */
 export const TRADE_UNITS = [
   'liquidFlow',
@@ -28,6 +30,11 @@ export const TRADE_UNITS = [
   'sectionModulus',
   'tubeOuter',
   'coatThickness',
+  'board',
+  'sheetMetal',
+  'duct',
+  'wire',
+  'depth',
 ] as const
 export type TradeUnit = (typeof TRADE_UNITS)[number]
 

@@ -34,7 +34,7 @@ export function panelPrices(
     { what: 'panels', price: cost.panel },
     { what: 'store', price: cost.store },
     { what: 'pipe', price: cost.pipe },
-    { what: 'pump P1 and controls', price: cost.pump },
+    { what: loop.fluid === 'air' ? 'fan FN and controls' : 'pump P1 and controls', price: cost.pump },
     { what: 'what cools the room from the tank', price: cost.delivery },
   ]
 }

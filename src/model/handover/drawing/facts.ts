@@ -20,6 +20,8 @@ export interface PlantFacts {
   readonly roof: { readonly across_m: number; readonly down_m: number } | null
   readonly roomWidth_m: number
   readonly roomHeight_m: number
+  /** From the ceiling to the roof’s outside; null where its layers are not known. */
+  readonly roofThickness_m: number | null
   readonly liquid: boolean
   readonly glycol: boolean
   readonly freeze: 'drainBack' | 'glycol' | 'stop'

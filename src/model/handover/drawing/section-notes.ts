@@ -10,10 +10,7 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
   ]
   if (!levels.onRoof)
     notes.push('The panels are lower than the ceiling, so they are drawn on the ground beside the room.')
-  else
-    notes.push(
-      'The roof’s thickness is not known and not drawn: the feet of the panels are counted from the ceiling.',
-    )
+  else notes.push(roofWords(facts))
   if (facts.liquid && tank !== null)
     notes.push(
       words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'span')}, ${figure(tank.height_m, 'span')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'span', 2)} above the bottom. The tank rests on ${short(tank.foot_m)} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
@@ -33,9 +30,20 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
   return notes
 }
 
+/** What lies between the ceiling and the feet. */
+function roofWords({ roofThickness_m, panelHeight_m, roomHeight_m }: PlantFacts): Text {
+  if (roofThickness_m === null)
+    return 'The roof is described by its U-value, which does not say how thick it is: it is not drawn, and the feet of the panels are counted from the ceiling.'
+  const above_m = panelHeight_m - roomHeight_m - roofThickness_m
+  return words`The roof as described is ${short(roofThickness_m)} thick; the feet of the panels are counted from the ceiling, through it.${above_m < 0 ? words` The low edge of the panels would lie in it: raise them by ${short(-above_m)} at least.` : words``}`
+}
+
+/** A fall drawn to scale is thinner than a line. */
+const LEVEL = 'Drawn to scale, so small a fall looks level: set it with a spirit level, not from the drawing.'
+
 function fallWords(facts: PlantFacts): Text {
-  if (!facts.liquid) return 'Ducts fall to the drain at the low point, 1 : 50.'
+  if (!facts.liquid) return `Ducts fall to the drain at the low point, 1 : 50. ${LEVEL}`
   return drainsBack(facts)
-    ? words`Every run falls 1 : 50 (20 mm in 1 m, 1/4 in in 1 ft) towards the store, as drawn.`
-    : words`Every run falls 1 : 50 (20 mm in 1 m, 1/4 in in 1 ft) to the drain D1, and rises to the vents, as drawn.`
+    ? words`Every run falls 1 : 50 (20 mm in 1 m, 1/4 in in 1 ft) towards the store. ${LEVEL}`
+    : words`Every run falls 1 : 50 (20 mm in 1 m, 1/4 in in 1 ft) to the drain D1, and rises to the vents. ${LEVEL}`
 }

@@ -74,6 +74,7 @@ export function section(facts: PlantFacts): Drawing {
         'thick',
       ),
       box(at(0, facts.roomHeight_m), mm(facts.roomWidth_m), mm(facts.roomHeight_m), 'thick'),
+      ...roofOf(facts, at, mm),
       ...panelOf(facts, levels, at),
       ...storeOf(facts, levels, at, mm),
       ...pipesOf(facts, levels, at, mm),
@@ -84,8 +85,15 @@ export function section(facts: PlantFacts): Drawing {
   }
 }
 
+type Mm = (length_m: number) => number
+
 /** Where a text ends below. */
 const endOf = (shape: Shape): number[] => (shape.kind === 'text' ? [shape.at[1] + 1] : [])
+
+function roofOf({ roofThickness_m, roomHeight_m, roomWidth_m }: PlantFacts, at: At, mm: Mm): Shape[] {
+  if (roofThickness_m === null) return []
+  return [box(at(0, roomHeight_m + roofThickness_m), mm(roomWidth_m), mm(roofThickness_m), 'thin', 'pale')]
+}
 
 function panelOf(facts: PlantFacts, levels: Levels, at: At): Shape[] {
   const field_m = planOf(facts).down_m

@@ -1,14 +1,14 @@
-import { words, type Text } from '#model/basis/words'
+import { figure, words, type Text, type Wording } from '#model/basis/words'
 import type { PlantFacts } from './facts.ts'
 import { box, label, path, type Drawing, type Shape } from './shapes.ts'
 import { unit } from './symbols.ts'
 
 /** Cables (common practice, no source; local codes decide). */
 export const CABLES = {
-  mains: '3 × 1.5 mm² (14 AWG)',
-  signal: '2 × 0.75 mm² (18 AWG), screened',
-  sensor: '2 × 0.5 mm² (20 AWG), screened',
-  humidity: '4 × 0.5 mm² (20 AWG), screened',
+  mains: words`3 × ${figure(1.5e-6, 'wire')}`,
+  signal: words`2 × ${figure(0.75e-6, 'wire')}, screened`,
+  sensor: words`2 × ${figure(0.5e-6, 'wire')}, screened`,
+  humidity: words`4 × ${figure(0.5e-6, 'wire')}, screened`,
 } as const
 type Cable = keyof typeof CABLES
 
@@ -144,7 +144,8 @@ function drivenRow({ mark, what, cable }: Wire, goesOn: boolean, y: number): Sha
   ]
 }
 
-const shortCable = (cable: Cable): string => CABLES[cable].replace(/ \(.*$/, '')
+/** Cores and section alone. */
+const shortCable = (cable: Cable): Wording => CABLES[cable].filter((part) => part !== ', screened')
 
 function notesOf({ tank }: PlantFacts): Text[] {
   return [

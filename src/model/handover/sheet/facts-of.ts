@@ -3,6 +3,7 @@ import type { PlantFacts } from '#model/handover/drawing'
 import { figure, short, words } from '#model/basis/words'
 import { builtDelivery } from './delivered-by.ts'
 import { backInsulation_m, flowFigure } from './figures.ts'
+import { roofThickness_m } from './roof-thickness.ts'
 import { feetHeights, frameOf, PAST_m } from './frame.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
@@ -35,6 +36,7 @@ export function factsOf(plant: Plant): PlantFacts {
     roof: roofFromAbove(answer.scenario),
     roomWidth_m: room.width_m,
     roomHeight_m: room.height_m,
+    roofThickness_m: roofThickness_m(answer.scenario),
     liquid: wet,
     glycol: loopSpec.fluid === 'glycol',
     freeze: plan.freeze,

@@ -2,7 +2,9 @@ import { FALL, FIXING_INSET_frac } from '#model/handover/drawing'
 import { fieldSize_m, ROW_GAP_m } from '#model/panels/loop'
 import { GUST_ms, upliftOfModule_N } from './cautions.ts'
 import { partOf, type Part } from './part.ts'
+import { engineerPart, footFixings } from './fixings.ts'
 import { rowsOf, type Plant } from './plant.ts'
+import { roofThickness_m } from './roof-thickness.ts'
 import { ANCHORS_PER_MODULE } from './quantities.ts'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 
@@ -94,19 +96,29 @@ export function frameParts(plant: Plant): Part[] {
   const rail_m = RAILS * frame.rails_m.reduce((sum, each_m) => sum + each_m, 0)
   const ground = plant.answer.scenario.panel.height_m < plant.answer.scenario.room.height_m
   return [
+    engineerPart(plant, frame, ground),
     part(
       figure(rail_m, 'm'),
-      words`rail, hot-dip galvanised steel or aluminium: two a row, ${short(frame.apart_m, 3)} apart up the slope, ${lengths(frame.rails_m)} long; section modulus at least ${figure(frame.modulus_m3, 'sectionModulus', 2)} of steel with a yield point of 235 MPa or ${figure((frame.modulus_m3 * STEEL_Pa) / ALUMINIUM_Pa, 'sectionModulus', 2)} of aluminium (6060 T66)`,
+      words`rail, hot-dip galvanised steel or aluminium: two a row, ${short(frame.apart_m, 3)} apart up the slope, ${lengths(frame.rails_m)} long; section modulus at least ${figure(frame.modulus_m3, 'sectionModulus', 2)} of steel with a yield point of 235 MPa (S235, in the US A36) or ${figure((frame.modulus_m3 * STEEL_Pa) / ALUMINIUM_Pa, 'sectionModulus', 2)} of aluminium (6060 T66, in the US 6063 T6)`,
     ),
     part(
       count(frame.feet),
-      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : ', counted from the ceiling: take off what your roof is thick there'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
+      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : fromCeiling(plant)}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
     ),
+    ...footFixings(ground, frame.feet),
     part(
       count(anchors),
       words`clamps that grip the edge profile of a module, with bolts ${BOLT} of stainless steel to the rail, four a module; each must hold ${figure(frame.clampUplift_N, 'force', 2)} upwards (gust ${figure(GUST_ms, 'ms')}, roof edge: see Wind): an engineer decides`,
     ),
   ]
+}
+
+/** How much of a foot is inside the roof. */
+function fromCeiling({ answer }: Plant): Wording {
+  const thick_m = roofThickness_m(answer.scenario)
+  return thick_m === null
+    ? words`, counted from the ceiling: take off what your roof is thick there`
+    : words`, counted from the ceiling: take off ${short(thick_m)}, which the roof is thick as it is described`
 }
 
 function lengths(rails_m: readonly number[]): Wording {

@@ -1,6 +1,7 @@
 import { AIR_HOLE_m, drainsBack, liftOf_m } from '#model/handover/drawing'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { MODULE_GAP_m } from '#model/panels/loop'
+import { loopSealing } from './fixings.ts'
 import { factsOf } from './facts-of.ts'
 import { builtDrop_Pa, massName, moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { partOf, type Part } from './part.ts'
@@ -21,7 +22,7 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
   const rows = rowsOf(plant).length
   const wet = loopSpec.fluid !== 'air'
   const bore = (inner_m: number) =>
-    wet ? words`${figure(inner_m, 'pipeBore')}` : words`${short(inner_m)} inside or the next wider`
+    wet ? words`${figure(inner_m, 'pipeBore')}` : words`${figure(inner_m, 'duct')} inside`
   const parts = [
     part(
       figure(amounts.header_m, 'm'),
@@ -61,6 +62,7 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
       figure(amounts.pipe_m, 'm'),
       words`${names.pipe} insulation ${short(loopSpec.pipeInsulation_m)}, vapour-tight, sun-proof outdoors`,
     ),
+    ...loopSealing(plant, 2 * layout.modules * passages.parallel, amounts.pipe_m),
     part(count(1), moverWords(plant)),
   ]
   return wet
@@ -217,7 +219,7 @@ const EXPANSION_CHARGE_Pa = 100_000
 const RELIEF_Pa = 300_000
 
 function airParts(plant: Plant, rows: number): Part[] {
-  const bore = short(plant.answer.loop.pipeInnerDiameter_m)
+  const bore = figure(plant.answer.loop.pipeInnerDiameter_m, 'duct')
   return [
     part(count(1), words`filter (FI) before the fan, ${bore}, and a drain at the low point of the duct`),
     part(

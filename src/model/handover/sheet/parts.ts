@@ -1,4 +1,5 @@
 import { loopParts } from './loop-parts.ts'
+import { moduleFixings } from './fixings.ts'
 import { frameParts } from './frame.ts'
 import { backInsulation_m, FOAM_WmK } from './figures.ts'
 import { PART_GROUPS, partOf, type Part } from './part.ts'
@@ -33,7 +34,7 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       count(layout.modules),
-      words`plates ${figure(panel.moduleLength_m, 'span')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'span')}, ${short(loopSpec.plateThickness_m)} thick, ${plateMetal(loopSpec.plateConductivity_WmK)}`,
+      words`plates ${figure(panel.moduleLength_m, 'span')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'span')}, ${figure(loopSpec.plateThickness_m, 'sheetMetal')} thick, ${plateMetal(loopSpec.plateConductivity_WmK)}`,
     ),
     part(
       figure(amounts.passage_m, 'm'),
@@ -42,14 +43,15 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     ...coatingParts(amounts.plate_m2),
     part(
       figure(2 * layout.modules * (panel.moduleLength_m + panel.moduleWidth_m), 'm'),
-      words`edge profile round each module, aluminium U at least ${short(edgeInside_m(plant), 2)} inside and ${short(0.002)} thick, riveted at the corners with notches for the headers: holds plate, foam and back sheet together, and is what the clamps grip`,
+      words`edge profile round each module, aluminium U at least ${short(edgeInside_m(plant), 2)} inside and ${figure(0.002, 'sheetMetal')} thick, riveted at the corners with notches for the headers: holds plate, foam and back sheet together, and is what the clamps grip`,
     ),
+    moduleFixings(plant),
   ]
   if (foam_m > 0)
     parts.push(
       part(
         figure(amounts.plate_m2, 'm2'),
-        words`back insulation, about ${short(foam_m, 2)} of closed-cell foam (${figure(foam_m / FOAM_WmK, 'rValue')}), and a weather-tight back sheet of aluminium or coated steel, ${short(0.0005)}`,
+        words`back insulation, about ${figure(foam_m, 'board', 2)} of closed-cell foam (${figure(foam_m / FOAM_WmK, 'rValue')}), and a weather-tight back sheet of aluminium or coated steel, ${figure(0.0005, 'sheetMetal')}`,
       ),
     )
   if (cover.kind === 'film')

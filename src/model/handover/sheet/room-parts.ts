@@ -9,6 +9,7 @@ import { headFigure } from './figures.ts'
 import { massLoop } from './mass-loop.ts'
 import { factsOf } from './facts-of.ts'
 import { CABLES, drivenWires, readWires } from '#model/handover/drawing'
+import { LONGEST_DUCT_m } from './mass-misfits.ts'
 import { massPipes } from './mass-pipes.ts'
 
 const part = partOf('Cooling of the room')
@@ -111,7 +112,7 @@ function massWords(plant: Plant): Wording {
 function ductWords(plant: Plant): Wording {
   const { store } = plant.answer.scenario
   const duct = massLoop(plant)!
-  return words`air passage in the cooled mass, tight and laid with a fall to a drain: about ${figure(duct.length_m, 'm', 2)} of duct ${short(duct.inner_m)} inside in one run, its turns ${short(duct.spacing_m)} apart (${figure(store.delivery_WK, 'WK')} between air and duct); it loses ${headFigure(plant, duct.loss_Pa)}`
+  return words`air passage in the cooled mass, tight and laid with a fall to a drain: about ${figure(duct.length_m, 'm', 2)} of duct ${short(duct.inner_m)} inside in one run${duct.length_m > LONGEST_DUCT_m ? words`, which is more than the ${figure(LONGEST_DUCT_m, 'm')} that are laid: not buildable so (see the stamp)` : words``}, its turns ${short(duct.spacing_m)} apart (${figure(store.delivery_WK, 'WK')} between air and duct); it loses ${headFigure(plant, duct.loss_Pa)}`
 }
 
 /** Cable runs from the controller, reckoned along the walls; what a sensor cable has more to the roof, m (common practice, no source). */

@@ -1,6 +1,6 @@
 import { fluidProperties, LOOP_TEMP_C } from '#model/panels/loop'
 import { doorWords } from '#model/design/assembly'
-import { count, figure, short, words, type Wording } from '#model/basis/words'
+import { count, figure, words, type Wording } from '#model/basis/words'
 import { partOf, type Part } from './part.ts'
 import { widerThanDoor } from './place-lines.ts'
 import type { Plant } from './plant.ts'
@@ -49,7 +49,7 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       figure(amounts.tankSkin_m2, 'm2'),
-      words`tank insulation ${short(store.insulation_m)} all round (${figure(store.insulation_m / store.insulationConductivity_WmK, 'rValue')}), load-bearing below`,
+      words`tank insulation ${figure(store.insulation_m, 'board')} all round (${figure(store.insulation_m / store.insulationConductivity_WmK, 'rValue')}), load-bearing below`,
     ),
   ]
   if (loopSpec.fluid === 'glycol')

@@ -19,7 +19,7 @@ export const USUAL_PLACE: PlaceChoices = { hottest_C: null, hotSummer: false, an
 
 /** What the year of a place is, and what it is not: for every answer that rests on it. */
 export function trustLine({ warming_K }: FoundPlace): Wording {
-  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. Against four year files the area was once 1.1 and once 1.6 times that of the file, once none was found to be enough, and once, for a year far hotter than usual in the mountains, it was a fifth of the file’s: too small. Three of the four lay inside the stated range. So it can miss either way. With the twelve mean temperatures of the file’s own year typed in, all four came within a factor of 1.4: type your own where you have them. Size with a measured hourly file before you build.`
+  return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. It was tried at four places that have a measured year. The panel area came out at 1.1 times and 1.6 times the measured one at two of them, at a fifth of it (far too small, in the mountains, in an unusually hot year) at the third, and at the fourth no area was enough although one was. Three of the four were inside the range given here. With the twelve monthly temperatures of that very year typed in, all four came within a factor of 1.4: type in yours if you have them, and size with a measured hourly file before you build.`
 }
 
 /**

@@ -138,3 +138,33 @@ describe('what earlier lists left open', () => {
     for (const mark of wired) expect(drawn).toContain(mark)
   })
 })
+
+describe('what the last builder asked', () => {
+  it('names what screws, seals and flashes a foot, and who sizes it with which loads', () => {
+    const feet = sheet.parts.find(({ what }) => /^adjustable feet/.test(plain(what)))!.quantity.value
+    const screws = sheet.parts.find(({ what }) => /^screws of the feet/.test(plain(what)))!
+    expect(screws.quantity.value).toBe(2 * feet)
+    for (const wanted of [
+      /check by a structural engineer, before the frame is bought/,
+      new RegExp(`Hand over this sheet, with: ${feet} feet`),
+      /flashings or sealed boots .* of the kind that the maker of your roof covering sells/,
+      /cartridges of neutral-cure sealant/,
+      /blind rivets of aluminium/,
+      /rods of copper–phosphorus/,
+      /thread sealing tape/,
+    ])
+      expect(parts).toMatch(wanted)
+  })
+  it('takes off a roof whose layers are known: 12.5 + 100 + 12 + 0.8 mm = 125 mm, and draws it', () => {
+    const known = builderSheet(answerFor(8, { 'room.roofBuild': 'wool100' }))!
+    expect(known.parts.map(({ what }) => plain(what)).join()).toMatch(
+      /take off 125 mm, which the roof is thick/,
+    )
+    const drawn = known.drawings.find(({ id }) => id === 'section')!
+    expect(drawn.notes.map(plain).join()).toMatch(/roof as described is 125 mm thick/)
+    expect(drawn.shapes.length).toBe(section.shapes.length + 1)
+  })
+  it('a fall is said to look level where it is drawn to scale', () => {
+    expect(section.notes.map(plain).join()).toMatch(/so small a fall looks level/)
+  })
+})

@@ -160,7 +160,7 @@ function insulationWork(where: 'roof' | 'walls', area_m2: number, after_Wm2K: nu
     buy: [
       {
         quantity: figure(area_m2, 'm2'),
-        what: words`boards or mats ${short(insulation_m, 2)}, in two layers with joints apart`,
+        what: words`boards or mats ${figure(insulation_m, 'board', 2)}, in two layers with joints apart`,
       },
       {
         quantity: figure(area_m2, 'm2'),
@@ -168,7 +168,7 @@ function insulationWork(where: 'roof' | 'walls', area_m2: number, after_Wm2K: nu
       },
       {
         quantity: figure(area_m2, 'm2'),
-        what: words`weather-tight outer layer or inner lining, with its battens and screws`,
+        what: words`weather-tight outer layer or inner lining, with battens 24 × 48 mm (1 × 2 in) every ${figure(0.6, 'depth')}, screws as long as insulation and batten together and 40 mm (1 1/2 in) more, one every 300 mm (12 in)`,
       },
     ],
     steps: [

@@ -92,7 +92,7 @@ function coolerParts(spec: Cooler): Work['buy'] {
     },
     {
       quantity: count(1),
-      what: words`duct ${short(duct_m, 2)} with weather hood, damper shut in winter, grille for the room`,
+      what: words`duct ${figure(duct_m, 'duct')} with weather hood, damper shut in winter, grille for the room`,
     },
     {
       quantity: count(1),

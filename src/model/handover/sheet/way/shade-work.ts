@@ -44,7 +44,7 @@ export function shadeWork(s: Scenario): Work {
     ],
     buy: windowsOf(s).map(({ side, faces_deg, area_m2 }) => ({
       quantity: count(1),
-      what: words`shade for the ${side} window (faces ${figure(faces_deg, 'deg')}): ${figure(area_m2, 'm2')} of glass and ${short(PAST_m)} more on each side; for one square window ${figure(Math.sqrt(area_m2) + 2 * PAST_m, 'm')} × ${figure(Math.sqrt(area_m2) + 2 * PAST_m, 'm')}`,
+      what: words`shade for the ${side} window (faces ${figure(faces_deg, 'deg')}): ${figure(area_m2, 'm2')} of glass and ${short(PAST_m)} more on each side; for one square window ${figure(Math.sqrt(area_m2) + 2 * PAST_m, 'span')} × ${figure(Math.sqrt(area_m2) + 2 * PAST_m, 'span')}, with four stainless screws 6 × 60 mm (1/4 × 2 1/2 in) and plugs, or what its maker says`,
     })),
     steps: [
       words`Measure each window. Fix to masonry or frame, not to cladding; a hand’s breadth of air between shade and glass, open above, so that heat gets out.`,
