@@ -50,9 +50,10 @@ export function sizing(made: Made): Row[] {
   const compared = MOVES.map((times) => {
     const scratch = sizingOf(stages.prepare(withRoof(scenario, times), record))
     const held = withField(withRoof(scenario, times), 'store.autoVolume', 'false')
-    const volume_m3 = (near.storeVolume_m3 / near.area_m2) * scratch.area_m2
+    const found_m2 = followed(made, near, [times]).area_m2
+    const volume_m3 = (near.storeVolume_m3 / near.area_m2) * found_m2
     const sameTank = sizingOf(stages.prepare(withField(held, 'store.volume_m3', String(volume_m3)), record))
-    return { scratch, sameTank, found_m2: followed(made, near, [times]).area_m2 }
+    return { scratch, sameTank, found_m2 }
   })
   const ways = MOVES.slice(0, 4).map((times) => {
     const from = (edge: number): number[] =>
