@@ -4,8 +4,8 @@ import { asItIs } from '#model/design/measures'
 import { decide, type Deciding } from '#studies/decide.ts'
 import { guessedOf, sizedAsBuilt } from '#studies/decide-refine.ts'
 import { type Combination, Trials } from '#studies/decide-trial.ts'
-import { finish } from '#studies/index.ts'
 import { Stages } from '#studies/stages.ts'
+import { finish } from '#studies/study.ts'
 
 const stages = new Stages()
 const question = workerData as Deciding

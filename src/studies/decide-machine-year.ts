@@ -66,10 +66,15 @@ function leastUnder_K({ limit_C }: Yardstick, other: Yardstick): number {
   )
 }
 
-/** Hours that count, and the few before them. */
+/** Hours that count, and the few before them; kept for the next machine. */
 function hoursAhead(limit_C: Float64Array): Uint8Array {
-  return Uint8Array.from(limit_C, (_, h) => {
-    for (let k = 0; k <= AHEAD_h; k++) if (!Number.isNaN(limit_C[(h + k) % limit_C.length]!)) return 1
-    return 0
-  })
+  const found = known.get(limit_C) ?? new Uint8Array(limit_C.length)
+  if (known.has(limit_C)) return found
+  for (let h = 0; h < limit_C.length; h++)
+    if (!Number.isNaN(limit_C[h]!))
+      for (let k = 0; k <= AHEAD_h; k++) found[(h - k + limit_C.length) % limit_C.length] = 1
+  known.set(limit_C, found)
+  return found
 }
+
+const known = new WeakMap<Float64Array, Uint8Array>()

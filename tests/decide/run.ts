@@ -26,29 +26,44 @@ function questionOf(climate: string, building: string) {
   return { scenario: withPreset(defaultScenario(), preset), weather: sampleWeather(climate) }
 }
 
-/** Whole searches against simulating every combination, with all panels sized as built. */
+/** Whole searches against simulating every combination, with all panels sized as built: some 35 CPU seconds each. */
 function check(pairs: readonly string[]): number {
   let beaten = 0
   for (const pair of pairs) {
     const [climate, building] = pair.split('/') as [string, string]
     const question = { ...questionOf(climate, building), winters: false }
+    const start_ms = performance.now()
     const search = finish(createStudies().decide(question)).result
     const everything = finish(createStudies().decide({ ...question, skips: false })).result
     const known = new Set(search.front.map(merits))
     const missing = everything.front.filter((one) => !known.has(merits(one)))
-    const same = JSON.stringify(search.ways) === JSON.stringify(everything.ways)
+    const same = said(search) === said(everything)
     if (missing.length > 0 || !same) beaten++
     console.log(
-      `${pair}: ${search.combinations.length} of ${everything.combinations.length} simulated; front ${known.size}, of everything ${everything.front.length}, missing ${missing.length}; ways ${same ? 'the same' : 'DIFFER'}`,
+      `${pair}: ${((performance.now() - start_ms) / 1000).toFixed(0)} s; ${search.combinations.length} of ${everything.combinations.length} simulated; front ${known.size}, of everything ${everything.front.length}, missing ${missing.length}; ways ${same ? 'the same' : 'DIFFER'}`,
     )
     for (const one of missing) console.log(`  missing: ${one.names.join(' + ')} (${merits(one)})`)
   }
   return beaten > 0 ? 1 : 0
 }
 
-/** Cost, tenths of a kelvin over, kWh and tenths of a cubic metre. */
-const merits = ({ totalCost, miss, electric_J, water_m3 }: Combination): string =>
-  [totalCost, 10 * Math.max(0, miss), electric_J / 3.6e6, 10 * water_m3].map(Math.round).join(' ')
+/** Cost, tenths of a kelvin over, kWh and tenths of a cubic metre. A declaration: it is called before this line is reached. */
+function merits({ totalCost, miss, electric_J, water_m3 }: Combination): string {
+  return [totalCost, 10 * Math.max(0, miss), electric_J / 3.6e6, 10 * water_m3].map(Math.round).join(' ')
+}
+
+/** What is printed of the ways. */
+function said({ ways }: Decision): string {
+  return JSON.stringify(
+    ways.map(({ kind, also, combination, why }) => [
+      kind,
+      also,
+      combination.names,
+      merits(combination),
+      wordingText(why, 'si'),
+    ]),
+  )
+}
 
 /** A line for each climate and building. */
 async function table(chosen: readonly string[]): Promise<number> {

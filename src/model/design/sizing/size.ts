@@ -6,7 +6,7 @@ import { judgingHours } from './near-hours.ts'
 import { Runs } from './runs.ts'
 import type { Spell } from './season.ts'
 import type { Candidate, SizingTask } from './task.ts'
-import { FIRST_STORE_m3m2, storeKnee, type StoreKnee } from './store-knee.ts'
+import { FIRST_STORE_m3m2, kneeFromAbove, storeKnee, type StoreKnee } from './store-knee.ts'
 
 /** The area that the knee is looked for at is searched to this share of itself, and then read between the last two trials. */
 const REFERENCE_TOLERANCE = 0.01
@@ -46,10 +46,10 @@ export function surelyTooSmall(task: SizingTask, by: number): Candidate | null {
   const doNothing = exceedance(task.doNothing_C, task.yardstick)
   const { maxArea_m2: area_m2 } = task
   const runs = new Runs(task)
-  if (doNothing.measure <= by || runs.at(area_m2, FIRST_STORE_m3m2).measure <= by) return null
-  const { ratio_m3m2, found } = storeKnee(task, runs, area_m2, doNothing, false)
-  const misses = found?.gains.every((gain) => doNothing.measure - gain > by) ?? false
-  if (!misses) return null
+  if (!task.hasTank || task.storeVolume_m3 !== null || doNothing.measure <= by) return null
+  if (runs.at(area_m2, FIRST_STORE_m3m2).measure <= by) return null
+  const { ratio_m3m2, gains } = kneeFromAbove(task, runs, area_m2, doNothing)
+  if (!gains.every((gain) => doNothing.measure - gain > by)) return null
   return {
     area_m2,
     storeVolume_m3: runs.volume_m3(area_m2, ratio_m3m2),

@@ -67,11 +67,9 @@ export function storeKnee(
     area_m2: row.result.measure <= 0 ? area_m2 : null,
     peak_C: row.result.peak_C,
   }))
-  const more =
-    runs.at(area_m2 * SECANT, FIRST_STORE_m3m2).measure - runs.at(area_m2, FIRST_STORE_m3m2).measure
+  const more = morePanel(runs, area_m2)
   const best = Math.max(...gains)
-  // what so much more panel would gain; where it gains nothing, a share of what there is
-  const worth = more < 0 ? worthOf(more) : (1 - KNEE_SHARE) * best
+  const worth = worthAt(more, best)
   const worthIt = (found: Exceedance): boolean => gainOf(found) - best > worth
   const limited = asksPlace ? limitOfPlace(task, runs, area_m2, worthIt) : null
   const ratio_m3m2 = kneeRatio_m3m2(ratios_m3m2, gains, best - worth)
@@ -81,6 +79,36 @@ export function storeKnee(
   const there = { reference_m2: area_m2, ratios_m3m2, gains, more }
   const found = { ...there, ratio_m3m2, at, worth, doNothing_K, knee_K }
   return { ratio_m3m2, rows, placeLimit: limited, found }
+}
+
+/** What a tenth more panel changes, with the tank that a search begins with. */
+const morePanel = (runs: Runs, area_m2: number): number =>
+  runs.at(area_m2 * SECANT, FIRST_STORE_m3m2).measure - runs.at(area_m2, FIRST_STORE_m3m2).measure
+
+/** What so much more panel would gain; where it gains nothing, a share of what there is. */
+const worthAt = (more: number, best: number): number => (more < 0 ? worthOf(more) : (1 - KNEE_SHARE) * best)
+
+/**
+ * The proportion at the same knee alone, the tanks tried from the largest down: below one that gains too little, and less than the
+ * next larger, none is tried. The gain of each that was.
+ */
+export function kneeFromAbove(
+  task: SizingTask,
+  runs: Runs,
+  area_m2: number,
+  doNothing: Exceedance,
+): { readonly ratio_m3m2: number; readonly gains: readonly number[] } {
+  const ratios_m3m2 = fittingRatios_m3m2(task.mostStore_m3 / area_m2)
+  const more = morePanel(runs, area_m2)
+  const gains = new Array<number>(ratios_m3m2.length).fill(-Infinity)
+  let best = -Infinity
+  for (let i = gains.length - 1; i >= 0; i--) {
+    gains[i] = doNothing.measure - runs.at(area_m2, ratios_m3m2[i]!).measure
+    best = Math.max(best, gains[i]!)
+    if (gains[i]! < best - worthAt(more, best) && gains[i]! < gains[i + 1]!) break
+  }
+  const ratio_m3m2 = kneeRatio_m3m2(ratios_m3m2, gains, best - worthAt(more, best))
+  return { ratio_m3m2, gains: gains.filter((gain) => gain > -Infinity) }
 }
 
 /** The measure with the knee's tank, along the same line; the smallest tank of all may gain more than is enough. */
