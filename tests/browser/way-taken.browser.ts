@@ -1,4 +1,5 @@
 import { execFileSync } from 'node:child_process'
+import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { axeViolations, openStage, settled, type Stage } from './stage.ts'
@@ -128,3 +129,72 @@ test(
     await context.close()
   },
 )
+
+const WAY = 'insulateWalls,nightFan'
+const hoursTaken = async (page: Page): Promise<string> => {
+  await settled(page)
+  const shown = page.locator(`${TAKEN} [data-out=hours]`)
+  await shown.waitFor({ timeout: 60_000 })
+  return shown.innerText()
+}
+
+test('the room changes while a way is taken: the way stays, and is worked out anew in the changed room', async () => {
+  const { page, context, complaints } = await stage.open(`decide/#${LINK}&job.way=${WAY}`)
+  const before = await hoursTaken(page)
+  await go(page, 'Room')
+  const length = page.locator('[data-field="room.length_m"] input[inputmode=decimal]')
+  const old = await length.inputValue()
+  const longer = String(Number(old) + 3)
+  await length.fill(longer)
+  await length.press('Enter')
+  await settled(page)
+  await go(page, 'Cooling')
+  const after = await hoursTaken(page)
+  expect(after).not.toBe(before)
+  const set = ['--set', `job.way=${WAY}`, '--set', `room.length_m=${longer}`]
+  const fresh = shell<Record<string, number>>('size', ...set, '--draws', '0')
+  expect(after).toBe(`${fresh['hoursOver_h']!.toFixed(0)} h`)
+  // the wall that the way insulates is still the brick that was described, and one undo brings room and hours back
+  await go(page, 'Room')
+  expect(await page.locator('[data-field="room.wallBuild"] select').inputValue()).toBe('brick')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  expect(await length.inputValue()).toBe(old)
+  await go(page, 'Cooling')
+  expect(await hoursTaken(page)).toBe(before)
+  expect(complaints).toEqual([])
+  await context.close()
+}, 240_000)
+
+test('a design with a way taken is kept and exported, and opened again with the way and the room as it is', async () => {
+  const { page, context, complaints } = await stage.open(`decide/#${LINK}&job.way=${WAY}`)
+  const hours = await hoursTaken(page)
+  const tools = page.locator('button:has-text("Keep & share")')
+  await tools.click()
+  await page.click('dialog button:has-text("Keep under this name")')
+  const coming = page.waitForEvent('download')
+  await page.click('dialog button:has-text("Save to a file")')
+  const path = await (await coming).path()
+  const file = JSON.parse(await readFile(path, 'utf8')) as {
+    job: { way: string }
+    room: { wallBuild: string; roofReflectance_frac: number }
+  }
+  expect(String(file.job.way)).toBe(WAY)
+  expect(file.room.wallBuild).toBe('brick')
+  await page.keyboard.press('Escape')
+  await page.getByRole('button', { name: 'Take it back' }).click()
+  await page.waitForSelector(TAKEN, { state: 'detached' })
+
+  await tools.click()
+  await page.setInputFiles('dialog input[type=file]', path)
+  expect(await hoursTaken(page)).toBe(hours)
+  await page.getByRole('button', { name: 'Take it back' }).click()
+  await page.waitForSelector(TAKEN, { state: 'detached' })
+
+  await tools.click()
+  await page.locator('dialog button:has-text("Open")').first().click()
+  expect(await hoursTaken(page)).toBe(hours)
+  await go(page, 'Room')
+  expect(await page.locator('[data-field="room.wallBuild"] select').inputValue()).toBe('brick')
+  expect(complaints).toEqual([])
+  await context.close()
+}, 240_000)
