@@ -1,12 +1,12 @@
 import { designOf, type Prepared } from '#model/design/assembly'
-import { exceedance } from '#model/design/target'
+import { type Exceedance, exceedance } from '#model/design/target'
 import type { Scenario } from '#model/design/scenario'
 import { simulateYear, type YearInputs, type YearResult } from '#model/building/year'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Stages } from '#studies/stages.ts'
 import { type Comparisons, worse } from './compared.ts'
-import { hottestAround_C } from './hottest.ts'
+import { hottest } from './hottest.ts'
 import type { OwnBuilt } from './light.ts'
 
 /**
@@ -17,7 +17,9 @@ import type { OwnBuilt } from './light.ts'
  *
  * - the back of the panel: in every hour of the year the resting plate is at least as far from the air, on the same side;
  * - a tank, in the place it has: ten kelvin colder than all about it and shut off, it warms no faster;
- * - a tank with its plant, in a place never colder than it, all year: the room is no hotter.
+ * - a tank with its plant, in a place never colder than it, all year: the room is no hotter. The place is one that a tank
+ *   could have, warmer than room, outdoors and tank were, not than a roof in the sun: far warmer, what a layered tank keeps on
+ *   top is hot, and cold that a thinner skin left to the panel until later is used later.
  */
 const THICKER = 1.5
 
@@ -29,8 +31,10 @@ const HELD_h = 10
 /** What may differ by rounding alone, K. */
 const ROUNDING_K = 1e-9
 
-/** A warm place is this much warmer than all else, K: it warms room and tank a little itself. */
+/** A warm place is this much warmer than all that the tank and its room have been, K: it warms both a little itself. */
 const WARMER_K = 20
+/** Tries of a place that the tank in it never is warmer than. */
+const PLACES = 3
 
 const STEP_S = 900
 
@@ -55,17 +59,12 @@ export function insulationComplaints(
   comparisons.made += 2
   const held = [inputs, after].map((each) => heldTank_C(each, prepared)) as [number, number]
   const warmer = held[1] > held[0] + ROUNDING_K
-  const place_C = warmest_C(before)
-  const judged = [inputs, after].map((each) =>
-    exceedance(
-      simulateYear(inWarmPlace(each, place_C), { lean: true, books: false }).room_C,
-      prepared.yardstick,
-    ),
-  )
+  const judged = inWarmPlaces(before, after)
+  if (judged === null) return [...back, `a tank warmer than any place`]
   return [
     ...back,
     ...(warmer ? [`a thicker tank, shut off: ${held[0].toFixed(4)} → ${held[1].toFixed(4)} °C`] : []),
-    ...worse(judged[0]!, judged[1]!).map((what) => `a thicker tank, in a warm place: ${what}`),
+    ...worse(...judged).map((what) => `a thicker tank, in a warm place: ${what}`),
   ]
 }
 
@@ -120,9 +119,28 @@ function heldTank_C({ room, plant, nightVentStop_C }: YearInputs, { doNothing }:
   return sum_C / nodes.layers
 }
 
-/** Warmer than anything that the tank touches all year, with what its own place may add to that, °C. */
-function warmest_C({ prepared, year }: OwnBuilt & { readonly year: YearResult }): number {
-  return WARMER_K + hottestAround_C(prepared, prepared.room.outdoor_C, year.room_C, year.store_C)
+/**
+ * How both designs do in a place never colder than the tank, which is seen to in the year of the first; null where no
+ * place is found. Windows stay shut there, as the air of the place would come in by them.
+ */
+function inWarmPlaces(
+  { design, prepared, year }: OwnBuilt & { readonly year: YearResult },
+  after: YearInputs,
+): [Exceedance, Exceedance] | null {
+  // the room begins as it was outdoors, not as if it had lain in that place
+  const settled = prepared.doNothing.states
+  let warmest_C = Math.max(...[prepared.room.outdoor_C, year.room_C, year.store_C].map(hottest))
+  for (let place = 0; place < PLACES; place++) {
+    const place_C = WARMER_K + warmest_C
+    const first = simulateYear(inWarmPlace(design.inputs, place_C), { settled, books: false })
+    const tank_C = hottest(first.store_C)
+    if (tank_C <= place_C) {
+      const { room_C } = simulateYear(inWarmPlace(after, place_C), { settled, lean: true, books: false })
+      return [exceedance(first.room_C, prepared.yardstick), exceedance(room_C, prepared.yardstick)]
+    }
+    warmest_C = tank_C
+  }
+  return null
 }
 
 /** The same design with tank and pipes in a place of one temperature. */
