@@ -20,6 +20,8 @@ const LONGEST_FACTOR = 2.5
 const MOST_YEARS = 6
 /** Where the slope says that the area needed is no further than this factor from one tried, that is near enough. */
 const NEAR_ENOUGH = 1.25
+/** The same where the slope is that of other measures, which may be far from its own: a second area shows it. */
+const NEAR_BORROWED = 1.06
 /** Share of the guessed area that may be enough once it is sized as built. */
 const LUCKY_AREA = 0.93
 /** The same of the tank. */
@@ -125,7 +127,8 @@ export class PanelGuess {
       const steep = own ?? slope
       if (own !== null && own > FLAT_K) return null
       const factor = Math.exp(-measure / steep)
-      const near = factor < NEAR_ENOUGH && (factor > 1 / NEAR_ENOUGH || area_m2 < SMALLEST_m2)
+      const enough = own === null ? NEAR_BORROWED : NEAR_ENOUGH
+      const near = factor < enough && (factor > 1 / enough || area_m2 < SMALLEST_m2)
       const known = own !== null || (holdsAt_m2 !== null && apart(holdsAt_m2, area_m2) < SAME_SLOPE)
       if (near && known && factor * area_m2 <= maxArea_m2) {
         this.learn(measures, factor * area_m2, steep)
