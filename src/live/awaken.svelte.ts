@@ -80,7 +80,7 @@ function openLink(bench: Workbench): void {
   const read = open(
     bench,
     () => {
-      const carried = readLinkHash(location.hash)
+      const carried = readLinkHash(location.hash, bench.design.climate)
       return carried && { ...carried, climate: ownIdInLink(carried.climate) }
     },
     (placed) => {

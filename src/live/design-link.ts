@@ -2,6 +2,7 @@ import {
   withField,
   differences,
   FILE_MARK,
+  GROUPS,
   requireScenario,
   defaultScenario,
   SCENARIO_VERSION,
@@ -39,11 +40,13 @@ export interface ReadDesign extends PlacedDesign {
 
 /**
  * Reads what `linkHash` wrote, also as version 1 did; null when the hash carries no design.
+ * @param here  climate of a link, typed or cut short, that has fields of a design and names no climate
  * @throws ProblemError naming the field that cannot be read
  */
-export function readLinkHash(hash: string): ReadDesign | null {
+export function readLinkHash(hash: string, here: string | null = null): ReadDesign | null {
   const words = new URLSearchParams(hash.replace(/^#/, ''))
-  const climate = words.get('climate')
+  const named = words.get('climate')
+  const climate = named ?? (namesFields(words) ? here : null)
   if (climate === null) return null
   words.delete('climate')
   const version = words.get('version')
@@ -56,8 +59,25 @@ export function readLinkHash(hash: string): ReadDesign | null {
   return {
     scenario: requireScenario(read.scenario).scenario,
     climate,
-    ...(read.warnings.length > 0 ? { older: read.warnings } : {}),
+    ...withRemarks([...(named === null ? [NO_CLIMATE] : []), ...read.warnings]),
   }
+}
+
+const withRemarks = (older: readonly Problem[]): Pick<ReadDesign, 'older'> =>
+  older.length > 0 ? { older } : {}
+
+/** True where a hash has a field of a design, such as `job.way`. */
+const namesFields = (words: URLSearchParams): boolean =>
+  [...words.keys()].some(
+    (path) => (GROUPS as readonly string[]).includes(path.split('.')[0]!) && path.includes('.'),
+  )
+
+const NO_CLIMATE: Problem = {
+  code: 'link-no-climate',
+  severity: 'warning',
+  message: 'The link names no climate: its design was opened with the climate that was open here.',
+  remedy: 'Choose the place on the Place step if it is another one.',
+  place: {},
 }
 
 /** Takes off what version 1 said of a way: a machine by itself, and words; such a link may have no version. */

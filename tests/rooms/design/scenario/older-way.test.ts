@@ -82,3 +82,13 @@ test('links of version 1, with and without saying so', () => {
   ])
   expect(() => readLinkHash('#climate=x&version=3&job.way=Shade')).toThrow(/job\.way/)
 })
+
+test('a link with fields but no climate holds in the climate that is open, and says so; other hashes are no designs', () => {
+  const { scenario, climate, older } = readLinkHash('#job.way=paintRoof,nightFan', 'continental')!
+  expect(scenario.job.way).toEqual(['paintRoof', 'nightFan'])
+  expect(climate).toBe('continental')
+  expect(older!.map(({ code }) => code)).toEqual(['link-no-climate'])
+  expect(() => readLinkHash('#job.wey=paintRoof', 'continental')).toThrow(/job\.wey|no such field/)
+  expect(readLinkHash('#tank.size', 'continental')).toBeNull()
+  expect(readLinkHash('#store', 'continental')).toBeNull()
+})
