@@ -36,6 +36,7 @@ import {
   roomSpecOf,
   skyOptionsOf,
   targetSpecOf,
+  ventStop_C,
 } from '#model/design/assembly'
 import { LOAD_CUTS, withWay } from '#model/design/measures'
 import { type Exceedance, exceedance, yardstickOf } from '#model/design/target'
@@ -53,9 +54,6 @@ import { skyHours } from '#model/outdoors/sky'
 import { type PlaneIrradiance, type SunHours, planeIrradiance, sunHours } from '#model/outdoors/sun'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import { planHours, simulateYear, type YearResult } from '#model/building/year'
-
-/** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
-const VENT_BELOW_SETPOINT_K = 4
 
 /** A load cut that lowers the peak by less is not worth naming, K. */
 const WORTH_NAMING_K = 0.05
@@ -203,9 +201,6 @@ function areaAlone({ area_m2, storeVolume_m3, slope }: NearDesign, guess_m2: num
   const ratio_m3m2 = area_m2 > 0 ? storeVolume_m3 / area_m2 : 0
   return { guess_m2: area_m2 || guess_m2, ratio_m3m2: ratio_m3m2 || USUAL_STORE_m3m2, slope }
 }
-
-/** Opened windows are shut again under this, °C. */
-const ventStop_C = (scenario: Scenario): number => planSpecOf(scenario).setpoint_C - VENT_BELOW_SETPOINT_K
 
 /** The sizing alone. */
 export function sizingOf(prepared: Prepared): SizingResult {

@@ -23,6 +23,7 @@ export {
   skyOptionsOf,
   storeSpecOf,
   targetSpecOf,
+  ventStop_C,
   wallOf,
 } from './to-specs.ts'
 export { builtNear, type NearBuilt } from './near-built.ts'

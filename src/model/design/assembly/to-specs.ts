@@ -88,9 +88,16 @@ export function roofOf(room: Scenario['room']): Construction {
   return constructionOf({ U_Wm2K: room.roofU_Wm2K, mass_kgm2: room.roofMass_kgm2, place: room.roofMassPlace })
 }
 
-export function planSpecOf({ plan }: Scenario): PlanSpec {
+export function planSpecOf({ plan }: Pick<Scenario, 'plan'>): PlanSpec {
   return plan
 }
+
+/** Opened windows are shut again once the room is this far under the setpoint, K (common practice, no source). */
+const VENT_BELOW_SETPOINT_K = 4
+
+/** Room air at which night windows and night fans of the year stop, °C. */
+export const ventStop_C = (scenario: Pick<Scenario, 'plan'>): number =>
+  planSpecOf(scenario).setpoint_C - VENT_BELOW_SETPOINT_K
 
 export function targetSpecOf({ target }: Scenario): TargetSpec {
   return target

@@ -36,7 +36,13 @@ const ALL: Partial<WayFacts> = {
   shade: { past_m: 0.15, sunLeft: '27 %' },
   glazing: true,
   opening: { each_m2: 0.5, height_m: 1 },
-  fan: { fans: 1, each: figure(448 / 3600, 'airFlow'), inlet_m2: 448 / 3600 },
+  fan: {
+    fans: 1,
+    each: figure(448 / 3600, 'airFlow'),
+    inlet_m2: 448 / 3600,
+    hole_m2: 896 / 3600,
+    stopsAt: '20 °C',
+  },
   ceilingFan: { fans: 1, across_m: 1.2, blades_m: 2.5, ceiling: true, least_m: 2.3 },
   jars: { jars: 56, mass: '1000 kg' },
   sealed: true,
@@ -70,7 +76,7 @@ const WAYS: Readonly<Record<string, WayFacts>> = {
     width_m: 40,
     height_m: 8,
     opening: { each_m2: 50, height_m: 1 },
-    fan: { fans: 256, each: figure(500 / 3600, 'airFlow'), inlet_m2: 35 },
+    fan: { fans: 256, each: figure(500 / 3600, 'airFlow'), inlet_m2: 35, hole_m2: 70, stopsAt: '20 °C' },
     ceilingFan: { fans: 100, across_m: 1.2, blades_m: 7.7, ceiling: true, least_m: 2.3 },
   },
 }

@@ -131,30 +131,36 @@ function openingLayers({ each_m2, height_m }: NonNullable<WayFacts['opening']>):
   })
 }
 
-function fanLayers({ each }: NonNullable<WayFacts['fan']>): Drawing {
+function fanLayers({ each, stopsAt }: NonNullable<WayFacts['fan']>): Drawing {
   return layersDrawing({
     id: 'way-fan',
     title: 'Night fan F, from outdoors in',
     above: 'outdoors',
     below: 'room',
     layers: [
-      { ...louvre, name: 'shutter that the air opens and that closes by itself' },
+      { ...louvre, name: 'gravity shutter: its air opens it, and it falls shut' },
       { name: words`fan blowing out, ${each} each, sealed into the wall`, drawn: 7, fill: 'grey' },
       { name: 'guard that fingers do not pass', drawn: 2, fill: 'none', inside: 'mesh' },
     ],
     notes: [
-      words`Runs while the clock says night and outdoors is ${figure(2, 'K')} colder than the room, until the difference is ${figure(1, 'K')}. Switch within reach.`,
+      words`Runs while the clock says night and outdoors is ${figure(2, 'K')} colder than the room, until the difference is ${figure(1, 'K')}, or the room has come down to ${stopsAt}. Switch within reach.`,
     ],
   })
 }
 
-function ventLayers({ inlet_m2 }: NonNullable<WayFacts['fan']>): Drawing {
+function ventLayers({ inlet_m2, hole_m2 }: NonNullable<WayFacts['fan']>): Drawing {
   return layersDrawing({
     id: 'way-vent',
     title: 'Vent V1 for the air that the fan draws in, from outdoors in',
     above: 'outdoors',
     below: 'room',
-    layers: [louvre, mesh, { name: 'shutter, open while the fan runs', drawn: 3, fill: 'pale' }],
-    notes: [words`${figure(inlet_m2, 'm2', 2)} free: what louvre and mesh cover comes on top.`],
+    layers: [
+      louvre,
+      mesh,
+      { name: 'gravity shutter: the fan’s draught opens it, no motor', drawn: 3, fill: 'pale' },
+    ],
+    notes: [
+      words`A hole of ${figure(hole_m2, 'm2', 2)}, of which louvre and mesh leave ${figure(inlet_m2, 'm2', 2)} free.`,
+    ],
   })
 }

@@ -35,7 +35,14 @@ export interface WayFacts {
   readonly glazing: boolean
   /** Two openings of this size, one low, one high in the wall opposite. */
   readonly opening: { readonly each_m2: number; readonly height_m: number } | null
-  readonly fan: { readonly fans: number; readonly each: Figure; readonly inlet_m2: number } | null
+  /** Fans; what their vent leaves free, its hole behind louvre and mesh, and the room air that stops them. */
+  readonly fan: {
+    readonly fans: number
+    readonly each: Figure
+    readonly inlet_m2: number
+    readonly hole_m2: number
+    readonly stopsAt: Text
+  } | null
   /** Blades so far above the floor; wall fans where the room is too low for them. */
   readonly ceilingFan: {
     readonly fans: number
@@ -75,7 +82,7 @@ const UNDER_CEILING_m = 0.1
 /** Sill of a window of which only the area is known, m (common practice, no source). */
 const SILL_m = 0.9
 /** Opening in the wall for a fan of some 500 m³/h, m (common practice, no source). */
-const FAN_m = 0.3
+export const FAN_m = 0.3
 /** Height of vents and flaps where their area allows it, m. */
 const FLAP_m = 0.4
 /** A small indoor unit, m (common practice, no source). */
@@ -140,7 +147,7 @@ export function piecesOf(facts: WayFacts): Piece[] {
   const fans = Math.min(fan?.fans ?? 0, MOST_FANS)
   return [
     ...hole('N1', 'front', false),
-    ...(fan === null ? [] : [flap('V1', 'front', fan.inlet_m2, false, height_m)]),
+    ...(fan === null ? [] : [flap('V1', 'front', fan.hole_m2, false, height_m)]),
     ...on('front'),
     ...(cooler === null ? [] : [flap('X1', 'front', cooler.leaving_m2, true, height_m)]),
     ...(cooler === null ? [] : [piece('D1', 'back', cooler.duct_m, cooler.duct_m, true, height_m)]),

@@ -88,7 +88,10 @@ function airKey({ opening, fan }: WayFacts, find: (mark: string) => Piece): Key 
             mark: fan.fans === 1 ? 'F1' : `F1–F${fan.fans}`,
             what: words`night fan blowing out, ${fan.each}${fan.fans === 1 ? '' : ' each'}, as high as it goes${fan.fans > MOST_FANS ? words`; ${String(MOST_FANS)} are drawn` : ''}`,
           },
-          { mark: 'V1', what: words`vent for the air that comes in: ${edges(find('V1'))}` },
+          {
+            mark: 'V1',
+            what: words`hole of the vent for the air that comes in (${figure(fan.inlet_m2, 'm2', 2)} of it free): ${edges(find('V1'))}`,
+          },
         ]),
   ]
 }

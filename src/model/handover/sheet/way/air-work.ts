@@ -1,12 +1,16 @@
 import { AIR_MEASURES, floor_m2, volume_m3 } from '#model/design/measures'
 import { MEASURE_SIZES, type Scenario } from '#model/design/scenario'
-import { count, figure, line, short, words } from '#model/basis/words'
+import { count, figure, line, short, words, type Wording } from '#model/basis/words'
+import { FAN_m } from '#model/handover/drawing'
+import { ventStop_C } from '#model/design/assembly'
 import type { Work } from './work.ts'
 
 const HOUR_s = 3600
 /** Speed of air in openings that a fan draws through, m/s, and pressure over fan, mesh and louvre, Pa (common practice, no source). */
 export const FACE_ms = 1
 const FAN_Pa = 60
+/** Across the blades of a fan of some 500 m³/h, m (common practice, no source). */
+const FAN_ACROSS_m = 0.25
 /** Lowest blades over the floor, m (IEC 60335-2-80, from memory), and what a fan hangs down, m. */
 export const BLADES_m = 2.3
 export const HANGS_m = 0.3
@@ -14,8 +18,12 @@ export const HANGS_m = 0.3
 const powerOf = (id: string, s: Scenario): number =>
   AIR_MEASURES.find((measure) => measure.id === id)?.power_W(s) ?? 0
 
+/** Of a hole behind rain louvre and insect mesh so much is free (common practice, no source). */
+export const FREE_frac = 0.5
+
 /** Open when: the rule that the year was simulated by. */
-const RULE = words`open at night only while outdoors is colder than the room, and shut by day`
+const rule = (s: Scenario): Wording =>
+  words`open at night only while outdoors is colder than the room and the room is above ${figure(ventStop_C(s), 'C')}; shut by day`
 
 export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan', (s: Scenario) => Work>> = {
   nightOpening(s) {
@@ -32,7 +40,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
           'Air',
           words`${figure(flow_m3s, 'airFlow')} on average (${figure(s.room.nightAirChange_1h, 'count', 2)} changes an hour), ${figure(100 * MEASURE_SIZES.mesh_frac, 'count', 2)} % of what goes through without mesh and bars`,
         ),
-        line('When', RULE),
+        line('When', rule(s)),
       ],
       buy: [
         {
@@ -45,7 +53,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
         },
         {
           quantity: count(1),
-          what: words`two thermometers, in and out; or an opener with rain sensor and clock`,
+          what: words`pair of thermometers, in and out; or an opener with rain sensor and clock`,
         },
       ],
       steps: [
@@ -83,20 +91,23 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
           'Way in',
           words`${figure(opening_m2, 'm2', 2)} of free opening on the far side, so that air runs at ${figure(FACE_ms, 'flowSpeed', 2)} at most`,
         ),
-        line('When', words`runs at night while outdoors is colder than the room, off by day`),
+        line(
+          'When',
+          words`runs at night while outdoors is colder than the room and the room is above ${figure(ventStop_C(s), 'C')}, as the year counts it; off by day`,
+        ),
       ],
       buy: [
         {
           quantity: count(fans),
-          what: words`wall or window fan: ${one} against ${figure(FAN_Pa, 'fanPressure', 2)}, at most ${figure(power_W / fans, 'W', 2)}, with a shutter that closes by itself`,
+          what: words`wall or window fan, ${short(FAN_ACROSS_m, 2)} across, for a hole of ${short(FAN_m, 2)} square, or what its maker asks: ${one} against ${figure(FAN_Pa, 'fanPressure', 2)}, at most ${figure(power_W / fans, 'W', 2)}, with a gravity shutter: its air opens it, and it falls shut`,
         },
         {
           quantity: count(1),
-          what: words`vent for the air that comes in, ${figure(opening_m2, 'm2', 2)} free, with mesh, rain louvre and shutter`,
+          what: words`vent for the air that comes in, with mesh, rain louvre and a gravity shutter that the fan’s draught opens inwards, without motor: ${figure(opening_m2, 'm2', 2)} free, so a hole of ${figure(opening_m2 / FREE_frac, 'm2', 2)} where louvre and mesh leave half of it free (${figure(100 * FREE_frac, 'count', 2)} %, common practice, no source): its maker’s figure decides`,
         },
         {
           quantity: count(1),
-          what: words`difference thermostat: on at ${figure(2, 'K')} colder outdoors, off at ${figure(1, 'K')}, with a clock`,
+          what: words`difference thermostat: on at ${figure(2, 'K')} colder outdoors, off at ${figure(1, 'K')}, with a clock and a room thermostat that stops the fan at ${figure(ventStop_C(s), 'C')}`,
         },
       ],
       steps: [

@@ -1,6 +1,6 @@
 import { floor_m2, walls_m2, windows_m2, type Measure } from '#model/design/measures'
 import { MEASURE_SIZES, describedRoom, type Scenario } from '#model/design/scenario'
-import { count, figure, line, short, words } from '#model/basis/words'
+import { count, figure, line, words } from '#model/basis/words'
 import { heightCaution } from '../cautions.ts'
 import { shadeWork, windowList } from './shade-work.ts'
 import { EMPTY, type Work } from './work.ts'
@@ -34,7 +34,7 @@ export const BUILDING_WORK: Readonly<Record<BuildingId, (scenario: Scenario) => 
       },
       {
         quantity: figure(windows_m2(s), 'm2'),
-        what: words`second pane (acrylic, polycarbonate or glass) in a tight frame, 12 to 20 mm off the first`,
+        what: words`second pane (acrylic, polycarbonate or glass) in a tight frame, 12 to 20 mm (1/2 to 3/4 in) off the first`,
       },
     ],
     steps: [
@@ -150,7 +150,7 @@ function insulationWork(where: 'roof' | 'walls', area_m2: number, after_Wm2K: nu
       ),
       line(
         'Insulation',
-        words`${short(insulation_m, 2)} of ${figure(insulation_WmK, 'WmK')} (${figure(resistance, 'rValue')}), without gaps; another material by the same R`,
+        words`${figure(insulation_m, 'board', 2)} of ${figure(insulation_WmK, 'WmK')} (${figure(resistance, 'rValue')}), without gaps; another material by the same R`,
       ),
       line(
         'U-value',

@@ -1,6 +1,6 @@
 import { floor_m2 } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
-import { batchQuantities } from '#model/panels/paint'
+import { batchCautions, batchQuantities } from '#model/panels/paint'
 import { count, figure, line, words } from '#model/basis/words'
 import { heightCaution, solventsCaution } from '../cautions.ts'
 import type { WayBuilt } from './way-asked.ts'
@@ -49,7 +49,7 @@ export function paintWork({ scenario, asItIs, recipe, coat }: WayBuilt): Work {
       },
       {
         quantity: count(1),
-        what: words`rollers with long handles, brush for edges, wet-film comb, masking for gutters`,
+        what: words`set of tools: a roller with a long handle for each who paints, with spare covers, brush for edges, wet-film comb, masking for gutters`,
       },
     ],
     steps: [
@@ -69,7 +69,7 @@ export function paintWork({ scenario, asItIs, recipe, coat }: WayBuilt): Work {
         expect: words`painted about ${figure(colder_K, 'K')} colder than a roof that reflects ${figure(before, 'frac')} (difference of reflectance × ${figure(NOON_Wm2, 'Wm2')} ÷ ${figure(FILM_Wm2K, 'Wm2K')})`,
       },
     ],
-    cautions: [heightCaution, solventsCaution, wetRoof],
+    cautions: [heightCaution, solventsCaution, ...bariumOf(recipe), wetRoof],
     keep: keepWords(scenario),
   }
 }
@@ -79,6 +79,12 @@ function keepWords(scenario: Scenario): Work['keep'] {
     words`Wash it with soft water and a soft brush before each summer: the reckoning has ${figure(scenario.coating.age_y, 'y')} of dirt on it, at ${figure(scenario.coating.soiling_1y, 'frac')} of reflectance a year.`,
     words`Look for chalk, cracks and standing water each spring; a new top coat when the reflectance has fallen by 0.1.`,
   ]
+}
+
+/** Where a pigment of the recipe is a barium salt, what the page “Batch” says of it. */
+function bariumOf(recipe: WayBuilt['recipe']): Work['cautions'] {
+  const text = batchCautions(recipe).find((caution) => caution.includes('barium'))
+  return text === undefined ? [] : [{ title: 'Barium', text: words`${text}` }]
 }
 
 const wetRoof = {

@@ -1,9 +1,10 @@
 import { floor_m2, volume_m3, type Measure } from '#model/design/measures'
 import { MEASURE_SIZES, type Scenario } from '#model/design/scenario'
 import type { WayFacts, WayWindow } from '#model/handover/drawing'
+import { ventStop_C } from '#model/design/assembly'
 import { batchQuantities } from '#model/panels/paint'
-import { figure, short, words } from '#model/basis/words'
-import { BLADES_m, FACE_ms, HANGS_m } from './air-work.ts'
+import { figure, words } from '#model/basis/words'
+import { BLADES_m, FACE_ms, FREE_frac, HANGS_m } from './air-work.ts'
 import { FILLED_frac, JAR_m3 } from './building-work.ts'
 import { airOf, type MachineSpec } from './machine-work.ts'
 import { PAST_m, windowsOf } from './shade-work.ts'
@@ -26,7 +27,7 @@ export function wayFactsOf(asked: WayBuilt): WayFacts {
   const when = <T>(id: Measure['id'], made: () => T): T | null => (has(id) ? made() : null)
   const insulation = {
     thickness_m: MEASURE_SIZES.insulation_m,
-    what: words`${short(MEASURE_SIZES.insulation_m, 2)} of ${figure(MEASURE_SIZES.insulation_WmK, 'WmK')} (${figure(MEASURE_SIZES.insulation_m / MEASURE_SIZES.insulation_WmK, 'rValue')})`,
+    what: words`${figure(MEASURE_SIZES.insulation_m, 'board', 2)} of ${figure(MEASURE_SIZES.insulation_WmK, 'WmK')} (${figure(MEASURE_SIZES.insulation_m / MEASURE_SIZES.insulation_WmK, 'rValue')})`,
   }
   return {
     length_m: room.length_m,
@@ -81,6 +82,8 @@ function fanOf(scenario: Scenario): NonNullable<WayFacts['fan']> {
     fans,
     each: figure(flow_m3h / fans / HOUR_s, 'airFlow'),
     inlet_m2: flow_m3h / HOUR_s / FACE_ms,
+    hole_m2: flow_m3h / HOUR_s / FACE_ms / FREE_frac,
+    stopsAt: words`${figure(ventStop_C(scenario), 'C')}`,
   }
 }
 
