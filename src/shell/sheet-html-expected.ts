@@ -75,12 +75,12 @@ export function expectedHtml(sheet: BuilderSheet, system: UnitSystem): string {
     ],
     months,
   )
-  return clear + part('What to expect, month by month', year)
+  return clear + part('What to expect, month by month', year, true)
 }
 
-/** A titled part of the sheet. */
-export function part(title: string, inside: string): string {
-  return `<section><h2>${escaped(title)}</h2>${inside}</section>`
+/** A titled part of the sheet; `whole`: kept on one page. */
+export function part(title: string, inside: string, whole = false): string {
+  return `<section${whole ? ' class="whole"' : ''}><h2>${escaped(title)}</h2>${inside}</section>`
 }
 
 const row = (cells: readonly string[]): string =>

@@ -10,10 +10,11 @@ import { workHtml } from './way-html.ts'
 /** The builder's sheet as one file of its own: no script, nothing fetched, prints as it is. */
 export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, reopen: Reopen): string {
   const text = (given: Text): string => escaped(wordingText(given, system))
-  const lines = (title: string, all: readonly SheetLine[]): string =>
+  const lines = (title: string, all: readonly SheetLine[], whole = false): string =>
     part(
       title,
       `<dl>${all.map(({ label, value }) => `<dt>${escaped(label)}</dt><dd>${text(value)}</dd>`).join('')}</dl>`,
+      whole,
     )
   const list = (all: readonly Wording[]): string =>
     `<ul>${all.map((given) => `<li>${text(given)}</li>`).join('')}</ul>`
@@ -35,7 +36,7 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, reopen: Reope
       ...sheet.drawings.map((drawing) => pictureHtml(drawing, system)),
       part('Control, as a table of states', statesHtml(sheet.states, text)),
       '<div class="columns">',
-      lines('Sensors', sheet.sensors),
+      lines('Sensors', sheet.sensors, true),
       buyHtml(sheet.parts, system),
       part(
         'Start it up, with numbers to measure',

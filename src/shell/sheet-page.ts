@@ -10,7 +10,7 @@ dl{display:grid;grid-template-columns:9em 1fr;gap:0 .8em;margin:0}.key{display:b
 dt{font-weight:600}dd{margin:0}table{border-collapse:collapse;width:100%}
 td,th{text-align:left;vertical-align:top;padding:.1em .6em .1em 0;border-bottom:1px solid #bbb}
 .amount,.number{text-align:right;white-space:nowrap;font-variant-numeric:tabular-nums}li{margin-bottom:.25em;break-inside:avoid}
-.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}.draw{overflow:visible}.draw svg{zoom:1}figure{margin:0 0 .6em}.key{columns:3}.beside{display:grid;grid-template-columns:auto 1fr;gap:3mm}.beside .key{columns:1}.columns{columns:2;column-gap:6mm;font-size:7.9pt}.columns dl{grid-template-columns:6.5em 1fr}.columns ul,.columns ol{padding-left:1.4em;margin:.2em 0}}`
+.code{font-family:monospace;overflow-wrap:anywhere;border:1px solid #666;padding:.3em}@media print{body{padding:0;max-width:none;font-size:8.2pt;line-height:1.24}.draw{overflow:visible}.draw svg{zoom:1}figure{margin:0 0 .6em}.key{columns:3}.beside{display:grid;grid-template-columns:auto 1fr;gap:3mm}.beside .key{columns:1}.columns{columns:2;column-gap:6mm;font-size:7.9pt}.columns dl{grid-template-columns:6.5em 1fr}.columns ul{padding-left:1.4em;margin:.2em 0}.columns ol{padding-left:2.2em;margin:.2em 0}}.whole{break-inside:avoid}`
 
 /** One file of its own: no script, nothing fetched. */
 export function page(title: string, body: readonly string[], notBuildable = false): string {

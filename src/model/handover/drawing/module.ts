@@ -124,7 +124,7 @@ function notesOf(facts: PlantFacts): Text[] {
       : words`One ${passage} from header to header, in bends as it comes.`
   return [
     many,
-    words`Headers run across both ends and past the module by ${short(MODULE_GAP_m / 2)} at each side, through notches in the edge profile. In: lower left; out: upper right; the other two ends of a row have caps.`,
+    words`Headers run across both ends and past the module by ${short(MODULE_GAP_m / 2)} at each side${facts.liquid ? ', collar of the union counted in' : ''}, through notches in the edge profile${facts.liquid ? ' as wide as the socket of the union, which is inside it' : ''}. In: lower left; out: upper right; the other two ends of a row have caps.`,
     facts.liquid
       ? 'Braze and press-test each panel before plate, foam and back sheet close it.'
       : 'Seal every joint and try each panel with smoke or soap before foam and back sheet close it.',

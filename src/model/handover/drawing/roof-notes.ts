@@ -47,7 +47,9 @@ export function notesOf(facts: PlantFacts, roof: Sizes, field: Sizes): Text[] {
   const rise_m = facts.moduleLength_m * Math.sin((facts.tilt_deg * Math.PI) / 180)
   const notes: Text[] = [
     ...(Math.max(...facts.rows) > 1
-      ? [words`Modules lie ${short(MODULE_GAP_m)} apart, where their headers meet in unions.`]
+      ? [
+          words`Modules lie ${short(MODULE_GAP_m)} apart, where their headers meet in ${facts.liquid ? 'flat-faced unions, done up from above' : 'sleeves inside them'}.`,
+        ]
       : []),
     words`High edge at the top; panels face ${figure(facts.azimuth_deg, 'deg')} clockwise from north (${compass(facts.azimuth_deg)}).${rise_m > 0 ? words` A module of ${figure(facts.moduleLength_m, 'span')} rises ${short(rise_m)} from its low to its high end.` : words``}`,
   ]

@@ -1,6 +1,6 @@
 import { short, words, type Text } from '#model/basis/words'
 import { drainsBack, type PlantFacts } from './facts.ts'
-import { box, disc, head, label, path, type Shape } from './shapes.ts'
+import { box, disc, head, label, path, type Shape, type Spot } from './shapes.ts'
 import { flowing, mover, sensor, unit, valve } from './symbols.ts'
 
 interface Drawn {
@@ -97,7 +97,7 @@ function massBox(facts: PlantFacts, top: number): Drawn {
 
 /** What brings the cold to the room; nothing where the loop runs in the mass itself. */
 export function roomSide(facts: PlantFacts, top: number): Shape[] {
-  if (facts.tank === null) return [...sensor([68, top + 24], 'S5'), ...sensor([78, top + 24], 'S6')]
+  if (facts.tank === null) return onWall([68, top + 24])
   const [supply, back] = [top + 28, top + 20]
   return [
     path(
@@ -140,6 +140,19 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
   ]
 }
 
+/** Room air and its humidity, side by side on an inner wall: off every unit and out of its stream. */
+function onWall([x, y]: Spot): Shape[] {
+  return [
+    ...sensor([x, y], 'S5'),
+    ...sensor([x + 8, y], 'S6'),
+    path([
+      [x - 3, y],
+      [x + 11, y],
+    ]),
+    label([x + 4, y + 4], 'inner wall'),
+  ]
+}
+
 /** The unit in the room with its vent, sensors and drain. */
 function roomUnit(facts: PlantFacts, top: number): Shape[] {
   return [
@@ -151,8 +164,7 @@ function roomUnit(facts: PlantFacts, top: number): Shape[] {
     ]),
     disc([38, top + 13], 1.5, 'paper'),
     label([35.5, top + 14], 'AV', 'end'),
-    ...sensor([39, top + 31], 'S5', false),
-    ...sensor([56.5, top + 31], 'S6', false),
+    ...onWall([22.5, top + 31]),
     ...(facts.drained ? sensor([49.8, top + 31], 'FS', false) : []),
     ...(facts.roomUnit === 'fanCoil'
       ? [

@@ -6,6 +6,7 @@ import type { Levels } from './levels.ts'
 export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
   const { tank } = facts
   const notes: Text[] = [
+    'Low and high edge of the panels: the underside of the modules, which is the top of the rails.',
     words`${facts.ducting === 'pipe' ? 'Pipe' : 'Duct'} there and back together ${figure(facts.pipeRun_m, 'm')}, ${facts.pipe}. ${fallWords(facts)}`,
   ]
   if (!levels.onRoof)
@@ -13,7 +14,7 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
   else notes.push(roofWords(facts))
   if (facts.liquid && tank !== null)
     notes.push(
-      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'span')}, ${figure(tank.height_m, 'span')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'span', 2)} above the bottom. The tank rests on ${short(tank.foot_m)} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
+      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'span')}, ${figure(tank.height_m, 'span')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'span', 2)} above the bottom. The tank rests on ${figure(tank.foot_m, 'board')} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
     )
   if (drainsBack(facts))
     notes.push(

@@ -61,7 +61,7 @@ export function section(facts: PlantFacts): Drawing {
         : [
             {
               mark: 'feet',
-              what: words`under the rails, at the fed end: ${facts.feetHigh} (low and high rail)`,
+              what: words`posts under the rails, at the fed end, up to the top of the rail: ${facts.feetHigh} (low and high rail); braces are in the list, not drawn`,
             },
           ]),
     ],

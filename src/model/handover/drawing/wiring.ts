@@ -88,12 +88,17 @@ export function wiring(facts: PlantFacts): Drawing {
       { mark: 'RD', what: 'breaker and residual-current device, 30 mA, on a circuit of its own' },
       { mark: 'IS', what: 'isolator within sight of pumps and controller' },
       { mark: 'CT', what: 'controller in a splash-proof box, with a 24 V supply' },
+      {
+        mark: 'HS',
+        what: `hand switch of ${driven[0]!.mark}, off / auto / hand, that can be locked: on auto the controller switches, on hand it runs`,
+      },
       { mark: 'AL', what: 'alarm' },
     ],
     shapes: [
       ...supply(),
       box([X.box, ROW.top - 3], X.wide, height + 4, 'thick', 'pale'),
       label([X.box + X.wide / 2, ROW.top + height / 2], 'CT', 'middle', { bold: true }),
+      ...unit([X.box + X.wide - 7.5, ROW.top - 2.3], 7.5, ROW.high, 'HS'),
       ...read.flatMap((wire, i) => readRow(wire, ROW.top + i * ROW.pitch)),
       ...driven.flatMap((wire, i) => drivenRow(wire, driven[i + 1]?.mark === '', ROW.top + i * ROW.pitch)),
     ],
@@ -104,11 +109,14 @@ function supply(): Shape[] {
   const y = 6
   return [
     label([X.sensor, y + 1], 'board, 230 V or 120 V', 'start'),
-    path([
-      [40, y],
-      [X.box + X.wide / 2, y],
-      [X.box + X.wide / 2, ROW.top - 3],
-    ]),
+    path(
+      [
+        [40, y],
+        [X.box + X.wide / 2, y],
+        [X.box + X.wide / 2, ROW.top - 3],
+      ],
+      'thick',
+    ),
     ...unit([43, y - 2.5], 8, 5, 'RD'),
     ...unit([56, y - 2.5], 8, 5, 'IS'),
     label([X.box + X.wide / 2 + 2, y + 7], CABLES.mains, 'start'),
@@ -138,7 +146,7 @@ function drivenRow({ mark, what, cable }: Wire, goesOn: boolean, y: number): Sha
         [X.box + X.wide, y],
         [X.unit - 10, y],
       ],
-      cable === 'mains' ? 'line' : 'thin',
+      cable === 'mains' ? 'thick' : 'thin',
     ),
     label([X.unit + 1, y + 1], words`${what}: ${shortCable(cable)}`, 'start'),
   ]
@@ -149,7 +157,7 @@ const shortCable = (cable: Cable): Wording => CABLES[cable].filter((part) => par
 
 function notesOf({ tank }: PlantFacts): Text[] {
   return [
-    `Thick lines carry mains, thin ones extra-low voltage: in pipes of their own, at least 100 mm apart. Screens are earthed at the controller alone; sensor cables enter from below, with a drip loop. Where a sensor’s maker gives another cable, that one.`,
+    words`Thick lines carry mains, thin ones extra-low voltage: in pipes of their own, at least ${figure(0.1, 'depth')} apart. Screens are earthed at the controller alone; sensor cables enter from below, with a drip loop. Where a sensor’s maker gives another cable, that one.`,
     tank === null
       ? 'Every metal pipe is bonded to earth. The alarm’s lamp is where someone sees it every day.'
       : 'Every metal pipe and the tank’s frame are bonded to earth. Pumps and controller are outside the way of a leak, not under the tank’s fittings. The alarm’s lamp is where someone sees it every day.',

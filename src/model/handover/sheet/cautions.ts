@@ -49,7 +49,7 @@ export function cautionsOf(plant: Plant): Caution[] {
     ...(loopSpec.fluid === 'glycol' || plant.answer.scenario.plan.freeze === 'glycol' ? [glycol] : []),
     ...(wet ? [stagnation] : []),
     solventsCaution,
-    barium,
+    pigment,
   ]
 }
 
@@ -154,7 +154,8 @@ export const solventsCaution = caution(
   words`Coating solvents burn (acetone below ${figure(-18, 'C')}); vapour creeps along the floor. Outdoors, no flame or spark, small amounts, butyl gloves, goggles, respirator when spraying; rags in a shut tin.`,
 )
 
-const barium = caution(
-  'Barium',
-  words`Buy washed barium sulfate. Soluble barium salts and the carbonate are poisons: never make the pigment from them. Dust mask P2/N95 for any pigment; nothing down the drain.`,
+/** What the parts list names contains no barium: its caution is on the page “Batch” of a recipe that does. */
+const pigment = caution(
+  'Pigment dust',
+  words`Dust mask P2/N95 for any pigment; nothing down the drain. A recipe with barium sulfate: the washed one; soluble barium is a poison (page “Batch”).`,
 )

@@ -5,6 +5,7 @@ import { flowFigure, headFigure, SMALLEST_MOVER_W } from './figures.ts'
 import { builtDrop_Pa, builtPower_W, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { rowsOf, type Plant } from './plant.ts'
 import { quantitiesOf, vesselOf } from './quantities.ts'
+import { REST_min } from './rest.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 
 /** A thing to do before the plant is trusted, with what the measurement should show. */
@@ -18,13 +19,39 @@ const FLOW_TOLERANCE = '± 10 %'
 const PUMP_TOLERANCE = '± 25 %'
 
 export function commissioningSteps(plant: Plant, night: NightTest): Step[] {
-  return [...tightness(plant), ...flows(plant), ...controls(plant), ...nights(plant, night)]
+  return [
+    ...tightness(plant),
+    ...byHand(plant),
+    ...waterSteps(plant),
+    ...flows(plant),
+    ...controls(plant),
+    ...nights(plant, night),
+  ]
+}
+
+/** By day, or out of season, the table of states keeps pump or fan off. */
+function byHand({ answer, names, loopSpec }: Plant): Step[] {
+  const frost =
+    names.mover === 'fan' || loopSpec.fluid === 'glycol'
+      ? words``
+      : words`; not while S1 is under ${figure(answer.scenario.plan.freezeLimit_C, 'C')}`
+  return [
+    {
+      what: `For all steps up to “Power of the ${names.mover}”: the hand switch HS on hand where the ${names.mover} is to run, else on off`,
+      expect: words`the ${names.mover} does as HS says, whatever the table of states says; stay beside it${frost}`,
+    },
+  ]
 }
 
 function tightness(plant: Plant): Step[] {
   const { loopSpec } = plant
   if (loopSpec.fluid === 'air')
-    return [{ what: 'Seal the ducts', expect: words`no draught at any joint with the fan at full speed` }]
+    return [
+      {
+        what: 'Seal the ducts',
+        expect: words`no draught at any joint with the fan at full speed (HS on hand)`,
+      },
+    ]
   return [
     {
       what:
@@ -33,7 +60,6 @@ function tightness(plant: Plant): Step[] {
           : `Shut V1, open V2 and B, fill the loop slowly at D1 with the test pump, from an open can, until water without air comes out of the lower end of the return; plug that end${plant.tank === null ? '' : ' and the air hole AH'}, leak-test, take the plugs out and let the water out at D1, then open V1`,
       expect: words`${figure(testPressure_Pa(plant), 'gauge')} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
     },
-    ...waterSteps(plant),
   ]
 }
 
@@ -134,8 +160,12 @@ function controls({ answer, names }: Plant): Step[] {
       expect: words`all read ${figure(0, 'C')} within ${figure(0.3, 'K')}, and each other within ${figure(0.2, 'K')}`,
     },
     {
-      what: 'Cool S1, then warm it',
-      expect: words`the ${names.mover} starts at ${figure(startDifference_K, 'K')} under S2; running, it stops once S4 is less than ${figure(stopDifference_K, 'K')} under S3`,
+      what: 'HS back to auto, and locked',
+      expect: words`the ${names.mover} does what the table of states says: by day, or out of season, it stays off`,
+    },
+    {
+      what: 'At an hour and in a season in which it may run: cool S1, then warm it',
+      expect: words`the ${names.mover} starts at ${figure(startDifference_K, 'K')} under S2, no sooner than ${count(REST_min)} min after it stopped; running, it stops once S4 is less than ${figure(stopDifference_K, 'K')} under S3`,
     },
   ]
 }

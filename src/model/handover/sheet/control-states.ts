@@ -3,6 +3,7 @@ import { fadedAt_K, openAt_K } from '#model/building/year'
 import { inLayers, mayRun } from './controls.ts'
 import type { Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
+import { REST_min } from './rest.ts'
 
 /** What is on and off while something holds; of those of one part that hold, the earlier one decides. */
 export interface ControlState {
@@ -40,8 +41,13 @@ function loopStates(plant: Plant): ControlState[] {
   )
   return [
     state(
+      'By hand',
+      words`HS is on hand or on off: no row below counts, not even Frost, so only while someone is beside it`,
+      `${mover} on, or off, as set`,
+    ),
+    state(
       'Sensor lost',
-      words`one reads nothing, under ${figure(SENSE_C[0], 'C')} or over ${figure(SENSE_C[1], 'C')}`,
+      words`${loopSensors(plant)}: one reads nothing, under ${figure(SENSE_C[0], 'C')} or over ${figure(SENSE_C[1], 'C')}`,
       `${off}, alarm`,
     ),
     ...(mover === 'pump' && plan.freeze !== 'glycol' ? [frost] : []),
@@ -49,6 +55,11 @@ function loopStates(plant: Plant): ControlState[] {
     state('Store cold enough', words`S2 at or under ${figure(plan.lowestStore_C, 'C')}`),
     ...(plant.tank === null ? massStates(plant, state) : []),
     ...(plan.kind === 'allDay' ? [] : [state('Outside its hours', words`not ${mayRun(plant)}`)]),
+    state(
+      'Resting',
+      words`it stopped, for whatever reason, less than ${count(REST_min)} min ago`,
+      `${mover} stays off`,
+    ),
     state(
       'Waiting',
       words`the ${mover} is at rest and S1 is less than ${figure(plan.startDifference_K, 'K')} under S2`,
@@ -64,6 +75,12 @@ function loopStates(plant: Plant): ControlState[] {
       `${mover} on`,
     ),
   ]
+}
+
+/** What the loop is controlled by: without one of these it cannot be. */
+function loopSensors(plant: Plant): string {
+  if (plant.tank === null) return 'S1 to S7'
+  return inLayers(plant) ? 'S1 to S4, S7 or S8' : 'S1 to S4 or S7'
 }
 
 /** S4 and S3 say something only once what left the store has come back. */

@@ -1,6 +1,7 @@
 import { fadedAt_K, openAt_K } from '#model/building/year'
 import type { Plant } from './plant.ts'
-import { figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
+import { count, figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
+import { REST_min } from './rest.ts'
 
 /** What starts and stops the loop and the delivery: the same rules the year was simulated by. */
 export function controlLines(plant: Plant): SheetLine[] {
@@ -17,12 +18,27 @@ export function controlLines(plant: Plant): SheetLine[] {
       `${Mover} stops`,
       words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3)${inLayers(plant) ? ', or warmer than the bottom of the tank (S8), which it would stir up' : ''}, or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
     ),
+    ...restLines(),
     line(
       'Season',
       words`off while the running mean outdoors (S7, days weighing 0.8 each) is under ${figure(plan.seasonGate_C, 'C')}`,
     ),
     ...deliveryLines(plant),
     line('Frost', frost(plant)),
+  ]
+}
+
+/** What spares pump or fan, and what lets it be tried at any hour. */
+function restLines(): SheetLine[] {
+  return [
+    line(
+      'Rest',
+      words`off for ${count(REST_min)} min at least after each stop (common practice, no source; the year leaves it out)`,
+    ),
+    line(
+      'By hand',
+      words`a switch HS on the controller, off / auto / hand, that can be locked: auto but for start-up and repair`,
+    ),
   ]
 }
 
@@ -113,7 +129,7 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
     line('S3 supply', `${names.pipe} to the panel, near the store, under the insulation`),
     line('S4 return', `${names.pipe} from the panel, near the store, under the insulation`),
     line('S5 room', words`inner wall at ${figure(1.5, 'rough', 2)}, out of sun and air stream`),
-    line('S6 humidity', 'beside the coldest surface of the room cooling'),
+    line('S6 humidity', 'beside S5, in the same air: the dew point is reckoned from both'),
     line('S7 outdoors', words`shaded side at ${figure(1.5, 'rough', 2)}, off the wall, away from the panels`),
     ...(tank === null
       ? []

@@ -77,13 +77,13 @@ function buildOf({ answer, loopSpec, panelSpec, passages }: Plant): PlantFacts['
     film: film === null ? null : { gap_m: answer.scenario.cover.gap_m },
     coating: words`solar reflectance ${figure(panelSpec.coating.solarReflectance_frac, 'frac')}`,
     plate_m: loopSpec.plateThickness_m,
-    plateText: words`${short(loopSpec.plateThickness_m)} thick`,
+    plateText: words`${figure(loopSpec.plateThickness_m, 'sheetMetal')} thick`,
     passageInner_m: loopSpec.tubeInnerDiameter_m,
     passageOuter_m: loopSpec.tubeOuterDiameter_m,
     passages: passages.parallel,
     header_m: answer.loop.headerInnerDiameter_m,
     spacing_m: loopSpec.layout === 'wetted' ? null : loopSpec.tubeSpacing_m,
     foam_m: backInsulation_m(panel.backLoss_Wm2K),
-    foamText: words`${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of closed-cell foam`,
+    foamText: words`${figure(backInsulation_m(panel.backLoss_Wm2K), 'board', 2)} of closed-cell foam`,
   }
 }

@@ -103,7 +103,7 @@ export function frameParts(plant: Plant): Part[] {
     ),
     part(
       count(frame.feet),
-      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : fromCeiling(plant)}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; cross-braced, and a pad between unlike metals`,
+      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : fromCeiling(plant)}${frame.feet_m.length === 0 ? '' : '; they end at the underside of the rail, so take off its depth too'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; a pad between unlike metals`,
     ),
     ...footFixings(ground, frame.feet),
     part(
@@ -126,16 +126,24 @@ function lengths(rails_m: readonly number[]): Wording {
   return kinds.flatMap((rail_m, i) => [...(i === 0 ? [] : [' and ']), figure(rail_m, 'span')])
 }
 
+/** How much higher the far end of a row is than the fed one, m; 0 in a loop of air. */
+export function hungRise_m({ loopSpec, layout }: Plant): number {
+  if (loopSpec.fluid === 'air') return 0
+  return FALL * fieldSize_m(loopSpec, [Math.min(layout.modulesPerRow, layout.modules)]).across_m
+}
+
 /** Rails fall towards the fed corner, so that headers drain: feet at the other end are higher. */
-function fall({ loopSpec, layout }: Plant, { feet_m }: Frame): Wording {
-  if (loopSpec.fluid === 'air') return words``
-  const rise_m = FALL * fieldSize_m(loopSpec, [Math.min(layout.modulesPerRow, layout.modules)]).across_m
+function fall(plant: Plant, { feet_m }: Frame): Wording {
+  const rise_m = hungRise_m(plant)
+  if (rise_m === 0) return words``
   return words`${feet_m.length === 0 ? ', shimmed' : ' at the fed end of a row'}, and ${short(rise_m, 2)} more at its other end (rising 1 : 50, those between in step)`
 }
 
 function heights(frame: Frame): Wording {
   const high = feetHeights(frame)
-  return high === null ? words`` : words`, ${high} high (low rail and high rail)`
+  return high === null
+    ? words``
+    : words`, ${high} (low rail and high rail) up to the top of the rail, where the modules lie`
 }
 
 /** Heights of the feet at the fed end, row by row; null where none is needed. */

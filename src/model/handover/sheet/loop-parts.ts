@@ -26,7 +26,7 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     part(
       figure(amounts.header_m, 'm'),
-      words`header ${names.pipe}, ${bore(loop.headerInnerDiameter_m)}: two to a module, each ${figure(loopSpec.moduleWidth_m + MODULE_GAP_m, 'span')}, ${short(MODULE_GAP_m / 2)} past the module at each side${wet ? words`; metal tube of that bore where ${names.passage}s are brazed in` : words``}`,
+      words`header ${names.pipe}, ${bore(loop.headerInnerDiameter_m)}: two to a module, each ${figure(loopSpec.moduleWidth_m + MODULE_GAP_m, 'span')}, ${short(MODULE_GAP_m / 2)} past the module at each side${wet ? ' with the collar of its union, cap or reducer' : ''}${wet ? words`; metal tube of that bore where ${names.passage}s are brazed in` : words``}`,
     ),
     part(
       count(2 * layout.modules * passages.parallel),
@@ -34,9 +34,14 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(amounts.unions),
-      words`unions between headers of neighbouring modules, in the gaps of ${short(MODULE_GAP_m)}`,
+      wet
+        ? words`flat-faced unions between headers of neighbouring modules, with gaskets for cold ${names.fluid}: tails brazed on at the bench, their sockets inside the edge profile (of a 42 mm (1 5/8 in) tube 27 mm (1 1/16 in) deep) where no ${names.passage} joins, collar and nut in the gap of ${short(MODULE_GAP_m)}, done up from above with a hook wrench; flat faces let a module be lowered between two others. Try one pair on the bench first`
+        : words`sleeves inside the headers of neighbouring modules, slid back into one header while the module is lowered, then half way into the other across the gap of ${short(MODULE_GAP_m)}, screwed and sealed there`,
     ),
-    part(count(amounts.caps), words`header end caps (the corners not fed or drained)`),
+    part(
+      count(amounts.caps),
+      words`header end caps (the corners not fed or drained)${wet ? ', put on at the bench' : ''}`,
+    ),
     part(
       count(2 * rows),
       words`reducers from header to ${names.pipe}, at the fed and the drained corner of each row`,

@@ -1,6 +1,7 @@
 import { loopParts } from './loop-parts.ts'
 import { moduleFixings } from './fixings.ts'
-import { frameParts } from './frame.ts'
+import { braceParts } from './braces.ts'
+import { frameOf, frameParts } from './frame.ts'
 import { backInsulation_m, FOAM_WmK } from './figures.ts'
 import { PART_GROUPS, partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
@@ -18,6 +19,7 @@ export function partsList(plant: Plant, amounts: Quantities): Part[] {
   const parts = [
     ...panelParts(plant, amounts),
     ...frameParts(plant),
+    ...braceParts(plant, frameOf(plant)),
     ...loopParts(plant, amounts),
     ...storeParts(plant, amounts),
     ...roomParts(plant),
@@ -43,7 +45,7 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     ...coatingParts(amounts.plate_m2),
     part(
       figure(2 * layout.modules * (panel.moduleLength_m + panel.moduleWidth_m), 'm'),
-      words`edge profile round each module, aluminium U at least ${short(edgeInside_m(plant), 2)} inside and ${figure(0.002, 'sheetMetal')} thick, riveted at the corners with notches for the headers: holds plate, foam and back sheet together, and is what the clamps grip`,
+      words`edge profile round each module, aluminium U at least ${short(edgeInside_m(plant), 2)} inside and ${figure(0.002, 'sheetMetal')} thick, riveted at the corners with notches for the headers${loopSpec.fluid === 'air' ? '' : ' and the sockets of their unions'}: holds plate, foam and back sheet together, and is what the clamps grip`,
     ),
     moduleFixings(plant),
   ]

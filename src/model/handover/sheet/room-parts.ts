@@ -170,6 +170,10 @@ export function controlParts(plant: Plant): Part[] {
       words`controller that can be programmed with the table of states: ${count(thermometers.count)} thermometer inputs and one for humidity, a clock; outputs for ${outputs}`,
     ),
     control(
+      count(1),
+      words`hand switch (HS), off / auto / hand, that can be locked, on the controller’s box, for ${mover}: rated for what it draws`,
+    ),
+    control(
       count(thermometers.count),
       words`thermometers (${thermometers.marks}), Pt1000 or like, good to ${figure(0.2, 'K')}, S3 and S4 paired; screened cable, apart from mains`,
     ),

@@ -109,7 +109,7 @@ export function buildUpLines({ answer, panelSpec, loopSpec, names }: Plant): She
     ),
     line(
       'Plate',
-      words`${short(loopSpec.plateThickness_m)}, ${figure(loopSpec.plateConductivity_WmK, 'WmK')}`,
+      words`${figure(loopSpec.plateThickness_m, 'sheetMetal')}, ${figure(loopSpec.plateConductivity_WmK, 'WmK')}`,
     ),
     line(
       'Tubes',
@@ -117,7 +117,7 @@ export function buildUpLines({ answer, panelSpec, loopSpec, names }: Plant): She
     ),
     line(
       'Behind',
-      words`about ${short(backInsulation_m(panel.backLoss_Wm2K), 2)} of ${FOAM_TEXT} (${figure(panel.backLoss_Wm2K, 'Wm2K')})`,
+      words`about ${figure(backInsulation_m(panel.backLoss_Wm2K), 'board', 2)} of ${FOAM_TEXT} (${figure(panel.backLoss_Wm2K, 'Wm2K')})`,
     ),
   ]
 }
@@ -220,7 +220,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Insulation',
-      words`${short(store.insulation_m)} all round, ${figure(store.insulationConductivity_WmK, 'WmK')}`,
+      words`${figure(store.insulation_m, 'board')} all round, ${figure(store.insulationConductivity_WmK, 'WmK')}`,
     ),
     line(
       'Weight full',
@@ -234,7 +234,7 @@ export function storeLines(plant: Plant): SheetLine[] {
     ),
     line(
       'Connections',
-      words`heights above the tank’s bottom, which is ${short(store.insulation_m)} over the floor: to the panel ${figure(levels.outlet_m, 'span')}, back over the rim and down to ${figure(levels.end_m, 'span')}; to the room ${figure(levels.end_m, 'span')}, back ${figure(levels.outlet_m, 'span')}`,
+      words`heights above the tank’s bottom, which is ${figure(store.insulation_m, 'board')} over the floor: to the panel ${figure(levels.outlet_m, 'span')}, back over the rim and down to ${figure(levels.end_m, 'span')}; to the room ${figure(levels.end_m, 'span')}, back ${figure(levels.outlet_m, 'span')}`,
     ),
     line(
       'Room cooling',

@@ -15,7 +15,7 @@ function shapes(tank: NonNullable<Plant['tank']>): Wording {
   const door = widerThanDoor(tank)
   return door === null
     ? words` (or another shape of that content and that height at most)`
-    : words` (as wide as drawn it does not pass ${doorWords(tank.place)}: a taller, narrower one does, up to ${figure(tank.place.byDoor_m3, 'm3')}; or bring it in before a wall is closed, or join several smaller ones at the bottom)`
+    : words` (as wide as drawn it does not pass ${doorWords(tank.place)}: a taller, narrower one does, up to ${figure(tank.place.byDoor_m3, 'm3')}; or bring it in before a wall is closed, or ${count(Math.ceil(tank.volume_m3 / tank.place.byDoor_m3))} of that size on one level, joined at the bottom and once more under the water line at rest, every joint of the bore of the outlet to P1: connections, S2 and S8 as listed, in the first)`
 }
 
 /** The tank with its connections; nothing where slab or building keep the cold. */

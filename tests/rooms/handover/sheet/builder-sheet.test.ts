@@ -152,7 +152,13 @@ describe('cautions', () => {
       expect.arrayContaining(['Wind', 'Roof load', 'Work at height', 'Tank weight', 'Freezing']),
     )
     expect(titles).toEqual(
-      expect.arrayContaining(['Cross-connection', 'Legionella', 'Mains near water', 'Barium', 'Solvents']),
+      expect.arrayContaining([
+        'Cross-connection',
+        'Legionella',
+        'Mains near water',
+        'Pigment dust',
+        'Solvents',
+      ]),
     )
     expect(titles).toContain('Condensation and mould')
     for (const { text } of sheet.cautions) expect(wordingText(text, 'si')).not.toContain(LOCAL_CODES)
