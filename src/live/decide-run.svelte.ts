@@ -1,4 +1,4 @@
-import type { Scenario } from '#model/design/scenario'
+import { sameWay, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Decision, joinDecisions } from '#studies/decide.ts'
 import type { Way } from '#studies/decide-ways.ts'
@@ -58,6 +58,16 @@ export class DecideRun extends SharedRun<'decide'> {
   /** How sure the way of that place is; null until it is known. */
   sureOf(way: number): HoursSpread | null {
     return this.sure.result?.[way] ?? null
+  }
+
+  /** The same of the way that a description has taken, if it was found for just this description. */
+  sureOfTaken(scenario: Scenario): HoursSpread | null {
+    const { way } = scenario.job
+    if (way.length === 0 || this.decision === null || !this.isFor(scenario)) return null
+    const place = this.decision.ways.findIndex(({ combination: { measures, plant } }) =>
+      sameWay(plant === 'none' ? measures : [...measures, plant], way),
+    )
+    return place < 0 ? null : this.sureOf(place)
   }
 }
 

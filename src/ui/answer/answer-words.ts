@@ -3,6 +3,7 @@ import type { UnitSystem } from '#model/basis/units'
 import { machineOf, measureIdsOf, type MachineId, type Scenario } from '#model/design/scenario'
 import type { LiveAnswer } from '#live/messages.ts'
 import { limitText } from '#ui/answer/limit-text.ts'
+import { isUnsure, metIn, type Met } from '#ui/answer/sureness.ts'
 import { flowText, messageIn, wordingText } from '#model/basis/words'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
@@ -23,16 +24,23 @@ export const POWER_LABELS = {
   fan: 'Fan power at design flow',
 } as const
 
-/** The one number, and the line above it that says what it is. */
-export function headline(answer: Headed, system: UnitSystem = 'si') {
+/** The machine, and how many measures beside it. */
+export function machineWords(machine: MachineId, scenario: Pick<Scenario, 'job'>): string {
+  const { length } = measureIdsOf(scenario)
+  const beside = length === 0 ? '' : ` with ${length === 1 ? 'one measure' : `${length} measures`}`
+  return `${MACHINE_WORDS[machine]}${beside}`
+}
+
+/** The one number, and the line above it that says what it is and, where that is known, in how many years it holds. */
+export function headline(answer: Headed, system: UnitSystem = 'si', sure: Met | null = null) {
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const { way } = answer
   const measures = measureIdsOf(answer.scenario).length > 0
   const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
   if (way !== null && answer.area_m2 === 0) {
     const machine = machineOf(answer.scenario)
-    const reached = `Your way ${way.meets ? 'meets' : 'misses'} the target`
-    return { kicker: reached, big: machine === 'none' ? 'No panels' : MACHINE_WORDS[machine] }
+    const reached = way.meets ? `Your way meets the target${often(sure)}` : 'Your way misses the target'
+    return { kicker: reached, big: machine === 'none' ? 'No panels' : machineWords(machine, answer.scenario) }
   }
   switch (answer.sizing.kind) {
     case 'own':
@@ -44,13 +52,15 @@ export function headline(answer: Headed, system: UnitSystem = 'si') {
       }
     case 'notNeeded':
       return {
-        kicker: way === null ? 'The room meets the target by itself' : 'What you took meets the target',
+        kicker: `${way === null ? 'The room meets the target by itself' : 'What you took meets the target'}${isUnsure(sure) ? often(sure) : ''}`,
         big: 'No panels',
       }
     case 'floor':
       return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
   }
 }
+
+const often = (sure: Met | null): string => (sure === null ? ' as described' : ` ${metIn(sure)}`)
 
 /** What of an answer its headline is made of. */
 type Headed = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit' | 'way'> & {

@@ -2,8 +2,9 @@ import type { UnitSystem } from '#model/basis/units'
 import type { LiveAnswer } from '#live/messages.ts'
 import { wordingText } from '#model/basis/words'
 import { machineOf } from '#model/design/scenario'
-import { fitLines, MACHINE_WORDS, whatIsSized } from '#ui/answer/answer-words.ts'
+import { fitLines, machineWords, whatIsSized } from '#ui/answer/answer-words.ts'
 import { limitText } from '#ui/answer/limit-text.ts'
+import { isUnsure, metIn, type Met } from '#ui/answer/sureness.ts'
 import { shownQuantity } from '#ui/words/quantity.ts'
 
 /** Whether to build a panel, in a few words, and why in a sentence or two. */
@@ -21,8 +22,15 @@ type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit' | 'way'> & {
   readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
 }
 
-/** The verdict on the design as it is; the numbers are those of the answer itself. */
-export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
+/** The verdict on the design as it is; the numbers are those of the answer itself, and in how many years it holds where known. */
+export function verdictOf(answer: Judged, system: UnitSystem, sure: Met | null = null): Verdict {
+  const verdict = plainVerdict(answer, system)
+  const holds = answer.way?.meets ?? answer.sizing.withPanels.measure <= 0
+  if (!holds || !isUnsure(sure)) return verdict
+  return { big: `${verdict.big.replace(/\.$/, '')}; the target is met ${metIn(sure)}.`, why: verdict.why }
+}
+
+function plainVerdict(answer: Judged, system: UnitSystem): Verdict {
   const { sizing, scenario } = answer
   const { withPanels, doNothing } = sizing
   const limit = limitText(scenario.target, system)
@@ -39,7 +47,7 @@ export function verdictOf(answer: Judged, system: UnitSystem): Verdict {
       big:
         machine === 'none'
           ? `The way you took is ${way.meets ? 'enough: no panels' : 'not enough'}.`
-          : `${MACHINE_WORDS[machine]} in place of panels.`,
+          : `${machineWords(machine, scenario)} in place of panels.`,
       why: [
         `You took: ${way.names.join(' + ')}. The room is then above ${limit} for ${hours(withPanels.hours_h)} a year; ${hours(way.asItIs.hours_h)} as it is${without}.`,
       ],

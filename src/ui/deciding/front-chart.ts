@@ -38,7 +38,7 @@ export function frontConfig(
           pointStyle: 'triangle',
           pointRadius: 6,
         },
-      ],
+      ].filter(({ data }) => data.length > 0),
     },
     options: {
       ...base,

@@ -22,6 +22,14 @@ export const firstLook = (hours: HoursSpread, panels: boolean): Sure => ({
   first: panels,
 })
 
+/** One whose words are as long as they may become: room is kept for them. */
+export const longestSure = (panels: boolean): Sure => ({
+  hours: { low_h: 1000, middle_h: 1000, high_h: 2000, met_frac: 0, draws: 32, all_h: [], own: null },
+  met: 10,
+  draws: 32,
+  first: panels,
+})
+
 /** The design itself: what its range says of the area that is built, and otherwise its hours. */
 export const ofDesign = (hours: HoursSpread, range: UncertaintyResult | null, area_m2: number): Sure =>
   range === null

@@ -6,6 +6,7 @@ import { targetWords, type TargetSpec } from '#model/design/target'
 import type { Combination } from '#studies/decide-trial.ts'
 import type { Decision } from '#studies/decide.ts'
 import type { WayKind } from '#studies/decide-ways.ts'
+import { isUnsure, metIn, type Met } from '#ui/answer/sureness.ts'
 
 export const WAY_TITLES: Readonly<Record<WayKind, string>> = {
   cheapest: 'Cheapest that meets the target',
@@ -62,12 +63,18 @@ const MACHINE_EFFECTS: Readonly<Partial<Record<Combination['plant'], { name: str
   },
 }
 
-/** One sentence: should there be panels? */
-export function headline(best: Combination, meets: boolean): string {
+/** One sentence: should there be panels? Surely said only where most of the years tried meet the target; null: not known yet. */
+export function headline(best: Combination, sure: Met | null): string {
   const what = listed(best.names) || 'Nothing needs to be done'
-  if (!meets) return `Nothing looked at holds the target. Nearest: ${what}.`
-  if (best.names.length === 0) return 'The room holds its target as it is: no panels, no machine.'
-  return best.panelArea_m2 > 0 ? `Panels belong here. Do this: ${what}.` : `No panels here. Do this: ${what}.`
+  if (!best.meets) return `Nothing looked at holds the target. Nearest: ${what}.`
+  const often = sure === null ? 'as described' : metIn(sure)
+  const surely = sure !== null && !isUnsure(sure)
+  if (best.names.length === 0)
+    return surely
+      ? 'The room holds its target as it is: no panels, no machine.'
+      : `No panels, no machine: the room meets its target as it is ${often}.`
+  const belong = best.panelArea_m2 > 0 ? 'Panels belong here.' : 'No panels here.'
+  return surely ? `${belong} Do this: ${what}.` : `${belong} ${what}: meets the target ${often}.`
 }
 
 /** "Paint the roof, shade the windows outside, ceiling fan". */
@@ -89,8 +96,8 @@ export const kilowattHours = (joules: number): string => {
 /** Sign of a change, for a number without its own. */
 export const signed = (change: number): string => (change > 0 ? '+' : change < 0 ? '−' : '')
 
-/** Which of the named ways that meet the target is cheapest once winter is counted, in a sentence. */
-export function withHeating({ ways, winter, years_y }: Decision, heat_perkWh: number): string {
+/** The named ways that meet the target, with what each costs once winter is counted; the cheapest of them. */
+function countedWithHeating({ ways, winter, years_y }: Decision, heat_perkWh: number) {
   const counted = ways.flatMap(({ combination }, i) => {
     const line = winter[i]
     if (line === undefined || !combination.meets) return []
@@ -101,8 +108,26 @@ export function withHeating({ ways, winter, years_y }: Decision, heat_perkWh: nu
       },
     ]
   })
-  if (heat_perkWh === 0 || counted.length < 2) return ''
-  const best = counted.reduce((a, b) => (b.all < a.all ? b : a))
+  if (heat_perkWh === 0 || counted.length < 2) return null
+  return { counted, best: counted.reduce((a, b) => (b.all < a.all ? b : a)) }
+}
+
+/** What the card of the cheapest way says where another is cheaper with heating; empty where none is. */
+export function cheaperWithHeating(decision: Decision, heat_perkWh: number): string {
+  const found = countedWithHeating(decision, heat_perkWh)
+  const first = found?.counted.find(({ combination }) => combination === decision.ways[0]?.combination)
+  if (!found || !first) return ''
+  const less = Math.round(first.all) - Math.round(found.best.all)
+  const name = listed(found.best.combination.names) || 'The room as it is'
+  return less > 0 ? `With heating counted, “${name}” is cheaper by ${less}.` : ''
+}
+
+/** Which of the named ways that meet the target is cheapest once winter is counted, in a sentence. */
+export function withHeating(decision: Decision, heat_perkWh: number): string {
+  const found = countedWithHeating(decision, heat_perkWh)
+  if (found === null) return ''
+  const { best } = found
+  const { ways, years_y } = decision
   const first = best.combination === ways[0]?.combination
   return `With heating at ${heat_perkWh} per kWh counted, ${first ? 'the first of these is the cheapest too' : `“${listed(best.combination.names)}” is the cheapest of these`} (${Math.round(best.all)} in ${years_y} years); where the room is not heated, leave that out (“Heat in winter” 0).`
 }

@@ -79,7 +79,7 @@ function frost({ scenario: { loop, plan }, year }: LiveAnswer): PlantCheck[] {
   return [
     {
       name: 'Frost',
-      line: words`The plate is below its frost limit of ${figure(plan.freezeLimit_C, 'C')} for ${count(Math.round(year.freezeRisk_h))} hours of the year: ${loop.fluid === 'glycol' ? 'the antifreeze' : 'draining'} has to work every time, and a pipe that sags holds water.`,
+      line: words`The plate is below its frost limit of ${figure(plan.freezeLimit_C, 'C')} for ${count(Math.round(year.freezeRisk_h))} ${Math.round(year.freezeRisk_h) === 1 ? 'hour' : 'hours'} of the year: ${loop.fluid === 'glycol' ? 'the antifreeze' : 'draining'} has to work every time, and a pipe that sags holds water.`,
       look: loop.fluid !== 'glycol',
     },
   ]
@@ -90,7 +90,7 @@ function dew({ year }: LiveAnswer): PlantCheck[] {
     year.dewHeld_h > 0
       ? {
           name: 'Dew indoors',
-          line: words`For ${count(Math.round(year.dewHeld_h))} hours cooling is held back so that nothing drips: without a working humidity sensor there is water on pipes and ceiling.`,
+          line: words`For ${count(Math.round(year.dewHeld_h))} ${Math.round(year.dewHeld_h) === 1 ? 'hour' : 'hours'} cooling is held back so that nothing drips: without a working humidity sensor there is water on pipes and ceiling.`,
           look: true,
         }
       : {

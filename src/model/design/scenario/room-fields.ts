@@ -42,14 +42,14 @@ export const ROOM_FIELDS = {
     'Clockwise from north: 180 is south.',
   ),
   roofBuild: choice(
-    { own: 'By U-value and mass', ...labelsOf(ROOF_BUILDS) },
+    { own: 'My own numbers (U-value, mass)', ...labelsOf(ROOF_BUILDS) },
     'own',
     'Roof is',
     'What the roof is made of, from the inside out; or give its U-value and mass.',
     'What it is made of decides how late and how strongly the day arrives inside.',
   ),
   wallBuild: choice(
-    { own: 'By U-value and mass', ...labelsOf(WALL_BUILDS) },
+    { own: 'My own numbers (U-value, mass)', ...labelsOf(WALL_BUILDS) },
     'own',
     'Walls are',
     'What the walls are made of, from the inside out; or give their U-value and mass.',

@@ -1,4 +1,4 @@
-import { short, words } from '#model/basis/words'
+import { figure, words } from '#model/basis/words'
 import { box, disc, head, label, path, type Drawing, type Shape, type Spot } from '../shapes.ts'
 import { flowing, mover, sensor, unit, valve } from '../symbols.ts'
 import { airWay } from './chain.ts'
@@ -36,7 +36,10 @@ export function coolerLoop(facts: WayFacts): Drawing {
       { mark: 'OF, DR', what: 'overflow and drain of the sump, with a trap' },
       { mark: 'FN', what: words`fan, ${cooler.flow}` },
       { mark: 'DM', what: 'damper, shut in winter' },
-      { mark: 'GR', what: words`grille in the room, after a duct ${short(cooler.duct_m, 2)} across (D1)` },
+      {
+        mark: 'GR',
+        what: words`grille in the room, after a duct ${figure(cooler.duct_m, 'duct')} across (D1)`,
+      },
       {
         mark: 'TH',
         what: direct ? words`thermostat, and humidity switch: off above ${cooler.mostHumid}` : 'thermostat',

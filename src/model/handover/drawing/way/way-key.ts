@@ -104,7 +104,7 @@ function machineKey({ cooler, conditioner }: WayFacts, find: (mark: string) => P
           { mark: 'E1', what: words`evaporative cooler, ${cooler.flow}, in shade on a level frame` },
           {
             mark: 'D1',
-            what: words`duct ${short(cooler.duct_m, 2)} across through the wall, damper, grille`,
+            what: words`duct ${figure(cooler.duct_m, 'duct')} across through the wall, damper, grille`,
           },
           { mark: 'X1', what: words`way out of its air: ${edges(find('X1'))}` },
         ]),

@@ -1,4 +1,4 @@
-import { count, figure, line, short, words } from '#model/basis/words'
+import { count, figure, line, words } from '#model/basis/words'
 import { heightCaution } from '../cautions.ts'
 import type { Work } from './work.ts'
 
@@ -63,7 +63,7 @@ function coolerSizes(spec: Cooler): Work['sizes'] {
       words`up to ${figure(spec.mostWater_kgh * LITRE_m3, 'content', 2)} an hour in the driest, hottest hours, ${figure(100 * spec.bled_frac, 'count', 2)} % of it bled off against salt`,
     ),
     line('Thermostat', words`set to ${figure(spec.startsAt_C, 'C')} of room air, as the year was simulated`),
-    line('Duct', words`${short(duct_m, 2)} across, or the same area`),
+    line('Duct', words`${figure(duct_m, 'duct')} across, or the same area`),
     line(
       'Way out',
       words`${figure(leaving_m2, 'm2', 2)} of open window or flap on the far side${direct ? ': it must stay open while the cooler runs' : ''}`,
