@@ -35,7 +35,7 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     part(
       count(amounts.unions),
       wet
-        ? words`flat-faced unions between headers of neighbouring modules, with gaskets for cold ${names.fluid}: tails brazed on at the bench, their sockets inside the edge profile (of a 42 mm (1 5/8 in) tube 27 mm (1 1/16 in) deep) where no ${names.passage} joins, collar and nut in the gap of ${short(MODULE_GAP_m)}, done up from above with a hook wrench; flat faces let a module be lowered between two others. Try one pair on the bench first`
+        ? words`flat-faced unions between headers of neighbouring modules, with gaskets for ${loopSpec.fluid === 'glycol' ? 'glycol mixes' : 'cold water'}: tails brazed on at the bench, their sockets inside the edge profile (of a 42 mm (1 5/8 in) tube 27 mm (1 1/16 in) deep) where no ${names.passage} joins, collar and nut in the gap of ${short(MODULE_GAP_m)}, done up from above with a hook wrench; flat faces let a module be lowered between two others. Try one pair on the bench first`
         : words`sleeves inside the headers of neighbouring modules, slid back into one header while the module is lowered, then half way into the other across the gap of ${short(MODULE_GAP_m)}, screwed and sealed there`,
     ),
     part(
