@@ -35,7 +35,7 @@ describe('a place by its town', () => {
       await goTo(page, 'krako', 'Kraków')
       expect(await page.locator('#climate option:checked').innerText()).toContain('Kraków')
       expect(await page.locator('.trust').innerText()).toMatch(
-        /once 1\.1 and once 1\.6 times that of the file/,
+        /came out at 1\.1 times and 1\.6 times the measured one/,
       )
       expect(await page.locator(big).innerText()).toMatch(/\d m²/)
       await page.click('summary:has-text("Check this climate")')
