@@ -1,4 +1,4 @@
-import { sameWay, type Scenario } from '#model/design/scenario'
+import { isTaken, type Scenario } from '#model/design/scenario'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import type { Decision, joinDecisions } from '#studies/decide.ts'
 import type { Way } from '#studies/decide-ways.ts'
@@ -63,10 +63,8 @@ export class DecideRun extends SharedRun<'decide'> {
   /** The same of the way that a description has taken, if it was found for just this description. */
   sureOfTaken(scenario: Scenario): HoursSpread | null {
     const { way } = scenario.job
-    if (way.length === 0 || this.decision === null || !this.isFor(scenario)) return null
-    const place = this.decision.ways.findIndex(({ combination: { measures, plant } }) =>
-      sameWay(plant === 'none' ? measures : [...measures, plant], way),
-    )
+    if (this.decision === null || !this.isFor(scenario)) return null
+    const place = this.decision.ways.findIndex(({ combination }) => isTaken(combination, way))
     return place < 0 ? null : this.sureOf(place)
   }
 }

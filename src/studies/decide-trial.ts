@@ -4,7 +4,7 @@ import type { CoolerHours } from '#model/building/year'
 import type { Combination, Prepared } from '#model/design/assembly'
 import { wayPrices, yearlyCost, type WayPrices } from '#model/design/cost'
 import { asItIs, type Measure } from '#model/design/measures'
-import { sameWay, type Scenario, type WayPart } from '#model/design/scenario'
+import type { Scenario } from '#model/design/scenario'
 import { exceedance, fanHours_h } from '#model/design/target'
 import type { WeatherRecord } from '#model/outdoors/weather'
 import {
@@ -22,14 +22,6 @@ import { machineYear, UNDER_LIMIT_K } from './decide-machine-year.ts'
 import type { Preparing } from './preparing.ts'
 
 export type { Combination }
-
-/** The parts of a way that a combination is. */
-export const partsOf = ({ measures, plant }: Pick<Combination, 'measures' | 'plant'>): readonly WayPart[] =>
-  plant === 'none' ? measures : [...measures, plant]
-
-/** True where a combination is the way taken. */
-export const isTaken = (one: Combination, taken: readonly WayPart[]): boolean =>
-  taken.length > 0 && sameWay(partsOf(one), taken)
 
 /**
  * Panels sized roughly, with a tank in a proportion seen before, or just as the design is: of whole modules, the tank at its

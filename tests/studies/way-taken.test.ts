@@ -2,9 +2,16 @@
 import { expect, test } from 'vitest'
 import { createStudies, finish } from '#studies/index.ts'
 import { joinHours } from '#studies/decide-sure.ts'
-import { partsOf, type Combination } from '#studies/decide-trial.ts'
+import type { Combination } from '#studies/decide-trial.ts'
 import { wordingText } from '#model/basis/words'
-import { defaultScenario, machineOf, measureIdsOf, withField, withWayTaken } from '#model/design/scenario'
+import {
+  defaultScenario,
+  machineOf,
+  measureIdsOf,
+  partsOf,
+  withField,
+  withWayTaken,
+} from '#model/design/scenario'
 import { sampleWeather } from '../../src/shell/samples.ts'
 
 const weather = sampleWeather('continental')

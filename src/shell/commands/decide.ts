@@ -1,9 +1,16 @@
 import { J_PER_KWH } from '#model/basis/hours'
 import { problemSentence, stop, wordingText } from '#model/basis/words'
 import { MEASURES } from '#model/design/measures'
-import { withField, withUsualTarget, type Scenario, type WayPart, wayText } from '#model/design/scenario'
+import {
+  isTaken,
+  withField,
+  withUsualTarget,
+  type Scenario,
+  type WayPart,
+  wayText,
+} from '#model/design/scenario'
 import { KEPT_FOR, USUAL_TARGETS, type KeptFor } from '#model/design/target'
-import { isTaken, type Combination } from '#studies/decide-trial.ts'
+import type { Combination } from '#studies/decide-trial.ts'
 import { TRIED, type Deciding, type Decision, type Tried } from '#studies/decide.ts'
 import type { WinterLine } from '#studies/decide-winter.ts'
 import { answered, studies } from '../answered.ts'

@@ -1,5 +1,5 @@
 import type { Workbench } from '#live/workbench.svelte.ts'
-import { isTaken } from '#studies/decide-trial.ts'
+import { isTaken } from '#model/design/scenario'
 import { firstLook, ofDesign, type Sure } from '#ui/deciding/sure-words.ts'
 
 /** How sure the way of that place is: a first look, and once it is the design, what all pages say of that. */

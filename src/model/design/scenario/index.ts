@@ -19,8 +19,10 @@ export { PRESETS, type PartialScenario, type Preset, withPreset } from './preset
 export { GROUPS, SCENARIO_VERSION, defaultScenario, fieldAt, fieldsOf } from './schema.ts'
 export { type MadeOrMeasured, SPREADS, USUAL_DRAWS, uncertainInputs } from './uncertain-inputs.ts'
 export {
+  isTaken,
   machineOf,
   measureIdsOf,
+  partsOf,
   plantOf,
   sameWay,
   sizesPanels,

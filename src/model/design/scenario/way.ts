@@ -1,6 +1,12 @@
 import type { Scenario } from './fields.ts'
-import type { MEASURE_NAMES } from './way-field.ts'
-import { PLANT_NAMES, WAY_NAMES, type MachineId, type WayPart, type WayPlant } from './way-field.ts'
+import {
+  PLANT_NAMES,
+  WAY_NAMES,
+  type MachineId,
+  type MeasureId,
+  type WayPart,
+  type WayPlant,
+} from './way-field.ts'
 
 type Way = Pick<Scenario, 'job'>
 
@@ -8,7 +14,7 @@ const ORDER = Object.keys(WAY_NAMES) as WayPart[]
 const isPlant = (part: string): part is WayPlant => Object.hasOwn(PLANT_NAMES, part)
 
 /** Measures of the way taken, in their order; empty where there is none. */
-export function measureIdsOf({ job }: Way): (keyof typeof MEASURE_NAMES)[] {
+export function measureIdsOf({ job }: Way): MeasureId[] {
   return ORDER.filter((part) => job.way.includes(part)).filter((part) => !isPlant(part))
 }
 
@@ -45,6 +51,20 @@ export function sizesPanels(scenario: Scenario): boolean {
   const { way } = scenario.job
   return scenario.target.autoArea && (way.length === 0 || way.includes('panels'))
 }
+
+/** Measures with what cools the room beside them, as a search has them. */
+interface Combined {
+  readonly measures: readonly MeasureId[]
+  readonly plant: WayPlant | 'none'
+}
+
+/** The parts of a way that a combination is. */
+export const partsOf = ({ measures, plant }: Combined): readonly WayPart[] =>
+  plant === 'none' ? measures : [...measures, plant]
+
+/** True where a combination is the way taken. */
+export const isTaken = (one: Combined, taken: readonly WayPart[]): boolean =>
+  taken.length > 0 && sameWay(partsOf(one), taken)
 
 /** The same description with panels in its way, in place of a machine; one without a way has panels already. */
 export function withPanelsInWay(scenario: Scenario): Scenario {
