@@ -10,7 +10,7 @@ import { PlateCourse } from './plate-course.ts'
 import { enterRoom, enterTank } from './room-flows.ts'
 import { PumpDuty, shareUsed } from './pump-duty.ts'
 import { RoomStep } from './room-step.ts'
-import { addLayers, turnOver } from './tank-layers.ts'
+import { addLayers, setTank, turnOver } from './tank-layers.ts'
 
 /** Laws of the delivery tried in one step before the last is kept; the energy balance closes whichever it is. */
 const LAW_TRIES = 4
@@ -70,6 +70,11 @@ export class YearKernel {
     else this.plate.temp_C = temp_C
   }
   private restingPlate_C = 0
+
+  /** The layer of the tank that the loop came back to in the last step, from the top. */
+  get entered(): number {
+    return this.system.tank?.entry ?? 0
+  }
 
   /** Water or frost on the panel, kg/m². */
   get water_kgm2(): number {
@@ -133,7 +138,7 @@ export class YearKernel {
     }
     seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
     seen.drop_K = plate.drop_K(sink_C)
-    seen.gain_K = plate.gain_K(sink_C, nodes.layers > 1 ? system.tank_C[nodes.bottom]! : sink_C)
+    seen.gain_K = plate.gain_K(sink_C)
     return duty.slack_K(seen, system.air_C, share)
   }
 
@@ -178,12 +183,27 @@ export class YearKernel {
     return running === null || this.nodes.tank ? 0 : this.room.port.heat_W(running, this.system.air_C)
   }
 
+  /** Solves with the layer that the loop comes back to being the one it belongs to, from the bottom up. */
   private solveOnce(hour: number, running: PlateCourse | null): void {
-    const { system, room, delivery } = this
+    const { tank, tank_C } = this.system
+    if (tank !== null) tank.entry = this.nodes.bottom
+    for (;;) {
+      this.solveMeans(hour, running)
+      if (running === null || tank === null || tank.entry === 0) return
+      if (running.back_C(tank_C[0]!) <= tank_C[tank.entry]!) return
+      tank.entry--
+    }
+  }
+
+  private solveMeans(hour: number, running: PlateCourse | null): void {
+    const { system, room, delivery, nodes, inputs } = this
     system.air_WK = room.air_WK
     system.airDrive_W = room.airDrive_W
-    if (delivery !== null) this.setTank(hour, delivery, running)
-    else if (running !== null) {
+    if (delivery !== null) {
+      setTank(system, nodes, inputs, hour, running)
+      delivery.add(system)
+      if (nodes.layers > 1) addLayers(system, nodes, inputs.plant!.store, running, delivery.flow_WK())
+    } else if (running !== null) {
       const { port } = room
       const seen = port.share / (1 + port.own_KW * running.charging_WK)
       system.air_WK += seen * running.charging_WK * port.share
@@ -216,28 +236,6 @@ export class YearKernel {
   private noteRoom(): void {
     this.temp_C[this.nodes.air] = this.room.air_C
     this.temp_C[this.nodes.port] = this.room.portNow_C()
-  }
-
-  private setTank(hour: number, delivery: Delivery, running: PlateCourse | null): void {
-    const { nodes, system, loss_WK } = this
-    const { layers, sink } = nodes
-    const { tankDrive_W } = system
-    const tank = system.tank!
-    tank.atTop_WK = tank.atBottom_WK = 0
-    const outdoor_C = this.inputs.room.outdoor_C[hour]!
-    for (let i = 0; i < layers; i++) {
-      tank.own_WK[i] = loss_WK[i]!
-      tankDrive_W[i] = this.tankOutside ? loss_WK[i]! * outdoor_C : 0
-      system.airTank_WK[i] = system.tankAir_WK[i] = this.tankOutside ? 0 : -loss_WK[i]!
-      if (!this.tankOutside) system.air_WK += loss_WK[i]!
-    }
-    if (layers > 1) {
-      addLayers(tank, tankDrive_W, nodes, this.inputs.plant!.store, running, delivery.flow_WK())
-    } else if (running !== null) {
-      tank.own_WK[sink]! += running.charging_WK
-      tankDrive_W[sink]! += running.charging_W
-    }
-    delivery.add(system)
   }
 
   private enterFlows(hour: number): void {

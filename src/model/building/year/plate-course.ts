@@ -128,15 +128,15 @@ export class PlateCourse extends PlateAlone {
     return into_C - flow.return_C(into_C, plate_C) + over_K
   }
 
-  /**
-   * How much colder the fluid comes back than where it enters, heat of pump and pipes in it, K; never colder than pipes in a mass may be supplied.
-   * @param entered_C  mean of the bottom of a tank in layers, which a warmer return would stir up; of the charged node elsewhere
-   */
-  gain_K(sinkMean_C: number, entered_C: number): number {
-    const back_C = this.mixing
-      ? this.mixed.supply_C
-      : this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
-    return entered_C - Math.max(back_C, this.lowest_C)
+  /** How much colder the fluid comes back than the charged node, heat of pump and pipes in it, K; never colder than pipes in a mass may be supplied. */
+  gain_K(sinkMean_C: number): number {
+    const back_C = this.mixing ? this.mixed.supply_C : this.back_C(sinkMean_C)
+    return sinkMean_C - Math.max(back_C, this.lowest_C)
+  }
+
+  /** What comes back, heat of pump and pipes in it, no return water being blended in, °C. */
+  back_C(sinkMean_C: number): number {
+    return this.supply_C(sinkMean_C, this.relaxation.mean_C(sinkMean_C))
   }
 
   /** Where a dry plate is in balance with no fluid in it, °C. */

@@ -16,7 +16,7 @@ export interface StepSeen {
   readonly sink_C: number
   /** What the panel takes from the fluid while the pump runs, as a fall of temperature, K. */
   readonly drop_K: number
-  /** How much colder the fluid comes back than where it enters store or mass, heat of pump and pipes in it, K. */
+  /** How much colder the fluid comes back than it left, heat of pump and pipes in it, K. */
   readonly gain_K: number
 }
 
@@ -30,14 +30,13 @@ interface PlateAtRest {
 
 /**
  * The share of a step that the pump runs. The controller's switching is finer than a step; what it comes to is the largest
- * share at which the panel still takes the stop difference from the fluid, which comes back no warmer than where it enters (the
- * bottom of a tank in layers, which it would stir up), the store is not under its lowest, and a mass is not under the
- * thermostat. All of these fall with the share, so there is one answer, and it moves with the temperatures without a jump.
+ * share at which the panel still takes the stop difference from the fluid, which comes back no warmer than it left, the store
+ * is not under its lowest, and a mass is not under the thermostat. All of these fall with the share, so there is one answer, and it moves with the temperatures without a jump.
  *
  * Between its two differences a switch keeps the state that it has, and which one that is hangs on what came before: a store
  * a little warmer would start the pump and end up the colder. Here the share grows in that band from none, where just the stop
  * difference could be had from the plate in balance, to all at the start difference: no memory, and the warmer store stays the warmer.
- * In a tank in layers what comes back lies at the bottom and leaves the top, which is looked at, as warm: begun at the stop difference, a
+ * In a tank in layers what comes back lies further down and leaves the top, which is looked at, as warm: begun at the stop difference, a
  * pump would put all of that under a store a little warmer, and nothing under another. There the share grows from where nothing is gained.
  */
 export class PumpDuty {

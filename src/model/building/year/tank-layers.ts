@@ -1,41 +1,69 @@
 import type { StoreModel } from '#model/building/store'
-import type { LayerSystem } from './layer-system.ts'
+import type { HubSystem } from './hub-system.ts'
+import type { YearInputs } from './inputs.ts'
 import type { Nodes } from './nodes.ts'
 import type { PlateCourse } from './plate-course.ts'
 
 /**
- * Flow through the layers of a tank: up with the panel's loop (drawn at the top, back at the bottom), down with the
+ * The rows of the tank in the system of a step: what it loses, and what the loop does to a mixed one.
+ * @param running  the plate with its loop, or null at rest
+ */
+export function setTank(
+  system: HubSystem,
+  nodes: Nodes,
+  { plant, room }: YearInputs,
+  hour: number,
+  running: PlateCourse | null,
+): void {
+  const { store } = plant!
+  const isOutside = store.lossTo === 'outside'
+  const { tankDrive_W, airTank_WK, tankAir_WK } = system
+  const tank = system.tank!
+  tank.atTop_WK = tank.atEntry_WK = 0
+  for (let i = 0; i < nodes.layers; i++) {
+    const loss_WK = store.layerLoss_WK[i]!
+    tank.own_WK[i] = loss_WK
+    tankDrive_W[i] = isOutside ? loss_WK * room.outdoor_C[hour]! : 0
+    airTank_WK[i] = tankAir_WK[i] = isOutside ? 0 : -loss_WK
+    if (!isOutside) system.air_WK += loss_WK
+  }
+  if (nodes.layers === 1 && running !== null) {
+    tank.own_WK[nodes.sink]! += running.charging_WK
+    tankDrive_W[nodes.sink]! += running.charging_W
+  }
+}
+
+/**
+ * Flow through the layers of a tank: up with the panel's loop (drawn at the top, back at layer `tank.entry`), down with the
  * delivery's (drawn at the bottom, back at the top); only the net of the two passes between layers. Conduction
  * between neighbours.
  * @param running  the plate with its loop, or null at rest
  * @param down_WK  ṁc of the delivery
  */
 export function addLayers(
-  tank: LayerSystem,
-  drive_W: Float64Array,
+  { tank, tankDrive_W: drive_W }: HubSystem,
   { top, bottom }: Nodes,
   store: StoreModel,
   running: PlateCourse | null,
   down_WK: number,
 ): void {
   const up_WK = running === null ? 0 : running.share * running.flow.rate_WK
-  const fromBelow_WK = Math.max(up_WK - down_WK, 0) + store.betweenLayers_WK
-  const fromAbove_WK = Math.max(down_WK - up_WK, 0) + store.betweenLayers_WK
+  const { own_WK, fromBelow_WK, fromAbove_WK, entry } = tank!
   // Σ of a layer's inflows equals Σ of its outflows: its diagonal takes all that leaves it.
-  const { own_WK } = tank
-  tank.fromBelow_WK = fromBelow_WK
-  tank.fromAbove_WK = fromAbove_WK
   for (let i = top; i < bottom; i++) {
-    own_WK[i + 1]! += fromBelow_WK
-    own_WK[i]! += fromAbove_WK
+    const net_WK = i < entry ? up_WK - down_WK : -down_WK
+    fromBelow_WK[i] = Math.max(net_WK, 0) + store.betweenLayers_WK
+    fromAbove_WK[i] = Math.max(-net_WK, 0) + store.betweenLayers_WK
+    own_WK[i + 1]! += fromBelow_WK[i]!
+    own_WK[i]! += fromAbove_WK[i]!
   }
   own_WK[top]! += up_WK
-  tank.atTop_WK -= down_WK
+  tank!.atTop_WK -= down_WK
   own_WK[bottom]! += down_WK
   if (running === null) return
   const { flow, relaxation } = running
-  tank.atBottom_WK -= up_WK * (flow.backTop + flow.backPlate * relaxation.meanSlope)
-  drive_W[bottom]! += up_WK * (flow.backPlate * relaxation.meanOffset_C + flow.backConst_C)
+  tank!.atEntry_WK -= up_WK * (flow.backTop + flow.backPlate * relaxation.meanSlope)
+  drive_W[entry]! += up_WK * (flow.backPlate * relaxation.meanOffset_C + flow.backConst_C)
 }
 
 /**

@@ -26,7 +26,7 @@ export const STORE_FIELDS = {
     'count',
     { min: 2, max: 8, default: 4, usual: [2, 8], step: 1 },
     'Layers',
-    'Only for a layered tank.',
+    'Only for a layered tank. What comes back from the panels is let in where the tank is as warm.',
   ),
   insulation_m: number(
     'm',

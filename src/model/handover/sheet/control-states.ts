@@ -1,6 +1,6 @@
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { fadedAt_K, openAt_K } from '#model/building/year'
-import { inLayers, mayRun } from './controls.ts'
+import { mayRun } from './controls.ts'
 import type { Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
 import { REST_min } from './rest.ts'
@@ -67,7 +67,7 @@ function loopStates(plant: Plant): ControlState[] {
     ),
     state(
       'No more to gain',
-      words`the ${mover} is running, ${roundWords(plant)}, and S4 is less than ${figure(plan.stopDifference_K, 'K')} under S3${inLayers(plant) ? ', or over S8' : ''}`,
+      words`the ${mover} is running, ${roundWords(plant)}, and S4 is less than ${figure(plan.stopDifference_K, 'K')} under S3`,
     ),
     state(
       'Running',
@@ -80,7 +80,7 @@ function loopStates(plant: Plant): ControlState[] {
 /** What the loop is controlled by: without one of these it cannot be. */
 function loopSensors(plant: Plant): string {
   if (plant.tank === null) return 'S1 to S7'
-  return inLayers(plant) ? 'S1 to S4, S7 or S8' : 'S1 to S4 or S7'
+  return 'S1 to S4 or S7'
 }
 
 /** S4 and S3 say something only once what left the store has come back. */

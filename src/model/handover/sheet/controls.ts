@@ -16,7 +16,7 @@ export function controlLines(plant: Plant): SheetLine[] {
     ),
     line(
       `${Mover} stops`,
-      words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3)${inLayers(plant) ? ', or warmer than the bottom of the tank (S8), which it would stir up' : ''}, or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
+      words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3), or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
     ),
     ...restLines(),
     line(

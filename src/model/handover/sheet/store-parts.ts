@@ -2,6 +2,7 @@ import { fluidProperties, LOOP_TEMP_C } from '#model/panels/loop'
 import { doorWords } from '#model/design/assembly'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { partOf, type Part } from './part.ts'
+import { inLayers } from './controls.ts'
 import { widerThanDoor } from './place-lines.ts'
 import type { Plant } from './plant.ts'
 import type { Quantities } from './quantities.ts'
@@ -37,7 +38,7 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(1),
-      words`return ${pipe} over the rim, by a notch of the lid, ending ${figure(levels.end_m, 'span')} above the bottom`,
+      words`return ${pipe} over the rim, by a notch of the lid, ending ${figure(levels.end_m, 'span')} above the bottom${inLayers(plant) ? words`, in an upright inlet pipe twice as wide from there to the water line, closed below and with holes all along, out of which the water flows where the tank is as warm (an open end would stir up what is colder: this reckoning does not contain that)` : ''}`,
     ),
     part(
       count(2),

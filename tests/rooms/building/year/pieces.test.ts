@@ -4,6 +4,7 @@ import { LinearSystem } from '#model/basis/numbers'
 import { LoopFlow } from '#inside/model/building/year/loop-flow.ts'
 import { panelExchange_WK } from '#model/building/year'
 import { PlateStep } from '#inside/model/building/year/plate-step.ts'
+import type { HubSystem } from '#inside/model/building/year/hub-system.ts'
 import { LayerSystem } from '#inside/model/building/year/layer-system.ts'
 import { addLayers, turnOver } from '#inside/model/building/year/tank-layers.ts'
 import { nodesOf, type Nodes } from '#inside/model/building/year/nodes.ts'
@@ -170,39 +171,43 @@ describe('the plate over one step', () => {
 
 /** Its matrix, row by row. */
 function written(tank: LayerSystem): number[] {
-  const { size: n, own_WK, fromBelow_WK, fromAbove_WK, atTop_WK, atBottom_WK } = tank
+  const { size: n, own_WK, fromBelow_WK, fromAbove_WK, atTop_WK, atEntry_WK, entry } = tank
   const m = Array.from({ length: n * n }, () => 0)
   for (let i = 0; i < n; i++) {
     m[i * n + i]! += own_WK[i]!
-    if (i > 0) m[i * n + i - 1]! -= fromAbove_WK
-    if (i < n - 1) m[i * n + i + 1]! -= fromBelow_WK
+    if (i > 0) m[i * n + i - 1]! -= fromAbove_WK[i - 1]!
+    if (i < n - 1) m[i * n + i + 1]! -= fromBelow_WK[i]!
   }
   m[n - 1]! += atTop_WK
-  m[(n - 1) * n]! += atBottom_WK
+  m[entry * n]! += atEntry_WK
   return m
 }
 
-test.each([1, 2, 3, 4, 8])(
-  'a tank of %i layers as a system gives back what its matrix was multiplied with',
-  (n) => {
-    const tank = new LayerSystem(n)
-    tank.own_WK.forEach((_, i) => (tank.own_WK[i] = 9 + i))
-    Object.assign(tank, { fromBelow_WK: 2.5, fromAbove_WK: 0.5, atTop_WK: -3, atBottom_WK: -1.25 })
-    const m = written(tank)
-    tank.close()
-    tank.factor()
-    for (const x of [
-      Array.from({ length: n }, (_, i) => i - 2),
-      Array.from({ length: n }, (_, i) => 7 / (i + 1)),
-    ]) {
-      const right = Float64Array.from(x, (_, i) =>
-        x.reduce((sum, value, j) => sum + m[i * n + j]! * value, 0),
-      )
-      tank.solve(right)
-      x.forEach((value, i) => expect(right[i]).toBeCloseTo(value, 12))
-    }
-  },
-)
+describe.each([1, 2, 3, 4, 8])('a tank of %i layers as a system', (n) => {
+  test.each(Array.from({ length: n }, (_, entry) => entry))(
+    'entered at layer %i gives back what its matrix was multiplied with',
+    (entry) => {
+      const tank = new LayerSystem(n)
+      tank.own_WK.forEach((_, i) => (tank.own_WK[i] = 9 + i))
+      tank.fromBelow_WK.forEach((_, i) => (tank.fromBelow_WK[i] = i < entry ? 2.5 : 0.25))
+      tank.fromAbove_WK.forEach((_, i) => (tank.fromAbove_WK[i] = i < entry ? 0.5 : 1.5))
+      Object.assign(tank, { atTop_WK: -3, atEntry_WK: -1.25, entry })
+      const m = written(tank)
+      tank.close()
+      tank.factor()
+      for (const x of [
+        Array.from({ length: n }, (_, i) => i - 2),
+        Array.from({ length: n }, (_, i) => 7 / (i + 1)),
+      ]) {
+        const right = Float64Array.from(x, (_, i) =>
+          x.reduce((sum, value, j) => sum + m[i * n + j]! * value, 0),
+        )
+        tank.solve(right)
+        x.forEach((value, i) => expect(right[i]).toBeCloseTo(value, 12))
+      }
+    },
+  )
+})
 
 describe('layers of a tank', () => {
   const store = bareTank([4e5, 4e5, 4e5], [0, 0, 0], { betweenLayers_WK: 0.5 })
@@ -214,10 +219,11 @@ describe('layers of a tank', () => {
     flow: { rate_WK: 3, backTop: 0.4, backPlate: 0.5, backConst_C: 1.5 },
     relaxation: { meanSlope: 0.2, meanOffset_C: 7 },
   } as unknown as PlateCourse
-  const filled = (loop: PlateCourse | null, down_WK: number) => {
+  const filled = (loop: PlateCourse | null, down_WK: number, entry = 2) => {
     const tank = new LayerSystem(3)
+    tank.entry = entry
     const drive_W = new Float64Array(3)
-    addLayers(tank, drive_W, nodes, store, loop, down_WK)
+    addLayers({ tank, tankDrive_W: drive_W } as unknown as HubSystem, nodes, store, loop, down_WK)
     return { m: written(tank), drive_W }
   }
 
@@ -238,6 +244,12 @@ describe('layers of a tank', () => {
     want.forEach((value, i) => expect(m[i], `entry ${i}`).toBeCloseTo(value, 12))
     expect(drive_W[2]).toBeCloseTo(3 * (0.5 * 7 + 1.5), 12)
     expect([drive_W[0], drive_W[1]]).toEqual([0, 0])
+  })
+  test('a return as warm as the middle enters there: under it the delivery alone flows', () => {
+    const { m, drive_W } = filled(running, 2, 1)
+    const want = [0.5 + 3, -1.5, -2, -0.5 - 3 * (0.4 + 0.5 * 0.2), 1.5 + 2.5, -0.5, 0, -2.5, 2.5]
+    want.forEach((value, i) => expect(m[i], `entry ${i}`).toBeCloseTo(value, 12))
+    expect([...drive_W]).toEqual([0, 3 * (0.5 * 7 + 1.5), 0])
   })
 
   const overturned = (temps: readonly number[], capacities = temps.map(() => 1)) => {

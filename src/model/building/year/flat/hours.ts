@@ -1191,190 +1191,235 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
     let bottomMean_C = numbers[158]!;
     let layersMean_C = numbers[159]!;
     let tankEnd = numbers[82]!;
+    let entryAt = 0;
     let up_WK = 0;
     let down_WK = 0;
-    let below_WK = 0;
-    let above_WK = 0;
+    let raised_WK = 0;
+    let sunk_WK = 0;
     let column_WK = 0;
     let row_WK = 0;
     let back_W = 0;
     let fromOwn_WK = 0;
     let fromDrive_W = 0;
     let fromAir_WK = 0;
+    let entryRight_WK = 0;
+    let entryDrive_W = 0;
+    let entryAir_WK = 0;
     let layerAt = 0;
     let gives_WK = 0;
     let takes_W = 0;
     let meetsAir_WK = 0;
+    let below_WK = 0;
+    let above_WK = 0;
     let lastOwn_WK = 0;
     let lastDrive_W = 0;
     let lastAir_WK = 0;
     { // solveLayers
-        const last = PER_LAYER_HERE * (layers - 1);
-        { // takeFlows
-            up_WK = share * rate_WK;
-            down_WK = 0;
-            if (law === OPEN_TO_STORE)
-                down_WK = open_WK;
-            else if (law === PARTLY_OPEN)
-                down_WK = open_WK * fanShare;
-            else if (law !== CLOSED)
-                down_WK = open_WK * (fanShare > LEAST_FLOW ? fanShare : LEAST_FLOW);
-            below_WK = (up_WK > down_WK ? up_WK - down_WK : 0) + betweenLayers_WK;
-            above_WK = (down_WK > up_WK ? down_WK - up_WK : 0) + betweenLayers_WK;
-            column_WK = joined_WK - down_WK;
-            row_WK = back_W = fromOwn_WK = fromDrive_W = fromAir_WK = 0;
-            if (up_WK > 0) {
-                row_WK = -up_WK * (backTop + backPlate * meanSlope);
-                back_W = up_WK * (backPlate * meanOffset_C + backConst_C);
-            }
-        }
-        // The last first: all above it take something from it.
-        layerAt = last;
-        { // makeRow
-            const i = layerAt;
-            const isOutside = tankOutside === 1;
-            const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
-            gives_WK = i > 0 ? loss_WK + below_WK : loss_WK;
-            takes_W = isOutside ? loss_WK * outdoor_C : 0;
-            meetsAir_WK = isOutside ? 0 : -loss_WK;
-            if (i < PER_LAYER_HERE * (layers - 1))
-                gives_WK += above_WK;
-            else {
-                gives_WK += down_WK;
-                takes_W += back_W;
-            }
-            if (i === 0) {
-                gives_WK += up_WK;
-                takes_W = topDrive_W;
-                meetsAir_WK += topAir_WK;
-            }
-            const capacity_JK = layerRows[i + LAYER_JK]!;
-            const pace = (gives_WK * step_s) / capacity_JK;
-            if (pace !== layerRows[i + LAYER_PACE]!) {
-                layerRows[i + LAYER_PACE] = pace;
-                x = pace;
-                meanStep: { // meanStep
-                    if (x < SMALL) {
-                        endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                        break meanStep;
+        entryAt = PER_LAYER_HERE * (layers - 1);
+        for (;;) {
+            { // solveRowsOnce
+                const last = PER_LAYER_HERE * (layers - 1);
+                { // takeFlows
+                    up_WK = share * rate_WK;
+                    down_WK = 0;
+                    if (law === OPEN_TO_STORE)
+                        down_WK = open_WK;
+                    else if (law === PARTLY_OPEN)
+                        down_WK = open_WK * fanShare;
+                    else if (law !== CLOSED)
+                        down_WK = open_WK * (fanShare > LEAST_FLOW ? fanShare : LEAST_FLOW);
+                    raised_WK = (up_WK > down_WK ? up_WK - down_WK : 0) + betweenLayers_WK;
+                    sunk_WK = (down_WK > up_WK ? down_WK - up_WK : 0) + betweenLayers_WK;
+                    column_WK = joined_WK - down_WK;
+                    row_WK = back_W = fromOwn_WK = fromDrive_W = fromAir_WK = 0;
+                    entryRight_WK = entryDrive_W = entryAir_WK = 0;
+                    if (up_WK > 0) {
+                        row_WK = -up_WK * (backTop + backPlate * meanSlope);
+                        back_W = up_WK * (backPlate * meanOffset_C + backConst_C);
                     }
-                    const left = decay(x);
-                    endOverMean = (x * (1 - left)) / (x - 1 + left);
                 }
-                layerRows[i + LAYER_END] = endOverMean;
-            }
-            const holds_WK = (layerRows[i + LAYER_END]! * capacity_JK) / step_s;
-            gives_WK += holds_WK;
-            takes_W += holds_WK * layerRows[i + LAYER_C]!;
-        }
-        lastOwn_WK = gives_WK;
-        lastDrive_W = takes_W;
-        lastAir_WK = meetsAir_WK;
-        for (layerAt = 0; layerAt < last; layerAt += PER_LAYER_HERE) {
-            { // makeRow
-                const i = layerAt;
-                const isOutside = tankOutside === 1;
-                const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
-                gives_WK = i > 0 ? loss_WK + below_WK : loss_WK;
-                takes_W = isOutside ? loss_WK * outdoor_C : 0;
-                meetsAir_WK = isOutside ? 0 : -loss_WK;
-                if (i < PER_LAYER_HERE * (layers - 1))
-                    gives_WK += above_WK;
-                else {
-                    gives_WK += down_WK;
-                    takes_W += back_W;
-                }
-                if (i === 0) {
-                    gives_WK += up_WK;
-                    takes_W = topDrive_W;
-                    meetsAir_WK += topAir_WK;
-                }
-                const capacity_JK = layerRows[i + LAYER_JK]!;
-                const pace = (gives_WK * step_s) / capacity_JK;
-                if (pace !== layerRows[i + LAYER_PACE]!) {
-                    layerRows[i + LAYER_PACE] = pace;
-                    x = pace;
-                    meanStep: { // meanStep
-                        if (x < SMALL) {
-                            endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
-                            break meanStep;
+                // The last first: all above it take something from it.
+                layerAt = last;
+                { // makeRow
+                    const i = layerAt;
+                    const isOutside = tankOutside === 1;
+                    const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
+                    const isOver = i < entryAt;
+                    gives_WK = loss_WK;
+                    if (i > 0)
+                        gives_WK += i <= entryAt ? raised_WK : betweenLayers_WK;
+                    takes_W = isOutside ? loss_WK * outdoor_C : 0;
+                    meetsAir_WK = isOutside ? 0 : -loss_WK;
+                    below_WK = isOver ? raised_WK : betweenLayers_WK;
+                    above_WK = isOver ? sunk_WK : down_WK + betweenLayers_WK;
+                    gives_WK += i < PER_LAYER_HERE * (layers - 1) ? above_WK : down_WK;
+                    if (i === 0) {
+                        gives_WK += up_WK;
+                        takes_W = topDrive_W;
+                        meetsAir_WK += topAir_WK;
+                    }
+                    if (i === entryAt)
+                        takes_W += back_W;
+                    // A top that the loop comes back to meets itself.
+                    if (i === 0 && entryAt === 0) {
+                        gives_WK += row_WK;
+                        row_WK = 0;
+                    }
+                    const capacity_JK = layerRows[i + LAYER_JK]!;
+                    const pace = (gives_WK * step_s) / capacity_JK;
+                    if (pace !== layerRows[i + LAYER_PACE]!) {
+                        layerRows[i + LAYER_PACE] = pace;
+                        x = pace;
+                        meanStep: { // meanStep
+                            if (x < SMALL) {
+                                endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                                break meanStep;
+                            }
+                            const left = decay(x);
+                            endOverMean = (x * (1 - left)) / (x - 1 + left);
                         }
-                        const left = decay(x);
-                        endOverMean = (x * (1 - left)) / (x - 1 + left);
+                        layerRows[i + LAYER_END] = endOverMean;
                     }
-                    layerRows[i + LAYER_END] = endOverMean;
+                    const holds_WK = (layerRows[i + LAYER_END]! * capacity_JK) / step_s;
+                    gives_WK += holds_WK;
+                    takes_W += holds_WK * layerRows[i + LAYER_C]!;
                 }
-                const holds_WK = (layerRows[i + LAYER_END]! * capacity_JK) / step_s;
-                gives_WK += holds_WK;
-                takes_W += holds_WK * layerRows[i + LAYER_C]!;
-            }
-            { // eliminateRow
-                const i = layerAt;
-                // The last is the neighbour of the last but one.
-                if (i === PER_LAYER_HERE * (layers - 2)) {
-                    column_WK -= below_WK;
-                    row_WK -= above_WK;
+                lastOwn_WK = gives_WK;
+                lastDrive_W = takes_W;
+                lastAir_WK = meetsAir_WK;
+                for (layerAt = 0; layerAt < last; layerAt += PER_LAYER_HERE) {
+                    { // makeRow
+                        const i = layerAt;
+                        const isOutside = tankOutside === 1;
+                        const loss_WK = layerRows[i + LAYER_LOSS_WK]!;
+                        const isOver = i < entryAt;
+                        gives_WK = loss_WK;
+                        if (i > 0)
+                            gives_WK += i <= entryAt ? raised_WK : betweenLayers_WK;
+                        takes_W = isOutside ? loss_WK * outdoor_C : 0;
+                        meetsAir_WK = isOutside ? 0 : -loss_WK;
+                        below_WK = isOver ? raised_WK : betweenLayers_WK;
+                        above_WK = isOver ? sunk_WK : down_WK + betweenLayers_WK;
+                        gives_WK += i < PER_LAYER_HERE * (layers - 1) ? above_WK : down_WK;
+                        if (i === 0) {
+                            gives_WK += up_WK;
+                            takes_W = topDrive_W;
+                            meetsAir_WK += topAir_WK;
+                        }
+                        if (i === entryAt)
+                            takes_W += back_W;
+                        // A top that the loop comes back to meets itself.
+                        if (i === 0 && entryAt === 0) {
+                            gives_WK += row_WK;
+                            row_WK = 0;
+                        }
+                        const capacity_JK = layerRows[i + LAYER_JK]!;
+                        const pace = (gives_WK * step_s) / capacity_JK;
+                        if (pace !== layerRows[i + LAYER_PACE]!) {
+                            layerRows[i + LAYER_PACE] = pace;
+                            x = pace;
+                            meanStep: { // meanStep
+                                if (x < SMALL) {
+                                    endOverMean = (1 - x / 2 + (x * x) / 6) / (0.5 - x / 6 + (x * x) / 24);
+                                    break meanStep;
+                                }
+                                const left = decay(x);
+                                endOverMean = (x * (1 - left)) / (x - 1 + left);
+                            }
+                            layerRows[i + LAYER_END] = endOverMean;
+                        }
+                        const holds_WK = (layerRows[i + LAYER_END]! * capacity_JK) / step_s;
+                        gives_WK += holds_WK;
+                        takes_W += holds_WK * layerRows[i + LAYER_C]!;
+                    }
+                    { // eliminateRow
+                        const i = layerAt;
+                        const last = PER_LAYER_HERE * (layers - 1);
+                        const isNextLast = i + PER_LAYER_HERE === last;
+                        const isNextEntered = i + PER_LAYER_HERE === entryAt;
+                        // The last is the neighbour of the last but one.
+                        if (isNextLast)
+                            column_WK -= below_WK;
+                        const pivot = 1 / (gives_WK + fromOwn_WK);
+                        const drive_W = takes_W + fromDrive_W;
+                        const inAir_WK = meetsAir_WK + fromAir_WK;
+                        const less = ((isNextEntered ? row_WK : 0) - above_WK) * pivot;
+                        const part = isNextEntered ? 0 : row_WK * pivot;
+                        layerRows[i + LAYER_PIVOT] = pivot;
+                        layerRows[i + LAYER_COLUMN] = column_WK;
+                        layerRows[i + LAYER_MEAN_C] = drive_W;
+                        layerRows[i + LAYER_AIR] = inAir_WK;
+                        entryRight_WK -= part * column_WK;
+                        entryDrive_W -= part * drive_W;
+                        entryAir_WK -= part * inAir_WK;
+                        column_WK *= -less;
+                        fromOwn_WK = less * below_WK;
+                        fromDrive_W = -less * drive_W;
+                        fromAir_WK = -less * inAir_WK;
+                        row_WK = part * below_WK;
+                        if (isNextEntered) {
+                            column_WK += entryRight_WK;
+                            fromDrive_W += entryDrive_W;
+                            fromAir_WK += entryAir_WK;
+                        }
+                        if (isNextLast) {
+                            lastOwn_WK += column_WK;
+                            lastDrive_W += fromDrive_W;
+                            lastAir_WK += fromAir_WK;
+                        }
+                    }
                 }
-                const pivot = 1 / (gives_WK - fromOwn_WK);
-                const drive_W = takes_W + fromDrive_W;
-                const inAir_WK = meetsAir_WK + fromAir_WK;
-                const part = row_WK * pivot;
-                const less = above_WK * pivot;
-                lastOwn_WK -= part * column_WK;
-                lastDrive_W -= part * drive_W;
-                lastAir_WK -= part * inAir_WK;
-                fromOwn_WK = less * below_WK;
-                fromDrive_W = less * drive_W;
-                fromAir_WK = less * inAir_WK;
-                layerRows[i + LAYER_PIVOT] = pivot;
-                layerRows[i + LAYER_COLUMN] = column_WK;
-                layerRows[i + LAYER_MEAN_C] = drive_W;
-                layerRows[i + LAYER_AIR] = inAir_WK;
-                column_WK *= less;
-                row_WK = part * below_WK;
+                { // solveRows
+                    const end = PER_LAYER_HERE * (layers - 1);
+                    const pivotOfLast = 1 / lastOwn_WK;
+                    const ended_C = lastDrive_W * pivotOfLast;
+                    const endedAir = lastAir_WK * pivotOfLast;
+                    layerRows[end + LAYER_MEAN_C] = ended_C;
+                    layerRows[end + LAYER_AIR] = endedAir;
+                    let after_C = 0;
+                    let afterAir = 0;
+                    for (let i = end - PER_LAYER_HERE; i >= 0; i -= PER_LAYER_HERE) {
+                        const pivot = layerRows[i + LAYER_PIVOT]!;
+                        const right_WK = layerRows[i + LAYER_COLUMN]!;
+                        const raises_WK = i < entryAt ? raised_WK : betweenLayers_WK;
+                        after_C = (layerRows[i + LAYER_MEAN_C]! - right_WK * ended_C + raises_WK * after_C) * pivot;
+                        afterAir = (layerRows[i + LAYER_AIR]! - right_WK * endedAir + raises_WK * afterAir) * pivot;
+                        layerRows[i + LAYER_MEAN_C] = after_C;
+                        layerRows[i + LAYER_AIR] = afterAir;
+                    }
+                }
+                { // meetAir
+                    const end = PER_LAYER_HERE * (layers - 1);
+                    let inAir_WK = airOwn_WK;
+                    let toAir_W = airDrive_W;
+                    for (let i = 0; i <= end; i += PER_LAYER_HERE) {
+                        let met_WK = tankOutside === 1 ? 0 : -layerRows[i + LAYER_LOSS_WK]!;
+                        if (i === end)
+                            met_WK += airBottom_WK;
+                        inAir_WK -= met_WK * layerRows[i + LAYER_AIR]!;
+                        toAir_W -= met_WK * layerRows[i + LAYER_MEAN_C]!;
+                    }
+                    const aired_C = toAir_W * (1 / inAir_WK);
+                    airMean_C = aired_C;
+                    let sum_C = 0;
+                    for (let i = 0; i <= end; i += PER_LAYER_HERE) {
+                        const mean_C = layerRows[i + LAYER_MEAN_C]! - layerRows[i + LAYER_AIR]! * aired_C;
+                        layerRows[i + LAYER_MEAN_C] = mean_C;
+                        sum_C += mean_C;
+                    }
+                    tankMean_C = layerRows[LAYER_MEAN_C]!;
+                    bottomMean_C = layerRows[end + LAYER_MEAN_C]!;
+                    layersMean_C = sum_C / layers;
+                    tankEnd = layerRows[LAYER_END]!;
+                }
             }
-        }
-        { // solveRows
-            const end = PER_LAYER_HERE * (layers - 1);
-            const pivotOfLast = 1 / lastOwn_WK;
-            const ended_C = lastDrive_W * pivotOfLast;
-            const endedAir = lastAir_WK * pivotOfLast;
-            layerRows[end + LAYER_MEAN_C] = ended_C;
-            layerRows[end + LAYER_AIR] = endedAir;
-            let after_C = 0;
-            let afterAir = 0;
-            for (let i = end - PER_LAYER_HERE; i >= 0; i -= PER_LAYER_HERE) {
-                const pivot = layerRows[i + LAYER_PIVOT]!;
-                const right_WK = layerRows[i + LAYER_COLUMN]!;
-                after_C = (layerRows[i + LAYER_MEAN_C]! - right_WK * ended_C + below_WK * after_C) * pivot;
-                afterAir = (layerRows[i + LAYER_AIR]! - right_WK * endedAir + below_WK * afterAir) * pivot;
-                layerRows[i + LAYER_MEAN_C] = after_C;
-                layerRows[i + LAYER_AIR] = afterAir;
-            }
-        }
-        { // meetAir
-            const end = PER_LAYER_HERE * (layers - 1);
-            let inAir_WK = airOwn_WK;
-            let toAir_W = airDrive_W;
-            for (let i = 0; i <= end; i += PER_LAYER_HERE) {
-                let met_WK = tankOutside === 1 ? 0 : -layerRows[i + LAYER_LOSS_WK]!;
-                if (i === end)
-                    met_WK += airBottom_WK;
-                inAir_WK -= met_WK * layerRows[i + LAYER_AIR]!;
-                toAir_W -= met_WK * layerRows[i + LAYER_MEAN_C]!;
-            }
-            const aired_C = toAir_W * (1 / inAir_WK);
-            airMean_C = aired_C;
-            let sum_C = 0;
-            for (let i = 0; i <= end; i += PER_LAYER_HERE) {
-                const mean_C = layerRows[i + LAYER_MEAN_C]! - layerRows[i + LAYER_AIR]! * aired_C;
-                layerRows[i + LAYER_MEAN_C] = mean_C;
-                sum_C += mean_C;
-            }
-            tankMean_C = layerRows[LAYER_MEAN_C]!;
-            bottomMean_C = layerRows[end + LAYER_MEAN_C]!;
-            layersMean_C = sum_C / layers;
-            tankEnd = layerRows[LAYER_END]!;
+            if (up_WK === 0 || entryAt === 0)
+                break;
+            const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
+            const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
+            if (back_C <= layerRows[entryAt + LAYER_MEAN_C]!)
+                break;
+            entryAt -= PER_LAYER_HERE;
         }
     }
     numbers[126] = x;
@@ -2138,7 +2183,6 @@ function takeSlack(numbers: Float64Array): void {
     const meanOffset_C = numbers[133]!;
     const tank_C = numbers[48]!;
     const tankEnd = numbers[82]!;
-    const bottomMean_C = numbers[158]!;
     takeSlack: { // takeSlack
         const a = pipeShare;
         slack_K = tankMean_C - from_C - band_K * share;
@@ -2167,7 +2211,7 @@ function takeSlack(numbers: Float64Array): void {
         const into_C = (1 - a) * tankMean_C + a * outdoor_C;
         const g = exchange_WK / rate_WK;
         const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
-        slack_K = Math.min(drop_K - leastDrop_K, bottomMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
+        slack_K = Math.min(drop_K - leastDrop_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
     }
     numbers[155] = slack_K;
     numbers[138] = exchange_WK;

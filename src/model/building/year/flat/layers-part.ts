@@ -15,10 +15,25 @@ import {
 import { meanStep } from './room-part.ts'
 
 /**
- * Air and a tank in layers for their means, the layers eliminated from the top down while their rows are made: `tank-layers.ts`,
- * addLayers; `layer-system.ts`; `hub-system.ts`. The last row fills with what is drawn at one end and comes back at the other.
+ * Air and a tank in layers for their means, the loop coming back to the layer it belongs to, from the bottom up: `kernel.ts`, solveOnce.
  */
 export function solveLayers(s: Flat): void {
+  s.entryAt = PER_LAYER_HERE * (s.layers - 1)
+  for (;;) {
+    solveRowsOnce(s)
+    if (s.up_WK === 0 || s.entryAt === 0) break
+    const plateMean_C = s.meanSlope * s.tankMean_C + s.meanOffset_C
+    const back_C = s.backTop * s.tankMean_C + s.backPlate * plateMean_C + s.backConst_C
+    if (back_C <= s.layerRows[s.entryAt + LAYER_MEAN_C]!) break
+    s.entryAt -= PER_LAYER_HERE
+  }
+}
+
+/**
+ * The layers eliminated from the top down while their rows are made: `tank-layers.ts`, addLayers; `layer-system.ts`; `hub-system.ts`.
+ * The row that the loop comes back to fills with what is drawn at the top, the last column with what the delivery draws.
+ */
+export function solveRowsOnce(s: Flat): void {
   const last = PER_LAYER_HERE * (s.layers - 1)
   takeFlows(s)
   // The last first: all above it take something from it.
@@ -35,7 +50,7 @@ export function solveLayers(s: Flat): void {
   meetAir(s)
 }
 
-/** What flows up and down, and what of it passes between layers; the bottom in the top's row and the top in the bottom's. */
+/** What flows up and down, and what of it passes between layers above the one entered; the bottom in the top's row and the top in the entered one's. */
 export function takeFlows(s: Flat): void {
   const { law } = s
   s.up_WK = s.share * s.rate_WK
@@ -43,33 +58,40 @@ export function takeFlows(s: Flat): void {
   if (law === OPEN_TO_STORE) s.down_WK = s.open_WK
   else if (law === PARTLY_OPEN) s.down_WK = s.open_WK * s.fanShare
   else if (law !== CLOSED) s.down_WK = s.open_WK * (s.fanShare > LEAST_FLOW ? s.fanShare : LEAST_FLOW)
-  s.below_WK = (s.up_WK > s.down_WK ? s.up_WK - s.down_WK : 0) + s.betweenLayers_WK
-  s.above_WK = (s.down_WK > s.up_WK ? s.down_WK - s.up_WK : 0) + s.betweenLayers_WK
+  s.raised_WK = (s.up_WK > s.down_WK ? s.up_WK - s.down_WK : 0) + s.betweenLayers_WK
+  s.sunk_WK = (s.down_WK > s.up_WK ? s.down_WK - s.up_WK : 0) + s.betweenLayers_WK
   s.column_WK = s.joined_WK - s.down_WK
   s.row_WK = s.back_W = s.fromOwn_WK = s.fromDrive_W = s.fromAir_WK = 0
+  s.entryRight_WK = s.entryDrive_W = s.entryAir_WK = 0
   if (s.up_WK > 0) {
     s.row_WK = -s.up_WK * (s.backTop + s.backPlate * s.meanSlope)
     s.back_W = s.up_WK * (s.backPlate * s.meanOffset_C + s.backConst_C)
   }
 }
 
-/** What a layer gives off and takes up, its inertia in it, and how it meets the air. */
+/** What a layer gives off and takes up, its inertia in it, how it meets the air, and what passes between it and the one below. */
 export function makeRow(s: Flat): void {
   const { layerRows, layerAt: i, step_s } = s
   const isOutside = s.tankOutside === 1
   const loss_WK = layerRows[i + LAYER_LOSS_WK]!
-  s.gives_WK = i > 0 ? loss_WK + s.below_WK : loss_WK
+  const isOver = i < s.entryAt
+  s.gives_WK = loss_WK
+  if (i > 0) s.gives_WK += i <= s.entryAt ? s.raised_WK : s.betweenLayers_WK
   s.takes_W = isOutside ? loss_WK * s.outdoor_C : 0
   s.meetsAir_WK = isOutside ? 0 : -loss_WK
-  if (i < PER_LAYER_HERE * (s.layers - 1)) s.gives_WK += s.above_WK
-  else {
-    s.gives_WK += s.down_WK
-    s.takes_W += s.back_W
-  }
+  s.below_WK = isOver ? s.raised_WK : s.betweenLayers_WK
+  s.above_WK = isOver ? s.sunk_WK : s.down_WK + s.betweenLayers_WK
+  s.gives_WK += i < PER_LAYER_HERE * (s.layers - 1) ? s.above_WK : s.down_WK
   if (i === 0) {
     s.gives_WK += s.up_WK
     s.takes_W = s.topDrive_W
     s.meetsAir_WK += s.topAir_WK
+  }
+  if (i === s.entryAt) s.takes_W += s.back_W
+  // A top that the loop comes back to meets itself.
+  if (i === 0 && s.entryAt === 0) {
+    s.gives_WK += s.row_WK
+    s.row_WK = 0
   }
   const capacity_JK = layerRows[i + LAYER_JK]!
   const pace = (s.gives_WK * step_s) / capacity_JK
@@ -84,36 +106,46 @@ export function makeRow(s: Flat): void {
   s.takes_W += holds_WK * layerRows[i + LAYER_C]!
 }
 
-/** A row taken out of the next and of the last: `layer-system.ts`, factor and solve. */
+/** A row taken out of the next, of the one entered and of the last: `layer-system.ts`, factor and solve. */
 export function eliminateRow(s: Flat): void {
-  const { layerRows, layerAt: i } = s
+  const { layerRows, layerAt: i, below_WK } = s
+  const last = PER_LAYER_HERE * (s.layers - 1)
+  const isNextLast = i + PER_LAYER_HERE === last
+  const isNextEntered = i + PER_LAYER_HERE === s.entryAt
   // The last is the neighbour of the last but one.
-  if (i === PER_LAYER_HERE * (s.layers - 2)) {
-    s.column_WK -= s.below_WK
-    s.row_WK -= s.above_WK
-  }
-  const pivot = 1 / (s.gives_WK - s.fromOwn_WK)
+  if (isNextLast) s.column_WK -= below_WK
+  const pivot = 1 / (s.gives_WK + s.fromOwn_WK)
   const drive_W = s.takes_W + s.fromDrive_W
   const inAir_WK = s.meetsAir_WK + s.fromAir_WK
-  const part = s.row_WK * pivot
-  const less = s.above_WK * pivot
-  s.lastOwn_WK -= part * s.column_WK
-  s.lastDrive_W -= part * drive_W
-  s.lastAir_WK -= part * inAir_WK
-  s.fromOwn_WK = less * s.below_WK
-  s.fromDrive_W = less * drive_W
-  s.fromAir_WK = less * inAir_WK
+  const less = ((isNextEntered ? s.row_WK : 0) - s.above_WK) * pivot
+  const part = isNextEntered ? 0 : s.row_WK * pivot
   layerRows[i + LAYER_PIVOT] = pivot
   layerRows[i + LAYER_COLUMN] = s.column_WK
   layerRows[i + LAYER_MEAN_C] = drive_W
   layerRows[i + LAYER_AIR] = inAir_WK
-  s.column_WK *= less
-  s.row_WK = part * s.below_WK
+  s.entryRight_WK -= part * s.column_WK
+  s.entryDrive_W -= part * drive_W
+  s.entryAir_WK -= part * inAir_WK
+  s.column_WK *= -less
+  s.fromOwn_WK = less * below_WK
+  s.fromDrive_W = -less * drive_W
+  s.fromAir_WK = -less * inAir_WK
+  s.row_WK = part * below_WK
+  if (isNextEntered) {
+    s.column_WK += s.entryRight_WK
+    s.fromDrive_W += s.entryDrive_W
+    s.fromAir_WK += s.entryAir_WK
+  }
+  if (isNextLast) {
+    s.lastOwn_WK += s.column_WK
+    s.lastDrive_W += s.fromDrive_W
+    s.lastAir_WK += s.fromAir_WK
+  }
 }
 
 /** The layers without the air, and how they follow it, from the last up. */
 export function solveRows(s: Flat): void {
-  const { layerRows, below_WK } = s
+  const { layerRows } = s
   const end = PER_LAYER_HERE * (s.layers - 1)
   const pivotOfLast = 1 / s.lastOwn_WK
   const ended_C = s.lastDrive_W * pivotOfLast
@@ -125,8 +157,9 @@ export function solveRows(s: Flat): void {
   for (let i = end - PER_LAYER_HERE; i >= 0; i -= PER_LAYER_HERE) {
     const pivot = layerRows[i + LAYER_PIVOT]!
     const right_WK = layerRows[i + LAYER_COLUMN]!
-    after_C = (layerRows[i + LAYER_MEAN_C]! - right_WK * ended_C + below_WK * after_C) * pivot
-    afterAir = (layerRows[i + LAYER_AIR]! - right_WK * endedAir + below_WK * afterAir) * pivot
+    const raises_WK = i < s.entryAt ? s.raised_WK : s.betweenLayers_WK
+    after_C = (layerRows[i + LAYER_MEAN_C]! - right_WK * ended_C + raises_WK * after_C) * pivot
+    afterAir = (layerRows[i + LAYER_AIR]! - right_WK * endedAir + raises_WK * afterAir) * pivot
     layerRows[i + LAYER_MEAN_C] = after_C
     layerRows[i + LAYER_AIR] = afterAir
   }

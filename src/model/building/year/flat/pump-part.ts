@@ -48,12 +48,7 @@ export function takeSlack(s: Flat): void {
   const into_C = (1 - a) * tankMean_C + a * s.outdoor_C
   const g = s.exchange_WK / s.rate_WK
   const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C)
-  s.slack_K = Math.min(
-    drop_K - s.leastDrop_K,
-    s.bottomMean_C - back_C,
-    s.slack_K,
-    sinkEnd_C - s.lowestStore_C,
-  )
+  s.slack_K = Math.min(drop_K - s.leastDrop_K, tankMean_C - back_C, s.slack_K, sinkEnd_C - s.lowestStore_C)
 }
 
 /** The step solved with the largest share of the pump that the controller lets run: `pump-duty.ts`, shareUsed. */

@@ -91,6 +91,13 @@ export interface Within {
   topDrive_W: number
   airOwn_WK: number
   airDrive_W: number
+  /** Place of the layer that the loop comes back to; what passes up and down between layers above it; what rows leave to its own. */
+  entryAt: number
+  raised_WK: number
+  sunk_WK: number
+  entryRight_WK: number
+  entryDrive_W: number
+  entryAir_WK: number
   /** Of the row of a layer being solved: its place, what goes up and down, entries, and what is left to the next and the last. */
   layerAt: number
   up_WK: number
