@@ -130,13 +130,14 @@ static double slackAt(Plate *plate, int hour, double share) {
   if (share > 0) prepareRun(plate, hour, tank_C, share, pumpBefore);
   else prepareRest(plate, hour);
   solveStep(hour, share > 0 ? plate : NULL);
-  double start_K = tankMean_C - bandFrom_C - band_K * share;
+  double end_C = tank_C + tankEnd * (tankMean_C - tank_C);
+  double start_K = end_C - bandFrom_C - band_K * share;
   if (share == 0) {
     if (start_K < 0) return start_K;
     setFlow(plate, hour);
   }
   double slack = fmin(fmin(dropOf_K(plate, tankMean_C) - in.stopDifference_K, gainOf_K(plate, tankMean_C)), start_K);
-  return fmin(slack, tank_C + tankEnd * (tankMean_C - tank_C) - in.lowestStore_C);
+  return fmin(slack, end_C - in.lowestStore_C);
 }
 
 static void beginDuty(int hour) {

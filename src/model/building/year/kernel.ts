@@ -35,7 +35,7 @@ export class YearKernel {
   readonly windows: NightWindows
   private readonly system: HubSystem
   private readonly duty: PumpDuty
-  private readonly seen = { sinkEnd_C: 0, sink_C: 0, drop_K: 0, gain_K: 0 }
+  private readonly seen = { sinkEnd_C: 0, drop_K: 0, gain_K: 0 }
   private hourNow = 0
   private fromLoop_W = 0
   private readonly loss_WK: Float64Array
@@ -130,13 +130,12 @@ export class YearKernel {
     else plate.prepareRest(hourNow)
     this.solveStep(hourNow, share > 0 ? plate : null)
     const sink_C = this.sinkMean_C()
-    seen.sink_C = sink_C
+    seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
     if (share === 0) {
-      const start_K = duty.startSlack_K(sink_C, 0)
+      const start_K = duty.startSlack_K(seen.sinkEnd_C, 0)
       if (start_K < 0) return start_K
       plate.askLoop(hourNow)
     }
-    seen.sinkEnd_C = nodes.tank ? system.endOf_C(nodes.sink, temp_C) : sink_C
     seen.drop_K = plate.drop_K(sink_C)
     seen.gain_K = plate.gain_K(sink_C)
     return duty.slack_K(seen, system.air_C, share)

@@ -10,10 +10,8 @@ const MOST_TRIALS = 12
 
 /** What a step comes to with the pump running a share of it, as the controller's sensors see it. */
 export interface StepSeen {
-  /** Store's outlet, slab or air at the step's end, °C. */
+  /** Store's outlet at the step's end (slab or air: mean over the step), °C. */
   readonly sinkEnd_C: number
-  /** The same, mean over the step, °C. */
-  readonly sink_C: number
   /** What the panel takes from the fluid while the pump runs, as a fall of temperature, K. */
   readonly drop_K: number
   /** How much colder the fluid comes back than it left, heat of pump and pipes in it, K. */
@@ -35,7 +33,8 @@ interface PlateAtRest {
  *
  * Between its two differences a switch keeps the state that it has, and which one that is hangs on what came before: a store
  * a little warmer would start the pump and end up the colder. Here the share grows in that band from none, where just the stop
- * difference could be had from the plate in balance, to all at the start difference: no memory, and the warmer store stays the warmer.
+ * difference could be had from the plate in balance, to all at the start difference: no memory, and the warmer store stays the warmer,
+ * at the step's end: a plate that has rested is cold for its first minutes, and by the mean a small store would end up far under the band.
  * In a tank in layers what comes back lies further down and leaves the top, which is looked at, as warm: begun at the stop difference, a
  * pump would put all of that under a store a little warmer, and nothing under another. There the share grows from where nothing is gained.
  */
@@ -73,19 +72,19 @@ export class PumpDuty {
   }
 
   /** What is left over the band of switching, K: below 0 at rest a pump is not started whatever else holds. */
-  startSlack_K(sink_C: number, share: number): number {
-    return sink_C - this.from_C - this.band_K * share
+  startSlack_K(sinkEnd_C: number, share: number): number {
+    return sinkEnd_C - this.from_C - this.band_K * share
   }
 
   /**
    * What is left over the controller's limits at a share, K; below 0 it would have stopped before.
    * @param air_C  mean of the room's air over the step
    */
-  slack_K({ sinkEnd_C, sink_C, drop_K, gain_K }: StepSeen, air_C: number, share: number): number {
+  slack_K({ sinkEnd_C, drop_K, gain_K }: StepSeen, air_C: number, share: number): number {
     return Math.min(
       drop_K - this.least_K,
       gain_K,
-      this.startSlack_K(sink_C, share),
+      this.startSlack_K(sinkEnd_C, share),
       sinkEnd_C - this.lowest_C,
       air_C - this.setpoint_C + THERMOSTAT_K * (1 - share),
     )

@@ -2168,8 +2168,10 @@ function takeSlack(numbers: Float64Array): void {
     const pipeShare = numbers[30]!;
     const leastDrop_K = numbers[43]!;
     const lowestStore_C = numbers[44]!;
-    let slack_K = numbers[155]!;
+    const tank_C = numbers[48]!;
+    const tankEnd = numbers[82]!;
     const tankMean_C = numbers[157]!;
+    let slack_K = numbers[155]!;
     const from_C = numbers[153]!;
     const band_K = numbers[154]!;
     const share = numbers[152]!;
@@ -2181,11 +2183,10 @@ function takeSlack(numbers: Float64Array): void {
     const outdoor_C = numbers[107]!;
     const meanSlope = numbers[132]!;
     const meanOffset_C = numbers[133]!;
-    const tank_C = numbers[48]!;
-    const tankEnd = numbers[82]!;
     takeSlack: { // takeSlack
         const a = pipeShare;
-        slack_K = tankMean_C - from_C - band_K * share;
+        const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
+        slack_K = sinkEnd_C - from_C - band_K * share;
         if (share === 0) {
             if (slack_K < 0)
                 break takeSlack;
@@ -2207,7 +2208,6 @@ function takeSlack(numbers: Float64Array): void {
         }
         const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
         const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
-        const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
         const into_C = (1 - a) * tankMean_C + a * outdoor_C;
         const g = exchange_WK / rate_WK;
         const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);

@@ -37,14 +37,14 @@ export function beginDuty(s: Flat): void {
 /** The step solved for a share: what is left over the controller's limits, K: `kernel.ts`, slackAt; `pump-duty.ts`, slack_K. */
 export function takeSlack(s: Flat): void {
   const { tankMean_C, pipeShare: a } = s
-  s.slack_K = tankMean_C - s.from_C - s.band_K * s.share
+  const sinkEnd_C = s.tank_C + s.tankEnd * (tankMean_C - s.tank_C)
+  s.slack_K = sinkEnd_C - s.from_C - s.band_K * s.share
   if (s.share === 0) {
     if (s.slack_K < 0) return
     setFlow(s)
   }
   const plateMean_C = s.meanSlope * tankMean_C + s.meanOffset_C
   const back_C = s.backTop * tankMean_C + s.backPlate * plateMean_C + s.backConst_C
-  const sinkEnd_C = s.tank_C + s.tankEnd * (tankMean_C - s.tank_C)
   const into_C = (1 - a) * tankMean_C + a * s.outdoor_C
   const g = s.exchange_WK / s.rate_WK
   const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C)
