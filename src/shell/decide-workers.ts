@@ -1,16 +1,13 @@
 /** Workers of a search over combinations: each a share of it, then guessed panels that are to be sized. */
 import { setImmediate } from 'node:timers/promises'
-import { Worker } from 'node:worker_threads'
+import type { Worker } from 'node:worker_threads'
 import type { Decision, Deciding } from '#studies/decide.ts'
 import type { OtherCores } from '#studies/decide-refine.ts'
 import type { Combination } from '#studies/decide-trial.ts'
 import type { Reply } from '#studies/index.ts'
+import { typescriptWorker } from './typescript-worker.ts'
 
-/** A worker does not inherit the loader of TypeScript: it registers its own. */
-const START = `import('tsx/esm/api').then(({ register }) => {
-  register()
-  return import(${JSON.stringify(new URL('./decide-worker.ts', import.meta.url).href)})
-})`
+const WORKER = new URL('./decide-worker.ts', import.meta.url)
 
 /** One is being sized, one waits, so that the worker need not. */
 const AT_ONCE = 2
@@ -30,7 +27,7 @@ export class DecideWorker {
   private readonly worker: Worker
 
   constructor(question: Deciding, onShare: (share: number) => void) {
-    this.worker = new Worker(START, { eval: true, workerData: question })
+    this.worker = typescriptWorker(WORKER, question)
     this.reply = new Promise((resolve, reject) => {
       this.worker.on('message', (said: Message) => {
         if ('share' in said) onShare(said.share)

@@ -27,7 +27,7 @@ const LUCKY_AREA = 0.93
 /** The same of the tank. */
 const LUCKY_TANK = 0.8
 const SMALLEST_m2 = 0.05
-/** Where the logarithm of the area changes the distance from the target by less, K, an area cannot be guessed. */
+/** Where the logarithm of the area changes the distance from the target by less, K, an area cannot be read from it. */
 const FLAT_K = -0.4
 /** The slope beside other measures holds where their area is no further than this factor; else two areas so far apart show it. */
 const SAME_SLOPE = 1.6
@@ -125,11 +125,11 @@ export class PanelGuess {
       }
       const own: number | null = before === null ? null : slopeNearZero([before, here])
       const steep = own ?? slope
-      if (own !== null && own > FLAT_K) return null
       const factor = Math.exp(-measure / steep)
       const enough = own === null ? NEAR_BORROWED : NEAR_ENOUGH
       const near = factor < enough && (factor > 1 / enough || area_m2 < SMALLEST_m2)
       const known = own !== null || (holdsAt_m2 !== null && apart(holdsAt_m2, area_m2) < SAME_SLOPE)
+      if (near && own !== null && own > FLAT_K) return null
       if (near && known && factor * area_m2 <= maxArea_m2) {
         this.learn(measures, factor * area_m2, steep)
         return hopedYear(prepared, task, factor * area_m2, ratio_m3m2)
@@ -189,12 +189,15 @@ function guessed(task: SizingTask, area_m2: number, ratio_m3m2 = GUESSED_STORE_m
   return { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
 }
 
-/** The year of the whole modules and the tank sold that might do, with some luck, where about so much area is needed. */
+/**
+ * The whole modules and the tank sold that might do, with some luck, where about so much area is needed. Only their season is run
+ * where it is known: what they draw there is less than they draw in the year (observed), and all that is asked of a guess.
+ */
 function hopedYear(prepared: Prepared, task: SizingTask, needed_m2: number, ratio_m3m2: number): PanelYear {
   const modules = Math.max(1, Math.ceil((LUCKY_AREA * needed_m2) / task.moduleArea_m2))
   const area_m2 = modules * task.moduleArea_m2
   const storeVolume_m3 =
     task.storeVolume_m3 ?? tanksSoldAbout_m3(LUCKY_TANK * ratio_m3m2 * needed_m2, task.mostStore_m3)[0]!
   const candidate = { area_m2, storeVolume_m3, flow_kgsm2: task.flow_kgsm2(area_m2) }
-  return { ...yearWith(prepared, candidate, 'built'), hoped: true }
+  return { ...yearWith(prepared, candidate, 'built', task.season), hoped: true }
 }

@@ -10,7 +10,14 @@ interface Slack {
 
 type Guess = NonNullable<Combination['guess']>
 
-/** Before any was sized: guessed steps end within these; the largest area is known, and only its tank is taken from another room. */
+/**
+ * Ways to be better. An area that is guessed may come out smaller, and all is better at once. The largest area is known, and
+ * only its tank is not: one that costs less cools hardly better, one that cools better costs no less.
+ */
+type Turn = 'enough' | 'cheaper' | 'cooler'
+const TURNS: Readonly<Record<Guess, readonly Turn[]>> = { enough: ['enough'], floor: ['cheaper', 'cooler'] }
+
+/** Before any was sized: guessed steps end within these; of the largest area only the tank is taken from another room. */
 const FIRST: Readonly<Record<Guess, Slack>> = {
   enough: { cost: 0.2, electricity: 0.3, miss: 0.5 },
   floor: { cost: 0.03, electricity: 0.03, miss: 0.1 },
@@ -23,50 +30,55 @@ const LEAST: Readonly<Record<Guess, Slack>> = {
 const SOME = 4
 const TIMES_WORST = 3
 
+const NONE: Slack = { cost: 0, electricity: 0, miss: 0 }
+
 /** The bounds of one search. */
 export class Hopes {
-  private readonly seen: Record<Guess, { count: number; worst: Slack }> = {
-    enough: { count: 0, worst: { cost: 0, electricity: 0, miss: 0 } },
-    floor: { count: 0, worst: { cost: 0, electricity: 0, miss: 0 } },
-  }
+  private readonly count: Record<Guess, number> = { enough: 0, floor: 0 }
+  private readonly worst: Record<Turn, Slack> = { enough: NONE, cheaper: NONE, cooler: NONE }
 
-  /** What a guessed combination may come to at best. */
-  best(rough: Combination): Combination {
-    const { cost, electricity, miss } = this.slack(rough.guess!)
-    const least = rough.miss - Math.max(miss, cost * rough.miss)
-    return {
-      ...rough,
-      miss: least,
-      meets: least <= 0,
-      firstCost: (1 - cost) * rough.firstCost,
-      totalCost: (1 - cost) * rough.totalCost,
-      electric_J: (1 - electricity) * rough.electric_J,
-    }
+  /** What a guessed combination may come to at best: one of these. */
+  best(rough: Combination): readonly Combination[] {
+    return TURNS[rough.guess!].map((turn) => better(rough, this.slack(rough, turn)))
   }
 
   /** One that was sized: where it is better than was hoped, all others may be so too. */
   compare(rough: Combination, built: Combination): void {
-    const seen = this.seen[rough.guess!]
-    seen.count++
-    seen.worst = {
-      cost: Math.max(
-        seen.worst.cost,
-        1 - built.totalCost / rough.totalCost,
-        1 - built.firstCost / rough.firstCost,
-      ),
-      electricity: Math.max(seen.worst.electricity, 1 - built.electric_J / Math.max(1, rough.electric_J)),
-      miss: Math.max(seen.worst.miss, Math.max(0, rough.miss) - Math.max(0, built.miss)),
+    const guess = rough.guess!
+    this.count[guess]++
+    const cost = Math.max(1 - built.totalCost / rough.totalCost, 1 - built.firstCost / rough.firstCost)
+    const turn: Turn = guess === 'enough' ? guess : cost > 0 ? 'cheaper' : 'cooler'
+    const worst = this.worst[turn]
+    this.worst[turn] = {
+      cost: Math.max(worst.cost, cost),
+      electricity: Math.max(worst.electricity, 1 - built.electric_J / Math.max(1, rough.electric_J)),
+      miss: Math.max(worst.miss, Math.max(0, rough.miss) - Math.max(0, built.miss)),
     }
   }
 
-  private slack(guess: Guess): Slack {
-    const { count, worst } = this.seen[guess]
-    const least = count < SOME ? FIRST[guess] : LEAST[guess]
+  private slack(rough: Combination, turn: Turn): Slack {
+    const guess = rough.guess!
+    const least = this.count[guess] < SOME ? FIRST[guess] : LEAST[guess]
+    const worst = this.worst[turn]
     const times = guess === 'floor' ? TIMES_WORST : 1
-    return {
-      cost: Math.max(least.cost, times * worst.cost),
-      electricity: Math.max(least.electricity, times * worst.electricity),
-      miss: Math.max(least.miss, times * worst.miss),
-    }
+    // degree-hours may be many: of them at least the share that cost may be off by
+    const miss = Math.max(least.miss, least.cost * rough.miss, times * worst.miss)
+    const cost = Math.max(least.cost, times * worst.cost)
+    const electricity = Math.max(least.electricity, times * worst.electricity)
+    if (turn !== 'cooler') return { cost, electricity, miss }
+    // where it may be enough after all, so may a smaller area
+    return { cost: miss < rough.miss ? 0 : FIRST.enough.cost, electricity, miss }
+  }
+}
+
+function better(rough: Combination, { cost, electricity, miss }: Slack): Combination {
+  const least = rough.miss - miss
+  return {
+    ...rough,
+    miss: least,
+    meets: least <= 0,
+    firstCost: (1 - cost) * rough.firstCost,
+    totalCost: (1 - cost) * rough.totalCost,
+    electric_J: (1 - electricity) * rough.electric_J,
   }
 }

@@ -4,6 +4,7 @@ import { simulateYear } from '#model/building/year'
 import { builtOf, designOf, taskOf, type Prepared } from '#model/design/assembly'
 import {
   type Candidate,
+  type Season,
   sizePanels,
   type SizingResult,
   surelyTooSmall,
@@ -37,7 +38,7 @@ export type Sized = Pick<SizingResult, 'kind' | 'area_m2' | 'storeVolume_m3' | '
 type Built = PanelYear & { readonly sized: Sized }
 
 /** Where the largest area misses with any tank by more, K or K·h, it is not run with just the tank at the knee. */
-const SURELY_MISSED = 0.2
+const MISSED_ANYHOW = 0.2
 
 /**
  * Sized, of whole modules, the tank at its knee: the very numbers of the design page.
@@ -59,7 +60,7 @@ export function builtPanels(prepared: Prepared, floor = false): Built {
 
 /** Null where they are not seen to be too small. */
 function largestPanels(prepared: Prepared, task: SizingTask): Built | null {
-  const candidate = surelyTooSmall(task, SURELY_MISSED)
+  const candidate = surelyTooSmall(task, MISSED_ANYHOW)
   if (candidate === null) return null
   const year = yearWith(prepared, candidate, 'built')
   if (exceedance(year.room_C, prepared.yardstick).measure <= 0) return null
@@ -73,13 +74,32 @@ export function missOf(prepared: Prepared, area_m2: number, storeVolume_m3: numb
   return exceedance(room_C, prepared.yardstick).measure
 }
 
-/** The year with a candidate, and what its pump drew. */
-export function yearWith(prepared: Prepared, candidate: Candidate, making?: 'built'): PanelYear {
+/**
+ * The year with a candidate, and what its pump drew.
+ * @param season  looked at alone, the other hours NaN; null: the whole year
+ */
+export function yearWith(
+  prepared: Prepared,
+  candidate: Candidate,
+  making?: 'built',
+  season: Season | null = null,
+): PanelYear {
+  const { inputs } = designOf(prepared, candidate, making)
   const { area_m2: panelArea_m2, storeVolume_m3 } = candidate
-  const { room_C, ledger, vented_h } = simulateYear(designOf(prepared, candidate, making).inputs, {
-    lean: true,
-  })
-  return { ...used(ledger.pumpHeat_J), room_C, vented_h, panelArea_m2, storeVolume_m3 }
+  const parts =
+    season === null
+      ? [simulateYear(inputs, { lean: true })]
+      : season.spells.map((span) =>
+          simulateYear(inputs, { lean: true, span, settled: prepared.doNothing.states }),
+        )
+  const pump_J = parts.reduce((sum, { ledger }) => sum + ledger.pumpHeat_J, 0)
+  const vented_h = parts.reduce((sum, part) => sum + part.vented_h, 0)
+  const room_C = parts.length === 1 ? parts[0]!.room_C : together(parts.map((part) => part.room_C))
+  return { ...used(pump_J), room_C, vented_h, panelArea_m2, storeVolume_m3 }
 }
+
+/** Each hour from the one that has it; NaN where none does. */
+const together = (parts: readonly Float64Array[]): Float64Array =>
+  parts[0]!.map((_, h) => parts.find((part) => !Number.isNaN(part[h]!))?.[h] ?? NaN)
 
 const used = (electric_J: number) => ({ electric_J, water_kg: 0, mostHumid_frac: 0 })

@@ -9,7 +9,7 @@ export interface Guessed {
 }
 
 /** Where the largest area misses by more, K or K·h, it is looked at first when panels are sized. */
-const SURELY_MISSED = 0.5
+const GUESS_MISSED = 0.5
 
 /** A guess that may have come from another core. */
 export const guessedOf = (rough: Combination): Guessed => ({
@@ -19,7 +19,7 @@ export const guessedOf = (rough: Combination): Guessed => ({
 
 /** The same as it would be built. */
 export function sizedAsBuilt(trials: Trials, { set, rough }: Guessed): Combination {
-  const sizing = rough.guess === 'floor' && rough.miss > SURELY_MISSED ? 'floor' : 'built'
+  const sizing = rough.guess === 'floor' && rough.miss > GUESS_MISSED ? 'floor' : 'built'
   return trials.run(trials.with(set), set, 'panels', sizing)
 }
 

@@ -78,8 +78,8 @@ export class Search {
     const here = new Map<Combination, Combination>()
     for (;;) {
       const hopeful = this.guessed.map(({ rough }) => this.hopes.best(rough))
-      const hoped = new Set(wanted([...this.done, ...hopeful]))
-      const waiting = this.guessed.filter((_, i) => hoped.has(hopeful[i]!))
+      const hoped = new Set(wanted([...this.done, ...hopeful.flat()]))
+      const waiting = this.guessed.filter((_, i) => hopeful[i]!.some((one) => hoped.has(one)))
       const next = waiting[0]
       if (next === undefined) return
       const sizing = firstSized(this.trials, waiting, here, others)

@@ -7,11 +7,12 @@
  * Each stage is remembered by what it depends on, so that a change re-runs only what it touches: weather
  * everything; coating or cover from the panel hours on; area, flow, store, plan and room the year only.
  */
+import { RingPart } from '#model/basis/hours'
 import { stressWeather } from '#model/outdoors/climate'
 import { Memory } from './memory.ts'
 import type { WayYear } from './way-year.ts'
 import { reducePanelHours, type PanelSpec } from '#model/panels/plate'
-import { roomNetwork } from '#model/building/room'
+import { type RoomNetwork, roomExposure, roomWithin } from '#model/building/room'
 import { crossFieldProblems, unusualValues, type Scenario } from '#model/design/scenario'
 import {
   type Built,
@@ -53,7 +54,7 @@ import {
 import { skyHours } from '#model/outdoors/sky'
 import { type PlaneIrradiance, type SunHours, planeIrradiance, sunHours } from '#model/outdoors/sun'
 import type { WeatherRecord } from '#model/outdoors/weather'
-import { planHours, simulateYear, type YearResult } from '#model/building/year'
+import { planHours, simulateYear, USUAL_YEAR, type YearResult } from '#model/building/year'
 
 /** A load cut that lowers the peak by less is not worth naming, K. */
 const WORTH_NAMING_K = 0.05
@@ -92,22 +93,33 @@ export class Stages {
     return { weather, sun, sky, panel }
   }
 
-  private roomOf(given: Scenario, record: WeatherRecord): Pick<Prepared, 'room' | 'yardstick'> {
+  /** @param part  the hours it will be run in; all when left out */
+  private roomOf(
+    given: Scenario,
+    record: WeatherRecord,
+    part: RingPart | null = null,
+  ): Pick<Prepared, 'room' | 'yardstick'> {
     const { memory } = this
     const scenario = withWay(given, record)
     const roomSpec = roomSpecOf(scenario)
     const target = targetSpecOf(scenario)
     const { weather, sun, sky } = this.skyOf(scenario, record)
-    const room = memory.recall('room', [sky, sun, roomSpec], () =>
-      roomNetwork(weather, sun, sky, roomSpec, memory.recall),
-    )
+    const make = (): RoomNetwork => {
+      const exposed = roomExposure(weather, sun, sky, roomSpec, memory.recall)
+      return roomWithin(exposed, weather, sun, roomSpec, { recall: memory.recall, part })
+    }
+    const room = part === null ? memory.recall('room', [sky, sun, roomSpec], make) : make()
     const yardstick = memory.recall('yardstick', [weather, target], () => yardstickOf(target, weather))
     return { room, yardstick }
   }
 
-  /** How the room left alone does in some hours of the year, the others not counted: never more than it does in all. */
+  /**
+   * How the room left alone does in some hours of the year, the others not counted: never more than it does in all. Only the rows
+   * of those hours and their warm-up are made: most of the cost of so short a run would be those of the others.
+   */
   leftAlone(scenario: Scenario, record: WeatherRecord, span: readonly [number, number]): Exceedance {
-    const { room, yardstick } = this.roomOf(scenario, record)
+    const part = new RingPart(record.hours, [[span[0] - USUAL_YEAR.warmUp_h, span[1]]])
+    const { room, yardstick } = this.roomOf(scenario, record, part)
     const inputs = { room, plant: null, nightVentStop_C: ventStop_C(scenario) }
     return exceedance(simulateYear(inputs, { lean: true, books: false, span }).room_C, yardstick)
   }

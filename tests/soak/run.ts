@@ -7,8 +7,8 @@
  * `N scenarios, F failures, R refused`.
  */
 import { availableParallelism } from 'node:os'
-import { Worker } from 'node:worker_threads'
 import type { Complaint } from './complaints.ts'
+import { typescriptWorker } from '../../src/shell/typescript-worker.ts'
 import type { SoakReport, SoakShare } from './share.ts'
 
 const USUAL_SCENARIOS = 20_000
@@ -25,11 +25,7 @@ if (![count, seed, from].every(Number.isInteger) || count < 1 || from < 0) {
   process.exit(2)
 }
 
-/** A worker does not inherit the loader of TypeScript: it registers its own. */
-const START = `import('tsx/esm/api').then(({ register }) => {
-  register()
-  return import(${JSON.stringify(new URL('./share.ts', import.meta.url).href)})
-})`
+const SHARE = new URL('./share.ts', import.meta.url)
 
 const found: Complaint[] = []
 const refused = new Map<string, number>()
@@ -59,7 +55,7 @@ await Promise.all(
     (_, part) =>
       new Promise<void>((resolve, reject) => {
         const workerData: SoakShare = { seed, from, until: from + count, part, of }
-        const worker = new Worker(START, { eval: true, workerData })
+        const worker = typescriptWorker(SHARE, workerData)
         worker.on('message', take)
         worker.on('error', reject)
         worker.on('exit', () => resolve())
