@@ -7,6 +7,7 @@ export const WAY_KINDS = [
   'cheapest',
   'leastElectricity',
   'noRoofWork',
+  'withPanels',
   'panelsOnly',
   'withinBudget',
   'nearest',
@@ -75,6 +76,13 @@ export function waysOf(all: readonly Combination[], budget: number | null, unit:
       'noRoofWork',
       least(
         meeting.filter(({ onRoof }) => !onRoof),
+        (one) => [one.totalCost],
+      ),
+    ],
+    [
+      'withPanels',
+      least(
+        meeting.filter(({ plant }) => plant === 'panels'),
         (one) => [one.totalCost],
       ),
     ],

@@ -13,10 +13,6 @@ export interface Verdict {
   readonly why: readonly string[]
 }
 
-/** This page sizes panels and compares nothing: what is best is not said here. */
-const NOT_COMPARED =
-  'Whether they are the best way is not looked at yet: step 3, Cooling, compares them with shade, paint, night air and machines.'
-
 /** What of an answer the verdict is made of. */
 type Judged = Pick<LiveAnswer, 'scenario' | 'area_m2' | 'fit' | 'way'> & {
   readonly sizing: Pick<LiveAnswer['sizing'], 'kind' | 'withPanels' | 'doNothing' | 'limit'>
@@ -80,7 +76,7 @@ function plainVerdict(answer: Judged, system: UnitSystem): Verdict {
         ? { big: 'It would work, but it does not fit.', why: misfits }
         : {
             big: `${whatIsSized(scenario)} could reach it.`,
-            why: [`${area} of panel: ${change}`, NOT_COMPARED],
+            why: [`${area} of panel: ${change}`],
           }
   }
 }

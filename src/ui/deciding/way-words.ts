@@ -12,6 +12,7 @@ export const WAY_TITLES: Readonly<Record<WayKind, string>> = {
   cheapest: 'Cheapest that meets the target',
   leastElectricity: 'Least electricity',
   noRoofWork: 'Without work on the roof',
+  withPanels: 'Cheapest with panels',
   panelsOnly: 'Your panels alone',
   withinBudget: 'Best within the budget',
   nearest: 'Nearest to the target',
@@ -62,6 +63,13 @@ const MACHINE_EFFECTS: Readonly<Partial<Record<Combination['plant'], { name: str
     effect: 'Refrigerant and a machine outdoors: a licensed fitter, and a bill in the hottest week.',
   },
 }
+
+/** Each machine with no measure beside it: null where it was not simulated so. */
+export const alonePlants = (decision: Decision): { name: string; alone: Combination | null }[] =>
+  Object.entries(MACHINE_EFFECTS).map(([plant, { name }]) => ({
+    name: plant === 'panels' ? 'Panels, sized' : name,
+    alone: decision.combinations.find((one) => one.plant === plant && one.measures.length === 0) ?? null,
+  }))
 
 /** One sentence: should there be panels? Surely said only where most of the years tried meet the target; null: not known yet. */
 export function headline(best: Combination, sure: Met | null): string {
