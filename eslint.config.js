@@ -120,6 +120,7 @@ export default ts.config(
       'coverage/',
       'static/',
       'src/model/building/year/flat/hours.ts',
+      'src/model/building/year/flat/hours-wasm.ts',
     ],
   },
   ...ts.configs.recommended,

@@ -15,6 +15,8 @@ export interface Parts {
   /** Functions that are called as they are, and where they come from. */
   readonly called: ReadonlyMap<string, string>
   readonly kinds: ReadonlyMap<string, readonly string[]>
+  /** Types of those that are arrays. */
+  readonly arrays: ReadonlyMap<string, string>
 }
 
 const parsed = (path: string): ts.SourceFile =>
@@ -33,8 +35,9 @@ export async function readParts(folder: string): Promise<Parts> {
       if (ts.isImportDeclaration(statement)) await importConstants(statement, file, constants, called)
     }
   }
-  const kinds = ['numbers.ts', 'within.ts'].flatMap((name) => [...readKinds(parsed(join(folder, name)))])
-  return { functions, constants, called, kinds: new Map(kinds) }
+  const numbers = ['numbers.ts', 'within.ts'].map((name) => parsed(join(folder, name)))
+  const kinds = new Map(numbers.flatMap((file) => [...readKinds(file)]))
+  return { functions, constants, called, kinds, arrays: new Map(numbers.flatMap(readArrays)) }
 }
 
 function note(constants: Map<string, number>, name: string, value: number, file: string): void {
@@ -83,6 +86,14 @@ function readKinds(file: ts.SourceFile): Map<string, string[]> {
         statement.members.map((member) => member.name!.getText(file)),
       )
   return kinds
+}
+
+function readArrays(file: ts.SourceFile): [string, string][] {
+  return file.statements
+    .filter(ts.isInterfaceDeclaration)
+    .flatMap(({ members }) => members.filter(ts.isPropertySignature))
+    .map(({ name, type }): [string, string] => [name.getText(file), type!.getText(file)])
+    .filter(([, type]) => type.endsWith('Array'))
 }
 
 /** The body of a part with those it calls in their places, its numbers as local variables. @throws Error where a part is written as none can be */

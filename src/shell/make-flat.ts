@@ -3,9 +3,11 @@ import { fileURLToPath } from 'node:url'
 import ts from 'typescript'
 import { runHours } from '../model/building/year/flat/hours-part.ts'
 import { callOf, inlined, markOf, type Parts, readParts } from './flatten.ts'
+import { wasmFile } from './wasm/hours-file.ts'
 
 const FOLDER = fileURLToPath(new URL('../model/building/year/flat/', import.meta.url))
 export const FLAT_FILE = `${FOLDER}hours.ts`
+export const WASM_FILE = `${FOLDER}hours-wasm.ts`
 
 /**
  * Parts that stay functions of their own and hand numbers over in places: all at once V8 would compile anew whenever a branch is
@@ -156,7 +158,7 @@ class Writer {
     )
     const isMain = unit.name === runHours.name
     return [
-      `${isMain ? '/** Steps room, plant and tank through hours. @param numbers by `PLACES`; those kept are overwritten */\nexport ' : ''}function ${isMain ? 'flatHours' : unit.name}(${this.arguments(
+      `${isMain ? '/** Steps room, plant and tank through hours. @param numbers by the places in `hours-wasm.ts`; those kept are overwritten */\nexport ' : ''}function ${isMain ? 'flatHours' : unit.name}(${this.arguments(
         unit,
       )
         .map((each) => `${each}: ${TYPES[each]}`)
@@ -185,17 +187,21 @@ class Writer {
       "import type { Columns, Whole } from './numbers.ts'",
       '',
       ...[...this.parts.constants].map(([name, value]) => `const ${name} = ${value}`),
-      '/** Places of the numbers that are given, kept, or handed over. */',
-      `export const PLACES = ${JSON.stringify(Object.fromEntries(this.places.map((name, i) => [name, i])))} as const`,
       ...this.units.map((unit) => this.function(unit)),
     ].join('\n')
   }
 }
 
-/** The file that `npm run -s flat` writes: the parts of the flat year in a few functions, their numbers as local variables. */
-export async function flatFile(): Promise<string> {
-  const text = new Writer(await readParts(FOLDER)).text()
-  return ts.createPrinter().printFile(ts.createSourceFile('hours.ts', text, ts.ScriptTarget.Latest, true))
+/** What `npm run -s flat` writes: the parts of the flat year in a few functions, their numbers as local variables; and as WebAssembly. */
+export async function flatFiles(): Promise<ReadonlyMap<string, string>> {
+  const parts = await readParts(FOLDER)
+  const writer = new Writer(parts)
+  const file = ts.createSourceFile('hours.ts', writer.text(), ts.ScriptTarget.Latest, true)
+  return new Map([
+    [FLAT_FILE, ts.createPrinter().printFile(file)],
+    [WASM_FILE, await wasmFile(parts, writer.places)],
+  ])
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(FLAT_FILE, await flatFile())
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  for (const [path, text] of await flatFiles()) writeFileSync(path, text)

@@ -1,5 +1,6 @@
 import type { YearInputs } from '#model/building/year'
 import { FlatYear } from '#inside/model/building/year/flat/flat-year.ts'
+import { hoursForm } from '#inside/model/building/year/flat/hours-form.ts'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { roomAt } from '#inside/model/building/year/room-start.ts'
 
@@ -14,6 +15,6 @@ export function yearOfItsOwn({ room, ...rest }: YearInputs): Float64Array {
   const room_C = new Float64Array(room.hours)
   kernel.setRoom(air_C, masses)
   kernel.plate_C = room.outdoor_C[from]!
-  new FlatYear(kernel, inputs, from, room_C, false).run(from, from + WARM_UP_H + room.hours)
+  new FlatYear(hoursForm()!, kernel, inputs, from, room_C, false).run(from, from + WARM_UP_H + room.hours)
   return room_C
 }

@@ -64,7 +64,7 @@ function inParts({ lines, outside }: Sampled, subjects: readonly string[]): stri
   const shares = [...samples]
     .toSorted(([, a], [, b]) => b - a)
     .map(([subject, count]) => `${subject} ${Math.round((100 * count) / all)} %`)
-  return `profile by part (${all} samples by line in this run): ${shares.join(', ')}`
+  return `profile by part, of the same parts in TypeScript (${all} samples by line in this run): ${shares.join(', ')}`
 }
 
 /**

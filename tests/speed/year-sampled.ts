@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs'
 import { Session } from 'node:inspector'
-import { simulateYear } from '#model/building/year'
+import { simulateYear, useForm } from '#model/building/year'
+import { inTypeScript } from '#model/building/year/flat'
 import { makeCase } from './made.ts'
 import { sampledLines, type Sampled } from './sampled-lines.ts'
 import { yearOfItsOwn } from './year-of-its-own.ts'
@@ -17,6 +18,8 @@ const KINDS = {
   shared: () => simulateYear(inputs, { lean: true, books: false }),
 } as const
 
+// WebAssembly has no lines: what they take of the year is that of the same parts in TypeScript.
+useForm(inTypeScript)
 const session = new Session()
 session.connect()
 const kinds: Record<string, Sampled> = {}

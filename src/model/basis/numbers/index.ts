@@ -1,5 +1,5 @@
 export { type ContourLine, type GridPoint, contourLines } from './contours.ts'
-export { decay } from './decay.ts'
+export { decay, DECAY_FRACTIONS, DECAY_HALVES } from './decay.ts'
 export { latinHypercube, rankCorrelation, seededUniform, slicedHypercube } from './latin-hypercube.ts'
 export { linearFit } from './linear-fit.ts'
 export { LinearSystem } from './linear-system.ts'

@@ -1,5 +1,6 @@
 export { RATED_DIFFERENCE_K } from './delivery-law.ts'
 export { type CoolerHours, equippedYear, type EquippedInputs, type EquippedYear } from './equipped.ts'
+export { hoursForm, useForm } from './flat/hours-form.ts'
 export { idealLoad, type IdealLoad } from './ideal-load.ts'
 export { USUAL_YEAR, type YearInputs } from './inputs.ts'
 export { steadyBack_C } from './loop-flow.ts'

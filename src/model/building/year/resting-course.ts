@@ -49,6 +49,11 @@ export class RestingCourse {
     return this.rows
   }
 
+  /** How many of them: all of the steps gone through, temperature and water of the next. */
+  get filled(): number {
+    return STRIDE * this.steps + WATER + 1
+  }
+
   get step_s(): number {
     return this.plate.step_s
   }

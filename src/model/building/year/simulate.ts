@@ -1,5 +1,6 @@
 import { HOUR_S } from '#model/basis/hours'
 import { FlatYear, isFlat } from './flat/flat-year.ts'
+import { hoursForm } from './flat/hours-form.ts'
 import { Books, UNKEPT } from './books.ts'
 import { YearKernel } from './kernel.ts'
 import { USUAL_YEAR, type YearInputs, type YearOptions } from './inputs.ts'
@@ -25,10 +26,11 @@ export function simulateYear(inputs: YearInputs, options: Partial<YearOptions> =
   const columns = emptyColumns(inputs.room.hours, chosen.lean)
   const [first, end] = chosen.span ?? [0, inputs.room.hours]
   const start = begin(kernel, inputs, chosen, first)
+  const form = chosen.modular || !isFlat(inputs) ? null : hoursForm()
   const flat =
-    chosen.modular || !isFlat(inputs)
+    form === null
       ? null
-      : new FlatYear(kernel, inputs, wrapped(start, inputs.room.hours), columns.room_C)
+      : new FlatYear(form, kernel, inputs, wrapped(start, inputs.room.hours), columns.room_C)
   warmUp(kernel, flat, inputs.room.hours, start, first)
   kernel.books = new Books()
   const before_J = kernel.stored_J()

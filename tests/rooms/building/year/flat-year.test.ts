@@ -1,23 +1,27 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { afterEach, describe, expect, test } from 'vitest'
 import { designOf } from '#model/design/assembly'
 import { type Scenario, withField } from '#model/design/scenario'
 import { simulateYear, type YearInputs, type YearResult } from '#model/building/year'
+import { inTypeScript } from '#model/building/year/flat'
 import { isFlat } from '#inside/model/building/year/flat/flat-year.ts'
+import { hoursForm, useForm } from '#inside/model/building/year/flat/hours-form.ts'
 import { Stages } from '#studies/stages.ts'
-import { FLAT_FILE, flatFile } from '../../../../src/shell/make-flat.ts'
+import { flatFiles } from '../../../../src/shell/make-flat.ts'
 import { sampleNames, sampleWeather } from '../../../../src/shell/samples.ts'
 import { between, randomScenario } from '../../design/scenario/random-scenario.ts'
 
 /*
  * Label: second implementation. The flat year against the modular kernel, the reference: the same physics, each written by itself, on
  * random scenarios of the kinds the flat year takes in all sample climates; room, plant and ledger, and the search's lean years.
+ * And the two forms the flat year has, WebAssembly and TypeScript, against each other, bit for bit.
  */
 const SAME_K = 1e-12
 const SAME_SHARE = 1e-9
 const SEED = 20_262
 const PER_CLIMATE = 2
+const LEAN = { lean: true, books: false, span: [4000, 5000] } as const
 
 const climates = sampleNames()
 const seen = new Set<string>()
@@ -64,6 +68,24 @@ function columnsOf(year: YearResult): [string, Float64Array][] {
   )
 }
 
+const wasm = hoursForm()!
+afterEach(() => useForm(wasm))
+
+/** A year in the other form. */
+function inOtherForm<T>(year: () => T): T {
+  useForm(inTypeScript)
+  const found = year()
+  useForm(wasm)
+  return found
+}
+
+/** All numbers of a year as they are kept, to the last bit. */
+const bitsOf = ({ ledger, ...year }: YearResult): [string, number | Buffer][] =>
+  [...Object.entries(year), ...Object.entries(ledger)].map(([name, value]) => [
+    name,
+    value instanceof Float64Array ? Buffer.from(value.buffer) : (value as number),
+  ])
+
 describe.each(climates)('%s', (climate) => {
   const mine = draws.filter((_, k) => k % climates.length === climates.indexOf(climate))
 
@@ -84,14 +106,11 @@ describe.each(climates)('%s', (climate) => {
           Math.abs(value - modular.ledger[name as 'stored_J']) / modular.ledger.throughput_J,
           name,
         ).toBeLessThanOrEqual(SAME_SHARE)
-      const lean = simulateYear(inputs, { lean: true, books: false, span: [4000, 5000] })
-      const leanModular = simulateYear(inputs, {
-        lean: true,
-        books: false,
-        span: [4000, 5000],
-        modular: true,
-      })
+      const lean = simulateYear(inputs, LEAN)
+      const leanModular = simulateYear(inputs, { ...LEAN, modular: true })
       expect(apart(lean.room_C, leanModular.room_C)).toBeLessThanOrEqual(SAME_K)
+      expect(bitsOf(inOtherForm(() => simulateYear(inputs)))).toEqual(bitsOf(flat))
+      expect(bitsOf(inOtherForm(() => simulateYear(inputs, LEAN)))).toEqual(bitsOf(lean))
     },
   )
 })
@@ -113,6 +132,8 @@ test('the draws cover every branch: vents, frost, dew, hours without the loop, s
   expect([...seen].toSorted()).toEqual(['dew', 'frost', 'plan', 'share', 'tank outdoors', 'vents'])
 })
 
-test('`hours.ts` is what `npm run -s flat` makes of the parts', async () => {
-  expect(readFileSync(FLAT_FILE, 'utf8')).toBe(await flatFile())
+test('`hours.ts` and `hours-wasm.ts` are what `npm run -s flat` makes of the parts', async () => {
+  const made = await flatFiles()
+  expect(made.size).toBe(2)
+  for (const [path, text] of made) expect(readFileSync(path, 'utf8') === text, path).toBe(true)
 })

@@ -5,9 +5,11 @@ import type { YearKernel } from '../kernel.ts'
 import { type RestingCourse, restingCourse } from '../resting-course.ts'
 import { enterAir } from '../room-flows.ts'
 import { faceRowsOf } from './face-rows.ts'
-import { flatHours, PLACES } from './hours.ts'
+import type { HoursForm, RunSetting } from './run-setting.ts'
+import { PLACES } from './hours-wasm.ts'
 import type { Columns, Counts, Given, Kept, Whole } from './numbers.ts'
 import { INNER_C, LAYER_C, OUTER_C, PER_GROUP_HERE, PER_LAYER_HERE, PER_MODE_HERE, STATE } from './places.ts'
+import { runState } from './run-state.ts'
 import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, wholeOf } from './setting.ts'
 
 /** True for what the flat year is written for: a room with nothing, or with bare panels and a tank whose coil is kept dry. */
@@ -31,17 +33,21 @@ const NO_FLAGS = new Uint8Array(0)
 export class FlatYear {
   private readonly kernel: YearKernel
   private readonly inputs: YearInputs
-  private readonly numbers = new Float64Array(Object.keys(PLACES).length)
+  private readonly numbers: Float64Array
   private readonly whole: Whole
   private readonly columns: Columns
   private readonly rest: RestingCourse | null
+  private readonly setting: RunSetting
+  private readonly steps: () => void
 
   /**
    * Goes on from the beginning of hour `begun`, where the kernel has just been put.
+   * @param form        what its hours are stepped in
    * @param room_C      operative temperature of each hour, written as hours are run, °C
    * @param sharesRest  false: the plate is worked out by itself throughout
    */
   constructor(
+    form: HoursForm,
     kernel: YearKernel,
     inputs: YearInputs,
     begun: number,
@@ -57,11 +63,19 @@ export class FlatYear {
       plant !== null && sharesRest
         ? restingCourse(plant.panel, plant.fieldFactor_frac, step_s, begun, kernel.plate_C)
         : null
+    const { state, numbers, rows, ends } = runState(
+      {
+        groupRows: groupRowsOf(room, step_s),
+        modeRows: modeRowsOf(room, step_s),
+        layerRows: plant === null ? NO_NUMBERS : layerRowsOf(plant, kernel.temp_C[0]!),
+      },
+      room.rowsOf(step_s).ends.map((end) => PER_MODE_HERE * end),
+    )
+    this.numbers = numbers
     this.columns = {
       rows: room.rowsOf(step_s).rows,
-      groupRows: groupRowsOf(room, step_s),
-      modeRows: modeRowsOf(room, step_s),
-      ends: room.rowsOf(step_s).ends.map((end) => PER_MODE_HERE * end),
+      ...rows,
+      ends,
       outdoors_C: room.outdoor_C,
       dews_C: room.indoorDewPoint_C,
       ventAllowed: room.ventAllowed,
@@ -71,9 +85,10 @@ export class FlatYear {
       faceRows: plant === null ? NO_NUMBERS : faceRowsOf(plant.panel),
       restRows: NO_NUMBERS,
       saturation_Pa: SATURATION_PA,
-      layerRows: plant === null ? NO_NUMBERS : layerRowsOf(plant, kernel.temp_C[0]!),
-      room_C: room_C,
+      room_C,
     }
+    this.setting = { columns: this.columns, whole: this.whole, state, numbers, restFilled: 0 }
+    this.steps = form(this.setting)
     this.put(givenOf(inputs, step_s))
     this.begin()
   }
@@ -112,10 +127,11 @@ export class FlatYear {
     if (rest !== null) {
       rest.reach(numbers[PLACES.restStep]! + (to - from) * whole.stepsPerHour)
       columns.restRows = rest.known
+      this.setting.restFilled = rest.filled
     }
     for (; whole.fromRun < to; whole.fromRun = whole.toRun) {
       whole.toRun = Math.min(to, whole.fromRun + AT_ONCE_h)
-      flatHours(columns, whole, numbers)
+      this.steps()
     }
   }
 

@@ -1,0 +1,1 @@
+export { inTypeScript } from './in-typescript.ts'
