@@ -49,10 +49,9 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, reopen: Reope
       lines('The job', sheet.job),
       lines('Site and weather', sheet.site),
       lines('Panels', sheet.panels),
-      lines('Build-up, from the sky down', sheet.buildUp),
       lines('Loop', sheet.loop),
       lines('Store and room cooling', sheet.store),
-      lines('Controls', sheet.controls),
+      sheet.controls.length > 0 ? lines('Frost', sheet.controls) : '',
       part('Keep it up', list(sheet.maintenance)),
       cautionsHtml(sheet.cautions, system),
       part(

@@ -1,6 +1,14 @@
 import { figureText, wordingText } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
-import { addressCode, addressCodeSvg, escaped, svgText, type Drawing } from '#model/handover/drawing'
+import {
+  addressCode,
+  addressCodeSvg,
+  drawnIn,
+  escaped,
+  scaleNote,
+  svgText,
+  type Drawing,
+} from '#model/handover/drawing'
 import { LOCAL_CODES, type Caution, type GroupedPart } from '#model/handover/sheet'
 import { part } from './sheet-html-expected.ts'
 
@@ -46,10 +54,11 @@ export interface Reopen {
 }
 
 /** On paper, notes and key of a drawing no wider than this are beside it. */
-const BESIDE_mm = 126
+const BESIDE_mm = 132
 
-export function pictureHtml(drawing: Drawing, system: UnitSystem): string {
-  const scale = drawing.scale === null ? 'not to scale' : `1 : ${drawing.scale} printed at 100 %`
+export function pictureHtml(given: Drawing, system: UnitSystem): string {
+  const drawing = drawnIn(given, system)
+  const scale = scaleNote(given, system)
   const notes = drawing.notes.map((note) => `<p>${escaped(wordingText(note, system))}</p>`).join('')
   const key = drawing.key
     .map(

@@ -1,5 +1,6 @@
 import { figure, short, words, type Text } from '#model/basis/words'
 import type { PlantFacts } from './facts.ts'
+import { edgeInside_m, FLANGE_m } from './panel-edge.ts'
 import {
   box,
   disc,
@@ -80,7 +81,7 @@ export function buildUp(facts: PlantFacts): Drawing {
     key: [],
     shapes: [
       ...shapes,
-      ...fixing(12, y, textEnd),
+      ...fixing(facts, 12, y, textEnd),
       label([LEFT + WIDE / 2, 6], 'sky', 'middle', { bold: true }),
     ],
   }
@@ -111,7 +112,7 @@ function tubesOf({ build }: PlantFacts, top: number): Shape[] {
 }
 
 /** Edge profile, clamp, bolt and rail: the module lies on the rail, the clamp holds it down by its edge. */
-function fixing(top: number, y: number, textEnd: number): Shape[] {
+function fixing(facts: PlantFacts, top: number, y: number, textEnd: number): Shape[] {
   const rail = 7
   const side = LEFT - 0.9
   const from = LEFT - 12
@@ -156,7 +157,11 @@ function fixing(top: number, y: number, textEnd: number): Shape[] {
     ),
     disc([bolt, y - 1.4], 1, 'ink'),
     lead([LEFT + WIDE + 1, y - 1.6], textEnd - 3.4),
-    label([NAMES, textEnd - 2.4], 'edge profile all round: holds the layers together', 'start'),
+    label(
+      [NAMES, textEnd - 2.4],
+      words`edge profile: flanges ${short(FLANGE_m)}, ${short(edgeInside_m(facts.build), 2)} inside`,
+      'start',
+    ),
     lead([LEFT + WIDE, y + 4], textEnd + 3),
     label([NAMES, textEnd + 4], 'clamp over the edge profile, bolted to the rail:', 'start'),
     label([NAMES, textEnd + 8], 'four a module; feet go into the structure, sealed', 'start'),

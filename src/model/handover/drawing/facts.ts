@@ -90,24 +90,10 @@ export function riseOf(facts: FieldFacts): number {
   return fieldOf(facts).down_m * Math.sin((facts.tilt_deg * Math.PI) / 180)
 }
 
-const SCALES = [10, 20, 25, 50, 75, 100, 150, 200, 300, 500, 1000] as const
-
 /** Highest corner of the panels over the ground, m: rows of a liquid loop hang lower at their fed end, so that headers drain. */
 export function highest_m(facts: FieldFacts & Pick<PlantFacts, 'panelHeight_m' | 'liquid'>): number {
   const hung_m = facts.liquid ? FALL * fieldOf(facts).across_m : 0
   return facts.panelHeight_m + riseOf(facts) + hung_m
-}
-
-/** The largest usual scale at which so much fits on so much paper. */
-export function scaleFor(
-  size_m: { readonly across: number; readonly down: number },
-  paper: { readonly across: number; readonly down: number },
-): number {
-  return (
-    SCALES.find(
-      (scale) => (1000 * size_m.across) / scale <= paper.across && (1000 * size_m.down) / scale <= paper.down,
-    ) ?? Math.ceil(Math.max((1000 * size_m.across) / paper.across, (1000 * size_m.down) / paper.down))
-  )
 }
 
 /** A vessel for water that drains back hangs this far under the ceiling or the panels, whichever is lower, m (common practice, no source). */
@@ -135,3 +121,7 @@ export function liftOf_m(facts: FieldFacts & WaterFacts): number | null {
   const water_m = waterLine_m(facts)
   return water_m === null ? null : highest_m(facts) - water_m
 }
+
+/** Height of the air hole AH above the tank’s bottom, m: in the middle between its water line and its rim. */
+export const airHoleHeight_m = ({ water_m, height_m }: NonNullable<PlantFacts['tank']>): number =>
+  (water_m + height_m) / 2

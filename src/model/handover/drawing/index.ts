@@ -1,9 +1,19 @@
 export { addressCode, addressCodeSvg } from './address-code.ts'
 export { buildUp } from './build-up.ts'
-export { FALL, FIXING_INSET_frac, type PlantFacts, drainsBack, liftOf_m, waterLine_m } from './facts.ts'
+export {
+  airHoleHeight_m,
+  FALL,
+  FIXING_INSET_frac,
+  type PlantFacts,
+  drainsBack,
+  liftOf_m,
+  waterLine_m,
+} from './facts.ts'
 export { modulePlan } from './module.ts'
+export { crankOf, EDGE_WALL_m, edgeInside_m, FLANGE_m } from './panel-edge.ts'
 export { roofPlan } from './roof-plan.ts'
 export { AIR_HOLE_m } from './schematic-store.ts'
+export { drawnIn, scaleNote } from './scales.ts'
 export { schematic } from './schematic.ts'
 export { section } from './section.ts'
 export { type Drawing } from './shapes.ts'

@@ -1,6 +1,9 @@
 import { figure, short, words, type Text } from '#model/basis/words'
 import { MODULE_GAP_m } from '#model/panels/loop'
-import { FIXING_INSET_frac, scaleFor, type PlantFacts } from './facts.ts'
+import { FIXING_INSET_frac, type PlantFacts } from './facts.ts'
+import { headerDetail } from './header-detail.ts'
+import { crankOf, HEADER_IN_m } from './panel-edge.ts'
+import { toScale, type Rule } from './scales.ts'
 import {
   across,
   box,
@@ -15,15 +18,18 @@ import {
 } from './shapes.ts'
 import { sensor } from './symbols.ts'
 
-const PAPER = { across: 82, down: 60 }
+const PAPER = { across: 82, down: 63 }
 const MARGIN = { left: 22, right: 22, top: 16, bottom: 12 }
-/** Between a header’s tube and the end of the module, m (common practice, no source). */
-const HEADER_IN_m = 0.02
+/** Widest drawing, and between panel and detail, mm. */
+const WIDEST = 186
+const APART = 2
 
 /** One panel seen through its plate: headers, passages with their spacing, fixings and where S1 goes; to scale. */
-export function modulePlan(facts: PlantFacts): Drawing {
+export const modulePlan = (facts: PlantFacts): Drawing => toScale((rule) => planAt(facts, rule))
+
+function planAt(facts: PlantFacts, rule: Rule): Drawing {
   const { moduleLength_m, moduleWidth_m, build } = facts
-  const scale = scaleFor({ across: moduleWidth_m, down: moduleLength_m }, PAPER)
+  const scale = rule.scaleFor({ across: moduleWidth_m, down: moduleLength_m }, PAPER)
   const mm = (length_m: number): number => (1000 * length_m) / scale
   const [x, y, w, l] = [MARGIN.left, MARGIN.top, mm(moduleWidth_m), mm(moduleLength_m)]
   const header = Math.max(1.2, mm(build.header_m))
@@ -31,11 +37,13 @@ export function modulePlan(facts: PlantFacts): Drawing {
   const pipe = (top: number): Shape => box([x - stub, top], w + 2 * stub, header, 'line', 'paper')
   const [low, high] = [y + l - mm(HEADER_IN_m) - header, y + mm(HEADER_IN_m)]
   const inset = FIXING_INSET_frac * Math.min(w, l)
+  const size = { width: x + w + MARGIN.right, height: y + l + MARGIN.bottom }
+  const detail = detailOf(facts, size, rule)
   return {
     id: 'module',
     title: 'One panel seen through its plate',
-    width: Math.max(x + w + MARGIN.right, 90),
-    height: y + l + MARGIN.bottom,
+    width: Math.max(size.width, detail.right, 90),
+    height: Math.max(size.height, detail.foot),
     scale,
     summary: words`One panel of ${figure(moduleLength_m, 'span')} by ${figure(moduleWidth_m, 'span')} with its headers and ${facts.passage}s.`,
     notes: notesOf(facts),
@@ -57,8 +65,24 @@ export function modulePlan(facts: PlantFacts): Drawing {
       ),
       ...sensor([x + w / 2, y + l / 2 + 6], 'S1'),
       ...dimensions(facts, [x, y], mm),
+      ...detail.shapes,
     ],
   }
+}
+
+/** The end of the panel cut along a passage, at the side of the panel where there is room, else below it. */
+function detailOf(
+  facts: PlantFacts,
+  size: { readonly width: number; readonly height: number },
+  rule: Rule,
+): { readonly shapes: readonly Shape[]; readonly right: number; readonly foot: number } {
+  const drawnAt = (spot: Spot) => headerDetail(facts, spot, rule)
+  const beside: Spot = [size.width + APART, APART]
+  const tried = drawnAt(beside)
+  if (tried === null) return { shapes: [], right: 0, foot: 0 }
+  const [left, top] = beside[0] + tried.width <= WIDEST ? beside : ([APART, size.height + APART] as const)
+  const { shapes, width, height } = drawnAt([left, top])!
+  return { shapes, right: left + width, foot: top + height }
 }
 
 /** Middles of the passages, m from the left edge, evenly about the middle. */
@@ -124,9 +148,20 @@ function notesOf(facts: PlantFacts): Text[] {
       : words`One ${passage} from header to header, in bends as it comes.`
   return [
     many,
+    ...crankNotes(facts),
     words`Headers run across both ends and past the module by ${short(MODULE_GAP_m / 2)} at each side${facts.liquid ? ', collar of the union counted in' : ''}, through notches in the edge profile${facts.liquid ? ' as wide as the socket of the union, which is inside it' : ''}. In: lower left; out: upper right; the other two ends of a row have caps.`,
     facts.liquid
       ? 'Braze and press-test each panel before plate, foam and back sheet close it.'
       : 'Seal every joint and try each panel with smoke or soap before foam and back sheet close it.',
+  ]
+}
+
+/** How a passage comes into the header, which lies under the plate as it does and is wider. */
+function crankNotes(facts: PlantFacts): Text[] {
+  const crank = crankOf(facts)
+  if (crank === null) return []
+  const { build, passage } = facts
+  return [
+    words`Both touch the plate from below, so each ${passage} is cranked and the plate is not cut: ${short(crank.offset_m, 2)} away from the plate over ${short(crank.length_m, 2)}, by two bends of ${short(crank.radius_m, 2)} to the middle of the tube. It enters the header square, in the middle of its side, by a hole of ${figure(build.passageOuter_m, 'tubeOuter')}, no further in than the wall; the foam is cut out for it. What it loses in contact is within the field factor.`,
   ]
 }

@@ -33,8 +33,8 @@ export function roofPipes(rows: readonly RowEnds[], roofLeft: number, roofRight:
     ]),
     disc(up, 1.3, 'ink'),
     disc(down, 1.3, 'paper', 'thick'),
-    label([up[0] + 2.2, up[1] + 1.4], 'U', 'start', { bold: true }),
-    label([down[0] - 2.2, down[1] + 1], 'D', 'end', { bold: true }),
+    label([up[0] - 2.2, up[1] + 1], 'U', 'end', { bold: true }),
+    label([down[0] + 2.2, down[1] + 1], 'D', 'start', { bold: true }),
   ]
 }
 

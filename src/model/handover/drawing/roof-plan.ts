@@ -1,9 +1,10 @@
 import { figure, words } from '#model/basis/words'
 import { EDGE_m, MODULE_GAP_m, ROW_GAP_m } from '#model/panels/loop'
-import { FIXING_INSET_frac, planOf, scaleFor, type PlantFacts } from './facts.ts'
+import { FIXING_INSET_frac, planOf, type PlantFacts } from './facts.ts'
 import { northArrow } from './north.ts'
 import { keyOf, notesOf, type Sizes } from './roof-notes.ts'
 import { roofPipes, type RowEnds } from './roof-pipes.ts'
+import { toScale, type Rule } from './scales.ts'
 import {
   across,
   box,
@@ -22,7 +23,9 @@ const PAPER = { across: 120, down: 66 }
 const MARGIN = { left: 22, right: 30, top: 18, bottom: 16 }
 
 /** Roof from above with modules, clearances, fall and where the pipes arrive; to scale. */
-export function roofPlan(facts: PlantFacts): Drawing {
+export const roofPlan = (facts: PlantFacts): Drawing => toScale((rule) => planAt(facts, rule))
+
+function planAt(facts: PlantFacts, rule: Rule): Drawing {
   const field = planOf(facts)
   const roof = facts.roof ?? {
     across_m: field.across_m + 2 * EDGE_m,
@@ -32,7 +35,7 @@ export function roofPlan(facts: PlantFacts): Drawing {
     across: Math.max(roof.across_m, field.across_m),
     down: Math.max(roof.down_m, field.down_m),
   }
-  const scale = scaleFor(whole, PAPER)
+  const scale = rule.scaleFor(whole, PAPER)
   const mm = (length_m: number): number => (1000 * length_m) / scale
   const center: Spot = [MARGIN.left + mm(whole.across) / 2, MARGIN.top + mm(whole.down) / 2]
   const corner = (size: { across_m: number; down_m: number }): Spot => [

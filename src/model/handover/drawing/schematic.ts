@@ -201,14 +201,17 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
     { mark: 'V1, V2', what: 'shut-off valves either side of the pump; V2 throttles it' },
     { mark: 'ST', what: 'strainer before the pump' },
     { mark: 'P1', what: 'pump of the panel loop' },
-    { mark: 'FM', what: 'flow meter' },
+    { mark: 'FM', what: many === 1 ? 'flow meter' : 'flow meter of all rows together' },
     {
       mark: 'G1, G2',
       what: 'cocks of the difference gauge: before P1, and after V2, so that it reads what the loop asks for',
     },
     {
       mark: `B${rows}`,
-      what: many === 1 ? 'shut-off and balancing valve' : 'shut-off and balancing valve of each row',
+      what:
+        many === 1
+          ? 'shut-off valve of the row'
+          : 'shut-off and balancing valve of each row, with its flow scale',
     },
     ...(drainsBack(facts) ? [] : [{ mark: `A${rows}`, what: ventWords(facts) }]),
     {

@@ -9,6 +9,10 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
     'Low and high edge of the panels: the underside of the modules, which is the top of the rails.',
     words`${facts.ducting === 'pipe' ? 'Pipe' : 'Duct'} there and back together ${figure(facts.pipeRun_m, 'm')}, ${facts.pipe}. ${fallWords(facts)}`,
   ]
+  if (facts.rows.length > 1)
+    notes.push(
+      'Pipes are drawn to the low edge of the lowest row and from the high edge of row 1; those to the other rows are in the plan.',
+    )
   if (!levels.onRoof)
     notes.push('The panels are lower than the ceiling, so they are drawn on the ground beside the room.')
   else notes.push(roofWords(facts))

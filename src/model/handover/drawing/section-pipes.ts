@@ -1,4 +1,4 @@
-import { FALL, drainsBack, planOf, waterLine_m, type PlantFacts } from './facts.ts'
+import { airHoleHeight_m, FALL, drainsBack, planOf, waterLine_m, type PlantFacts } from './facts.ts'
 import type { At, Levels } from './levels.ts'
 import { disc, head, label, path, type Shape, type Spot } from './shapes.ts'
 import { unit } from './symbols.ts'
@@ -49,7 +49,7 @@ function airShapes(facts: PlantFacts, ends: Ends, mm: (m: number) => number): Sh
   if (!drainsBack(facts)) return []
   if (facts.tank !== null) {
     const rim = ends.back[1] - mm(facts.tank.height_m - facts.tank.end_m)
-    const hole: Spot = [ends.back[0], rim + 0.5 * mm(facts.tank.height_m - facts.tank.water_m)]
+    const hole: Spot = [ends.back[0], ends.back[1] - mm(airHoleHeight_m(facts.tank) - facts.tank.end_m)]
     return [disc(hole, 0.7, 'paper'), label([hole[0] + 1.2, rim - 1], 'AH', 'start')]
   }
   const water = ends.floor - mm(waterLine_m(facts)!)

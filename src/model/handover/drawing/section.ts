@@ -1,12 +1,23 @@
 import { figure, words } from '#model/basis/words'
-import { highest_m, liftOf_m, planOf, riseOf, scaleFor, waterLine_m, type PlantFacts } from './facts.ts'
+import {
+  airHoleHeight_m,
+  drainsBack,
+  highest_m,
+  liftOf_m,
+  planOf,
+  riseOf,
+  waterLine_m,
+  type PlantFacts,
+} from './facts.ts'
+import { toScale, type Rule } from './scales.ts'
+import { panelsOf } from './section-panels.ts'
 import { pipesOf } from './section-pipes.ts'
 import type { At, Levels } from './levels.ts'
 import { roomUnitKey, roomUnitOf } from './section-room.ts'
 import { sectionNotes } from './section-notes.ts'
-import { across, box, label, outline, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
+import { across, box, label, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
 
-const PAPER = { across: 104, down: 60 }
+const PAPER = { across: 104, down: 75 }
 const MARGIN = { left: 22, right: 62, top: 8, bottom: 12 }
 /** Free between a tank and the wall beside it, m. */
 const BESIDE_m = 0.3
@@ -34,10 +45,12 @@ function levelsOf(facts: PlantFacts): Levels {
 }
 
 /** Section through room, panels and store with levels, lift and pipe run; to scale. */
-export function section(facts: PlantFacts): Drawing {
+export const section = (facts: PlantFacts): Drawing => toScale((rule) => sectionAt(facts, rule))
+
+function sectionAt(facts: PlantFacts, rule: Rule): Drawing {
   const levels = levelsOf(facts)
   const top_m = Math.max(highest_m(facts), facts.roomHeight_m) + 0.2
-  const scale = scaleFor({ across: levels.right_m - levels.left_m, down: top_m }, PAPER)
+  const scale = rule.scaleFor({ across: levels.right_m - levels.left_m, down: top_m }, PAPER)
   const mm = (length_m: number): number => (1000 * length_m) / scale
   const ground = MARGIN.top + mm(top_m)
   const at = (x_m: number, z_m: number): Spot => [MARGIN.left + mm(x_m - levels.left_m), ground - mm(z_m)]
@@ -75,7 +88,7 @@ export function section(facts: PlantFacts): Drawing {
       ),
       box(at(0, facts.roomHeight_m), mm(facts.roomWidth_m), mm(facts.roomHeight_m), 'thick'),
       ...roofOf(facts, at, mm),
-      ...panelOf(facts, levels, at),
+      ...panelsOf(facts, levels, at),
       ...storeOf(facts, levels, at, mm),
       ...pipesOf(facts, levels, at, mm),
       ...roomUnitOf(facts, levels, at, mm),
@@ -93,27 +106,6 @@ const endOf = (shape: Shape): number[] => (shape.kind === 'text' ? [shape.at[1] 
 function roofOf({ roofThickness_m, roomHeight_m, roomWidth_m }: PlantFacts, at: At, mm: Mm): Shape[] {
   if (roofThickness_m === null) return []
   return [box(at(0, roomHeight_m + roofThickness_m), mm(roomWidth_m), mm(roofThickness_m), 'thin', 'pale')]
-}
-
-function panelOf(facts: PlantFacts, levels: Levels, at: At): Shape[] {
-  const field_m = planOf(facts).down_m
-  const low = at(levels.panel_m, levels.low_m)
-  const high = at(levels.panel_m + field_m, levels.high_m)
-  const foot_m = levels.onRoof ? facts.roomHeight_m : 0
-  const post = (share: number): Shape =>
-    path([
-      at(levels.panel_m + share * field_m, levels.low_m + share * (levels.high_m - levels.low_m)),
-      at(levels.panel_m + share * field_m, foot_m),
-    ])
-  return [
-    post(0.08),
-    post(0.92),
-    outline([low, high, [high[0], high[1] - 1.6], [low[0], low[1] - 1.6]], 'line', 'grey'),
-    label(
-      [(low[0] + high[0]) / 2, Math.min(low[1], high[1]) - 4],
-      words`panels, ${figure(facts.tilt_deg, 'deg')}`,
-    ),
-  ]
 }
 
 function storeOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: number) => number): Shape[] {
@@ -155,7 +147,7 @@ function levelMarks(facts: PlantFacts, levels: Levels, at: At, right: number): S
         ],
         'thin',
       ),
-      label([right + 9, textY], words`+${figure(z_m, 'span')} ${what}`, 'start'),
+      label([right + 9, textY], words`${z_m === 0 ? '±' : '+'}${figure(z_m, 'span')} ${what}`, 'start'),
     ]
   })
   return [...lines, ...liftMark(facts, at)]
@@ -180,6 +172,7 @@ function waterMarks(facts: PlantFacts): { z_m: number; what: string }[] {
   if (tank === null) return [{ z_m: water_m, what: 'water in vessel DV' }]
   return [
     { z_m: tank.height_m, what: 'tank rim' },
+    ...(drainsBack(facts) ? [{ z_m: airHoleHeight_m(tank), what: 'air hole AH' }] : []),
     { z_m: tank.water_m, what: 'water line' },
     { z_m: tank.outlet_m, what: 'outlet to P1' },
     { z_m: tank.end_m, what: 'return ends' },

@@ -49,6 +49,8 @@ export interface Drawing {
   /** Marks in the drawing and what they are. */
   readonly key: readonly { readonly mark: string; readonly what: Text }[]
   readonly shapes: readonly Shape[]
+  /** The same for US rules, where it is to scale. */
+  readonly us?: Drawing
 }
 
 export const path = (points: readonly Spot[], ink: Ink = 'line'): Shape => ({

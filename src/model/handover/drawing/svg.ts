@@ -1,5 +1,6 @@
 import { type Text, wordingText } from '#model/basis/words'
 import type { UnitSystem } from '#model/basis/units'
+import { drawnIn } from './scales.ts'
 import type { Drawing, Fill, Ink, Shape, Spot } from './shapes.ts'
 
 /** One element of the picture: page and file are made from the same list. */
@@ -30,8 +31,8 @@ const FILLS: Readonly<Record<Fill, Readonly<Record<string, string>>>> = {
 }
 
 /** The elements of a drawing, with its numbers in the reader's units. */
-export function elementsOf({ shapes }: Drawing, system: UnitSystem): Element[] {
-  return shapes.map((shape) => elementOf(shape, system))
+export function elementsOf(drawing: Drawing, system: UnitSystem): Element[] {
+  return drawnIn(drawing, system).shapes.map((shape) => elementOf(shape, system))
 }
 
 function elementOf(shape: Shape, system: UnitSystem): Element {
@@ -84,7 +85,8 @@ function strokeOf(ink: Ink): Record<string, string> {
 const mm = (value: number): string => String(Math.round(value * 100) / 100)
 
 /** Attributes of the picture as a whole; printed at 100 % it has its true size. */
-export function frameOf({ width, height, summary }: Drawing, system: UnitSystem): Record<string, string> {
+export function frameOf(drawing: Drawing, system: UnitSystem): Record<string, string> {
+  const { width, height, summary } = drawnIn(drawing, system)
   return {
     viewBox: `0 0 ${mm(width)} ${mm(height)}`,
     width: `${mm(width)}mm`,

@@ -31,7 +31,7 @@ import { siteLinesOf, titleOf } from './site-lines.ts'
 import { sureLine } from './sure.ts'
 import { besidePanels } from './way/chosen.ts'
 import type { Work } from './way/work.ts'
-import { buildUpLines, jobLines, loopLines, panelLines, storeLines } from './sections.ts'
+import { jobLines, loopLines, panelLines, storeLines } from './sections.ts'
 
 /** Everything on the sheet, unrounded and in SI; the page words it in the reader's units. */
 export interface BuilderSheet {
@@ -54,7 +54,6 @@ export interface BuilderSheet {
   readonly panels: readonly SheetLine[]
   /** Roof plan, section, loop and panel, in the order of the work. */
   readonly drawings: readonly Drawing[]
-  readonly buildUp: readonly SheetLine[]
   readonly loop: readonly SheetLine[]
   readonly store: readonly SheetLine[]
   /** The control as a table; where several states hold, the earlier one decides. */
@@ -114,7 +113,6 @@ export function builderSheet(
     site: [...siteLinesOf(answer.scenario, answer.weather), ...placeLines(plant)],
     panels: panelLines(plant),
     drawings: [...drawingsOf(plant), ...beside.drawings],
-    buildUp: buildUpLines(plant),
     loop: loopLines(plant, quantities),
     store: storeLines(plant),
     states: controlStates(plant),

@@ -124,10 +124,18 @@ function flows(plant: Plant): Step[] {
   ]
   if (rows.length > 1)
     steps.splice(1, 0, {
-      what: 'Flow of each row, by its valve',
-      expect: words`${flowFigure(plant, rows[0]! / plant.layout.modules)} for ${count(rows[0]!)} modules, ${FLOW_TOLERANCE}; others by their number of modules`,
+      what: `Flow of each row. Begin with all valves B wide open and V2 set so that FM reads the total. Read the ${mover === 'fan' ? 'probe at each row' : 'scale of each B'}; leave the B of the row that is shortest of its share wide open and close the others until each has its own; set the total again ${mover === 'fan' ? 'at FM' : 'by V2'}, and go round until nothing moves`,
+      expect: words`${rowFlows(plant, rows)}, ${FLOW_TOLERANCE}; together what FM reads. Mark the places of B`,
     })
   return steps
+}
+
+/** The flow of a row by its number of modules. */
+function rowFlows(plant: Plant, rows: readonly number[]): Wording {
+  return [...new Set(rows)].flatMap(
+    (modules, i) =>
+      words`${i === 0 ? '' : ', '}${flowFigure(plant, modules / plant.layout.modules)} for a row of ${count(modules)} ${modules === 1 ? 'module' : 'modules'}`,
+  )
 }
 
 /** Where panels drain: high until the return runs full. */

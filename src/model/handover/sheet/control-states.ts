@@ -1,6 +1,6 @@
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { fadedAt_K, openAt_K } from '#model/building/year'
-import { mayRun } from './controls.ts'
+import { hasDewSupply, mayRun } from './controls.ts'
 import type { Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
 import { REST_min } from './rest.ts'
@@ -51,13 +51,16 @@ function loopStates(plant: Plant): ControlState[] {
       `${off}, alarm`,
     ),
     ...(mover === 'pump' && plan.freeze !== 'glycol' ? [frost] : []),
-    state('Out of season', words`running mean of S7 under ${figure(plan.seasonGate_C, 'C')}`),
+    state(
+      'Out of season',
+      words`running mean of S7 (each day before weighs 0.8 of the next) under ${figure(plan.seasonGate_C, 'C')}`,
+    ),
     state('Store cold enough', words`S2 at or under ${figure(plan.lowestStore_C, 'C')}`),
     ...(plant.tank === null ? massStates(plant, state) : []),
     ...(plan.kind === 'allDay' ? [] : [state('Outside its hours', words`not ${mayRun(plant)}`)]),
     state(
       'Resting',
-      words`it stopped, for whatever reason, less than ${count(REST_min)} min ago`,
+      words`it stopped, for whatever reason, less than ${count(REST_min)} min ago (common practice, no source; the year leaves it out)`,
       `${mover} stays off`,
     ),
     state(
@@ -106,8 +109,10 @@ function massStates(
   ]
 }
 
-function roomStates({ answer }: Plant): ControlState[] {
+function roomStates(plant: Plant): ControlState[] {
+  const { answer } = plant
   const { plan, store } = answer.scenario
+  const mixes = hasDewSupply(plant)
   const state = (name: string, holds: Wording, then: string): ControlState => ({
     part: 'room',
     name,
@@ -122,7 +127,7 @@ function roomStates({ answer }: Plant): ControlState[] {
     ),
     state(
       'Room cool enough',
-      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(fadedAt_K(answer.store), 'K')} colder than S5`,
+      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(fadedAt_K(answer.store), 'K')} colder than S5${mixes ? ', or so little colder at S9, where M1 mixes' : ''}`,
       'P2 off',
     ),
     store.deliveryKind === 'drained'

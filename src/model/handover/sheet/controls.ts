@@ -1,45 +1,10 @@
-import { fadedAt_K, openAt_K } from '#model/building/year'
 import type { Plant } from './plant.ts'
-import { count, figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
-import { REST_min } from './rest.ts'
+import { figure, words, type Figure, type Wording, line, type SheetLine } from '#model/basis/words'
 
-/** What starts and stops the loop and the delivery: the same rules the year was simulated by. */
+/** What the table of states has no room for: frost, where panels do not run empty by themselves. */
 export function controlLines(plant: Plant): SheetLine[] {
-  const { plan } = plant.answer.scenario
-  const { mover } = plant.names
-  const Mover = mover === 'pump' ? 'Pump' : 'Fan'
-  return [
-    line(`${Mover} may run`, mayRun(plant)),
-    line(
-      `${Mover} starts`,
-      words`when the resting panel (S1) is ${figure(plan.startDifference_K, 'K')} colder than ${sinkName(plant)} (S2)`,
-    ),
-    line(
-      `${Mover} stops`,
-      words`when the return (S4) is less than ${figure(plan.stopDifference_K, 'K')} colder than the supply (S3), or S2 has reached ${figure(plan.lowestStore_C, 'C')}`,
-    ),
-    ...restLines(),
-    line(
-      'Season',
-      words`off while the running mean outdoors (S7, days weighing 0.8 each) is under ${figure(plan.seasonGate_C, 'C')}`,
-    ),
-    ...deliveryLines(plant),
-    line('Frost', frost(plant)),
-  ]
-}
-
-/** What spares pump or fan, and what lets it be tried at any hour. */
-function restLines(): SheetLine[] {
-  return [
-    line(
-      'Rest',
-      words`off for ${count(REST_min)} min at least after each stop (common practice, no source; the year leaves it out)`,
-    ),
-    line(
-      'By hand',
-      words`a switch HS on the controller, off / auto / hand, that can be locked: auto but for start-up and repair`,
-    ),
-  ]
+  const drains = plant.names.mover === 'pump' && plant.answer.scenario.plan.freeze === 'drainBack'
+  return drains ? [] : [line('Frost', frost(plant))]
 }
 
 /** The hours in which the loop may run. */
@@ -59,50 +24,11 @@ function clock(hour_h: number): string {
 const atSlab = ({ kind, deliveryKind }: Plant['answer']['scenario']['store']): boolean =>
   kind === 'slab' || deliveryKind === 'floorPipes'
 
-function sinkName({ answer, tank }: Plant): string {
-  if (tank !== null) return 'the top of the tank'
-  const { store } = answer.scenario
-  if (atSlab(store)) return 'the slab'
-  return store.deliveryKind === 'surface' ? 'the room’s cooled mass' : 'the ceiling'
-}
-
-function deliveryLines({ answer, tank, names }: Plant): SheetLine[] {
-  const { plan, store } = answer.scenario
-  const margin = figure(store.dewMargin_K, 'K')
-  const above = figure(plan.setpoint_C, 'C')
-  if (tank === null)
-    return [
-      line('Room', words`${names.mover} only while the room air (S5) is above ${above}`),
-      line(
-        'Dew guard',
-        words`stop while the cooled mass (S2) is less than ${margin} above the indoor dew point (S6)`,
-      ),
-    ]
-  const full_C = figure(plan.setpoint_C + plan.band_K, 'C')
-  return [
-    line(
-      'Room cooling',
-      words`on above ${above} room air (S5), fully open at ${full_C}; full while the tank’s bottom (S8)${hasDewSupply({ tank, answer }) ? ', or the supply (S9) where M1 mixes,' : ''} is ${figure(openAt_K(answer.store), 'K')} colder than the room, less below that, off at ${figure(fadedAt_K(answer.store), 'K')} (a controller that only switches: on and off at these)`,
-    ),
-    store.deliveryKind === 'drained'
-      ? line(
-          'Condensate',
-          words`the coil may be colder than the dew point: no dew guard; the fan stops when the tray’s float rises`,
-        )
-      : line(
-          'Dew guard',
-          words`water to the room (S9) never less than ${margin} above the indoor dew point (S6): mix or stop`,
-        ),
-  ]
-}
-
-function frost({ answer, names, fluid, loopSpec, tank }: Plant): Wording {
+function frost({ answer, names, fluid, loopSpec }: Plant): Wording {
   const { freeze, freezeLimit_C } = answer.scenario.plan
   const limit: Figure = figure(freezeLimit_C, 'C')
   if (names.mover === 'fan')
     return words`no frost guard needed in an air loop; keep condensate from freezing in the ducts`
-  if (freeze === 'drainBack')
-    return words`below ${limit} on the plate (S1) the pump stops and the panel drains back to ${tank === null ? 'its vessel' : 'the tank'} by its own slope`
   if (freeze === 'glycol' && loopSpec.fluid !== 'glycol')
     return words`glycol is the plan, but the loop holds water: change one of them before building`
   if (freeze === 'glycol')

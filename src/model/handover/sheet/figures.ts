@@ -1,8 +1,6 @@
 import type { Plant } from './plant.ts'
 import { figure, type Figure } from '#model/basis/words'
 
-/** What lies behind the plate. */
-export const FOAM_TEXT = 'closed-cell foam, weatherproof behind'
 /** Conductivity of foam boards, W/mK, and the still air behind them, m²K/W (common practice, no source). */
 export const FOAM_WmK = 0.035
 const BACK_AIR_m2KW = 0.1

@@ -1,8 +1,9 @@
-import { AIR_HOLE_m, drainsBack, liftOf_m } from '#model/handover/drawing'
+import { AIR_HOLE_m, airHoleHeight_m, crankOf, drainsBack, liftOf_m } from '#model/handover/drawing'
 import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { MODULE_GAP_m } from '#model/panels/loop'
 import { loopSealing } from './fixings.ts'
 import { factsOf } from './facts-of.ts'
+import { flowFigure, headFigure } from './figures.ts'
 import { builtDrop_Pa, massName, moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
@@ -30,7 +31,7 @@ export function loopParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(2 * layout.modules * passages.parallel),
-      words`joints of ${names.passage}s (${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside) to headers`,
+      words`joints of ${names.passage}s (${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside) to headers${crankOf(factsOf(plant)) === null ? '' : `, each ${names.passage} cranked as drawn`}`,
     ),
     part(
       count(amounts.unions),
@@ -92,6 +93,16 @@ const GAUGE_SPARE = 1.25
 /** A flow meter shows the flow in the middle of its range. */
 const METER_RANGE = [0.4, 2] as const
 
+/** Most that a row’s valve loses wide open, Pa (common practice, no source; the loop allows 40 % of its pipes’ loss for all fittings). */
+const ROW_VALVE_Pa = 1000
+
+/** Scale of a row’s valve: about the flow of a row, the smallest and the largest. */
+function scaleOf(plant: Plant): Wording {
+  const rows = rowsOf(plant)
+  const share = (modules: number): number => modules / plant.layout.modules
+  return words`${flowFigure(plant, METER_RANGE[0] * share(Math.min(...rows)))} to ${flowFigure(plant, METER_RANGE[1] * share(Math.max(...rows)))}`
+}
+
 /** The next range that is sold and reads so much with some to spare. */
 const gaugeFor_Pa = (most_Pa: number): number =>
   GAUGES_Pa.find((range_Pa) => range_Pa >= GAUGE_SPARE * most_Pa) ?? GAUGE_SPARE * most_Pa
@@ -115,7 +126,9 @@ function valves(plant: Plant, rows: number): Part[] {
     ),
     part(
       count(rows),
-      words`shut-off and balancing valve ${size}, one a row (B), fully open in the longest row`,
+      rows === 1
+        ? words`shut-off valve ${size} of the row (B)`
+        : words`shut-off and balancing valve ${size}, one a row (B), with a flow scale of its own (sight glass) that reads ${scaleOf(plant)}, wide open losing at most ${headFigure(plant, ROW_VALVE_Pa)} at its row’s flow: FM reads all rows together and cannot tell them apart`,
     ),
     ...(drains
       ? plant.tank === null
@@ -123,7 +136,7 @@ function valves(plant: Plant, rows: number): Part[] {
         : [
             part(
               count(1),
-              words`air hole (AH) of ${short(AIR_HOLE_m)}, drilled in the return above the water line`,
+              words`air hole (AH) of ${short(AIR_HOLE_m)}, drilled in the return where it goes down inside the tank, ${figure(airHoleHeight_m(facts.tank!), 'span')} above the tank’s bottom: half way between water line and rim, over the overflow O1, on the side of the pipe that looks to the middle of the tank, so that what spurts out falls into it; keep ${short(0.05)} free before it`,
             ),
           ]
       : [
@@ -135,7 +148,7 @@ function valves(plant: Plant, rows: number): Part[] {
           ),
         ]),
     part(count(1), words`strainer ${size}, mesh about ${short(0.0005, 1)} (ST)`),
-    part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM)`),
+    part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM), in the main after V2`),
     part(
       count(1),
       words`difference gauge (or a U-tube with water, where it is not too long) 0 to ${figure(gauge_Pa, 'gauge')}, made for the test pressure, with a cock before P1 and one after V2 (G1, G2)`,

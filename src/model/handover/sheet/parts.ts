@@ -2,6 +2,9 @@ import { loopParts } from './loop-parts.ts'
 import { moduleFixings } from './fixings.ts'
 import { braceParts } from './braces.ts'
 import { frameOf, frameParts } from './frame.ts'
+import { EDGE_WALL_m, edgeInside_m, FLANGE_m } from '#model/handover/drawing'
+import { boughtCoating } from './bought-coating.ts'
+import { factsOf } from './facts-of.ts'
 import { backInsulation_m, FOAM_WmK } from './figures.ts'
 import { PART_GROUPS, partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
@@ -29,7 +32,7 @@ export function partsList(plant: Plant, amounts: Quantities): Part[] {
 }
 
 function panelParts(plant: Plant, amounts: Quantities): Part[] {
-  const { loopSpec, names, passages, layout } = plant
+  const { loopSpec, names, passages, layout, panelSpec } = plant
   const { panel, cover } = plant.answer.scenario
   const part = partOf('Panels')
   const foam_m = backInsulation_m(panel.backLoss_Wm2K)
@@ -42,10 +45,10 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
       figure(amounts.passage_m, 'm'),
       words`${names.passage} ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside, about ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'span')} a module`,
     ),
-    ...coatingParts(amounts.plate_m2),
+    ...coatingParts(plant, amounts.plate_m2),
     part(
       figure(2 * layout.modules * (panel.moduleLength_m + panel.moduleWidth_m), 'm'),
-      words`edge profile round each module, aluminium U at least ${short(edgeInside_m(plant), 2)} inside and ${figure(0.002, 'sheetMetal')} thick, riveted at the corners with notches for the headers${loopSpec.fluid === 'air' ? '' : ' and the sockets of their unions'}: holds plate, foam and back sheet together, and is what the clamps grip`,
+      words`edge profile round each module, aluminium U ${short(edgeInside_m(factsOf(plant).build), 2)} inside or a little more, flanges ${short(FLANGE_m)}, ${figure(EDGE_WALL_m, 'sheetMetal')} thick (folded of sheet where no such U is sold), riveted at the corners with notches for the headers${loopSpec.fluid === 'air' ? '' : ' and the sockets of their unions'}, its upper flange coated with the plate: holds plate, foam and back sheet together, and is what the clamps grip`,
     ),
     moduleFixings(plant),
   ]
@@ -53,33 +56,18 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
     parts.push(
       part(
         figure(amounts.plate_m2, 'm2'),
-        words`back insulation, about ${figure(foam_m, 'board', 2)} of closed-cell foam (${figure(foam_m / FOAM_WmK, 'rValue')}), and a weather-tight back sheet of aluminium or coated steel, ${figure(0.0005, 'sheetMetal')}`,
+        words`back insulation, about ${figure(foam_m, 'board', 2)} of closed-cell foam (${figure(foam_m / FOAM_WmK, 'rValue')}; ${figure(panel.backLoss_Wm2K, 'Wm2K')} in all), and a weather-tight back sheet of aluminium or coated steel, ${figure(0.0005, 'sheetMetal')}`,
       ),
     )
   if (cover.kind === 'film')
     parts.push(
       part(
         figure(amounts.plate_m2, 'm2'),
-        words`infrared-clear film, with frames that hold it ${short(cover.gap_m)} off the plate`,
+        words`infrared-clear film, with frames that hold it ${short(cover.gap_m)} off the plate: once aged still ${figure(panelSpec.film!.windowTransmittance_frac, 'frac')} clear at 8–13 µm and ${figure(panelSpec.film!.solarTransmittance_frac, 'frac')} to the sun`,
       ),
     )
   return parts
 }
-
-/** Plate, passages or headers, foam and back sheet between the flanges of the edge profile, m. */
-function edgeInside_m(plant: Plant): number {
-  const { loopSpec, answer } = plant
-  const foam_m = backInsulation_m(answer.scenario.panel.backLoss_Wm2K)
-  const behind_m = Math.max(
-    loopSpec.tubeOuterDiameter_m + (Number.isFinite(foam_m) ? foam_m : 0),
-    answer.loop.headerInnerDiameter_m + HEADER_WALLS_m,
-  )
-  return loopSpec.plateThickness_m + behind_m + BACK_SHEET_m
-}
-
-/** Both walls of a header; a back sheet, m (common practice, no source). */
-const HEADER_WALLS_m = 0.0024
-const BACK_SHEET_m = 0.001
 
 /** What tubes are made of: brazed to copper headers, and dry where they touch another metal (common practice, no source). */
 function passageMetal({ loopSpec }: Plant): string {
@@ -88,14 +76,15 @@ function passageMetal({ loopSpec }: Plant): string {
 }
 
 /** Coating and primer of the plates. Spreading rate: the batch of the starting recipe. */
-function coatingParts(plate_m2: number): Part[] {
+function coatingParts(plant: Plant, plate_m2: number): Part[] {
+  const { coating } = plant.answer.scenario
   const part = partOf('Panels')
   const { wet_L } = batchQuantities(DEMO_RECIPE, { ...DEMO_JOB, area_m2: plate_m2 })
   const { coats, loss_frac } = DEMO_JOB
   return [
     part(
       figure(wet_L * LITRE_m3, 'content', 2),
-      words`coating on the sky side, wet (recipe: ${DEMO_RECIPE.name}; ${figure(DEMO_JOB.dryThickness_m, 'coatThickness')} dry in all): ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”)`,
+      words`coating on the sky side, wet (recipe: ${DEMO_RECIPE.name}; ${figure(DEMO_JOB.dryThickness_m, 'coatThickness')} dry in all): ${count(coats)} coats on ${figure(plate_m2, 'm2')}, each takes ${figure((wet_L / coats) * LITRE_m3, 'content', 2)} with ${figure(100 * loss_frac, 'count', 2)} % for losses (spreading rate of the starting recipe: common practice, no source; that of yours is on the page “Batch”). ${boughtCoating({ fresh_frac: coating.solarReflectance_frac, aged_frac: plant.panelSpec.coating.solarReflectance_frac, age_y: coating.age_y, window_frac: coating.windowEmittance_frac, offWindow_frac: coating.offWindowEmittance_frac })}`,
     ),
     part(
       figure((plate_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),

@@ -105,13 +105,13 @@ export function liftPower(answer: SheetAnswer): Wording | null {
   return power_W === null ? null : [figure(power_W, 'W', 2)]
 }
 
-/** Electric power of pump or fan at the design flow, for a headline: first the one that the year is counted with. */
+/** Electric power of pump or fan as it is bought, for a headline: of one that lifts, what it draws switched on and off. */
 export function powerFigures(plant: Plant): Wording {
   const lift_W = againstLift_W(plant)
   const full = figure(plant.answer.loop.pumpPower_W, 'W', 2)
   return lift_W === null
     ? words`${full} at design flow`
-    : words`${full} at design flow with its pipes full, ${figure(lift_W, 'W', 2)} against the lift`
+    : words`${figure(lift_W, 'W', 2)}, switched on and off, its speed not set`
 }
 
 /** Whether the return fills, and what it costs where it does not; nothing for a loop that stays full. */

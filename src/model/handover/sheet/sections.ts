@@ -1,25 +1,16 @@
 import { FIELDS } from '#model/design/scenario'
 import { tankShape } from '#model/building/store'
 import { targetWords } from '#model/design/target'
-import { FOAM_TEXT, backInsulation_m, flowFigure, headFigure } from './figures.ts'
+import { flowFigure, headFigure } from './figures.ts'
 import { tankLevels } from './tank-levels.ts'
-import { rowsOf, type Plant, type SheetAnswer } from './plant.ts'
+import type { Plant, SheetAnswer } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { PANEL_kgm2 } from './cautions.ts'
 import { deliveredBy } from './delivered-by.ts'
 import { moneyLines, plantBill } from './money.ts'
 import { massName, powerFigures } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
-import {
-  count,
-  figure,
-  sentenceCase,
-  short,
-  words,
-  type Wording,
-  line,
-  type SheetLine,
-} from '#model/basis/words'
+import { count, figure, words, type Wording, line, type SheetLine } from '#model/basis/words'
 
 /** The way taken, and the room before it. */
 function wayLines(way: SheetAnswer['way']): SheetLine[] {
@@ -63,16 +54,13 @@ const COMPASS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-we
 export function panelLines(plant: Plant): SheetLine[] {
   const { answer, layout, modulesArea_m2, names } = plant
   const { panel } = answer.scenario
-  const rows = rowsOf(plant)
   const size = words`${figure(panel.moduleLength_m, 'span')} along the ${names.passage}s × ${figure(panel.moduleWidth_m, 'span')}`
   const lines = [
     line('Panels', words`${count(layout.modules)} of ${size}`),
-    line('Area', words`${figure(answer.area_m2, 'm2')}`),
     line(
       'Weight',
       words`about ${figure((PANEL_kgm2[1] * modulesArea_m2) / layout.modules, 'kg', 2)} a panel with its fluid and its share of the frame: two people carry one`,
     ),
-    line('Rows', rows.length === 1 ? 'one' : words`${count(rows.length)}, of ${rows.join(' + ')} modules`),
     line(
       'Tilt',
       words`${figure(panel.tilt_deg, 'deg')} from flat${panel.tilt_deg > 0 ? words`, facing ${figure(panel.azimuth_deg, 'deg')} (${COMPASS[Math.round(panel.azimuth_deg / 45) % 8]!})` : words``}`,
@@ -81,7 +69,7 @@ export function panelLines(plant: Plant): SheetLine[] {
   ]
   if (Math.abs(modulesArea_m2 - answer.area_m2) > 1e-6 * modulesArea_m2)
     lines.splice(
-      2,
+      1,
       0,
       line(
         'Note',
@@ -89,37 +77,6 @@ export function panelLines(plant: Plant): SheetLine[] {
       ),
     )
   return lines
-}
-
-/** From the sky down. */
-export function buildUpLines({ answer, panelSpec, loopSpec, names }: Plant): SheetLine[] {
-  const { coating, cover, panel } = answer.scenario
-  const film = panelSpec.film
-  const aged = panelSpec.coating
-  return [
-    line(
-      'Cover',
-      film === null
-        ? 'none: bare'
-        : words`film, ${figure(film.windowTransmittance_frac, 'frac')} clear at 8–13 µm and ${figure(film.solarTransmittance_frac, 'frac')} to the sun (aged), over ${short(cover.gap_m)} of still air`,
-    ),
-    line(
-      'Coating',
-      words`solar reflectance ${figure(coating.solarReflectance_frac, 'frac')} fresh, ${figure(aged.solarReflectance_frac, 'frac')} as sized (${figure(coating.age_y, 'y')} since washing); emittance ${figure(coating.windowEmittance_frac, 'frac')} at 8–13 µm, ${figure(coating.offWindowEmittance_frac, 'frac')} elsewhere`,
-    ),
-    line(
-      'Plate',
-      words`${figure(loopSpec.plateThickness_m, 'sheetMetal')}, ${figure(loopSpec.plateConductivity_WmK, 'WmK')}`,
-    ),
-    line(
-      'Tubes',
-      words`${FIELDS.loop.layout.optionLabels[loopSpec.layout].toLowerCase()}: ${names.passage}s ${short(loopSpec.tubeInnerDiameter_m)} inside, ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside${loopSpec.layout === 'wetted' ? words`, side by side` : words`, ${short(loopSpec.tubeSpacing_m)} apart, in full contact with the plate`}`,
-    ),
-    line(
-      'Behind',
-      words`about ${figure(backInsulation_m(panel.backLoss_Wm2K), 'board', 2)} of ${FOAM_TEXT} (${figure(panel.backLoss_Wm2K, 'Wm2K')})`,
-    ),
-  ]
 }
 
 export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
@@ -133,18 +90,6 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
         : words`${names.fluid}; ${figure(amounts.loopVolume_m3, 'content', 2)} in panels and pipes${amounts.massVolume_m3 > 0 ? words`, ${figure(amounts.massVolume_m3, 'content', 2)} in ${massName(plant)}` : words``}`,
     ),
     line('Flow', words`${flowFigure(plant)} in all; ${flowFigure(plant, 1 / layout.modules)} a panel`),
-    line(
-      'Headers',
-      words`${boreOf(plant, loop.headerInnerDiameter_m)}: width keeps the ${names.passage}s even (± ${figure(100 * loop.flowSpread_frac, 'count', 2)} %)`,
-    ),
-    line(
-      `${sentenceCase(names.passage)}s`,
-      words`${short(loopSpec.tubeInnerDiameter_m)} inside, ${count(plant.passages.parallel)} a module`,
-    ),
-    line(
-      names.pipe === 'pipe' ? 'Pipes' : 'Ducts',
-      words`${boreOf(plant, loop.pipeInnerDiameter_m)}, ${figure(amounts.pipe_m, 'm')} there and back, insulation ${short(loopSpec.pipeInsulation_m)}`,
-    ),
     line('Pressure', pressureWords(plant)),
     line(
       names.mover === 'pump' ? 'Pump' : 'Fan',
@@ -157,11 +102,6 @@ export function loopLines(plant: Plant, amounts: Quantities): SheetLine[] {
   ]
 }
 
-/** A bore as it is bought. */
-function boreOf({ loopSpec }: Plant, inner_m: number): Wording {
-  return loopSpec.fluid === 'air' ? words`${short(inner_m)} inside` : words`${figure(inner_m, 'pipeBore')}`
-}
-
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 
 /** What a pump of a loop that drains has to do beside its duty. */
@@ -169,7 +109,7 @@ function startWords(plant: Plant): Wording {
   const lift_m = startLift_m(plant)
   return lift_m === null
     ? words``
-    : words`, as the year is counted; to start, it lifts the water ${figure(lift_m, 'm')} into empty panels. Its power: ${powerFigures(plant)} (see the assumptions)`
+    : words`, as the year counts it, with full pipes; ${powerFigures(plant)}: it lifts the water ${figure(lift_m, 'm')} into empty panels (see the assumptions)`
 }
 
 function pressureWords(plant: Plant): Wording {
@@ -219,10 +159,6 @@ export function storeLines(plant: Plant): SheetLine[] {
       words`${figure(tank.diameter_m, 'span')} wide, ${figure(tank.height_m, 'span')} high if round${shapeWords(tank)}`,
     ),
     line(
-      'Insulation',
-      words`${figure(store.insulation_m, 'board')} all round, ${figure(store.insulationConductivity_WmK, 'WmK')}`,
-    ),
-    line(
       'Weight full',
       words`${figure(load.full_kg, 'kg')} full to the rim, ${figure(answer.store.waterMass_kg, 'kg')} of it water (what it loads its floor with: see “Floor under it”); ${figure((answer.store.waterMass_kg * levels.water_m) / tank.height_m, 'kg')} of water when filled to its water line`,
     ),
@@ -231,10 +167,6 @@ export function storeLines(plant: Plant): SheetLine[] {
       startLift_m(plant) === null
         ? words`fill to ${figure(levels.water_m, 'span')} above the bottom; the loop is filled apart and stays full`
         : words`fill to ${figure(levels.water_m, 'span')} above the bottom with the panels empty; ${figure(levels.running_m, 'span')} while they are full`,
-    ),
-    line(
-      'Connections',
-      words`heights above the tank’s bottom, which is ${figure(store.insulation_m, 'board')} over the floor: to the panel ${figure(levels.outlet_m, 'span')}, back over the rim and down to ${figure(levels.end_m, 'span')}; to the room ${figure(levels.end_m, 'span')}, back ${figure(levels.outlet_m, 'span')}`,
     ),
     line(
       'Room cooling',

@@ -8,7 +8,8 @@ const PAPER = [188, 250] as const
 const LETTER_WIDE = 1.75
 
 /** Every line and every text of a drawing begins on its paper, and that fits the page. */
-export function expectOnPaper({ id, width, height, shapes }: Drawing): void {
+export function expectOnPaper({ id, width, height, shapes, us }: Drawing): void {
+  if (us !== undefined) expectOnPaper(us)
   expect(width, id).toBeLessThanOrEqual(PAPER[0])
   expect(height, id).toBeLessThanOrEqual(PAPER[1])
   for (const shape of shapes) {
@@ -24,7 +25,8 @@ export function expectOnPaper({ id, width, height, shapes }: Drawing): void {
 }
 
 /** No text runs out over the edge, in either system of units. */
-export function expectTextOnPaper({ id, width, shapes }: Drawing): void {
+export function expectTextOnPaper({ id, width, shapes, us }: Drawing): void {
+  if (us !== undefined) expectTextOnPaper(us)
   for (const shape of shapes) {
     if (shape.kind !== 'text' || shape.turned) continue
     for (const system of ['si', 'us'] as const) {

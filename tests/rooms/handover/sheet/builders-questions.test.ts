@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { airHoleHeight_m, crankOf, drawnIn, scaleNote } from '#model/handover/drawing'
 import { builderSheet } from '#model/handover/sheet'
+import { thermalEmittance_frac } from '#inside/model/handover/sheet/bought-coating.ts'
+import { factsOf } from '#inside/model/handover/sheet/facts-of.ts'
+import { plantOf } from '#inside/model/handover/sheet/plant.ts'
 import { wordingText, type Text } from '#model/basis/words'
 import { answerFor } from './sheet-answers.ts'
 
@@ -37,10 +41,10 @@ describe('pressure and power of the pump', () => {
     expect(parts).toMatch(/before P1 and one after V2 \(G1, G2\)/)
     expect(step(/^Pressure round the loop, G2 less G1$/)).toMatch(/once the return runs full/)
   })
-  it('the headline names both powers: with pipes full, and against the lift, as a pump that is only switched draws', () => {
-    expect(plain(sheet.headline)).toMatch(
-      /a pump of 1\.\d W at design flow with its pipes full, 7\.\d W against the lift$/,
-    )
+  it('the headline names the one power that a pump draws which is only switched; steps and loop name both', () => {
+    expect(plain(sheet.headline)).toMatch(/a pump of 7\.\d W, switched on and off, its speed not set$/)
+    const pump = sheet.loop.find(({ label }) => label === 'Pump')!
+    expect(plain(pump.value)).toMatch(/1\.\d W, as the year counts it, with full pipes; 7\.\d W, switched/)
     expect(step(/^Power of the pump/)).toMatch(/about 7\.\d W .*1\.\d W/)
   })
   it('P2 draws V·Δp/η: 0.255 L/s · 36 kPa / 0.25 = 37 W; with the fan’s 0.276 m³/s · 150 W the year counts 78 W', () => {
@@ -166,5 +170,77 @@ describe('what the last builder asked', () => {
   })
   it('a fall is said to look level where it is drawn to scale', () => {
     expect(section.notes.map(plain).join()).toMatch(/so small a fall looks level/)
+  })
+})
+
+describe('what two more builders asked', () => {
+  const texts = (id: string, system: 'si' | 'us' = 'si') =>
+    drawnIn(
+      sheet.drawings.find((drawing) => drawing.id === id)!,
+      system,
+    ).shapes.flatMap((shape) =>
+      shape.kind === 'text' ? [wordingText(shape.text, system).replaceAll('\u00a0', ' ')] : [],
+    )
+  const twoRows = builderSheet(answerFor(16, { 'store.autoVolume': 'false', 'store.volume_m3': '1' }))!
+  const listOf = (made: typeof sheet) => made.parts.map(({ what }) => plain(what)).join('; ')
+
+  it('a riser of 12 mm under the plate comes into a header of 42 mm by a crank of (42 − 12)/2 = 15 mm over √(15 · (4 · 42 − 15)) = 48 mm', () => {
+    const { build } = factsOf(plantOf(answer))
+    const crank = crankOf({ liquid: true, build })!
+    const header_m = build.header_m + 0.0024
+    expect(crank.offset_m).toBeCloseTo((header_m - 0.012) / 2, 9)
+    expect(crank.radius_m).toBeCloseTo(0.042, 9)
+    expect(crank.length_m).toBeCloseTo(Math.sqrt(crank.offset_m * (0.168 - crank.offset_m)), 9)
+    const notes = sheet.drawings
+      .find(({ id }) => id === 'module')!
+      .notes.map(plain)
+      .join()
+    expect(notes).toMatch(/each riser is cranked and the plate is not cut/)
+    expect(texts('module')).toContain('end of a panel, cut along a riser')
+    expect(crankOf({ liquid: false, build })).toBeNull()
+    expect(crankOf({ liquid: true, build: { ...build, spacing_m: null } })).toBeNull()
+  })
+  it('the edge profile has its flange and its inside, in list, cut and detail alike', () => {
+    const inside = /aluminium U (\S+ mm) inside or a little more, flanges 20 mm/.exec(parts)![1]!
+    expect(texts('module')).toContain(inside)
+    expect(texts('build-up')).toContain(`edge profile: flanges 20 mm, ${inside} inside`)
+  })
+  it('a bought coating must measure what the year was reckoned with; 0.92 and 0.94 in the window of 0.31 are 0.926', () => {
+    const asked = { fresh_frac: 0.93, aged_frac: 0.911, age_y: 1, window_frac: 0.94, offWindow_frac: 0.92 }
+    expect(thermalEmittance_frac(asked)).toBeCloseTo(0.9262, 3)
+    expect(parts).toMatch(
+      /measures at least: solar reflectance 0\.93 fresh and 0\.911 after 1 y outdoors .*thermal emittance 0\.93 .*0\.94 at 8–13 µm/,
+    )
+  })
+  it('rows are told apart by a scale on each B, as FM reads them together; one row has none', () => {
+    expect(listOf(twoRows)).toMatch(/balancing valve .* one a row \(B\), with a flow scale of its own/)
+    const step = twoRows.commissioning.find(({ what }) => what.startsWith('Flow of each row'))!
+    expect(step.what).toMatch(/V2 set so that FM reads the total.*scale of each B/)
+    expect(plain(step.expect)).toMatch(/for a row of 4 modules, ± 10 %; together what FM reads/)
+    expect(parts).toMatch(/shut-off valve DN \d+ \([^)]*\) of the row \(B\)/)
+  })
+  it('the air hole is half way between water line and rim: 0.08 m + 0.965 · 1.084 m = 1.13 m over the floor, in list and section', () => {
+    const { tank } = factsOf(plantOf(answer))
+    expect(airHoleHeight_m(tank!)).toBeCloseTo((tank!.water_m + tank!.height_m) / 2, 9)
+    expect(texts('section').find((text) => text.endsWith('air hole AH'))).toBe('+1.13 m air hole AH')
+    expect(parts).toMatch(/air hole \(AH\) .* half way between water line and rim, over the overflow O1/)
+  })
+  it('the section has each row of the plan on its own posts', () => {
+    const drawn = twoRows.drawings.find(({ id }) => id === 'section')!
+    const rows = drawn.shapes.filter(
+      (shape) => shape.kind === 'path' && shape.closed && shape.fill === 'grey' && shape.points.length === 4,
+    )
+    expect(rows.length).toBeGreaterThanOrEqual(2)
+    const said = drawn.shapes.flatMap((shape) => (shape.kind === 'text' ? [plain(shape.text)] : []))
+    expect(said).toContain('row 1')
+    expect(said).toContain('row 2')
+  })
+  it('scales are those of the reader’s rule', () => {
+    for (const drawing of sheet.drawings.filter(({ scale }) => scale !== null)) {
+      expect([10, 20, 25, 50, 100, 200, 500, 1000]).toContain(drawing.scale)
+      expect([12, 16, 24, 32, 48, 64, 96, 128, 192]).toContain(drawnIn(drawing, 'us').scale)
+      expect(scaleNote(drawing, 'us')).toMatch(/^\d+(\/\d+)?( \d\/\d)? in = 1 ft, printed at 100 %$/)
+      expect(scaleNote(drawing, 'si')).toMatch(/^1 : \d+, printed at 100 %$/)
+    }
   })
 })

@@ -29,7 +29,8 @@ describe('the sheet describes one plant', () => {
       expect(pipeSold(bore_m, 'si')!.inner_m).toBeCloseTo(bore_m, 5)
     const sheet = builderSheet(drainBack)!
     const size = pipeSold(pipeInnerDiameter_m, 'si')!.name
-    expect(said(sheet.loop.find(({ label }) => label === 'Pipes')!.value)).toContain(size)
+    const notes = sheet.drawings.find(({ id }) => id === 'section')!.notes
+    expect(notes.map(said).join()).toContain(size)
     expect(partsOf(drainBack)).toContain(`pipe ${size}`)
   })
   it('all feet together hold what all clamps hold', () => {

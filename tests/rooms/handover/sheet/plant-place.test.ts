@@ -52,13 +52,10 @@ test.each([
   ['200', '12', '1.0 K', '0.5 K'],
   ['100', '90', '1.8 K', '0.9 K'],
 ])('a delivery of %s W/K that draws %s W is full at %s and off at %s', (conductance, power, full, off) => {
-  const { controls, states } = builderSheet(
+  const { states } = builderSheet(
     answerFor(8, { 'store.delivery_WK': conductance, 'store.deliveryPower_W': power }),
   )!
   const text = (value: Text) => said(value).message
-  const cooling = text(controls.find(({ label }) => label === 'Room cooling')!.value)
-  expect(cooling).toContain(`is ${full} colder than the room`)
-  expect(cooling).toContain(`off at ${off} `)
   const room = states.filter(({ part }) => part === 'room').map(({ holds }) => text(holds))
   expect(room.some((holds) => holds.includes(`(S8) ${full} colder`))).toBe(true)
   expect(room.some((holds) => holds.includes(`less than ${off} colder than S5`))).toBe(true)

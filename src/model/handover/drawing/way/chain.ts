@@ -3,7 +3,7 @@ import { across, label, path, type Shape, type Spot } from '../shapes.ts'
 import type { Placed } from './way-facts.ts'
 
 /** A number lies along its dimension where that is longer than this, else it is turned, mm. */
-const NARROW = 12
+const NARROW = 20
 
 /** What was made in a wall along the page, measured in a chain from corner to corner, `beside` mm off it. */
 export function chain(
@@ -21,7 +21,7 @@ export function chain(
     const from_m = ends_m[i]!
     if (to_m - from_m < 1e-6) return []
     const [from, to] = [corner[0] + mm(from_m), corner[0] + mm(to_m)]
-    const text = words`${figure(to_m - from_m, 'm', to_m - from_m < 9.995 ? 3 : 4)}`
+    const text = words`${figure(to_m - from_m, 'span', to_m - from_m < 9.995 ? 3 : 4)}`
     return to - from < NARROW
       ? [
           ...across([from, corner[1]], [to, corner[1]], beside, '').filter(isLine),

@@ -1,5 +1,5 @@
 import { figure, short, words } from '#model/basis/words'
-import { scaleFor } from '../facts.ts'
+import { toScale, type Rule } from '../scales.ts'
 import { across, box, label, path, upright, type Drawing, type Shape } from '../shapes.ts'
 import type { WayFacts } from './way-facts.ts'
 
@@ -13,14 +13,16 @@ const CUT = 44
 const AIR_m = 0.1
 
 /** Each window with its outside shade from outdoors, to scale, and a cut through one. */
-export function shadeDetail({ windows, shade }: WayFacts): Drawing {
+export const shadeDetail = (facts: WayFacts): Drawing => toScale((rule) => shadesAt(facts, rule))
+
+function shadesAt({ windows, shade }: WayFacts, rule: Rule): Drawing {
   const past_m = shade!.past_m
   const sizes = windows.map(({ width_m, height_m }) => ({
     w: width_m + 2 * past_m,
     h: height_m + 2 * past_m,
   }))
   const tallest_m = Math.max(...sizes.map(({ h }) => h))
-  const scale = scaleFor(
+  const scale = rule.scaleFor(
     { across: sizes.reduce((sum, { w }) => sum + w, 0), down: tallest_m },
     { ...PAPER, across: PAPER.across - GAP * (windows.length - 1) },
   )

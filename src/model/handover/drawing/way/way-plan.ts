@@ -1,5 +1,5 @@
 import { figure, words, type Text } from '#model/basis/words'
-import { scaleFor } from '../facts.ts'
+import { toScale, type Rule } from '../scales.ts'
 import { northArrow } from '../north.ts'
 import { across, box, disc, head, label, upright, type Drawing, type Shape, type Spot } from '../shapes.ts'
 import { airWay, chain } from './chain.ts'
@@ -7,7 +7,7 @@ import { fanSpots } from './fan-spots.ts'
 import { INDOOR_m, overfull, piecesOf, placedOn, type Placed, type Side, type WayFacts } from './way-facts.ts'
 import { wayKey } from './way-key.ts'
 
-const PAPER = { across: 118, down: 78 }
+const PAPER = { across: 118, down: 84 }
 const MARGIN = { left: 24, right: 30, top: 22, bottom: 26 }
 /** A cooler and an outdoor unit, seen from above, and how far off the wall, m (common practice, no source). */
 const COOLER_m = { across: 0.9, deep: 0.9, off: 0.15 }
@@ -18,8 +18,10 @@ const RACK_m = 0.3
 const WALL = 2.4
 
 /** The room from above with all that is built, its places along the walls and the way of the air; to scale. */
-export function wayPlan(facts: WayFacts): Drawing {
-  const scale = scaleFor({ across: facts.length_m, down: facts.width_m }, PAPER)
+export const wayPlan = (facts: WayFacts): Drawing => toScale((rule) => planAt(facts, rule))
+
+function planAt(facts: WayFacts, rule: Rule): Drawing {
+  const scale = rule.scaleFor({ across: facts.length_m, down: facts.width_m }, PAPER)
   const mm = (length_m: number): number => (1000 * length_m) / scale
   const outside = outsideDepth(facts, mm)
   const corner: Spot = [MARGIN.left, MARGIN.top + outside]

@@ -1,5 +1,5 @@
 import { figure, words, type Text } from '#model/basis/words'
-import { scaleFor } from '../facts.ts'
+import { toScale, type Rule } from '../scales.ts'
 import {
   across,
   box,
@@ -19,17 +19,20 @@ import { beyond_m, machines } from './section-machines.ts'
 import type { Paper } from './section-paper.ts'
 import { piecesOf, type Piece, type WayFacts } from './way-facts.ts'
 
-const PAPER = { across: 106, down: 66 }
+const PAPER = { across: 103, down: 66 }
 const MARGIN = { left: 30, right: 55, top: 14, bottom: 16 }
 /** Pieces of one wall are drawn side by side, so far apart, mm; the first on the wall's line. */
 const STEP = 4.4
 
 /** The room cut from front to back: heights of all openings, roof layers, blades and units, and the way of the air; to scale. */
-export function waySection(facts: WayFacts): Drawing {
+export const waySection = (facts: WayFacts): Drawing => toScale((rule) => sectionAt(facts, rule))
+
+function sectionAt(facts: WayFacts, rule: Rule): Drawing {
   const pieces = piecesOf(facts)
   const behind_m = beyond_m(facts)
-  const top_m = facts.height_m + 0.3
-  const scale = scaleFor({ across: facts.width_m + behind_m, down: top_m }, PAPER)
+  const top_m =
+    Math.max(facts.height_m, facts.ceilingFan?.ceiling === true ? facts.ceilingFan.blades_m : 0) + 0.3
+  const scale = rule.scaleFor({ across: facts.width_m + behind_m, down: top_m }, PAPER)
   const mm = (length_m: number): number => (1000 * length_m) / scale
   const ground = Math.max(MARGIN.top + mm(top_m), 6 + heightsNeed(facts, pieces))
   const at = (x_m: number, z_m: number): Spot => [MARGIN.left + mm(x_m), ground - mm(z_m)]

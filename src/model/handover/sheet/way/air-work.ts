@@ -161,7 +161,7 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
       steps: [words`Fix to the structure, not to boards; off when nobody is there.`],
       readings: [
         {
-          what: 'Air speed where people sit, at 1.1 m',
+          what: 'Air speed where people sit, at the height of their heads',
           expect: words`${figure(MEASURE_SIZES.ceilingFan_ms, 'flowSpeed', 2)} or more at a speed one can live with`,
         },
       ],

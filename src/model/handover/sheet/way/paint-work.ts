@@ -2,6 +2,7 @@ import { floor_m2 } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
 import { batchCautions, batchQuantities } from '#model/panels/paint'
 import { count, figure, line, words } from '#model/basis/words'
+import { boughtCoating } from '../bought-coating.ts'
 import { heightCaution, solventsCaution } from '../cautions.ts'
 import type { WayBuilt } from './way-asked.ts'
 import type { Work } from './work.ts'
@@ -20,6 +21,7 @@ export function paintWork({ scenario, asItIs, recipe, coat }: WayBuilt): Work {
   const wet_kg = batch.lines.reduce((sum, { mass_kg }) => sum + mass_kg, 0)
   const before = asItIs.roofReflectance_frac
   const now = scenario.room.roofReflectance_frac
+  const { coating } = scenario
   const colder_K = ((now - before) * NOON_Wm2) / FILM_Wm2K
   return {
     name: 'Paint the roof',
@@ -41,7 +43,7 @@ export function paintWork({ scenario, asItIs, recipe, coat }: WayBuilt): Work {
     buy: [
       {
         quantity: figure(batch.wet_L * LITRE_m3, 'content', 2),
-        what: words`coating, wet, for ${count(coat.coats)} coats (${recipe.name}; ${figure(coat.dryThickness_m, 'coatThickness')} dry in all) with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”`,
+        what: words`coating, wet, for ${count(coat.coats)} coats (${recipe.name}; ${figure(coat.dryThickness_m, 'coatThickness')} dry in all) with ${figure(100 * coat.loss_frac, 'count', 2)} % for losses (${figure(wet_kg, 'kg', 2)}, ${figure(batch.dryMass_kg, 'kg', 2)} once dry); what to weigh is on the page “Batch”. ${boughtCoating({ fresh_frac: coating.solarReflectance_frac, aged_frac: now, age_y: coating.age_y, window_frac: coating.windowEmittance_frac, offWindow_frac: coating.offWindowEmittance_frac }, 'roofs')}`,
       },
       {
         quantity: figure((area_m2 / PRIMER_m2L) * LITRE_m3, 'content', 2),
