@@ -128,6 +128,29 @@ describe('the builder’s sheet', () => {
     },
   )
 
+  test(
+    'fits each drawing into a phone’s width, and opens it large over the page',
+    { timeout: WAIT_MS },
+    async () => {
+      const { page, context, complaints } = await stage.open('sheet/', { viewport: SIZES.phone })
+      await page.waitForSelector('article.sheet', { timeout: WAIT_MS })
+      for (const drawing of await page.locator('[data-drawing] .draw').all()) {
+        const over = await drawing.evaluate(
+          (place) => place.firstElementChild!.getBoundingClientRect().width - place.clientWidth,
+        )
+        expect(over).toBeLessThanOrEqual(1)
+      }
+      await page.locator('[data-drawing=section] .draw').click()
+      const large = page.locator('dialog[open] svg')
+      const small = (await page.locator('[data-drawing=section] svg').boundingBox())!
+      expect((await large.boundingBox())!.width).toBeGreaterThan(1.5 * small.width)
+      await page.keyboard.press('Escape')
+      await page.waitForSelector('dialog', { state: 'detached' })
+      expect(complaints).toEqual([])
+      await context.close()
+    },
+  )
+
   test('says so where there is nothing to build', { timeout: WAIT_MS }, async () => {
     const { page, context } = await stage.open('sheet/#climate=mild-ocean-coast&target.limit_C=40')
     await page.waitForSelector('text=nothing to build', { timeout: WAIT_MS })

@@ -19,7 +19,7 @@ import {
 import { sensor } from './symbols.ts'
 
 const PAPER = { across: 82, down: 63 }
-const MARGIN = { left: 22, right: 22, top: 16, bottom: 12 }
+const MARGIN = { left: 22, right: 22, top: 9, bottom: 10 }
 /** Widest drawing, and between panel and detail, mm. */
 const WIDEST = 186
 const APART = 2
@@ -49,7 +49,7 @@ function planAt(facts: PlantFacts, rule: Rule): Drawing {
     notes: notesOf(facts),
     key: [
       { mark: '●', what: 'clamp on the edge profile' },
-      { mark: 'S1', what: 'sensor of one top panel, under the plate' },
+      { mark: 'S1', what: 'in one top panel, under the plate' },
     ],
     shapes: [
       box([x, y], w, l, 'thick', 'pale'),
@@ -162,6 +162,6 @@ function crankNotes(facts: PlantFacts): Text[] {
   if (crank === null) return []
   const { build, passage } = facts
   return [
-    words`Both touch the plate from below, so each ${passage} is cranked and the plate is not cut: ${short(crank.offset_m, 2)} away from the plate over ${short(crank.length_m, 2)}, by two bends of ${short(crank.radius_m, 2)} to the middle of the tube. It enters the header square, in the middle of its side, by a hole of ${figure(build.passageOuter_m, 'tubeOuter')}, no further in than the wall; the foam is cut out for it. What it loses in contact is within the field factor.`,
+    words`Each ${passage} is cranked, the plate is not cut: ${short(crank.offset_m, 2)} away from the plate over ${short(crank.length_m, 2)}, two bends of ${short(crank.radius_m, 2)} to the middle of the tube, then square into the middle of the header’s side by a hole of ${figure(build.passageOuter_m, 'tubeOuter')}; foam cut out. The contact lost is within the field factor.`,
   ]
 }

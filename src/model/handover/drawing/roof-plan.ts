@@ -20,7 +20,7 @@ import {
 
 /** Paper the roof itself may take, mm; dimensions go around it. */
 const PAPER = { across: 120, down: 66 }
-const MARGIN = { left: 22, right: 30, top: 18, bottom: 16 }
+const MARGIN = { left: 22, right: 30, top: 14, bottom: 15 }
 
 /** Roof from above with modules, clearances, fall and where the pipes arrive; to scale. */
 export const roofPlan = (facts: PlantFacts): Drawing => toScale((rule) => planAt(facts, rule))

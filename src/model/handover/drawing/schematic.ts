@@ -6,7 +6,7 @@ import { flowing, mover, sensor, unit, valve } from './symbols.ts'
 
 /** Rows drawn; of more, the first two and the last. */
 const MOST_ROWS = 3
-const ROW = { left: 62, right: 132, high: 8, pitch: 17, top: 14 }
+const ROW = { left: 62, right: 132, high: 8, pitch: 15, top: 13 }
 const X = { supply: 16, back: 148, home: 158 }
 
 interface DrawnRow {

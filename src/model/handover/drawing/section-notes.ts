@@ -9,16 +9,12 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
     'Low and high edge of the panels: the underside of the modules, which is the top of the rails.',
     words`${facts.ducting === 'pipe' ? 'Pipe' : 'Duct'} there and back together ${figure(facts.pipeRun_m, 'm')}, ${facts.pipe}. ${fallWords(facts)}`,
   ]
-  if (facts.rows.length > 1)
-    notes.push(
-      'Pipes are drawn to the low edge of the lowest row and from the high edge of row 1; those to the other rows are in the plan.',
-    )
   if (!levels.onRoof)
     notes.push('The panels are lower than the ceiling, so they are drawn on the ground beside the room.')
   else notes.push(roofWords(facts))
   if (facts.liquid && tank !== null)
     notes.push(
-      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'span')}, ${figure(tank.height_m, 'span')} high. P1 is beside it and lower than its outlet, with D1 at the lowest point: it must always be full of water, such pumps do not suck. The return goes over the rim and ends ${figure(tank.end_m, 'span', 2)} above the bottom. The tank rests on ${figure(tank.foot_m, 'board')} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
+      words`Tank ${figure(tank.volume_m3, 'm3')}, ⌀ ${figure(tank.diameter_m, 'span')}, ${figure(tank.height_m, 'span')} high. P1 is beside it and lower than its outlet, always full of water (such pumps do not suck), D1 at the lowest point. The return goes over the rim and ends ${figure(tank.end_m, 'span', 2)} above the bottom. The tank rests on ${figure(tank.foot_m, 'board')} of insulation: levels of the section are above the floor, those of the lists above the tank’s bottom.`,
     )
   if (drainsBack(facts))
     notes.push(
@@ -44,7 +40,7 @@ function roofWords({ roofThickness_m, panelHeight_m, roomHeight_m }: PlantFacts)
 }
 
 /** A fall drawn to scale is thinner than a line. */
-const LEVEL = 'Drawn to scale, so small a fall looks level: set it with a spirit level, not from the drawing.'
+const LEVEL = 'To scale so small a fall looks level: set it with a spirit level.'
 
 function fallWords(facts: PlantFacts): Text {
   if (!facts.liquid) return `Ducts fall to the drain at the low point, 1 : 50. ${LEVEL}`

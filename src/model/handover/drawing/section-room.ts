@@ -93,7 +93,7 @@ export function roomUnitKey({ roomUnit, roomHeight_m, drained }: PlantFacts): { 
     pair,
     {
       mark: 'FC',
-      what: words`fan coil, on any wall but that of the tank: lower edge ${figure(lowEdge_m(roomHeight_m), 'span', 2)} above the floor, blowing along the room with ${figure(1, 'span', 2)} free before it and ${short(0.15)} at its sides and over it, or what its maker asks; hand vent on top; arrow: its condensate pipe, out through the wall, fall 1 : 50`,
+      what: words`fan coil, on any wall but that of the tank: lower edge ${figure(lowEdge_m(roomHeight_m), 'span', 2)} above the floor; free: ${figure(1, 'span', 2)} before it, ${short(0.15)} beside and over it; vent on top; arrow: condensate pipe out through the wall, fall 1 : 50`,
     },
   ]
 }

@@ -17,8 +17,8 @@ import { roomUnitKey, roomUnitOf } from './section-room.ts'
 import { sectionNotes } from './section-notes.ts'
 import { across, box, label, path, upright, type Drawing, type Shape, type Spot } from './shapes.ts'
 
-const PAPER = { across: 104, down: 75 }
-const MARGIN = { left: 22, right: 62, top: 8, bottom: 12 }
+const PAPER = { across: 104, down: 72 }
+const MARGIN = { left: 22, right: 62, top: 6, bottom: 9 }
 /** Free between a tank and the wall beside it, m. */
 const BESIDE_m = 0.3
 

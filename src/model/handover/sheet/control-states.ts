@@ -53,14 +53,14 @@ function loopStates(plant: Plant): ControlState[] {
     ...(mover === 'pump' && plan.freeze !== 'glycol' ? [frost] : []),
     state(
       'Out of season',
-      words`running mean of S7 (each day before weighs 0.8 of the next) under ${figure(plan.seasonGate_C, 'C')}`,
+      words`running mean of S7 (the day before weighs 0.8) under ${figure(plan.seasonGate_C, 'C')}`,
     ),
     state('Store cold enough', words`S2 at or under ${figure(plan.lowestStore_C, 'C')}`),
     ...(plant.tank === null ? massStates(plant, state) : []),
     ...(plan.kind === 'allDay' ? [] : [state('Outside its hours', words`not ${mayRun(plant)}`)]),
     state(
       'Resting',
-      words`it stopped, for whatever reason, less than ${count(REST_min)} min ago (common practice, no source; the year leaves it out)`,
+      words`it stopped less than ${count(REST_min)} min ago (common practice, no source)`,
       `${mover} stays off`,
     ),
     state(
@@ -127,7 +127,7 @@ function roomStates(plant: Plant): ControlState[] {
     ),
     state(
       'Room cool enough',
-      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8) less than ${figure(fadedAt_K(answer.store), 'K')} colder than S5${mixes ? ', or so little colder at S9, where M1 mixes' : ''}`,
+      words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8${mixes ? '; S9 where M1 mixes' : ''}) less than ${figure(fadedAt_K(answer.store), 'K')} colder than S5`,
       'P2 off',
     ),
     store.deliveryKind === 'drained'

@@ -103,7 +103,7 @@ export function frameParts(plant: Plant): Part[] {
     ),
     part(
       count(frame.feet),
-      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : fromCeiling(plant)}${frame.feet_m.length === 0 ? '' : '; they end at the underside of the rail, so take off its depth too'}; each must hold ${figure(frame.footUplift_N.mean, 'force', 2)} upwards on average, ${figure(frame.footUplift_N.most, 'force', 2)} where a rail runs on past it; a pad between unlike metals`,
+      words`adjustable feet under the rails, at most ${figure(FEET_APART_m, 'rough')} apart, ${ground ? 'each on a footing or ballast block' : 'through the roof into rafter or purlin, flashed and sealed'}${heights(frame)}${fall(plant, frame)}${ground || frame.feet_m.length === 0 ? '' : fromCeiling(plant)}${frame.feet_m.length === 0 ? '' : '; they end at the underside of the rail, so take off its depth too'}; loads as in the check, the most where a rail runs on past a foot; a pad between unlike metals`,
     ),
     ...footFixings(ground, frame.feet),
     part(

@@ -111,7 +111,7 @@ export function powerFigures(plant: Plant): Wording {
   const full = figure(plant.answer.loop.pumpPower_W, 'W', 2)
   return lift_W === null
     ? words`${full} at design flow`
-    : words`${figure(lift_W, 'W', 2)}, switched on and off, its speed not set`
+    : words`${figure(lift_W, 'W', 2)}, only switched on and off`
 }
 
 /** Whether the return fills, and what it costs where it does not; nothing for a loop that stays full. */

@@ -6,7 +6,6 @@ import { tankLevels } from './tank-levels.ts'
 import type { Plant, SheetAnswer } from './plant.ts'
 import type { Quantities } from './quantities.ts'
 import { PANEL_kgm2 } from './cautions.ts'
-import { deliveredBy } from './delivered-by.ts'
 import { moneyLines, plantBill } from './money.ts'
 import { massName, powerFigures } from './pump-duty.ts'
 import { startLift_m } from './start-lift.ts'
@@ -167,10 +166,6 @@ export function storeLines(plant: Plant): SheetLine[] {
       startLift_m(plant) === null
         ? words`fill to ${figure(levels.water_m, 'span')} above the bottom; the loop is filled apart and stays full`
         : words`fill to ${figure(levels.water_m, 'span')} above the bottom with the panels empty; ${figure(levels.running_m, 'span')} while they are full`,
-    ),
-    line(
-      'Room cooling',
-      words`${figure(store.delivery_WK, 'WK')} (${deliveredBy(store)}); fan and P2 draw ${figure(answer.store.deliveryPower_W, 'W')} at full flow`,
     ),
   ]
 }

@@ -42,9 +42,11 @@ describe('pressure and power of the pump', () => {
     expect(step(/^Pressure round the loop, G2 less G1$/)).toMatch(/once the return runs full/)
   })
   it('the headline names the one power that a pump draws which is only switched; steps and loop name both', () => {
-    expect(plain(sheet.headline)).toMatch(/a pump of 7\.\d W, switched on and off, its speed not set$/)
+    expect(plain(sheet.headline)).toMatch(/a pump of 7\.\d W, only switched on and off$/)
     const pump = sheet.loop.find(({ label }) => label === 'Pump')!
-    expect(plain(pump.value)).toMatch(/1\.\d W, as the year counts it, with full pipes; 7\.\d W, switched/)
+    expect(plain(pump.value)).toMatch(
+      /1\.\d W, as the year counts it, with full pipes; 7\.\d W, only switched/,
+    )
     expect(step(/^Power of the pump/)).toMatch(/about 7\.\d W .*1\.\d W/)
   })
   it('P2 draws V·Δp/η: 0.255 L/s · 36 kPa / 0.25 = 37 W; with the fan’s 0.276 m³/s · 150 W the year counts 78 W', () => {
@@ -195,7 +197,7 @@ describe('what two more builders asked', () => {
       .find(({ id }) => id === 'module')!
       .notes.map(plain)
       .join()
-    expect(notes).toMatch(/each riser is cranked and the plate is not cut/)
+    expect(notes).toMatch(/Each riser is cranked, the plate is not cut/)
     expect(texts('module')).toContain('end of a panel, cut along a riser')
     expect(crankOf({ liquid: false, build })).toBeNull()
     expect(crankOf({ liquid: true, build: { ...build, spacing_m: null } })).toBeNull()
