@@ -17,7 +17,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'node_modules/**'],
-          testTimeout: 120_000,
+          // Shared machines are at times at a third of their speed.
+          testTimeout: 300_000,
           // All cores: by itself one of two is left to the thread that hands out the files and does little else.
           maxWorkers: '100%',
         },

@@ -63,11 +63,11 @@ test.each([
     `export { blackbody_Wm2 } from '#model/outdoors/air/blackbody.ts'`,
     /Cannot find module/,
   ],
-])('%s refuses in %s: %s', { timeout: 60_000 }, (config, path, _what, code, said) => {
+])('%s refuses in %s: %s', (config, path, _what, code, said) => {
   expect(complaints(config, path, code).join('\n')).toMatch(said)
 })
 
-test('a file that breaks nothing is taken', { timeout: 60_000 }, () => {
+test('a file that breaks nothing is taken', () => {
   const code = `import { blackbody_Wm2 } from '#model/outdoors/air'\nexport const flux_Wm2 = blackbody_Wm2(20)`
   expect(complaints('src/model/tsconfig.json', 'src/model/outdoors/sky/planted.ts', code)).toEqual([])
 })

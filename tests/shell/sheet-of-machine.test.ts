@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { duskbank } from './run-shell.ts'
 
-const WAIT_MS = 120_000
 const page = (...set: readonly string[]) =>
   duskbank(
     'sheet',
@@ -13,19 +12,15 @@ const page = (...set: readonly string[]) =>
   )
 
 describe('the sheet of a machine alone', () => {
-  it(
-    'is that of the machine: no panels are sized, and it is said so; nothing of panels is bought',
-    { timeout: WAIT_MS },
-    async () => {
-      const { code, out, err } = await page('job.way=airConditioner')
-      expect(code, err).toBe(0)
-      const text = out.replaceAll(/<[^>]+>/g, ' ').replaceAll('\u00a0', ' ')
-      expect(text).toMatch(/split air conditioner with inverter: \d+ W in all/)
-      expect(text).toMatch(/condensate drain DN 20/)
-      expect(text).not.toMatch(/header pipe|edge profile|Panel loop/)
-    },
-  )
-  it('says that an area of one’s own is not used beside it', { timeout: WAIT_MS }, async () => {
+  it('is that of the machine: no panels are sized, and it is said so; nothing of panels is bought', async () => {
+    const { code, out, err } = await page('job.way=airConditioner')
+    expect(code, err).toBe(0)
+    const text = out.replaceAll(/<[^>]+>/g, ' ').replaceAll('\u00a0', ' ')
+    expect(text).toMatch(/split air conditioner with inverter: \d+ W in all/)
+    expect(text).toMatch(/condensate drain DN 20/)
+    expect(text).not.toMatch(/header pipe|edge profile|Panel loop/)
+  })
+  it('says that an area of one’s own is not used beside it', async () => {
     const { code, out, err } = await page('job.way=direct', 'target.autoArea=false', 'target.area_m2=6')
     expect(code, err).toBe(0)
     expect(err).toMatch(/machine in place of panels: the area of your own, 6 m², is not used/)

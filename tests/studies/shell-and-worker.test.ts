@@ -132,28 +132,24 @@ beforeAll(() => {
   writeFileSync(join(folder, 'LOG'), printed(log.words))
 })
 
-test.each(commands)(
-  '%s: command line and worker give the same reply',
-  { timeout: 240_000 },
-  async (verb, words) => {
-    shell.asked = []
-    const first = printed(withFiles(words))
-    const asked = shell.asked as Asked[]
-    expect(asked.map((one) => one.verb)).toContain(verb)
-    const replies = []
-    for (const one of asked) {
-      const reply = await throughWorker(one)
-      expect(reply).toEqual(structuredClone(asPage(one)))
-      replies.push(reply)
-    }
-    shell.replies = replies
-    try {
-      expect(printed(withFiles(words))).toBe(first)
-    } finally {
-      shell.replies = null
-    }
-  },
-)
+test.each(commands)('%s: command line and worker give the same reply', async (verb, words) => {
+  shell.asked = []
+  const first = printed(withFiles(words))
+  const asked = shell.asked as Asked[]
+  expect(asked.map((one) => one.verb)).toContain(verb)
+  const replies = []
+  for (const one of asked) {
+    const reply = await throughWorker(one)
+    expect(reply).toEqual(structuredClone(asPage(one)))
+    replies.push(reply)
+  }
+  shell.replies = replies
+  try {
+    expect(printed(withFiles(words))).toBe(first)
+  } finally {
+    shell.replies = null
+  }
+})
 
 const unworded = Object.entries(SHELL_VERBS).flatMap(([verb, how]) =>
   'input' in how ? [[verb as Verb, how.input] as const] : [],

@@ -119,16 +119,25 @@ export interface FaceAir {
 export function exposedConvection_Wm2K(
   factors: FreeFactors,
   surface_C: number,
+  air: FaceAir,
+  length_m: number,
+): number {
+  const difference_K = surface_C - air.air_C
+  if (Math.abs(difference_K) >= STILL_SPAN_K) return sideConvection_Wm2K(factors, surface_C, air, length_m)
+  const cold = sideConvection_Wm2K(factors, air.air_C - STILL_SPAN_K, air, length_m)
+  const hot = sideConvection_Wm2K(factors, air.air_C + STILL_SPAN_K, air, length_m)
+  return cold + ((hot - cold) * (difference_K + STILL_SPAN_K)) / (2 * STILL_SPAN_K)
+}
+
+/** The same by the correlation of the side that the face is on, W/m²K. */
+function sideConvection_Wm2K(
+  factors: FreeFactors,
+  face_C: number,
   { air_C, pressure_Pa, forced_Wm2K }: FaceAir,
   length_m: number,
 ): number {
-  const at = (face_C: number) =>
-    blendedConvection_Wm2K(freeConvection_Wm2K(factors, face_C, air_C, pressure_Pa, length_m), forced_Wm2K)
-  const difference_K = surface_C - air_C
-  if (Math.abs(difference_K) >= STILL_SPAN_K) return at(surface_C)
-  const cold = at(air_C - STILL_SPAN_K)
-  const hot = at(air_C + STILL_SPAN_K)
-  return cold + ((hot - cold) * (difference_K + STILL_SPAN_K)) / (2 * STILL_SPAN_K)
+  const free_Wm2K = freeConvection_Wm2K(factors, face_C, air_C, pressure_Pa, length_m)
+  return blendedConvection_Wm2K(free_Wm2K, forced_Wm2K)
 }
 
 /** Tilt beyond which the gap correlation is not carried, degrees. */

@@ -32,7 +32,7 @@ const named = (results: readonly AsBuiltResult[], fault: string) =>
 
 const median = (values: number[]) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)]!
 
-describe('as-built check: planted faults', { timeout: 120_000 }, () => {
+describe('as-built check: planted faults', () => {
   it('half flow, no meter, pump all day: named in 8 of 10, size within 0.1', () => {
     const results = judge({ flowLog: Math.log(0.5) })
     report('half flow', results)
@@ -95,7 +95,7 @@ describe('as-built check: planted faults', { timeout: 120_000 }, () => {
   })
 })
 
-describe('as-built check: sound panels', { timeout: 120_000 }, () => {
+describe('as-built check: sound panels', () => {
   it.each([
     { what: 'all day', rest: {} },
     { what: 'by night', rest: { allDay: false } },

@@ -23,7 +23,7 @@ function kept(name: string, text: string): string {
   return file
 }
 
-describe('shell: coating, batch, asbuilt', { timeout: 60_000 }, () => {
+describe('shell: coating, batch, asbuilt', () => {
   it('coating: example notes go back in and give reflectances with intervals and the next reading', () => {
     const notes = kept('notes.json', run('coating', '--example').out)
     const { out, notes: said, code } = run('coating', '--readings', notes)
