@@ -22,7 +22,7 @@ function shell<T>(command: string, ...words: readonly string[]): T {
   const set = ROOM.flatMap((one) => ['--set', one])
   const asked = [command, '--weather', 'continental', ...set, ...words, '--format', 'json']
   return JSON.parse(
-    execFileSync(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/shell/duskbank.ts', ...asked], {
+    execFileSync(process.execPath, ['--import', 'tsx', 'src/shell/duskbank.ts', ...asked], {
       encoding: 'utf8',
       stdio: ['ignore', 'pipe', 'ignore'],
       maxBuffer: 1e8,

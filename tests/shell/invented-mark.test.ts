@@ -16,7 +16,8 @@ const ASKED: Readonly<Record<string, readonly string[]>> = {
   sky: CLIMATE,
   panel: CLIMATE,
   year: [...CLIMATE, ...FIXED],
-  decide: CLIMATE,
+  // A place where little is needed: the search is short.
+  decide: ['--weather', 'mild-ocean-coast'],
   size: [...CLIMATE, ...FIXED, '--draws', '0'],
   map: [...CLIMATE, ...FIXED, '--over', 'flow', '--areas', '4,8', '--others', '0.006,0.012'],
   sheet: [...CLIMATE, ...FIXED],

@@ -15,7 +15,7 @@ export interface ShellRun {
 
 /** Runs the command line as a user would (`npm run -s duskbank -- …`), in a process of its own. */
 export function duskbank(...words: readonly string[]): Promise<ShellRun> {
-  const command = ['node_modules/tsx/dist/cli.mjs', 'src/shell/duskbank.ts', ...words]
+  const command = ['--import', 'tsx', 'src/shell/duskbank.ts', ...words]
   return new Promise((done) => {
     execFile(process.execPath, command, { cwd: ROOT, maxBuffer: 1e8 }, (error, out, err) => {
       const code = error === null ? 0 : typeof error.code === 'number' ? error.code : -1

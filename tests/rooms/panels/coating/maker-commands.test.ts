@@ -8,13 +8,9 @@ import { describe, expect, it } from 'vitest'
 
 const folder = mkdtempSync(join(tmpdir(), 'duskbank-maker-'))
 function run(...words: string[]) {
-  const done = spawnSync(
-    process.execPath,
-    ['node_modules/tsx/dist/cli.mjs', 'src/shell/duskbank.ts', ...words],
-    {
-      encoding: 'utf8',
-    },
-  )
+  const done = spawnSync(process.execPath, ['--import', 'tsx', 'src/shell/duskbank.ts', ...words], {
+    encoding: 'utf8',
+  })
   return { out: done.stdout, notes: done.stderr, code: done.status }
 }
 function kept(name: string, text: string): string {
