@@ -27,6 +27,8 @@ const APART = [
   'takeSlack',
   'finishAlone',
   'finishRun',
+  'takePipes',
+  'enterPipes',
   'enterStep',
   'enterRest',
   'setCharging',

@@ -28,14 +28,14 @@ const seen = new Set<string>()
 
 const design = fc.record({
   scenario: randomScenario,
-  delivery: fc.constantFrom('surface', 'ceiling'),
+  delivery: fc.constantFrom('surface', 'ceiling', 'floorPipes', 'roofPipes'),
   tank: fc.constantFrom('mixed', 'layered'),
   area_m2: between(0, 60),
   storeVolume_m3: fc.oneof(between(0.001, 0.1), between(0.1, 10)),
   flow_kgsm2: between(0.001, 0.05),
 })
 
-/** A random scenario made one of bare panels and a tank whose coil is kept dry. */
+/** A random scenario made one of bare panels and a tank with a delivery. */
 function ofKind(scenario: Scenario, tank: string, delivery: string): Scenario {
   let made = scenario
   const fields = { 'cover.kind': 'bare', 'store.kind': tank, 'store.deliveryKind': delivery }
@@ -126,10 +126,11 @@ function see({ plant }: YearInputs, year: YearResult): void {
   if (year.pumpRun_frac.some((share) => (share * 4) % 1 > 0.01 && (share * 4) % 1 < 0.99)) seen.add('share')
   if (plant !== null && plant.allowed.includes(0)) seen.add('plan')
   if (plant?.store.lossTo === 'outside') seen.add('tank outdoors')
+  if (plant?.store.port === 'pipes' && year.delivered_W.some((heat_W) => heat_W > 0)) seen.add('pipes')
 }
 
-test('the draws cover every branch: vents, frost, dew, hours without the loop, shares of a step, a tank outdoors', () => {
-  expect([...seen].toSorted()).toEqual(['dew', 'frost', 'plan', 'share', 'tank outdoors', 'vents'])
+test('the draws cover every branch: vents, frost, dew, hours without the loop, shares of a step, a tank outdoors, pipes', () => {
+  expect([...seen].toSorted()).toEqual(['dew', 'frost', 'pipes', 'plan', 'share', 'tank outdoors', 'vents'])
 })
 
 test('`hours.ts` and `hours-wasm.ts` are what `npm run -s flat` makes of the parts', async () => {

@@ -31,7 +31,7 @@ export function solveMeans(s: Flat): void {
     own_WK += s.charging_WK
     drive_W += s.charging_W
   }
-  if (s.toRadiant > 0) drive_W += s.fanShare * s.fan_W
+  if (s.meetsAir === 0) drive_W += s.fanShare * s.fan_W
   else air_W += s.fanShare * s.fan_W
   if (law !== CLOSED) {
     const fading = law === FADING_TO_STORE || law === FADING_AT_DEW_LIMIT
@@ -231,6 +231,7 @@ export function settle(s: Flat): void {
 export function enterDelivery(s: Flat): void {
   takeCarried(s)
   s.delivered_W = s.heat_W
+  s.portHeat_W = -s.heat_W
   s.earlierShare = s.latestShare
   if (s.law === CLOSED) s.latestShare = 0
   else if (s.law === PARTLY_OPEN) s.latestShare = s.fanShare

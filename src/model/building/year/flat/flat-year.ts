@@ -10,13 +10,13 @@ import { PLACES } from './hours-wasm.ts'
 import type { Columns, Counts, Given, Kept, Whole } from './numbers.ts'
 import { INNER_C, LAYER_C, OUTER_C, PER_GROUP_HERE, PER_LAYER_HERE, PER_MODE_HERE, STATE } from './places.ts'
 import { runState } from './run-state.ts'
-import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, wholeOf } from './setting.ts'
+import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, pipeRowsOf, wholeOf } from './setting.ts'
 
-/** True for what the flat year is written for: a room with nothing, or with bare panels and a tank whose coil is kept dry. */
+/** True for what the flat year is written for: a room with nothing, or with bare panels and a tank that delivers by anything but a drip tray. */
 export function isFlat({ plant }: YearInputs): boolean {
   if (plant === null) return true
   const { store, panel, loop } = plant
-  if (panel.gap !== null || store.drained || store.port === 'pipes') return false
+  if (panel.gap !== null || store.drained) return false
   return store.layerCapacity_JK.length > 0 && loop.area_m2 > 0
 }
 
@@ -68,6 +68,7 @@ export class FlatYear {
         groupRows: groupRowsOf(room, step_s),
         modeRows: modeRowsOf(room, step_s),
         layerRows: plant === null ? NO_NUMBERS : layerRowsOf(plant, kernel.temp_C[0]!),
+        pipeRows: plant === null ? NO_NUMBERS : pipeRowsOf(room, plant, step_s),
       },
       room.rowsOf(step_s).ends.map((end) => PER_MODE_HERE * end),
     )
@@ -164,7 +165,9 @@ export class FlatYear {
     const { room, temp_C, nodes, plate } = kernel
     const { masses } = room
     for (let k = 0; k < masses.length; k++) masses[k] = columns.modeRows[PER_MODE_HERE * k + STATE]!
-    room.air_C = temp_C[nodes.port] = temp_C[nodes.air] = n[PLACES.air_C]!
+    room.air_C = temp_C[nodes.air] = n[PLACES.air_C]!
+    room.radiantMean_C = n[PLACES.radiant_C]!
+    temp_C[nodes.port] = room.portNow_C()
     this.giveSums()
     if (plate === null) return
     temp_C[0] = n[PLACES.tank_C]!

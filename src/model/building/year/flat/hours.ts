@@ -36,6 +36,18 @@ const LAYER_MEAN_C = 5;
 const LAYER_PACE = 3;
 const LAYER_PIVOT = 7;
 const SMALL_SLOPE_Wm2K = 0.001;
+const CONVECTION_INSIDE_Wm2K = 2.5;
+const FILM_INSIDE_Wm2K = 7.63;
+const PER_GROUP = 3;
+const RADIATION_INSIDE_Wm2K = 5.13;
+const ENVELOPE_M2 = 5;
+const GROUND_M2 = 6;
+const INNER_C = 3;
+const OUTER_C = 4;
+const PER_GROUP_HERE = 7;
+const PER_MODE_HERE = 4;
+const STATE = 3;
+const BEFORE_GROUPS = 6;
 const MEAN = 2;
 const SAME_K = 1e-9;
 const SAME_KGM2 = 1e-13;
@@ -48,22 +60,10 @@ const SHORT_RAMP = 0.01;
 const DRYING_PARTS = 4;
 const BARED_SHARE = 0.05;
 const NARROWEST_K = 0.1;
-const CONVECTION_INSIDE_Wm2K = 2.5;
-const FILM_INSIDE_Wm2K = 7.63;
-const PER_GROUP = 3;
-const RADIATION_INSIDE_Wm2K = 5.13;
 const CB = 1;
-const ENVELOPE_M2 = 5;
 const GIVEN_WK = 0;
-const GROUND_M2 = 6;
-const INNER_C = 3;
 const INNER_WM2K = 2;
-const OUTER_C = 4;
-const PER_GROUP_HERE = 7;
-const PER_MODE_HERE = 4;
-const STATE = 3;
 const SMALL = 0.001;
-const BEFORE_GROUPS = 6;
 const NEAR_K = 0.0002;
 const MOST_TRIALS = 12;
 const DRY_KGM2 = 1e-7;
@@ -75,168 +75,171 @@ const SHUTS_OVER_K = 0.5;
 export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { room_C } = columns;
     const { fromRun, toRun, hours, stepsPerHour } = whole;
-    let hour = numbers[84]! | 0;
-    let air_Cs = numbers[65]!;
-    let radiant_Cs = numbers[66]!;
+    let hour = numbers[90]! | 0;
+    let air_Cs = numbers[71]!;
+    let radiant_Cs = numbers[72]!;
     { // runHours
         for (let run = fromRun; run < toRun; run++) {
             hour = run % hours;
             { // runHour
                 { // to beginHour
-                    numbers[84] = hour;
+                    numbers[90] = hour;
                     beginHour(columns, whole, numbers);
-                    air_Cs = numbers[65]!;
-                    radiant_Cs = numbers[66]!;
+                    air_Cs = numbers[71]!;
+                    radiant_Cs = numbers[72]!;
                 }
                 for (let k = stepsPerHour; k > 0; k--) { // to runStep
-                    numbers[84] = hour;
+                    numbers[90] = hour;
                     runStep(columns, whole, numbers);
-                    air_Cs = numbers[65]!;
-                    radiant_Cs = numbers[66]!;
+                    air_Cs = numbers[71]!;
+                    radiant_Cs = numbers[72]!;
                 }
                 room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
             }
         }
     }
-    numbers[84] = hour;
+    numbers[90] = hour;
 }
 function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows } = columns;
-    const { hasPlant, layers, freeze, keepsBooks } = whole;
+    const { groups, hasPlant, meetsAir, piped, layers, freeze, keepsBooks } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
-    const toRadiant = numbers[5]!;
-    const plateCapacity_JK = numbers[7]!;
-    const rate_WK = numbers[27]!;
-    const open_WK = numbers[35]!;
-    const faded_K = numbers[36]!;
-    const demand_WK = numbers[37]!;
-    const setpoint_C = numbers[40]!;
-    const freezeLimit_C = numbers[45]!;
-    const hour = numbers[84]! | 0;
-    let opening = numbers[62]!;
-    let vent_WK = numbers[109]!;
-    let rowVent_WK = numbers[110]!;
-    let toRadiant_W = numbers[119]!;
-    let hourToRadiant_W = numbers[116]!;
-    let faces_W = numbers[120]!;
-    let roomDrive_W = numbers[118]!;
-    let hourToAir_W = numbers[115]!;
-    let inertia_WK = numbers[111]!;
-    let air_C = numbers[46]!;
-    let radiantShare = numbers[114]!;
-    let portBase_C = numbers[122]!;
-    let radiant_WK = numbers[113]!;
-    let airMean_C = numbers[166]!;
-    let room_WK = numbers[117]!;
-    let radiant_C = numbers[47]!;
-    let across_WK = numbers[112]!;
-    let delivered_W = numbers[169]!;
-    let airEnd = numbers[80]!;
-    const at = numbers[85]! | 0;
-    let envelope_J = numbers[67]!;
-    let ground_J = numbers[68]!;
-    let plate_C = numbers[49]!;
-    let isFreezing = numbers[90]! | 0;
-    let hasBegun = numbers[170] === 1;
-    let firstTried = numbers[150]!;
-    let before = numbers[64]!;
-    let trial = numbers[149]!;
-    let tried = numbers[151]!;
-    let share = numbers[152]!;
-    let isOnRest = numbers[89]! | 0;
-    let restStep = numbers[88]! | 0;
-    let meanSlope = numbers[132]!;
-    let meanOffset_C = numbers[133]!;
-    let slope_Wm2K = numbers[54]!;
-    let fromSink_WK = numbers[129]!;
-    let fromConst_W = numbers[130]!;
-    let fromPlate_WK = numbers[131]!;
-    let restHour = numbers[87]! | 0;
-    let part_s = numbers[128]!;
-    let isFound = numbers[171] === 1;
-    let law = numbers[86]! | 0;
-    let heat_W = numbers[168]!;
-    let portShare = numbers[121]!;
-    const lowest_C = numbers[108]!;
-    let bottomMean_C = numbers[158]!;
-    let fanShare = numbers[167]!;
-    let portOwn_KW = numbers[123]!;
-    let fadingSeen_WK = numbers[125]!;
-    let openSeen_WK = numbers[124]!;
-    let earlierShare = numbers[61]!;
-    let latestShare = numbers[60]!;
-    let foundShare = numbers[156]!;
-    let tank_C = numbers[48]!;
-    let tankEnd = numbers[82]!;
-    let tankMean_C = numbers[157]!;
-    let sinkDrift_Ks = numbers[51]!;
-    let water_kgm2 = numbers[50]!;
-    let shed_J = numbers[70]!;
-    let air_Cs = numbers[65]!;
-    let radiant_Cs = numbers[66]!;
+    const plateCapacity_JK = numbers[11]!;
+    const rate_WK = numbers[31]!;
+    const open_WK = numbers[39]!;
+    const faded_K = numbers[40]!;
+    const demand_WK = numbers[41]!;
+    const setpoint_C = numbers[44]!;
+    const freezeLimit_C = numbers[49]!;
+    const hour = numbers[90]! | 0;
+    let opening = numbers[68]!;
+    let vent_WK = numbers[115]!;
+    let rowVent_WK = numbers[116]!;
+    let toRadiant_W = numbers[125]!;
+    let hourToRadiant_W = numbers[122]!;
+    let faces_W = numbers[126]!;
+    let roomDrive_W = numbers[124]!;
+    let hourToAir_W = numbers[121]!;
+    let inertia_WK = numbers[117]!;
+    let air_C = numbers[50]!;
+    let radiantShare = numbers[120]!;
+    let portBase_C = numbers[128]!;
+    let radiant_WK = numbers[119]!;
+    let toRadiant = numbers[53]!;
+    let airMean_C = numbers[174]!;
+    let room_WK = numbers[123]!;
+    let radiant_C = numbers[51]!;
+    let across_WK = numbers[118]!;
+    let portHeat_W = numbers[130]!;
+    let airEnd = numbers[86]!;
+    const at = numbers[91]! | 0;
+    let envelope_J = numbers[73]!;
+    let ground_J = numbers[74]!;
+    let plate_C = numbers[55]!;
+    let isFreezing = numbers[96]! | 0;
+    let hasBegun = numbers[178] === 1;
+    let firstTried = numbers[158]!;
+    let before = numbers[70]!;
+    let trial = numbers[157]!;
+    let tried = numbers[159]!;
+    let share = numbers[160]!;
+    let isOnRest = numbers[95]! | 0;
+    let restStep = numbers[94]! | 0;
+    let meanSlope = numbers[140]!;
+    let meanOffset_C = numbers[141]!;
+    let slope_Wm2K = numbers[60]!;
+    let fromSink_WK = numbers[137]!;
+    let fromConst_W = numbers[138]!;
+    let fromPlate_WK = numbers[139]!;
+    let restHour = numbers[93]! | 0;
+    let part_s = numbers[136]!;
+    let isFound = numbers[179] === 1;
+    let law = numbers[92]! | 0;
+    let heat_W = numbers[176]!;
+    let portShare = numbers[127]!;
+    const lowest_C = numbers[114]!;
+    let bottomMean_C = numbers[166]!;
+    let fanShare = numbers[175]!;
+    let portOwn_KW = numbers[129]!;
+    let fadingSeen_WK = numbers[133]!;
+    let openSeen_WK = numbers[132]!;
+    let delivered_W = numbers[177]!;
+    let earlierShare = numbers[67]!;
+    let latestShare = numbers[66]!;
+    let foundShare = numbers[164]!;
+    let tank_C = numbers[54]!;
+    let tankEnd = numbers[88]!;
+    let tankMean_C = numbers[165]!;
+    let sinkDrift_Ks = numbers[57]!;
+    let water_kgm2 = numbers[56]!;
+    let shed_J = numbers[76]!;
+    let air_Cs = numbers[71]!;
+    let radiant_Cs = numbers[72]!;
     let star_C = 0;
     let mayPump = false;
     { // runStep
         if (nightVent_WK > 0 && ventAllowed[hour] === 1) { // to openWindows
-            numbers[62] = opening;
-            numbers[109] = vent_WK;
-            numbers[119] = toRadiant_W;
-            numbers[120] = faces_W;
-            numbers[118] = roomDrive_W;
-            numbers[46] = air_C;
-            numbers[122] = portBase_C;
-            numbers[166] = airMean_C;
-            numbers[150] = firstTried;
-            numbers[64] = before;
-            numbers[149] = trial;
-            numbers[151] = tried;
-            openWindows(columns, numbers);
-            opening = numbers[62]!;
-            vent_WK = numbers[109]!;
-            rowVent_WK = numbers[110]!;
-            toRadiant_W = numbers[119]!;
-            hourToRadiant_W = numbers[116]!;
-            roomDrive_W = numbers[118]!;
-            hourToAir_W = numbers[115]!;
-            inertia_WK = numbers[111]!;
-            radiantShare = numbers[114]!;
-            portBase_C = numbers[122]!;
-            radiant_WK = numbers[113]!;
-            airMean_C = numbers[166]!;
-            room_WK = numbers[117]!;
-            across_WK = numbers[112]!;
-            airEnd = numbers[80]!;
-            firstTried = numbers[150]!;
-            before = numbers[64]!;
-            trial = numbers[149]!;
-            tried = numbers[151]!;
-            isFound = numbers[171] === 1;
-            portShare = numbers[121]!;
-            portOwn_KW = numbers[123]!;
-            fadingSeen_WK = numbers[125]!;
-            openSeen_WK = numbers[124]!;
+            numbers[68] = opening;
+            numbers[115] = vent_WK;
+            numbers[125] = toRadiant_W;
+            numbers[126] = faces_W;
+            numbers[124] = roomDrive_W;
+            numbers[50] = air_C;
+            numbers[128] = portBase_C;
+            numbers[174] = airMean_C;
+            numbers[158] = firstTried;
+            numbers[70] = before;
+            numbers[157] = trial;
+            numbers[159] = tried;
+            openWindows(columns, whole, numbers);
+            opening = numbers[68]!;
+            vent_WK = numbers[115]!;
+            rowVent_WK = numbers[116]!;
+            toRadiant_W = numbers[125]!;
+            hourToRadiant_W = numbers[122]!;
+            roomDrive_W = numbers[124]!;
+            hourToAir_W = numbers[121]!;
+            inertia_WK = numbers[117]!;
+            radiantShare = numbers[120]!;
+            portBase_C = numbers[128]!;
+            radiant_WK = numbers[119]!;
+            toRadiant = numbers[53]!;
+            airMean_C = numbers[174]!;
+            room_WK = numbers[123]!;
+            across_WK = numbers[118]!;
+            airEnd = numbers[86]!;
+            firstTried = numbers[158]!;
+            before = numbers[70]!;
+            trial = numbers[157]!;
+            tried = numbers[159]!;
+            isFound = numbers[179] === 1;
+            portShare = numbers[127]!;
+            portOwn_KW = numbers[129]!;
+            fadingSeen_WK = numbers[133]!;
+            openSeen_WK = numbers[132]!;
         }
         else {
             opening = 0;
             vent_WK = 0;
             { // prepareRoom
                 if (vent_WK !== rowVent_WK) { // to setRoomHour
-                    numbers[109] = vent_WK;
-                    setRoomHour(columns, numbers);
-                    rowVent_WK = numbers[110]!;
-                    hourToRadiant_W = numbers[116]!;
-                    hourToAir_W = numbers[115]!;
-                    inertia_WK = numbers[111]!;
-                    radiantShare = numbers[114]!;
-                    radiant_WK = numbers[113]!;
-                    room_WK = numbers[117]!;
-                    across_WK = numbers[112]!;
-                    airEnd = numbers[80]!;
-                    portShare = numbers[121]!;
-                    portOwn_KW = numbers[123]!;
-                    fadingSeen_WK = numbers[125]!;
-                    openSeen_WK = numbers[124]!;
+                    numbers[115] = vent_WK;
+                    setRoomHour(columns, whole, numbers);
+                    rowVent_WK = numbers[116]!;
+                    hourToRadiant_W = numbers[122]!;
+                    hourToAir_W = numbers[121]!;
+                    inertia_WK = numbers[117]!;
+                    radiantShare = numbers[120]!;
+                    radiant_WK = numbers[119]!;
+                    toRadiant = numbers[53]!;
+                    room_WK = numbers[123]!;
+                    across_WK = numbers[118]!;
+                    airEnd = numbers[86]!;
+                    portShare = numbers[127]!;
+                    portOwn_KW = numbers[129]!;
+                    fadingSeen_WK = numbers[133]!;
+                    openSeen_WK = numbers[132]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -244,7 +247,14 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         CONVECTION_INSIDE_Wm2K * faces_W +
                         inertia_WK * air_C -
                         radiantShare * toRadiant_W;
-                portBase_C = toRadiant > 0 && radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
+                portBase_C = 0;
+                if (piped >= 0) { // to takePipes
+                    numbers[128] = portBase_C;
+                    takePipes(columns, whole, numbers);
+                    portBase_C = numbers[128]!;
+                }
+                if (meetsAir === 0 && radiant_WK > 0)
+                    portBase_C += toRadiant * (toRadiant_W / radiant_WK);
             }
         }
         if (hasPlant === 0) {
@@ -253,8 +263,8 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 radiant_C = airMean_C;
                 if (radiant_WK > 0) {
                     radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
-                    if (toRadiant > 0)
-                        radiant_C += (toRadiant * -delivered_W) / radiant_WK;
+                    if (meetsAir === 0)
+                        radiant_C += (toRadiant * portHeat_W) / radiant_WK;
                 }
                 star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
                 air_C += airEnd * (airMean_C - air_C);
@@ -286,6 +296,25 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         }
                         g += PER_GROUP_HERE;
                         mine += PER_GROUP;
+                    }
+                }
+                if (piped >= 0 && portHeat_W !== 0) {
+                    { // to enterPipes
+                        numbers[130] = portHeat_W;
+                        numbers[73] = envelope_J;
+                        numbers[74] = ground_J;
+                        enterPipes(columns, whole, numbers);
+                        envelope_J = numbers[73]!;
+                        ground_J = numbers[74]!;
+                    }
+                    { // takeGiven
+                        const last = PER_GROUP_HERE * groups;
+                        faces_W = 0;
+                        for (let g = 0, mine = at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP)
+                            faces_W +=
+                                groupRows[g + GIVEN_WK]! *
+                                    (groupRows[g + INNER_C]! +
+                                        groupRows[g + CB]! * rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]!));
                     }
                 }
             }
@@ -325,35 +354,35 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                             restHour = -1;
                         part_s = step_s;
                         { // to settlePlate
-                            numbers[49] = plate_C;
-                            numbers[170] = hasBegun ? 1 : 0;
-                            numbers[64] = before;
-                            numbers[152] = share;
-                            numbers[132] = meanSlope;
-                            numbers[133] = meanOffset_C;
-                            numbers[54] = slope_Wm2K;
-                            numbers[129] = fromSink_WK;
-                            numbers[130] = fromConst_W;
-                            numbers[131] = fromPlate_WK;
-                            numbers[87] = restHour;
-                            numbers[128] = part_s;
-                            numbers[48] = tank_C;
-                            numbers[51] = sinkDrift_Ks;
-                            numbers[50] = water_kgm2;
+                            numbers[55] = plate_C;
+                            numbers[178] = hasBegun ? 1 : 0;
+                            numbers[70] = before;
+                            numbers[160] = share;
+                            numbers[140] = meanSlope;
+                            numbers[141] = meanOffset_C;
+                            numbers[60] = slope_Wm2K;
+                            numbers[137] = fromSink_WK;
+                            numbers[138] = fromConst_W;
+                            numbers[139] = fromPlate_WK;
+                            numbers[93] = restHour;
+                            numbers[136] = part_s;
+                            numbers[54] = tank_C;
+                            numbers[57] = sinkDrift_Ks;
+                            numbers[56] = water_kgm2;
                             settlePlate(columns, numbers);
-                            hasBegun = numbers[170] === 1;
-                            meanSlope = numbers[132]!;
-                            meanOffset_C = numbers[133]!;
-                            slope_Wm2K = numbers[54]!;
-                            fromSink_WK = numbers[129]!;
-                            fromConst_W = numbers[130]!;
-                            fromPlate_WK = numbers[131]!;
+                            hasBegun = numbers[178] === 1;
+                            meanSlope = numbers[140]!;
+                            meanOffset_C = numbers[141]!;
+                            slope_Wm2K = numbers[60]!;
+                            fromSink_WK = numbers[137]!;
+                            fromConst_W = numbers[138]!;
+                            fromPlate_WK = numbers[139]!;
                         }
                         if (share > 0) {
                             if (layers === 1) { // to setCharging
-                                numbers[152] = share;
-                                numbers[132] = meanSlope;
-                                numbers[133] = meanOffset_C;
+                                numbers[160] = share;
+                                numbers[140] = meanSlope;
+                                numbers[141] = meanOffset_C;
                                 setCharging(numbers);
                             }
                             break takePlate;
@@ -361,56 +390,56 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         restHour = hour;
                     }
                     { // to solveStep
-                        numbers[118] = roomDrive_W;
-                        numbers[122] = portBase_C;
-                        numbers[166] = airMean_C;
-                        numbers[150] = firstTried;
-                        numbers[64] = before;
-                        numbers[149] = trial;
-                        numbers[151] = tried;
-                        numbers[152] = share;
-                        numbers[132] = meanSlope;
-                        numbers[133] = meanOffset_C;
-                        numbers[168] = heat_W;
-                        numbers[61] = earlierShare;
-                        numbers[60] = latestShare;
-                        numbers[156] = foundShare;
-                        numbers[48] = tank_C;
+                        numbers[124] = roomDrive_W;
+                        numbers[128] = portBase_C;
+                        numbers[174] = airMean_C;
+                        numbers[158] = firstTried;
+                        numbers[70] = before;
+                        numbers[157] = trial;
+                        numbers[159] = tried;
+                        numbers[160] = share;
+                        numbers[140] = meanSlope;
+                        numbers[141] = meanOffset_C;
+                        numbers[176] = heat_W;
+                        numbers[67] = earlierShare;
+                        numbers[66] = latestShare;
+                        numbers[164] = foundShare;
+                        numbers[54] = tank_C;
                         solveStep(columns, whole, numbers);
-                        airMean_C = numbers[166]!;
-                        firstTried = numbers[150]!;
-                        before = numbers[64]!;
-                        trial = numbers[149]!;
-                        tried = numbers[151]!;
-                        isFound = numbers[171] === 1;
-                        law = numbers[86]! | 0;
-                        heat_W = numbers[168]!;
-                        bottomMean_C = numbers[158]!;
-                        fanShare = numbers[167]!;
-                        foundShare = numbers[156]!;
-                        tankEnd = numbers[82]!;
-                        tankMean_C = numbers[157]!;
+                        airMean_C = numbers[174]!;
+                        firstTried = numbers[158]!;
+                        before = numbers[70]!;
+                        trial = numbers[157]!;
+                        tried = numbers[159]!;
+                        isFound = numbers[179] === 1;
+                        law = numbers[92]! | 0;
+                        heat_W = numbers[176]!;
+                        bottomMean_C = numbers[166]!;
+                        fanShare = numbers[175]!;
+                        foundShare = numbers[164]!;
+                        tankEnd = numbers[88]!;
+                        tankMean_C = numbers[165]!;
                     }
                     if (!mayPump)
                         break;
                     { // to takeSlack
-                        numbers[152] = share;
-                        numbers[132] = meanSlope;
-                        numbers[133] = meanOffset_C;
-                        numbers[54] = slope_Wm2K;
-                        numbers[48] = tank_C;
+                        numbers[160] = share;
+                        numbers[140] = meanSlope;
+                        numbers[141] = meanOffset_C;
+                        numbers[60] = slope_Wm2K;
+                        numbers[54] = tank_C;
                         takeSlack(numbers);
                     }
                     { // to nextShare
-                        numbers[150] = firstTried;
-                        numbers[64] = before;
-                        numbers[149] = trial;
-                        numbers[151] = tried;
+                        numbers[158] = firstTried;
+                        numbers[70] = before;
+                        numbers[157] = trial;
+                        numbers[159] = tried;
                         nextShare(numbers);
-                        before = numbers[64]!;
-                        trial = numbers[149]!;
-                        tried = numbers[151]!;
-                        isFound = numbers[171] === 1;
+                        before = numbers[70]!;
+                        trial = numbers[157]!;
+                        tried = numbers[159]!;
+                        isFound = numbers[179] === 1;
                     }
                     if (isFound)
                         break;
@@ -436,6 +465,7 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     }
                 }
                 delivered_W = heat_W;
+                portHeat_W = -heat_W;
                 earlierShare = latestShare;
                 if (law === CLOSED)
                     latestShare = 0;
@@ -455,8 +485,8 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 radiant_C = airMean_C;
                 if (radiant_WK > 0) {
                     radiant_C = (toRadiant_W - across_WK * airMean_C) / radiant_WK;
-                    if (toRadiant > 0)
-                        radiant_C += (toRadiant * -delivered_W) / radiant_WK;
+                    if (meetsAir === 0)
+                        radiant_C += (toRadiant * portHeat_W) / radiant_WK;
                 }
                 star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * radiant_C) / FILM_INSIDE_Wm2K;
                 air_C += airEnd * (airMean_C - air_C);
@@ -490,14 +520,33 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         mine += PER_GROUP;
                     }
                 }
+                if (piped >= 0 && portHeat_W !== 0) {
+                    { // to enterPipes
+                        numbers[130] = portHeat_W;
+                        numbers[73] = envelope_J;
+                        numbers[74] = ground_J;
+                        enterPipes(columns, whole, numbers);
+                        envelope_J = numbers[73]!;
+                        ground_J = numbers[74]!;
+                    }
+                    { // takeGiven
+                        const last = PER_GROUP_HERE * groups;
+                        faces_W = 0;
+                        for (let g = 0, mine = at + BEFORE_GROUPS; g < last; g += PER_GROUP_HERE, mine += PER_GROUP)
+                            faces_W +=
+                                groupRows[g + GIVEN_WK]! *
+                                    (groupRows[g + INNER_C]! +
+                                        groupRows[g + CB]! * rows[mine]! * (rows[mine + 1]! - groupRows[g + OUTER_C]!));
+                    }
+                }
             }
             if (layers > 1) { // to moveLayers
-                numbers[166] = airMean_C;
-                numbers[48] = tank_C;
-                numbers[51] = sinkDrift_Ks;
+                numbers[174] = airMean_C;
+                numbers[54] = tank_C;
+                numbers[57] = sinkDrift_Ks;
                 moveLayers(columns, whole, numbers);
-                tank_C = numbers[48]!;
-                sinkDrift_Ks = numbers[51]!;
+                tank_C = numbers[54]!;
+                sinkDrift_Ks = numbers[57]!;
             }
             else {
                 const begun_C = tank_C;
@@ -505,33 +554,33 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 sinkDrift_Ks = (tank_C - begun_C) / step_s;
             }
             if (share > 0) { // to finishRun
-                numbers[49] = plate_C;
-                numbers[152] = share;
-                numbers[89] = isOnRest;
-                numbers[88] = restStep;
-                numbers[132] = meanSlope;
-                numbers[133] = meanOffset_C;
-                numbers[129] = fromSink_WK;
-                numbers[130] = fromConst_W;
-                numbers[131] = fromPlate_WK;
-                numbers[50] = water_kgm2;
-                numbers[70] = shed_J;
+                numbers[55] = plate_C;
+                numbers[160] = share;
+                numbers[95] = isOnRest;
+                numbers[94] = restStep;
+                numbers[140] = meanSlope;
+                numbers[141] = meanOffset_C;
+                numbers[137] = fromSink_WK;
+                numbers[138] = fromConst_W;
+                numbers[139] = fromPlate_WK;
+                numbers[56] = water_kgm2;
+                numbers[76] = shed_J;
                 finishRun(whole, numbers);
-                plate_C = numbers[49]!;
-                isOnRest = numbers[89]! | 0;
-                restStep = numbers[88]! | 0;
-                water_kgm2 = numbers[50]!;
-                shed_J = numbers[70]!;
+                plate_C = numbers[55]!;
+                isOnRest = numbers[95]! | 0;
+                restStep = numbers[94]! | 0;
+                water_kgm2 = numbers[56]!;
+                shed_J = numbers[76]!;
             }
             else
                 finishRest: { // finishRest
                     const next = STRIDE * (restStep + 1);
                     if (isOnRest === 1) {
                         if (keepsBooks === 1) { // to enterRest
-                            numbers[88] = restStep;
-                            numbers[70] = shed_J;
+                            numbers[94] = restStep;
+                            numbers[76] = shed_J;
                             enterRest(columns, numbers);
-                            shed_J = numbers[70]!;
+                            shed_J = numbers[76]!;
                         }
                         plate_C = restRows[next]!;
                         water_kgm2 = restRows[next + WATER]!;
@@ -539,34 +588,34 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         break finishRest;
                     }
                     { // to finishAlone
-                        numbers[49] = plate_C;
-                        numbers[170] = hasBegun ? 1 : 0;
-                        numbers[64] = before;
-                        numbers[152] = share;
-                        numbers[132] = meanSlope;
-                        numbers[133] = meanOffset_C;
-                        numbers[54] = slope_Wm2K;
-                        numbers[129] = fromSink_WK;
-                        numbers[130] = fromConst_W;
-                        numbers[131] = fromPlate_WK;
-                        numbers[87] = restHour;
-                        numbers[128] = part_s;
-                        numbers[48] = tank_C;
-                        numbers[51] = sinkDrift_Ks;
-                        numbers[50] = water_kgm2;
-                        numbers[70] = shed_J;
+                        numbers[55] = plate_C;
+                        numbers[178] = hasBegun ? 1 : 0;
+                        numbers[70] = before;
+                        numbers[160] = share;
+                        numbers[140] = meanSlope;
+                        numbers[141] = meanOffset_C;
+                        numbers[60] = slope_Wm2K;
+                        numbers[137] = fromSink_WK;
+                        numbers[138] = fromConst_W;
+                        numbers[139] = fromPlate_WK;
+                        numbers[93] = restHour;
+                        numbers[136] = part_s;
+                        numbers[54] = tank_C;
+                        numbers[57] = sinkDrift_Ks;
+                        numbers[56] = water_kgm2;
+                        numbers[76] = shed_J;
                         finishAlone(columns, numbers);
-                        plate_C = numbers[49]!;
-                        hasBegun = numbers[170] === 1;
-                        meanSlope = numbers[132]!;
-                        meanOffset_C = numbers[133]!;
-                        slope_Wm2K = numbers[54]!;
-                        fromSink_WK = numbers[129]!;
-                        fromConst_W = numbers[130]!;
-                        fromPlate_WK = numbers[131]!;
-                        part_s = numbers[128]!;
-                        water_kgm2 = numbers[50]!;
-                        shed_J = numbers[70]!;
+                        plate_C = numbers[55]!;
+                        hasBegun = numbers[178] === 1;
+                        meanSlope = numbers[140]!;
+                        meanOffset_C = numbers[141]!;
+                        slope_Wm2K = numbers[60]!;
+                        fromSink_WK = numbers[137]!;
+                        fromConst_W = numbers[138]!;
+                        fromPlate_WK = numbers[139]!;
+                        part_s = numbers[136]!;
+                        water_kgm2 = numbers[56]!;
+                        shed_J = numbers[76]!;
                     }
                     restStep++;
                     if (isOnRest < 0)
@@ -582,105 +631,106 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
         }
         if (keepsBooks === 1) { // to enterStep
-            numbers[109] = vent_WK;
-            numbers[166] = airMean_C;
-            numbers[169] = delivered_W;
+            numbers[115] = vent_WK;
+            numbers[174] = airMean_C;
+            numbers[177] = delivered_W;
             enterStep(whole, numbers);
         }
         air_Cs += step_s * airMean_C;
         radiant_Cs += step_s * radiant_C;
     }
-    numbers[62] = opening;
-    numbers[109] = vent_WK;
-    numbers[119] = toRadiant_W;
-    numbers[120] = faces_W;
-    numbers[118] = roomDrive_W;
-    numbers[46] = air_C;
-    numbers[122] = portBase_C;
-    numbers[166] = airMean_C;
-    numbers[47] = radiant_C;
-    numbers[169] = delivered_W;
-    numbers[67] = envelope_J;
-    numbers[68] = ground_J;
-    numbers[49] = plate_C;
-    numbers[90] = isFreezing;
-    numbers[170] = hasBegun ? 1 : 0;
-    numbers[150] = firstTried;
-    numbers[64] = before;
-    numbers[149] = trial;
-    numbers[151] = tried;
-    numbers[152] = share;
-    numbers[89] = isOnRest;
-    numbers[88] = restStep;
-    numbers[132] = meanSlope;
-    numbers[133] = meanOffset_C;
-    numbers[54] = slope_Wm2K;
-    numbers[129] = fromSink_WK;
-    numbers[130] = fromConst_W;
-    numbers[131] = fromPlate_WK;
-    numbers[87] = restHour;
-    numbers[128] = part_s;
-    numbers[168] = heat_W;
-    numbers[61] = earlierShare;
-    numbers[60] = latestShare;
-    numbers[156] = foundShare;
-    numbers[48] = tank_C;
-    numbers[51] = sinkDrift_Ks;
-    numbers[50] = water_kgm2;
-    numbers[70] = shed_J;
-    numbers[65] = air_Cs;
-    numbers[66] = radiant_Cs;
+    numbers[68] = opening;
+    numbers[115] = vent_WK;
+    numbers[125] = toRadiant_W;
+    numbers[126] = faces_W;
+    numbers[124] = roomDrive_W;
+    numbers[50] = air_C;
+    numbers[128] = portBase_C;
+    numbers[174] = airMean_C;
+    numbers[51] = radiant_C;
+    numbers[130] = portHeat_W;
+    numbers[73] = envelope_J;
+    numbers[74] = ground_J;
+    numbers[55] = plate_C;
+    numbers[96] = isFreezing;
+    numbers[178] = hasBegun ? 1 : 0;
+    numbers[158] = firstTried;
+    numbers[70] = before;
+    numbers[157] = trial;
+    numbers[159] = tried;
+    numbers[160] = share;
+    numbers[95] = isOnRest;
+    numbers[94] = restStep;
+    numbers[140] = meanSlope;
+    numbers[141] = meanOffset_C;
+    numbers[60] = slope_Wm2K;
+    numbers[137] = fromSink_WK;
+    numbers[138] = fromConst_W;
+    numbers[139] = fromPlate_WK;
+    numbers[93] = restHour;
+    numbers[136] = part_s;
+    numbers[176] = heat_W;
+    numbers[177] = delivered_W;
+    numbers[67] = earlierShare;
+    numbers[66] = latestShare;
+    numbers[164] = foundShare;
+    numbers[54] = tank_C;
+    numbers[57] = sinkDrift_Ks;
+    numbers[56] = water_kgm2;
+    numbers[76] = shed_J;
+    numbers[71] = air_Cs;
+    numbers[72] = radiant_Cs;
 }
 function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, outdoors_C, dews_C, mayRun, balances_C, conductances_Wm2K, faceRows } = columns;
     const { stride, groups, hasPlant } = whole;
-    const field_frac = numbers[9]!;
-    const area_m2 = numbers[26]!;
-    const rate_WK = numbers[27]!;
-    const pump_W = numbers[28]!;
-    const fluidToPlate_Wm2K = numbers[29]!;
-    const pipeShare = numbers[30]!;
-    const dewMargin_K = numbers[39]!;
-    const startDifference_K = numbers[41]!;
-    const stopDifference_K = numbers[42]!;
-    const leastDrop_K = numbers[43]!;
-    let at = numbers[85]! | 0;
-    const hour = numbers[84]! | 0;
-    let rowVent_WK = numbers[110]!;
-    let faces_W = numbers[120]!;
-    let outdoor_C = numbers[107]!;
-    let air_Cs = numbers[65]!;
-    let radiant_Cs = numbers[66]!;
-    let envelope_J = numbers[67]!;
-    let ground_J = numbers[68]!;
-    let nightVent_J = numbers[69]!;
-    let shed_J = numbers[70]!;
-    let taken_J = numbers[71]!;
-    let pipes_J = numbers[72]!;
-    let pump_J = numbers[73]!;
-    let fan_J = numbers[74]!;
-    let gain_J = numbers[75]!;
-    let delivered_J = numbers[76]!;
-    let run_s = numbers[77]!;
-    let return_Cs = numbers[78]!;
-    let lowest_C = numbers[108]!;
-    let from_C = numbers[153]!;
-    let band_K = numbers[154]!;
-    let faceAir_C = numbers[92]!;
-    let vapour_Pa = numbers[93]!;
-    let massTransfer = numbers[94]!;
-    let dryGain_Wm2 = numbers[95]!;
-    let wetGain_Wm2 = numbers[96]!;
-    let cold0 = numbers[97]!;
-    let cold1 = numbers[98]!;
-    let cold2 = numbers[99]!;
-    let cold3 = numbers[100]!;
-    let hot0 = numbers[101]!;
-    let hot1 = numbers[102]!;
-    let hot2 = numbers[103]!;
-    let hot3 = numbers[104]!;
-    let still_Wm2K = numbers[105]!;
-    let stillRise_Wm2K2 = numbers[106]!;
+    const field_frac = numbers[13]!;
+    const area_m2 = numbers[30]!;
+    const rate_WK = numbers[31]!;
+    const pump_W = numbers[32]!;
+    const fluidToPlate_Wm2K = numbers[33]!;
+    const pipeShare = numbers[34]!;
+    const dewMargin_K = numbers[43]!;
+    const startDifference_K = numbers[45]!;
+    const stopDifference_K = numbers[46]!;
+    const leastDrop_K = numbers[47]!;
+    let at = numbers[91]! | 0;
+    const hour = numbers[90]! | 0;
+    let rowVent_WK = numbers[116]!;
+    let faces_W = numbers[126]!;
+    let outdoor_C = numbers[113]!;
+    let air_Cs = numbers[71]!;
+    let radiant_Cs = numbers[72]!;
+    let envelope_J = numbers[73]!;
+    let ground_J = numbers[74]!;
+    let nightVent_J = numbers[75]!;
+    let shed_J = numbers[76]!;
+    let taken_J = numbers[77]!;
+    let pipes_J = numbers[78]!;
+    let pump_J = numbers[79]!;
+    let fan_J = numbers[80]!;
+    let gain_J = numbers[81]!;
+    let delivered_J = numbers[82]!;
+    let run_s = numbers[83]!;
+    let return_Cs = numbers[84]!;
+    let lowest_C = numbers[114]!;
+    let from_C = numbers[161]!;
+    let band_K = numbers[162]!;
+    let faceAir_C = numbers[98]!;
+    let vapour_Pa = numbers[99]!;
+    let massTransfer = numbers[100]!;
+    let dryGain_Wm2 = numbers[101]!;
+    let wetGain_Wm2 = numbers[102]!;
+    let cold0 = numbers[103]!;
+    let cold1 = numbers[104]!;
+    let cold2 = numbers[105]!;
+    let cold3 = numbers[106]!;
+    let hot0 = numbers[107]!;
+    let hot1 = numbers[108]!;
+    let hot2 = numbers[109]!;
+    let hot3 = numbers[110]!;
+    let still_Wm2K = numbers[111]!;
+    let stillRise_Wm2K2 = numbers[112]!;
     beginHour: { // beginHour
         at = hour * stride;
         rowVent_WK = -1;
@@ -729,69 +779,78 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
         still_Wm2K = faceRows[face + 13]!;
         stillRise_Wm2K2 = faceRows[face + 14]!;
     }
-    numbers[85] = at;
-    numbers[110] = rowVent_WK;
-    numbers[120] = faces_W;
-    numbers[107] = outdoor_C;
-    numbers[65] = air_Cs;
-    numbers[66] = radiant_Cs;
-    numbers[67] = envelope_J;
-    numbers[68] = ground_J;
-    numbers[69] = nightVent_J;
-    numbers[70] = shed_J;
-    numbers[71] = taken_J;
-    numbers[72] = pipes_J;
-    numbers[73] = pump_J;
-    numbers[74] = fan_J;
-    numbers[75] = gain_J;
-    numbers[76] = delivered_J;
-    numbers[77] = run_s;
-    numbers[78] = return_Cs;
-    numbers[108] = lowest_C;
-    numbers[153] = from_C;
-    numbers[154] = band_K;
-    numbers[92] = faceAir_C;
-    numbers[93] = vapour_Pa;
-    numbers[94] = massTransfer;
-    numbers[95] = dryGain_Wm2;
-    numbers[96] = wetGain_Wm2;
-    numbers[97] = cold0;
-    numbers[98] = cold1;
-    numbers[99] = cold2;
-    numbers[100] = cold3;
-    numbers[101] = hot0;
-    numbers[102] = hot1;
-    numbers[103] = hot2;
-    numbers[104] = hot3;
-    numbers[105] = still_Wm2K;
-    numbers[106] = stillRise_Wm2K2;
+    numbers[91] = at;
+    numbers[116] = rowVent_WK;
+    numbers[126] = faces_W;
+    numbers[113] = outdoor_C;
+    numbers[71] = air_Cs;
+    numbers[72] = radiant_Cs;
+    numbers[73] = envelope_J;
+    numbers[74] = ground_J;
+    numbers[75] = nightVent_J;
+    numbers[76] = shed_J;
+    numbers[77] = taken_J;
+    numbers[78] = pipes_J;
+    numbers[79] = pump_J;
+    numbers[80] = fan_J;
+    numbers[81] = gain_J;
+    numbers[82] = delivered_J;
+    numbers[83] = run_s;
+    numbers[84] = return_Cs;
+    numbers[114] = lowest_C;
+    numbers[161] = from_C;
+    numbers[162] = band_K;
+    numbers[98] = faceAir_C;
+    numbers[99] = vapour_Pa;
+    numbers[100] = massTransfer;
+    numbers[101] = dryGain_Wm2;
+    numbers[102] = wetGain_Wm2;
+    numbers[103] = cold0;
+    numbers[104] = cold1;
+    numbers[105] = cold2;
+    numbers[106] = cold3;
+    numbers[107] = hot0;
+    numbers[108] = hot1;
+    numbers[109] = hot2;
+    numbers[110] = hot3;
+    numbers[111] = still_Wm2K;
+    numbers[112] = stillRise_Wm2K2;
 }
-function setRoomHour(columns: Columns, numbers: Float64Array): void {
+function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows } = columns;
+    const { piped } = whole;
     const step_s = numbers[0]!;
     const airCapacity_JK = numbers[1]!;
-    const toAir = numbers[4]!;
-    const toRadiant = numbers[5]!;
-    const open_WK = numbers[35]!;
-    const at = numbers[85]! | 0;
-    const vent_WK = numbers[109]!;
-    let endOf_WK = numbers[81]!;
-    let x = numbers[126]!;
-    let endOverMean = numbers[127]!;
-    let airEnd = numbers[80]!;
-    let rowVent_WK = numbers[110]!;
-    let inertia_WK = numbers[111]!;
-    let across_WK = numbers[112]!;
-    let radiant_WK = numbers[113]!;
-    let radiantShare = numbers[114]!;
-    let hourToAir_W = numbers[115]!;
-    const outdoor_C = numbers[107]!;
-    let hourToRadiant_W = numbers[116]!;
-    let room_WK = numbers[117]!;
-    let portShare = numbers[121]!;
-    let portOwn_KW = numbers[123]!;
-    let openSeen_WK = numbers[124]!;
-    let fadingSeen_WK = numbers[125]!;
+    const pipeDb = numbers[4]!;
+    const pipeDc = numbers[5]!;
+    const pipeDd = numbers[6]!;
+    const pipeCb = numbers[7]!;
+    const pipeInner_Wm2K = numbers[8]!;
+    const pipeArea_m2 = numbers[9]!;
+    const open_WK = numbers[39]!;
+    const at = numbers[91]! | 0;
+    const vent_WK = numbers[115]!;
+    let endOf_WK = numbers[87]!;
+    let x = numbers[134]!;
+    let endOverMean = numbers[135]!;
+    let airEnd = numbers[86]!;
+    let rowVent_WK = numbers[116]!;
+    let inertia_WK = numbers[117]!;
+    let across_WK = numbers[118]!;
+    let radiant_WK = numbers[119]!;
+    let radiantShare = numbers[120]!;
+    let hourToAir_W = numbers[121]!;
+    const outdoor_C = numbers[113]!;
+    let hourToRadiant_W = numbers[122]!;
+    let room_WK = numbers[123]!;
+    let pipeReach = numbers[131]!;
+    let toAir = numbers[52]!;
+    let toRadiant = numbers[53]!;
+    let portShare = numbers[127]!;
+    let portOwn_KW = numbers[129]!;
+    let openSeen_WK = numbers[132]!;
+    let fadingSeen_WK = numbers[133]!;
+    let pipeOwn_KW = 0;
     { // setRoomHour
         const air_WK = rows[at]! + vent_WK;
         if (air_WK !== endOf_WK) {
@@ -815,76 +874,85 @@ function setRoomHour(columns: Columns, numbers: Float64Array): void {
         hourToAir_W = rows[at + 4]! + vent_WK * outdoor_C;
         hourToRadiant_W = rows[at + 5]!;
         room_WK = air_WK + inertia_WK - rows[at + 1]! - radiantShare * across_WK;
+        if (piped >= 0) { // setPipesHour
+            const alpha = rows[at + BEFORE_GROUPS + PER_GROUP * piped]!;
+            pipeReach = pipeDb - alpha * pipeCb * pipeDc;
+            toAir = (CONVECTION_INSIDE_Wm2K * pipeInner_Wm2K * pipeReach) / FILM_INSIDE_Wm2K;
+            toRadiant = (RADIATION_INSIDE_Wm2K * pipeInner_Wm2K * pipeReach) / FILM_INSIDE_Wm2K;
+            pipeOwn_KW = (pipeDd - alpha * pipeDc * pipeDc) / pipeArea_m2;
+        }
         // What the plant meets: `room-port.ts`, follow.
         portShare = toAir + toRadiant * (radiant_WK > 0 ? -radiantShare : 1);
-        portOwn_KW = radiant_WK > 0 ? (toRadiant * toRadiant) / radiant_WK : 0;
+        portOwn_KW = pipeOwn_KW + (radiant_WK > 0 ? (toRadiant * toRadiant) / radiant_WK : 0);
         openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
         fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
     }
-    numbers[81] = endOf_WK;
-    numbers[126] = x;
-    numbers[127] = endOverMean;
-    numbers[80] = airEnd;
-    numbers[110] = rowVent_WK;
-    numbers[111] = inertia_WK;
-    numbers[112] = across_WK;
-    numbers[113] = radiant_WK;
-    numbers[114] = radiantShare;
-    numbers[115] = hourToAir_W;
-    numbers[116] = hourToRadiant_W;
-    numbers[117] = room_WK;
-    numbers[121] = portShare;
-    numbers[123] = portOwn_KW;
-    numbers[124] = openSeen_WK;
-    numbers[125] = fadingSeen_WK;
+    numbers[87] = endOf_WK;
+    numbers[134] = x;
+    numbers[135] = endOverMean;
+    numbers[86] = airEnd;
+    numbers[116] = rowVent_WK;
+    numbers[117] = inertia_WK;
+    numbers[118] = across_WK;
+    numbers[119] = radiant_WK;
+    numbers[120] = radiantShare;
+    numbers[121] = hourToAir_W;
+    numbers[122] = hourToRadiant_W;
+    numbers[123] = room_WK;
+    numbers[131] = pipeReach;
+    numbers[52] = toAir;
+    numbers[53] = toRadiant;
+    numbers[127] = portShare;
+    numbers[129] = portOwn_KW;
+    numbers[132] = openSeen_WK;
+    numbers[133] = fadingSeen_WK;
 }
 function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
-    const { layers, tankOutside } = whole;
+    const { meetsAir, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const toRadiant = numbers[5]!;
-    const tankCapacity_JK = numbers[31]!;
-    const tankLoss_WK = numbers[32]!;
-    const topLoss_WK = numbers[33]!;
-    const open_WK = numbers[35]!;
-    const faded_K = numbers[36]!;
-    const demand_WK = numbers[37]!;
-    const fan_W = numbers[38]!;
-    const setpoint_C = numbers[40]!;
-    const tank_C = numbers[48]!;
-    let law = numbers[86]! | 0;
-    const latestShare = numbers[60]!;
-    const earlierShare = numbers[61]!;
-    let fanShare = numbers[167]!;
-    const outdoor_C = numbers[107]!;
-    const room_WK = numbers[117]!;
-    const roomDrive_W = numbers[118]!;
-    const share = numbers[152]!;
-    const charging_WK = numbers[143]!;
-    const charging_W = numbers[142]!;
-    const fadingSeen_WK = numbers[125]!;
-    const openSeen_WK = numbers[124]!;
-    const portShare = numbers[121]!;
-    const lowest_C = numbers[108]!;
-    const portBase_C = numbers[122]!;
-    const portOwn_KW = numbers[123]!;
-    let joined_WK = numbers[160]!;
-    let topAir_WK = numbers[161]!;
-    let airBottom_WK = numbers[162]!;
-    let topDrive_W = numbers[163]!;
-    let airOwn_WK = numbers[164]!;
-    let airDrive_W = numbers[165]!;
-    let tankPace = numbers[83]!;
-    let x = numbers[126]!;
-    let endOverMean = numbers[127]!;
-    let tankEnd = numbers[82]!;
-    let airMean_C = numbers[166]!;
-    let tankMean_C = numbers[157]!;
-    let bottomMean_C = numbers[158]!;
-    let layersMean_C = numbers[159]!;
-    let settled = numbers[63]!;
-    let heat_W = numbers[168]!;
-    let foundShare = numbers[156]!;
+    const tankCapacity_JK = numbers[35]!;
+    const tankLoss_WK = numbers[36]!;
+    const topLoss_WK = numbers[37]!;
+    const open_WK = numbers[39]!;
+    const faded_K = numbers[40]!;
+    const demand_WK = numbers[41]!;
+    const fan_W = numbers[42]!;
+    const setpoint_C = numbers[44]!;
+    const tank_C = numbers[54]!;
+    let law = numbers[92]! | 0;
+    const latestShare = numbers[66]!;
+    const earlierShare = numbers[67]!;
+    let fanShare = numbers[175]!;
+    const outdoor_C = numbers[113]!;
+    const room_WK = numbers[123]!;
+    const roomDrive_W = numbers[124]!;
+    const share = numbers[160]!;
+    const charging_WK = numbers[151]!;
+    const charging_W = numbers[150]!;
+    const fadingSeen_WK = numbers[133]!;
+    const openSeen_WK = numbers[132]!;
+    const portShare = numbers[127]!;
+    const lowest_C = numbers[114]!;
+    const portBase_C = numbers[128]!;
+    const portOwn_KW = numbers[129]!;
+    let joined_WK = numbers[168]!;
+    let topAir_WK = numbers[169]!;
+    let airBottom_WK = numbers[170]!;
+    let topDrive_W = numbers[171]!;
+    let airOwn_WK = numbers[172]!;
+    let airDrive_W = numbers[173]!;
+    let tankPace = numbers[89]!;
+    let x = numbers[134]!;
+    let endOverMean = numbers[135]!;
+    let tankEnd = numbers[88]!;
+    let airMean_C = numbers[174]!;
+    let tankMean_C = numbers[165]!;
+    let bottomMean_C = numbers[166]!;
+    let layersMean_C = numbers[167]!;
+    let settled = numbers[69]!;
+    let heat_W = numbers[176]!;
+    let foundShare = numbers[164]!;
     let warmest_C = 0;
     let spent = false;
     let changed = false;
@@ -910,7 +978,7 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                     own_WK += charging_WK;
                     drive_W += charging_W;
                 }
-                if (toRadiant > 0)
+                if (meetsAir === 0)
                     drive_W += fanShare * fan_W;
                 else
                     air_W += fanShare * fan_W;
@@ -949,29 +1017,29 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
                 if (layers > 1) { // to solveLayers
-                    numbers[86] = law;
-                    numbers[167] = fanShare;
-                    numbers[160] = joined_WK;
-                    numbers[161] = topAir_WK;
-                    numbers[162] = airBottom_WK;
-                    numbers[163] = topDrive_W;
-                    numbers[164] = airOwn_WK;
-                    numbers[165] = airDrive_W;
-                    numbers[126] = x;
-                    numbers[127] = endOverMean;
-                    numbers[82] = tankEnd;
-                    numbers[166] = airMean_C;
-                    numbers[157] = tankMean_C;
-                    numbers[158] = bottomMean_C;
-                    numbers[159] = layersMean_C;
+                    numbers[92] = law;
+                    numbers[175] = fanShare;
+                    numbers[168] = joined_WK;
+                    numbers[169] = topAir_WK;
+                    numbers[170] = airBottom_WK;
+                    numbers[171] = topDrive_W;
+                    numbers[172] = airOwn_WK;
+                    numbers[173] = airDrive_W;
+                    numbers[134] = x;
+                    numbers[135] = endOverMean;
+                    numbers[88] = tankEnd;
+                    numbers[174] = airMean_C;
+                    numbers[165] = tankMean_C;
+                    numbers[166] = bottomMean_C;
+                    numbers[167] = layersMean_C;
                     solveLayers(columns, whole, numbers);
-                    x = numbers[126]!;
-                    endOverMean = numbers[127]!;
-                    tankEnd = numbers[82]!;
-                    airMean_C = numbers[166]!;
-                    tankMean_C = numbers[157]!;
-                    bottomMean_C = numbers[158]!;
-                    layersMean_C = numbers[159]!;
+                    x = numbers[134]!;
+                    endOverMean = numbers[135]!;
+                    tankEnd = numbers[88]!;
+                    airMean_C = numbers[174]!;
+                    tankMean_C = numbers[165]!;
+                    bottomMean_C = numbers[166]!;
+                    layersMean_C = numbers[167]!;
                 }
                 else { // solveMixed
                     const airTank_WK = airBottom_WK;
@@ -1101,94 +1169,94 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 break;
         }
         { // to settle
-            numbers[86] = law;
-            numbers[167] = fanShare;
-            numbers[160] = joined_WK;
-            numbers[161] = topAir_WK;
-            numbers[162] = airBottom_WK;
-            numbers[163] = topDrive_W;
-            numbers[164] = airOwn_WK;
-            numbers[165] = airDrive_W;
-            numbers[83] = tankPace;
-            numbers[126] = x;
-            numbers[127] = endOverMean;
-            numbers[82] = tankEnd;
-            numbers[166] = airMean_C;
-            numbers[157] = tankMean_C;
-            numbers[158] = bottomMean_C;
-            numbers[159] = layersMean_C;
-            numbers[63] = settled;
-            numbers[168] = heat_W;
+            numbers[92] = law;
+            numbers[175] = fanShare;
+            numbers[168] = joined_WK;
+            numbers[169] = topAir_WK;
+            numbers[170] = airBottom_WK;
+            numbers[171] = topDrive_W;
+            numbers[172] = airOwn_WK;
+            numbers[173] = airDrive_W;
+            numbers[89] = tankPace;
+            numbers[134] = x;
+            numbers[135] = endOverMean;
+            numbers[88] = tankEnd;
+            numbers[174] = airMean_C;
+            numbers[165] = tankMean_C;
+            numbers[166] = bottomMean_C;
+            numbers[167] = layersMean_C;
+            numbers[69] = settled;
+            numbers[176] = heat_W;
             settle(columns, whole, numbers);
-            law = numbers[86]! | 0;
-            fanShare = numbers[167]!;
-            joined_WK = numbers[160]!;
-            topAir_WK = numbers[161]!;
-            airBottom_WK = numbers[162]!;
-            topDrive_W = numbers[163]!;
-            airOwn_WK = numbers[164]!;
-            airDrive_W = numbers[165]!;
-            tankPace = numbers[83]!;
-            x = numbers[126]!;
-            endOverMean = numbers[127]!;
-            tankEnd = numbers[82]!;
-            airMean_C = numbers[166]!;
-            tankMean_C = numbers[157]!;
-            bottomMean_C = numbers[158]!;
-            layersMean_C = numbers[159]!;
-            settled = numbers[63]!;
-            heat_W = numbers[168]!;
+            law = numbers[92]! | 0;
+            fanShare = numbers[175]!;
+            joined_WK = numbers[168]!;
+            topAir_WK = numbers[169]!;
+            airBottom_WK = numbers[170]!;
+            topDrive_W = numbers[171]!;
+            airOwn_WK = numbers[172]!;
+            airDrive_W = numbers[173]!;
+            tankPace = numbers[89]!;
+            x = numbers[134]!;
+            endOverMean = numbers[135]!;
+            tankEnd = numbers[88]!;
+            airMean_C = numbers[174]!;
+            tankMean_C = numbers[165]!;
+            bottomMean_C = numbers[166]!;
+            layersMean_C = numbers[167]!;
+            settled = numbers[69]!;
+            heat_W = numbers[176]!;
         }
     }
-    numbers[86] = law;
-    numbers[167] = fanShare;
-    numbers[160] = joined_WK;
-    numbers[161] = topAir_WK;
-    numbers[162] = airBottom_WK;
-    numbers[163] = topDrive_W;
-    numbers[164] = airOwn_WK;
-    numbers[165] = airDrive_W;
-    numbers[83] = tankPace;
-    numbers[126] = x;
-    numbers[127] = endOverMean;
-    numbers[82] = tankEnd;
-    numbers[166] = airMean_C;
-    numbers[157] = tankMean_C;
-    numbers[158] = bottomMean_C;
-    numbers[159] = layersMean_C;
-    numbers[63] = settled;
-    numbers[168] = heat_W;
-    numbers[156] = foundShare;
+    numbers[92] = law;
+    numbers[175] = fanShare;
+    numbers[168] = joined_WK;
+    numbers[169] = topAir_WK;
+    numbers[170] = airBottom_WK;
+    numbers[171] = topDrive_W;
+    numbers[172] = airOwn_WK;
+    numbers[173] = airDrive_W;
+    numbers[89] = tankPace;
+    numbers[134] = x;
+    numbers[135] = endOverMean;
+    numbers[88] = tankEnd;
+    numbers[174] = airMean_C;
+    numbers[165] = tankMean_C;
+    numbers[166] = bottomMean_C;
+    numbers[167] = layersMean_C;
+    numbers[69] = settled;
+    numbers[176] = heat_W;
+    numbers[164] = foundShare;
 }
 function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const rate_WK = numbers[27]!;
-    const betweenLayers_WK = numbers[34]!;
-    const open_WK = numbers[35]!;
-    const share = numbers[152]!;
-    const law = numbers[86]! | 0;
-    const fanShare = numbers[167]!;
-    const joined_WK = numbers[160]!;
-    const backTop = numbers[139]!;
-    const backPlate = numbers[140]!;
-    const meanSlope = numbers[132]!;
-    const meanOffset_C = numbers[133]!;
-    const backConst_C = numbers[141]!;
-    const outdoor_C = numbers[107]!;
-    const topDrive_W = numbers[163]!;
-    const topAir_WK = numbers[161]!;
-    let x = numbers[126]!;
-    let endOverMean = numbers[127]!;
-    const airOwn_WK = numbers[164]!;
-    const airDrive_W = numbers[165]!;
-    const airBottom_WK = numbers[162]!;
-    let airMean_C = numbers[166]!;
-    let tankMean_C = numbers[157]!;
-    let bottomMean_C = numbers[158]!;
-    let layersMean_C = numbers[159]!;
-    let tankEnd = numbers[82]!;
+    const rate_WK = numbers[31]!;
+    const betweenLayers_WK = numbers[38]!;
+    const open_WK = numbers[39]!;
+    const share = numbers[160]!;
+    const law = numbers[92]! | 0;
+    const fanShare = numbers[175]!;
+    const joined_WK = numbers[168]!;
+    const backTop = numbers[147]!;
+    const backPlate = numbers[148]!;
+    const meanSlope = numbers[140]!;
+    const meanOffset_C = numbers[141]!;
+    const backConst_C = numbers[149]!;
+    const outdoor_C = numbers[113]!;
+    const topDrive_W = numbers[171]!;
+    const topAir_WK = numbers[169]!;
+    let x = numbers[134]!;
+    let endOverMean = numbers[135]!;
+    const airOwn_WK = numbers[172]!;
+    const airDrive_W = numbers[173]!;
+    const airBottom_WK = numbers[170]!;
+    let airMean_C = numbers[174]!;
+    let tankMean_C = numbers[165]!;
+    let bottomMean_C = numbers[166]!;
+    let layersMean_C = numbers[167]!;
+    let tankEnd = numbers[88]!;
     let entryAt = 0;
     let up_WK = 0;
     let down_WK = 0;
@@ -1420,23 +1488,23 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
             entryAt -= PER_LAYER_HERE;
         }
     }
-    numbers[126] = x;
-    numbers[127] = endOverMean;
-    numbers[166] = airMean_C;
-    numbers[157] = tankMean_C;
-    numbers[158] = bottomMean_C;
-    numbers[159] = layersMean_C;
-    numbers[82] = tankEnd;
+    numbers[134] = x;
+    numbers[135] = endOverMean;
+    numbers[174] = airMean_C;
+    numbers[165] = tankMean_C;
+    numbers[166] = bottomMean_C;
+    numbers[167] = layersMean_C;
+    numbers[88] = tankEnd;
 }
 function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const outdoor_C = numbers[107]!;
-    const airMean_C = numbers[166]!;
-    let gain_J = numbers[75]!;
-    let sinkDrift_Ks = numbers[51]!;
-    let tank_C = numbers[48]!;
+    const outdoor_C = numbers[113]!;
+    const airMean_C = numbers[174]!;
+    let gain_J = numbers[81]!;
+    let sinkDrift_Ks = numbers[57]!;
+    let tank_C = numbers[54]!;
     { // moveLayers
         const end = PER_LAYER_HERE * layers;
         const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
@@ -1463,65 +1531,64 @@ function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void
         }
         tank_C = layerRows[LAYER_C]!;
     }
-    numbers[75] = gain_J;
-    numbers[51] = sinkDrift_Ks;
-    numbers[48] = tank_C;
+    numbers[81] = gain_J;
+    numbers[57] = sinkDrift_Ks;
+    numbers[54] = tank_C;
 }
 function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
-    const { layers, tankOutside } = whole;
+    const { meetsAir, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const toRadiant = numbers[5]!;
-    const tankCapacity_JK = numbers[31]!;
-    const tankLoss_WK = numbers[32]!;
-    const topLoss_WK = numbers[33]!;
-    const open_WK = numbers[35]!;
-    const faded_K = numbers[36]!;
-    const demand_WK = numbers[37]!;
-    const fan_W = numbers[38]!;
-    const setpoint_C = numbers[40]!;
-    let low = numbers[144]!;
-    let high = numbers[145]!;
-    let lowSlack_K = numbers[146]!;
-    let highSlack_K = numbers[147]!;
-    let side = numbers[148]!;
-    let trial = numbers[149]!;
-    let firstTried = numbers[150]!;
-    let tried = numbers[151]!;
-    let settled = numbers[63]!;
-    let fanShare = numbers[167]!;
-    let law = numbers[86]! | 0;
-    const outdoor_C = numbers[107]!;
-    const room_WK = numbers[117]!;
-    const roomDrive_W = numbers[118]!;
-    const share = numbers[152]!;
-    const charging_WK = numbers[143]!;
-    const charging_W = numbers[142]!;
-    const fadingSeen_WK = numbers[125]!;
-    const openSeen_WK = numbers[124]!;
-    const portShare = numbers[121]!;
-    const lowest_C = numbers[108]!;
-    const portBase_C = numbers[122]!;
-    const portOwn_KW = numbers[123]!;
-    let joined_WK = numbers[160]!;
-    let topAir_WK = numbers[161]!;
-    let airBottom_WK = numbers[162]!;
-    let topDrive_W = numbers[163]!;
-    let airOwn_WK = numbers[164]!;
-    let airDrive_W = numbers[165]!;
-    let tankPace = numbers[83]!;
-    let x = numbers[126]!;
-    let endOverMean = numbers[127]!;
-    let tankEnd = numbers[82]!;
-    const tank_C = numbers[48]!;
-    let airMean_C = numbers[166]!;
-    let tankMean_C = numbers[157]!;
-    let bottomMean_C = numbers[158]!;
-    let layersMean_C = numbers[159]!;
-    let heat_W = numbers[168]!;
-    let dewHolds = numbers[91]! | 0;
-    let slack_K = numbers[155]!;
-    let isFound = numbers[171] === 1;
+    const tankCapacity_JK = numbers[35]!;
+    const tankLoss_WK = numbers[36]!;
+    const topLoss_WK = numbers[37]!;
+    const open_WK = numbers[39]!;
+    const faded_K = numbers[40]!;
+    const demand_WK = numbers[41]!;
+    const fan_W = numbers[42]!;
+    const setpoint_C = numbers[44]!;
+    let low = numbers[152]!;
+    let high = numbers[153]!;
+    let lowSlack_K = numbers[154]!;
+    let highSlack_K = numbers[155]!;
+    let side = numbers[156]!;
+    let trial = numbers[157]!;
+    let firstTried = numbers[158]!;
+    let tried = numbers[159]!;
+    let settled = numbers[69]!;
+    let fanShare = numbers[175]!;
+    let law = numbers[92]! | 0;
+    const outdoor_C = numbers[113]!;
+    const room_WK = numbers[123]!;
+    const roomDrive_W = numbers[124]!;
+    const share = numbers[160]!;
+    const charging_WK = numbers[151]!;
+    const charging_W = numbers[150]!;
+    const fadingSeen_WK = numbers[133]!;
+    const openSeen_WK = numbers[132]!;
+    const portShare = numbers[127]!;
+    const lowest_C = numbers[114]!;
+    const portBase_C = numbers[128]!;
+    const portOwn_KW = numbers[129]!;
+    let joined_WK = numbers[168]!;
+    let topAir_WK = numbers[169]!;
+    let airBottom_WK = numbers[170]!;
+    let topDrive_W = numbers[171]!;
+    let airOwn_WK = numbers[172]!;
+    let airDrive_W = numbers[173]!;
+    let tankPace = numbers[89]!;
+    let x = numbers[134]!;
+    let endOverMean = numbers[135]!;
+    let tankEnd = numbers[88]!;
+    const tank_C = numbers[54]!;
+    let airMean_C = numbers[174]!;
+    let tankMean_C = numbers[165]!;
+    let bottomMean_C = numbers[166]!;
+    let layersMean_C = numbers[167]!;
+    let heat_W = numbers[176]!;
+    let dewHolds = numbers[97]! | 0;
+    let slack_K = numbers[163]!;
+    let isFound = numbers[179] === 1;
     { // settle
         const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
         const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
@@ -1545,7 +1612,7 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                     own_WK += charging_WK;
                     drive_W += charging_W;
                 }
-                if (toRadiant > 0)
+                if (meetsAir === 0)
                     drive_W += fanShare * fan_W;
                 else
                     air_W += fanShare * fan_W;
@@ -1584,29 +1651,29 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
                 if (layers > 1) { // to solveLayers
-                    numbers[167] = fanShare;
-                    numbers[86] = law;
-                    numbers[160] = joined_WK;
-                    numbers[161] = topAir_WK;
-                    numbers[162] = airBottom_WK;
-                    numbers[163] = topDrive_W;
-                    numbers[164] = airOwn_WK;
-                    numbers[165] = airDrive_W;
-                    numbers[126] = x;
-                    numbers[127] = endOverMean;
-                    numbers[82] = tankEnd;
-                    numbers[166] = airMean_C;
-                    numbers[157] = tankMean_C;
-                    numbers[158] = bottomMean_C;
-                    numbers[159] = layersMean_C;
+                    numbers[175] = fanShare;
+                    numbers[92] = law;
+                    numbers[168] = joined_WK;
+                    numbers[169] = topAir_WK;
+                    numbers[170] = airBottom_WK;
+                    numbers[171] = topDrive_W;
+                    numbers[172] = airOwn_WK;
+                    numbers[173] = airDrive_W;
+                    numbers[134] = x;
+                    numbers[135] = endOverMean;
+                    numbers[88] = tankEnd;
+                    numbers[174] = airMean_C;
+                    numbers[165] = tankMean_C;
+                    numbers[166] = bottomMean_C;
+                    numbers[167] = layersMean_C;
                     solveLayers(columns, whole, numbers);
-                    x = numbers[126]!;
-                    endOverMean = numbers[127]!;
-                    tankEnd = numbers[82]!;
-                    airMean_C = numbers[166]!;
-                    tankMean_C = numbers[157]!;
-                    bottomMean_C = numbers[158]!;
-                    layersMean_C = numbers[159]!;
+                    x = numbers[134]!;
+                    endOverMean = numbers[135]!;
+                    tankEnd = numbers[88]!;
+                    airMean_C = numbers[174]!;
+                    tankMean_C = numbers[165]!;
+                    bottomMean_C = numbers[166]!;
+                    layersMean_C = numbers[167]!;
                 }
                 else { // solveMixed
                     const airTank_WK = airBottom_WK;
@@ -1663,24 +1730,24 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
             }
             { // to nextShare
-                numbers[144] = low;
-                numbers[145] = high;
-                numbers[146] = lowSlack_K;
-                numbers[147] = highSlack_K;
-                numbers[148] = side;
-                numbers[149] = trial;
-                numbers[150] = firstTried;
-                numbers[151] = tried;
-                numbers[155] = slack_K;
+                numbers[152] = low;
+                numbers[153] = high;
+                numbers[154] = lowSlack_K;
+                numbers[155] = highSlack_K;
+                numbers[156] = side;
+                numbers[157] = trial;
+                numbers[158] = firstTried;
+                numbers[159] = tried;
+                numbers[163] = slack_K;
                 nextShare(numbers);
-                low = numbers[144]!;
-                high = numbers[145]!;
-                lowSlack_K = numbers[146]!;
-                highSlack_K = numbers[147]!;
-                side = numbers[148]!;
-                trial = numbers[149]!;
-                tried = numbers[151]!;
-                isFound = numbers[171] === 1;
+                low = numbers[152]!;
+                high = numbers[153]!;
+                lowSlack_K = numbers[154]!;
+                highSlack_K = numbers[155]!;
+                side = numbers[156]!;
+                trial = numbers[157]!;
+                tried = numbers[159]!;
+                isFound = numbers[179] === 1;
             }
             if (isFound)
                 break;
@@ -1695,110 +1762,110 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
         firstTried = first1;
         tried = tried1;
     }
-    numbers[144] = low;
-    numbers[145] = high;
-    numbers[146] = lowSlack_K;
-    numbers[147] = highSlack_K;
-    numbers[148] = side;
-    numbers[149] = trial;
-    numbers[150] = firstTried;
-    numbers[151] = tried;
-    numbers[63] = settled;
-    numbers[167] = fanShare;
-    numbers[86] = law;
-    numbers[160] = joined_WK;
-    numbers[161] = topAir_WK;
-    numbers[162] = airBottom_WK;
-    numbers[163] = topDrive_W;
-    numbers[164] = airOwn_WK;
-    numbers[165] = airDrive_W;
-    numbers[83] = tankPace;
-    numbers[126] = x;
-    numbers[127] = endOverMean;
-    numbers[82] = tankEnd;
-    numbers[166] = airMean_C;
-    numbers[157] = tankMean_C;
-    numbers[158] = bottomMean_C;
-    numbers[159] = layersMean_C;
-    numbers[168] = heat_W;
-    numbers[91] = dewHolds;
-    numbers[155] = slack_K;
+    numbers[152] = low;
+    numbers[153] = high;
+    numbers[154] = lowSlack_K;
+    numbers[155] = highSlack_K;
+    numbers[156] = side;
+    numbers[157] = trial;
+    numbers[158] = firstTried;
+    numbers[159] = tried;
+    numbers[69] = settled;
+    numbers[175] = fanShare;
+    numbers[92] = law;
+    numbers[168] = joined_WK;
+    numbers[169] = topAir_WK;
+    numbers[170] = airBottom_WK;
+    numbers[171] = topDrive_W;
+    numbers[172] = airOwn_WK;
+    numbers[173] = airDrive_W;
+    numbers[89] = tankPace;
+    numbers[134] = x;
+    numbers[135] = endOverMean;
+    numbers[88] = tankEnd;
+    numbers[174] = airMean_C;
+    numbers[165] = tankMean_C;
+    numbers[166] = bottomMean_C;
+    numbers[167] = layersMean_C;
+    numbers[176] = heat_W;
+    numbers[97] = dewHolds;
+    numbers[163] = slack_K;
 }
 function settlePlate(columns: Columns, numbers: Float64Array): void {
     const { saturation_Pa } = columns;
     const step_s = numbers[0]!;
-    const perCapacity_K_J = numbers[6]!;
-    const shed_m2 = numbers[8]!;
-    const field_frac = numbers[9]!;
-    const backLoss_Wm2K = numbers[10]!;
-    const coldSpan_K = numbers[11]!;
-    const hotSpan_K = numbers[12]!;
-    const waterLimit_kgm2 = numbers[13]!;
-    const dry0 = numbers[14]!;
-    const dry1 = numbers[15]!;
-    const dry2 = numbers[16]!;
-    const dry3 = numbers[17]!;
-    const dry4 = numbers[18]!;
-    const dry5 = numbers[19]!;
-    const wet0 = numbers[20]!;
-    const wet1 = numbers[21]!;
-    const wet2 = numbers[22]!;
-    const wet3 = numbers[23]!;
-    const wet4 = numbers[24]!;
-    const wet5 = numbers[25]!;
-    const area_m2 = numbers[26]!;
-    const rate_WK = numbers[27]!;
-    const pump_W = numbers[28]!;
-    const fluidToPlate_Wm2K = numbers[29]!;
-    const pipeShare = numbers[30]!;
-    const tankCapacity_JK = numbers[31]!;
-    const sinkDrift_Ks = numbers[51]!;
-    const plate_C = numbers[49]!;
-    const water_kgm2 = numbers[50]!;
-    const share = numbers[152]!;
-    const hour = numbers[84]! | 0;
-    const restHour = numbers[87]! | 0;
-    let hasBegun = numbers[170] === 1;
-    let slope_Wm2K = numbers[54]!;
-    let begunSlope_Wm2K = numbers[56]!;
-    let gain_kgm2s = numbers[55]!;
-    let begunGain_kgm2s = numbers[57]!;
-    let shed_WK = numbers[52]!;
-    let begunShed_WK = numbers[58]!;
-    let rest_W = numbers[53]!;
-    let begunRest_W = numbers[59]!;
-    const faceAir_C = numbers[92]!;
-    const still_Wm2K = numbers[105]!;
-    const stillRise_Wm2K2 = numbers[106]!;
-    const cold1 = numbers[98]!;
-    const hot1 = numbers[102]!;
-    const cold2 = numbers[99]!;
-    const hot2 = numbers[103]!;
-    const cold3 = numbers[100]!;
-    const hot3 = numbers[104]!;
-    const cold0 = numbers[97]!;
-    const hot0 = numbers[101]!;
-    const vapour_Pa = numbers[93]!;
-    const massTransfer = numbers[94]!;
-    const dryGain_Wm2 = numbers[95]!;
-    const wetGain_Wm2 = numbers[96]!;
-    let exchange_WK = numbers[138]!;
-    let backTop = numbers[139]!;
-    let backPlate = numbers[140]!;
-    let backConst_C = numbers[141]!;
-    const outdoor_C = numbers[107]!;
-    let fromSink_WK = numbers[129]!;
-    let fromConst_W = numbers[130]!;
-    let fromPlate_WK = numbers[131]!;
-    const part_s = numbers[128]!;
-    let meanSlope = numbers[132]!;
-    let meanOffset_C = numbers[133]!;
-    let endWeight_K_W = numbers[134]!;
-    let endRamp_C = numbers[135]!;
-    const before = numbers[64]!;
-    const tank_C = numbers[48]!;
-    let ahead_s = numbers[136]!;
-    let waterAhead_kgm2 = numbers[137]!;
+    const perCapacity_K_J = numbers[10]!;
+    const shed_m2 = numbers[12]!;
+    const field_frac = numbers[13]!;
+    const backLoss_Wm2K = numbers[14]!;
+    const coldSpan_K = numbers[15]!;
+    const hotSpan_K = numbers[16]!;
+    const waterLimit_kgm2 = numbers[17]!;
+    const dry0 = numbers[18]!;
+    const dry1 = numbers[19]!;
+    const dry2 = numbers[20]!;
+    const dry3 = numbers[21]!;
+    const dry4 = numbers[22]!;
+    const dry5 = numbers[23]!;
+    const wet0 = numbers[24]!;
+    const wet1 = numbers[25]!;
+    const wet2 = numbers[26]!;
+    const wet3 = numbers[27]!;
+    const wet4 = numbers[28]!;
+    const wet5 = numbers[29]!;
+    const area_m2 = numbers[30]!;
+    const rate_WK = numbers[31]!;
+    const pump_W = numbers[32]!;
+    const fluidToPlate_Wm2K = numbers[33]!;
+    const pipeShare = numbers[34]!;
+    const tankCapacity_JK = numbers[35]!;
+    const sinkDrift_Ks = numbers[57]!;
+    const plate_C = numbers[55]!;
+    const water_kgm2 = numbers[56]!;
+    const share = numbers[160]!;
+    const hour = numbers[90]! | 0;
+    const restHour = numbers[93]! | 0;
+    let hasBegun = numbers[178] === 1;
+    let slope_Wm2K = numbers[60]!;
+    let begunSlope_Wm2K = numbers[62]!;
+    let gain_kgm2s = numbers[61]!;
+    let begunGain_kgm2s = numbers[63]!;
+    let shed_WK = numbers[58]!;
+    let begunShed_WK = numbers[64]!;
+    let rest_W = numbers[59]!;
+    let begunRest_W = numbers[65]!;
+    const faceAir_C = numbers[98]!;
+    const still_Wm2K = numbers[111]!;
+    const stillRise_Wm2K2 = numbers[112]!;
+    const cold1 = numbers[104]!;
+    const hot1 = numbers[108]!;
+    const cold2 = numbers[105]!;
+    const hot2 = numbers[109]!;
+    const cold3 = numbers[106]!;
+    const hot3 = numbers[110]!;
+    const cold0 = numbers[103]!;
+    const hot0 = numbers[107]!;
+    const vapour_Pa = numbers[99]!;
+    const massTransfer = numbers[100]!;
+    const dryGain_Wm2 = numbers[101]!;
+    const wetGain_Wm2 = numbers[102]!;
+    let exchange_WK = numbers[146]!;
+    let backTop = numbers[147]!;
+    let backPlate = numbers[148]!;
+    let backConst_C = numbers[149]!;
+    const outdoor_C = numbers[113]!;
+    let fromSink_WK = numbers[137]!;
+    let fromConst_W = numbers[138]!;
+    let fromPlate_WK = numbers[139]!;
+    const part_s = numbers[136]!;
+    let meanSlope = numbers[140]!;
+    let meanOffset_C = numbers[141]!;
+    let endWeight_K_W = numbers[142]!;
+    let endRamp_C = numbers[143]!;
+    const before = numbers[70]!;
+    const tank_C = numbers[54]!;
+    let ahead_s = numbers[144]!;
+    let waterAhead_kgm2 = numbers[145]!;
     let drift_Ks = 0;
     let at_C = 0;
     let atWater_kgm2 = 0;
@@ -1982,41 +2049,41 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
             atWater_kgm2 = waterAhead_kgm2;
         }
     }
-    numbers[170] = hasBegun ? 1 : 0;
-    numbers[54] = slope_Wm2K;
-    numbers[56] = begunSlope_Wm2K;
-    numbers[55] = gain_kgm2s;
-    numbers[57] = begunGain_kgm2s;
-    numbers[52] = shed_WK;
-    numbers[58] = begunShed_WK;
-    numbers[53] = rest_W;
-    numbers[59] = begunRest_W;
-    numbers[138] = exchange_WK;
-    numbers[139] = backTop;
-    numbers[140] = backPlate;
-    numbers[141] = backConst_C;
-    numbers[129] = fromSink_WK;
-    numbers[130] = fromConst_W;
-    numbers[131] = fromPlate_WK;
-    numbers[132] = meanSlope;
-    numbers[133] = meanOffset_C;
-    numbers[134] = endWeight_K_W;
-    numbers[135] = endRamp_C;
-    numbers[136] = ahead_s;
-    numbers[137] = waterAhead_kgm2;
+    numbers[178] = hasBegun ? 1 : 0;
+    numbers[60] = slope_Wm2K;
+    numbers[62] = begunSlope_Wm2K;
+    numbers[61] = gain_kgm2s;
+    numbers[63] = begunGain_kgm2s;
+    numbers[58] = shed_WK;
+    numbers[64] = begunShed_WK;
+    numbers[59] = rest_W;
+    numbers[65] = begunRest_W;
+    numbers[146] = exchange_WK;
+    numbers[147] = backTop;
+    numbers[148] = backPlate;
+    numbers[149] = backConst_C;
+    numbers[137] = fromSink_WK;
+    numbers[138] = fromConst_W;
+    numbers[139] = fromPlate_WK;
+    numbers[140] = meanSlope;
+    numbers[141] = meanOffset_C;
+    numbers[142] = endWeight_K_W;
+    numbers[143] = endRamp_C;
+    numbers[144] = ahead_s;
+    numbers[145] = waterAhead_kgm2;
 }
 function nextShare(numbers: Float64Array): void {
-    let before = numbers[64]!;
-    let trial = numbers[149]!;
-    let isFound = numbers[171] === 1;
-    const firstTried = numbers[150]!;
-    const slack_K = numbers[155]!;
-    let low = numbers[144]!;
-    let side = numbers[148]!;
-    let high = numbers[145]!;
-    let lowSlack_K = numbers[146]!;
-    let highSlack_K = numbers[147]!;
-    let tried = numbers[151]!;
+    let before = numbers[70]!;
+    let trial = numbers[157]!;
+    let isFound = numbers[179] === 1;
+    const firstTried = numbers[158]!;
+    const slack_K = numbers[163]!;
+    let low = numbers[152]!;
+    let side = numbers[156]!;
+    let high = numbers[153]!;
+    let lowSlack_K = numbers[154]!;
+    let highSlack_K = numbers[155]!;
+    let tried = numbers[159]!;
     nextShare: { // nextShare
         const before = trial;
         isFound = true;
@@ -2062,43 +2129,44 @@ function nextShare(numbers: Float64Array): void {
         tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
         isFound = false;
     }
-    numbers[64] = before;
-    numbers[149] = trial;
-    numbers[171] = isFound ? 1 : 0;
-    numbers[144] = low;
-    numbers[148] = side;
-    numbers[145] = high;
-    numbers[146] = lowSlack_K;
-    numbers[147] = highSlack_K;
-    numbers[151] = tried;
+    numbers[70] = before;
+    numbers[157] = trial;
+    numbers[179] = isFound ? 1 : 0;
+    numbers[152] = low;
+    numbers[156] = side;
+    numbers[153] = high;
+    numbers[154] = lowSlack_K;
+    numbers[155] = highSlack_K;
+    numbers[159] = tried;
 }
-function openWindows(columns: Columns, numbers: Float64Array): void {
+function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { meetsAir, piped } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const ventStop_C = numbers[3]!;
-    const toRadiant = numbers[5]!;
-    let firstTried = numbers[150]!;
-    let opening = numbers[62]!;
-    let tried = numbers[151]!;
-    let trial = numbers[149]!;
-    let vent_WK = numbers[109]!;
-    let rowVent_WK = numbers[110]!;
-    let toRadiant_W = numbers[119]!;
-    let hourToRadiant_W = numbers[116]!;
-    const faces_W = numbers[120]!;
-    let roomDrive_W = numbers[118]!;
-    let hourToAir_W = numbers[115]!;
-    let inertia_WK = numbers[111]!;
-    const air_C = numbers[46]!;
-    let radiantShare = numbers[114]!;
-    let portBase_C = numbers[122]!;
-    let radiant_WK = numbers[113]!;
-    let airMean_C = numbers[166]!;
-    let room_WK = numbers[117]!;
-    const outdoor_C = numbers[107]!;
-    let slack_K = numbers[155]!;
-    let isFound = numbers[171] === 1;
-    let vented_s = numbers[79]!;
+    let firstTried = numbers[158]!;
+    let opening = numbers[68]!;
+    let tried = numbers[159]!;
+    let trial = numbers[157]!;
+    let vent_WK = numbers[115]!;
+    let rowVent_WK = numbers[116]!;
+    let toRadiant_W = numbers[125]!;
+    let hourToRadiant_W = numbers[122]!;
+    const faces_W = numbers[126]!;
+    let roomDrive_W = numbers[124]!;
+    let hourToAir_W = numbers[121]!;
+    let inertia_WK = numbers[117]!;
+    const air_C = numbers[50]!;
+    let radiantShare = numbers[120]!;
+    let portBase_C = numbers[128]!;
+    let radiant_WK = numbers[119]!;
+    let toRadiant = numbers[53]!;
+    let airMean_C = numbers[174]!;
+    let room_WK = numbers[123]!;
+    const outdoor_C = numbers[113]!;
+    let slack_K = numbers[163]!;
+    let isFound = numbers[179] === 1;
+    let vented_s = numbers[85]!;
     { // openWindows
         firstTried = opening > 0.5 ? 1 : 0;
         tried = firstTried;
@@ -2108,15 +2176,16 @@ function openWindows(columns: Columns, numbers: Float64Array): void {
             vent_WK = opening * nightVent_WK;
             { // prepareRoom
                 if (vent_WK !== rowVent_WK) { // to setRoomHour
-                    numbers[109] = vent_WK;
-                    setRoomHour(columns, numbers);
-                    rowVent_WK = numbers[110]!;
-                    hourToRadiant_W = numbers[116]!;
-                    hourToAir_W = numbers[115]!;
-                    inertia_WK = numbers[111]!;
-                    radiantShare = numbers[114]!;
-                    radiant_WK = numbers[113]!;
-                    room_WK = numbers[117]!;
+                    numbers[115] = vent_WK;
+                    setRoomHour(columns, whole, numbers);
+                    rowVent_WK = numbers[116]!;
+                    hourToRadiant_W = numbers[122]!;
+                    hourToAir_W = numbers[121]!;
+                    inertia_WK = numbers[117]!;
+                    radiantShare = numbers[120]!;
+                    radiant_WK = numbers[119]!;
+                    toRadiant = numbers[53]!;
+                    room_WK = numbers[123]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -2124,63 +2193,70 @@ function openWindows(columns: Columns, numbers: Float64Array): void {
                         CONVECTION_INSIDE_Wm2K * faces_W +
                         inertia_WK * air_C -
                         radiantShare * toRadiant_W;
-                portBase_C = toRadiant > 0 && radiant_WK > 0 ? toRadiant * (toRadiant_W / radiant_WK) : 0;
+                portBase_C = 0;
+                if (piped >= 0) { // to takePipes
+                    numbers[128] = portBase_C;
+                    takePipes(columns, whole, numbers);
+                    portBase_C = numbers[128]!;
+                }
+                if (meetsAir === 0 && radiant_WK > 0)
+                    portBase_C += toRadiant * (toRadiant_W / radiant_WK);
             }
             airMean_C = roomDrive_W / room_WK;
             const open_K = (airMean_C - outdoor_C - OPENS_FROM_K) / OPENS_OVER_K;
             const above_K = (airMean_C - ventStop_C) / SHUTS_OVER_K;
             slack_K = (open_K < above_K ? open_K : above_K) - opening;
             { // to nextShare
-                numbers[150] = firstTried;
-                numbers[151] = tried;
-                numbers[149] = trial;
-                numbers[155] = slack_K;
+                numbers[158] = firstTried;
+                numbers[159] = tried;
+                numbers[157] = trial;
+                numbers[163] = slack_K;
                 nextShare(numbers);
-                tried = numbers[151]!;
-                trial = numbers[149]!;
-                isFound = numbers[171] === 1;
+                tried = numbers[159]!;
+                trial = numbers[157]!;
+                isFound = numbers[179] === 1;
             }
             if (isFound)
                 break;
         }
         vented_s += opening * step_s;
     }
-    numbers[150] = firstTried;
-    numbers[62] = opening;
-    numbers[151] = tried;
-    numbers[149] = trial;
-    numbers[109] = vent_WK;
-    numbers[119] = toRadiant_W;
-    numbers[118] = roomDrive_W;
-    numbers[122] = portBase_C;
-    numbers[166] = airMean_C;
-    numbers[155] = slack_K;
-    numbers[79] = vented_s;
+    numbers[158] = firstTried;
+    numbers[68] = opening;
+    numbers[159] = tried;
+    numbers[157] = trial;
+    numbers[115] = vent_WK;
+    numbers[125] = toRadiant_W;
+    numbers[124] = roomDrive_W;
+    numbers[128] = portBase_C;
+    numbers[174] = airMean_C;
+    numbers[163] = slack_K;
+    numbers[85] = vented_s;
 }
 function takeSlack(numbers: Float64Array): void {
-    const field_frac = numbers[9]!;
-    const area_m2 = numbers[26]!;
-    const rate_WK = numbers[27]!;
-    const pump_W = numbers[28]!;
-    const fluidToPlate_Wm2K = numbers[29]!;
-    const pipeShare = numbers[30]!;
-    const leastDrop_K = numbers[43]!;
-    const lowestStore_C = numbers[44]!;
-    const tank_C = numbers[48]!;
-    const tankEnd = numbers[82]!;
-    const tankMean_C = numbers[157]!;
-    let slack_K = numbers[155]!;
-    const from_C = numbers[153]!;
-    const band_K = numbers[154]!;
-    const share = numbers[152]!;
-    const slope_Wm2K = numbers[54]!;
-    let exchange_WK = numbers[138]!;
-    let backTop = numbers[139]!;
-    let backPlate = numbers[140]!;
-    let backConst_C = numbers[141]!;
-    const outdoor_C = numbers[107]!;
-    const meanSlope = numbers[132]!;
-    const meanOffset_C = numbers[133]!;
+    const field_frac = numbers[13]!;
+    const area_m2 = numbers[30]!;
+    const rate_WK = numbers[31]!;
+    const pump_W = numbers[32]!;
+    const fluidToPlate_Wm2K = numbers[33]!;
+    const pipeShare = numbers[34]!;
+    const leastDrop_K = numbers[47]!;
+    const lowestStore_C = numbers[48]!;
+    const tank_C = numbers[54]!;
+    const tankEnd = numbers[88]!;
+    const tankMean_C = numbers[165]!;
+    let slack_K = numbers[163]!;
+    const from_C = numbers[161]!;
+    const band_K = numbers[162]!;
+    const share = numbers[160]!;
+    const slope_Wm2K = numbers[60]!;
+    let exchange_WK = numbers[146]!;
+    let backTop = numbers[147]!;
+    let backPlate = numbers[148]!;
+    let backConst_C = numbers[149]!;
+    const outdoor_C = numbers[113]!;
+    const meanSlope = numbers[140]!;
+    const meanOffset_C = numbers[141]!;
     takeSlack: { // takeSlack
         const a = pipeShare;
         const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
@@ -2211,28 +2287,28 @@ function takeSlack(numbers: Float64Array): void {
         const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
         slack_K = Math.min(drop_K - leastDrop_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
     }
-    numbers[155] = slack_K;
-    numbers[138] = exchange_WK;
-    numbers[139] = backTop;
-    numbers[140] = backPlate;
-    numbers[141] = backConst_C;
+    numbers[163] = slack_K;
+    numbers[146] = exchange_WK;
+    numbers[147] = backTop;
+    numbers[148] = backPlate;
+    numbers[149] = backConst_C;
 }
 function finishAlone(columns: Columns, numbers: Float64Array): void {
     const step_s = numbers[0]!;
-    const waterLimit_kgm2 = numbers[13]!;
-    let water_kgm2 = numbers[50]!;
-    let begunGain_kgm2s = numbers[57]!;
-    let part_s = numbers[128]!;
-    let hasBegun = numbers[170] === 1;
-    let shed_WK = numbers[52]!;
-    let meanOffset_C = numbers[133]!;
-    let rest_W = numbers[53]!;
-    let ahead_s = numbers[136]!;
-    let waterAhead_kgm2 = numbers[137]!;
-    let gain_kgm2s = numbers[55]!;
-    let plate_C = numbers[49]!;
-    let endWeight_K_W = numbers[134]!;
-    let shed_J = numbers[70]!;
+    const waterLimit_kgm2 = numbers[17]!;
+    let water_kgm2 = numbers[56]!;
+    let begunGain_kgm2s = numbers[63]!;
+    let part_s = numbers[136]!;
+    let hasBegun = numbers[178] === 1;
+    let shed_WK = numbers[58]!;
+    let meanOffset_C = numbers[141]!;
+    let rest_W = numbers[59]!;
+    let ahead_s = numbers[144]!;
+    let waterAhead_kgm2 = numbers[145]!;
+    let gain_kgm2s = numbers[61]!;
+    let plate_C = numbers[55]!;
+    let endWeight_K_W = numbers[142]!;
+    let shed_J = numbers[76]!;
     { // finishAlone
         let parts = 1;
         if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
@@ -2244,22 +2320,22 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
             if (parts > 1) {
                 hasBegun = false;
                 { // to settlePlate
-                    numbers[50] = water_kgm2;
-                    numbers[128] = part_s;
-                    numbers[170] = hasBegun ? 1 : 0;
-                    numbers[136] = ahead_s;
-                    numbers[137] = waterAhead_kgm2;
-                    numbers[49] = plate_C;
+                    numbers[56] = water_kgm2;
+                    numbers[136] = part_s;
+                    numbers[178] = hasBegun ? 1 : 0;
+                    numbers[144] = ahead_s;
+                    numbers[145] = waterAhead_kgm2;
+                    numbers[55] = plate_C;
                     settlePlate(columns, numbers);
-                    begunGain_kgm2s = numbers[57]!;
-                    hasBegun = numbers[170] === 1;
-                    shed_WK = numbers[52]!;
-                    meanOffset_C = numbers[133]!;
-                    rest_W = numbers[53]!;
-                    ahead_s = numbers[136]!;
-                    waterAhead_kgm2 = numbers[137]!;
-                    gain_kgm2s = numbers[55]!;
-                    endWeight_K_W = numbers[134]!;
+                    begunGain_kgm2s = numbers[63]!;
+                    hasBegun = numbers[178] === 1;
+                    shed_WK = numbers[58]!;
+                    meanOffset_C = numbers[141]!;
+                    rest_W = numbers[59]!;
+                    ahead_s = numbers[144]!;
+                    waterAhead_kgm2 = numbers[145]!;
+                    gain_kgm2s = numbers[61]!;
+                    endWeight_K_W = numbers[142]!;
                 }
             }
             given_J += part_s * (shed_WK * meanOffset_C - rest_W);
@@ -2279,47 +2355,47 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
         }
         shed_J += given_J;
     }
-    numbers[50] = water_kgm2;
-    numbers[128] = part_s;
-    numbers[170] = hasBegun ? 1 : 0;
-    numbers[136] = ahead_s;
-    numbers[137] = waterAhead_kgm2;
-    numbers[49] = plate_C;
-    numbers[70] = shed_J;
+    numbers[56] = water_kgm2;
+    numbers[136] = part_s;
+    numbers[178] = hasBegun ? 1 : 0;
+    numbers[144] = ahead_s;
+    numbers[145] = waterAhead_kgm2;
+    numbers[55] = plate_C;
+    numbers[76] = shed_J;
 }
 function finishRun(whole: Whole, numbers: Float64Array): void {
     const { keepsBooks } = whole;
     const step_s = numbers[0]!;
-    const waterLimit_kgm2 = numbers[13]!;
-    const rate_WK = numbers[27]!;
-    const pump_W = numbers[28]!;
-    const pipeShare = numbers[30]!;
-    const shed_WK = numbers[52]!;
-    const fromPlate_WK = numbers[131]!;
-    const meanSlope = numbers[132]!;
-    const tankMean_C = numbers[157]!;
-    const meanOffset_C = numbers[133]!;
-    const share = numbers[152]!;
-    const exchange_WK = numbers[138]!;
-    const outdoor_C = numbers[107]!;
-    let shed_J = numbers[70]!;
-    const rest_W = numbers[53]!;
-    let taken_J = numbers[71]!;
-    let pipes_J = numbers[72]!;
-    let pump_J = numbers[73]!;
-    let return_Cs = numbers[78]!;
-    let run_s = numbers[77]!;
-    const fromSink_WK = numbers[129]!;
-    const fromConst_W = numbers[130]!;
-    let plate_C = numbers[49]!;
-    let ahead_s = numbers[136]!;
-    let waterAhead_kgm2 = numbers[137]!;
-    let water_kgm2 = numbers[50]!;
-    const gain_kgm2s = numbers[55]!;
-    const endWeight_K_W = numbers[134]!;
-    const endRamp_C = numbers[135]!;
-    let restStep = numbers[88]! | 0;
-    let isOnRest = numbers[89]! | 0;
+    const waterLimit_kgm2 = numbers[17]!;
+    const rate_WK = numbers[31]!;
+    const pump_W = numbers[32]!;
+    const pipeShare = numbers[34]!;
+    const shed_WK = numbers[58]!;
+    const fromPlate_WK = numbers[139]!;
+    const meanSlope = numbers[140]!;
+    const tankMean_C = numbers[165]!;
+    const meanOffset_C = numbers[141]!;
+    const share = numbers[160]!;
+    const exchange_WK = numbers[146]!;
+    const outdoor_C = numbers[113]!;
+    let shed_J = numbers[76]!;
+    const rest_W = numbers[59]!;
+    let taken_J = numbers[77]!;
+    let pipes_J = numbers[78]!;
+    let pump_J = numbers[79]!;
+    let return_Cs = numbers[84]!;
+    let run_s = numbers[83]!;
+    const fromSink_WK = numbers[137]!;
+    const fromConst_W = numbers[138]!;
+    let plate_C = numbers[55]!;
+    let ahead_s = numbers[144]!;
+    let waterAhead_kgm2 = numbers[145]!;
+    let water_kgm2 = numbers[56]!;
+    const gain_kgm2s = numbers[61]!;
+    const endWeight_K_W = numbers[142]!;
+    const endRamp_C = numbers[143]!;
+    let restStep = numbers[94]! | 0;
+    let isOnRest = numbers[95]! | 0;
     { // finishRun
         const a = pipeShare;
         const back_WK = shed_WK + fromPlate_WK;
@@ -2354,34 +2430,84 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
         if (isOnRest === 1)
             isOnRest = 0;
     }
-    numbers[70] = shed_J;
-    numbers[71] = taken_J;
-    numbers[72] = pipes_J;
-    numbers[73] = pump_J;
-    numbers[78] = return_Cs;
-    numbers[77] = run_s;
-    numbers[49] = plate_C;
-    numbers[136] = ahead_s;
-    numbers[137] = waterAhead_kgm2;
-    numbers[50] = water_kgm2;
-    numbers[88] = restStep;
-    numbers[89] = isOnRest;
+    numbers[76] = shed_J;
+    numbers[77] = taken_J;
+    numbers[78] = pipes_J;
+    numbers[79] = pump_J;
+    numbers[84] = return_Cs;
+    numbers[83] = run_s;
+    numbers[55] = plate_C;
+    numbers[144] = ahead_s;
+    numbers[145] = waterAhead_kgm2;
+    numbers[56] = water_kgm2;
+    numbers[94] = restStep;
+    numbers[95] = isOnRest;
+}
+function takePipes(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { rows, groupRows, modeRows, pipeRows } = columns;
+    const { piped, pipedFrom } = whole;
+    const pipeDc = numbers[5]!;
+    const at = numbers[91]! | 0;
+    let portBase_C = numbers[128]!;
+    const pipeReach = numbers[131]!;
+    { // takePipes
+        const mine = at + BEFORE_GROUPS + PER_GROUP * piped;
+        let mean_C = pipeDc * rows[mine]! * (rows[mine + 1]! - groupRows[PER_GROUP_HERE * piped + OUTER_C]!);
+        for (let k = 0, m = pipedFrom + STATE; k < pipeRows.length; k++, m += PER_MODE_HERE)
+            mean_C += pipeRows[k]! * modeRows[m]!;
+        portBase_C = mean_C + pipeReach * rows[mine + 2]!;
+    }
+    numbers[128] = portBase_C;
+}
+function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { rows, groupRows, modeRows, pipeRows } = columns;
+    const { piped, pipedFrom, keepsBooks } = whole;
+    const step_s = numbers[0]!;
+    const pipeDc = numbers[5]!;
+    const pipeArea_m2 = numbers[9]!;
+    const portHeat_W = numbers[130]!;
+    const at = numbers[91]! | 0;
+    let envelope_J = numbers[73]!;
+    let ground_J = numbers[74]!;
+    { // enterPipes
+        const group = PER_GROUP_HERE * piped;
+        const perArea_Wm2 = portHeat_W / pipeArea_m2;
+        const less_Wm2 = rows[at + BEFORE_GROUPS + PER_GROUP * piped]! * pipeDc * perArea_Wm2;
+        let inner = 0;
+        let outer = 0;
+        for (let k = 0, m = pipedFrom; k < pipeRows.length; k++, m += PER_MODE_HERE) {
+            const b = modeRows[m + 1]!;
+            const c = modeRows[m + 2]!;
+            const z = modeRows[m + STATE]! + step_s * (pipeRows[k]! * perArea_Wm2 - c * less_Wm2);
+            modeRows[m + STATE] = z;
+            inner += b * z;
+            outer += c * z;
+        }
+        groupRows[group + INNER_C] = inner;
+        groupRows[group + OUTER_C] = outer;
+        if (keepsBooks === 1) {
+            envelope_J -= groupRows[group + ENVELOPE_M2]! * step_s * less_Wm2;
+            ground_J -= groupRows[group + GROUND_M2]! * step_s * less_Wm2;
+        }
+    }
+    numbers[73] = envelope_J;
+    numbers[74] = ground_J;
 }
 function enterStep(whole: Whole, numbers: Float64Array): void {
     const { hasPlant, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankLoss_WK = numbers[32]!;
-    const fan_W = numbers[38]!;
-    let nightVent_J = numbers[69]!;
-    const vent_WK = numbers[109]!;
-    const outdoor_C = numbers[107]!;
-    const airMean_C = numbers[166]!;
-    let fan_J = numbers[74]!;
-    const fanShare = numbers[167]!;
-    let delivered_J = numbers[76]!;
-    const delivered_W = numbers[169]!;
-    let gain_J = numbers[75]!;
-    const tankMean_C = numbers[157]!;
+    const tankLoss_WK = numbers[36]!;
+    const fan_W = numbers[42]!;
+    let nightVent_J = numbers[75]!;
+    const vent_WK = numbers[115]!;
+    const outdoor_C = numbers[113]!;
+    const airMean_C = numbers[174]!;
+    let fan_J = numbers[80]!;
+    const fanShare = numbers[175]!;
+    let delivered_J = numbers[82]!;
+    const delivered_W = numbers[177]!;
+    let gain_J = numbers[81]!;
+    const tankMean_C = numbers[165]!;
     enterStep: { // enterStep
         nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
         if (hasPlant === 0)
@@ -2391,37 +2517,37 @@ function enterStep(whole: Whole, numbers: Float64Array): void {
         delivered_J += step_s * delivered_W;
         gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
     }
-    numbers[69] = nightVent_J;
-    numbers[74] = fan_J;
-    numbers[76] = delivered_J;
-    numbers[75] = gain_J;
+    numbers[75] = nightVent_J;
+    numbers[80] = fan_J;
+    numbers[82] = delivered_J;
+    numbers[81] = gain_J;
 }
 function enterRest(columns: Columns, numbers: Float64Array): void {
     const { restRows } = columns;
-    const area_m2 = numbers[26]!;
-    let shed_J = numbers[70]!;
-    const restStep = numbers[88]! | 0;
+    const area_m2 = numbers[30]!;
+    let shed_J = numbers[76]!;
+    const restStep = numbers[94]! | 0;
     { // enterRest
         shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
     }
-    numbers[70] = shed_J;
+    numbers[76] = shed_J;
 }
 function setCharging(numbers: Float64Array): void {
-    const rate_WK = numbers[27]!;
-    const share = numbers[152]!;
-    const backTop = numbers[139]!;
-    const backPlate = numbers[140]!;
-    let charging_W = numbers[142]!;
-    const backConst_C = numbers[141]!;
-    const meanOffset_C = numbers[133]!;
-    let charging_WK = numbers[143]!;
-    const meanSlope = numbers[132]!;
+    const rate_WK = numbers[31]!;
+    const share = numbers[160]!;
+    const backTop = numbers[147]!;
+    const backPlate = numbers[148]!;
+    let charging_W = numbers[150]!;
+    const backConst_C = numbers[149]!;
+    const meanOffset_C = numbers[141]!;
+    let charging_WK = numbers[151]!;
+    const meanSlope = numbers[140]!;
     { // setCharging
         const fromTop = share * rate_WK * (backTop - 1);
         const fromPlate = share * rate_WK * backPlate;
         charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
         charging_WK = -(fromTop + fromPlate * meanSlope);
     }
-    numbers[142] = charging_W;
-    numbers[143] = charging_WK;
+    numbers[150] = charging_W;
+    numbers[151] = charging_WK;
 }

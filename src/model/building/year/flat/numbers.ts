@@ -28,6 +28,8 @@ export interface Columns {
   readonly saturation_Pa: Float64Array
   /** Rows of the layers of a tank in layers, top first (`places.ts`). */
   readonly layerRows: Float64Array
+  /** Of pipes in a layer: their shape in its modes times the share of a step's mean. */
+  readonly pipeRows: Float64Array
   /** Found: operative temperature of each hour, °C. */
   readonly room_C: Float64Array
 }
@@ -40,8 +42,13 @@ export interface Whole {
   stepsPerHour: number
   stride: number
   groups: number
-  /** 1 where there are panels and a tank. */
+  /** 1 where there are panels. */
   hasPlant: number
+  /** 1 where the plant meets the room in its air. */
+  meetsAir: number
+  /** Place among the groups of the one with the pipes that the plant meets, −1 without; and where its modes begin in `modeRows`. */
+  piped: number
+  pipedFrom: number
   /** Layers of the tank; 1 is a mixed one. */
   layers: number
   /** 1 where the tank stands outdoors. */
@@ -57,8 +64,13 @@ export interface Given {
   airCapacity_JK: number
   nightVent_WK: number
   ventStop_C: number
-  toAir: number
-  toRadiant: number
+  /** Mean answers of pipes in a layer to heat at inner and outer face and at themselves, and of the inner to the outer face: \`GroupStep\`. */
+  pipeDb: number
+  pipeDc: number
+  pipeDd: number
+  pipeCb: number
+  pipeInner_Wm2K: number
+  pipeArea_m2: number
   perCapacity_K_J: number
   plateCapacity_JK: number
   shed_m2: number
@@ -106,6 +118,9 @@ export interface Given {
 export interface Kept {
   air_C: number
   radiant_C: number
+  /** Shares of heat where the plant meets the room that air and radiant temperature get. */
+  toAir: number
+  toRadiant: number
   tank_C: number
   plate_C: number
   water_kgm2: number

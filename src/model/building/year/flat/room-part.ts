@@ -6,6 +6,7 @@ import {
 } from '#model/building/room'
 import { decay } from '#model/basis/numbers'
 import type { Flat } from './numbers.ts'
+import { enterPipes, setPipesHour, takePipes } from './pipes-part.ts'
 import {
   CB,
   ENVELOPE_M2,
@@ -52,9 +53,10 @@ export function setRoomHour(s: Flat): void {
   s.hourToAir_W = rows[at + 4]! + s.vent_WK * s.outdoor_C
   s.hourToRadiant_W = rows[at + 5]!
   s.room_WK = air_WK + s.inertia_WK - rows[at + 1]! - s.radiantShare * s.across_WK
+  if (s.piped >= 0) setPipesHour(s)
   // What the plant meets: `room-port.ts`, follow.
   s.portShare = s.toAir + s.toRadiant * (s.radiant_WK > 0 ? -s.radiantShare : 1)
-  s.portOwn_KW = s.radiant_WK > 0 ? (s.toRadiant * s.toRadiant) / s.radiant_WK : 0
+  s.portOwn_KW = s.pipeOwn_KW + (s.radiant_WK > 0 ? (s.toRadiant * s.toRadiant) / s.radiant_WK : 0)
   s.openSeen_WK = s.open_WK / (1 + s.portOwn_KW * s.open_WK)
   s.fadingSeen_WK = (2 * s.open_WK) / (1 + s.portOwn_KW * (2 * s.open_WK))
 }
@@ -80,7 +82,9 @@ export function prepareRoom(s: Flat): void {
     CONVECTION_INSIDE_Wm2K * s.faces_W +
     s.inertia_WK * s.air_C -
     s.radiantShare * s.toRadiant_W
-  s.portBase_C = s.toRadiant > 0 && s.radiant_WK > 0 ? s.toRadiant * (s.toRadiant_W / s.radiant_WK) : 0
+  s.portBase_C = 0
+  if (s.piped >= 0) takePipes(s)
+  if (s.meetsAir === 0 && s.radiant_WK > 0) s.portBase_C += s.toRadiant * (s.toRadiant_W / s.radiant_WK)
 }
 
 /** Air at the step's end, and the faces' heat, for the mean that the air has had: `room-step.ts`, finish. */
@@ -89,11 +93,15 @@ export function finishRoom(s: Flat): void {
   s.radiant_C = airMean_C
   if (s.radiant_WK > 0) {
     s.radiant_C = (s.toRadiant_W - s.across_WK * airMean_C) / s.radiant_WK
-    if (s.toRadiant > 0) s.radiant_C += (s.toRadiant * -s.delivered_W) / s.radiant_WK
+    if (s.meetsAir === 0) s.radiant_C += (s.toRadiant * s.portHeat_W) / s.radiant_WK
   }
   s.star_C = (CONVECTION_INSIDE_Wm2K * airMean_C + RADIATION_INSIDE_Wm2K * s.radiant_C) / FILM_INSIDE_Wm2K
   s.air_C += s.airEnd * (airMean_C - s.air_C)
   advance(s)
+  if (s.piped >= 0 && s.portHeat_W !== 0) {
+    enterPipes(s)
+    takeGiven(s)
+  }
 }
 
 /** Masses at the step's end, and in the same pass what they give in the next step of the hour: `room-step.ts`, advance and prepare. */

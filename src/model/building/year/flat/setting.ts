@@ -1,5 +1,5 @@
 import { HOUR_S } from '#model/basis/hours'
-import type { RoomNetwork } from '#model/building/room'
+import type { RoomNetwork, RoomRows } from '#model/building/room'
 import type { Plant, YearInputs } from '../inputs.ts'
 import { RATED_DIFFERENCE_K } from '../delivery-law.ts'
 import { LoopFlow } from '../loop-flow.ts'
@@ -7,7 +7,7 @@ import { nodesOf } from '../nodes.ts'
 import { leastDrop_K } from '../pump-duty.ts'
 import { fadedAt_K } from '../open-valve.ts'
 import { RoomPort } from '../room-port.ts'
-import type { Given, Whole } from './numbers.ts'
+import type { Given, Kept, Whole } from './numbers.ts'
 import {
   CB,
   ENVELOPE_M2,
@@ -36,6 +36,8 @@ export function wholeOf({ room, plant }: YearInputs, step_s: number, keepsBooks:
     stride,
     groups: groups.length,
     hasPlant: plant === null ? 0 : 1,
+    meetsAir: plant === null || plant.store.port === 'air' ? 1 : 0,
+    ...pipedOf(room.rowsOf(step_s), plant),
     layers: plant?.store.layerLoss_WK.length ?? 1,
     tankOutside: plant?.store.lossTo === 'outside' ? 1 : 0,
     freeze: plant === null ? 0 : FREEZE[plant.plan.freeze],
@@ -43,11 +45,26 @@ export function wholeOf({ room, plant }: YearInputs, step_s: number, keepsBooks:
   }
 }
 
-/** Numbers that hold for a run. */
-export function givenOf({ room, plant, nightVentStop_C }: YearInputs, step_s: number): Partial<Given> {
+/** Where the pipes are that a plant meets. */
+function pipedOf({ groups }: RoomRows, plant: Plant | null): Pick<Whole, 'piped' | 'pipedFrom'> {
+  const { piped } = new RoomPort(plant?.store.port ?? 'air', groups)
+  return { piped, pipedFrom: piped < 0 ? 0 : PER_MODE_HERE * groups[piped]!.begin }
+}
+
+/** Numbers that hold for a run, and where heat at the plant's port goes as it begins. */
+export function givenOf({ room, plant, nightVentStop_C }: YearInputs, step_s: number): Partial<Given & Kept> {
   const { airCapacity_JK, nightVent_WK } = room
-  const common = { step_s, airCapacity_JK, nightVent_WK, ventStop_C: nightVentStop_C, toAir: 1, toRadiant: 0 }
-  return plant === null ? common : { ...common, ...givenOfPlant(plant) }
+  const common = { step_s, airCapacity_JK, nightVent_WK, ventStop_C: nightVentStop_C }
+  return plant === null
+    ? common
+    : { ...common, ...givenOfPlant(plant), ...givenOfPort(plant, room.rowsOf(step_s)) }
+}
+
+function givenOfPort({ store }: Plant, { groups }: RoomRows): Partial<Given & Kept> {
+  const { piped, toAir, toRadiant } = new RoomPort(store.port, groups)
+  if (piped < 0) return { toAir, toRadiant }
+  const { db, dc, dd, cb, inner_Wm2K, area_m2 } = groups[piped]!
+  return { pipeDb: db, pipeDc: dc, pipeDd: dd, pipeCb: cb, pipeInner_Wm2K: inner_Wm2K, pipeArea_m2: area_m2 }
 }
 
 function givenOfPlant(plant: Plant): Partial<Given> {
@@ -55,7 +72,6 @@ function givenOfPlant(plant: Plant): Partial<Given> {
   const dry = panel.dryExchange.plateEmission
   const wet = panel.wetExchange.plateEmission
   const { plateCapacity_JK, capacity_JK } = nodesOf({ plant })
-  const { toAir, toRadiant } = new RoomPort(store.port, [])
   return {
     ...Object.fromEntries(
       [0, 1, 2, 3, 4, 5].flatMap((i) => [
@@ -63,8 +79,6 @@ function givenOfPlant(plant: Plant): Partial<Given> {
         [`wet${i}`, wet[i]!],
       ]),
     ),
-    toAir,
-    toRadiant,
     perCapacity_K_J: 1 / plateCapacity_JK,
     plateCapacity_JK,
     shed_m2: loop.area_m2 * fieldFactor_frac,
@@ -108,6 +122,13 @@ export function layerRowsOf(plant: Plant, tank_C: number): Float64Array {
     rows[at + LAYER_PACE] = NaN
   })
   return rows
+}
+
+/** The pipes that a plant meets, in the modes of their group. */
+export function pipeRowsOf(room: RoomNetwork, plant: Plant, step_s: number): Float64Array {
+  const { groups, pipeMean } = room.rowsOf(step_s)
+  const { piped } = new RoomPort(plant.store.port, groups)
+  return piped < 0 ? new Float64Array(0) : pipeMean.slice(groups[piped]!.begin, groups[piped]!.end)
 }
 
 /** The groups of faces, in the order of `places.ts`. */

@@ -34,6 +34,9 @@ export interface Within {
   portShare: number
   portBase_C: number
   portOwn_KW: number
+  portHeat_W: number
+  pipeReach: number
+  pipeOwn_KW: number
   openSeen_WK: number
   fadingSeen_WK: number
   x: number
