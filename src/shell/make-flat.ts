@@ -4,6 +4,7 @@ import ts from 'typescript'
 import { runHours } from '../model/building/year/flat/hours-part.ts'
 import { callOf, inlined, markOf, type Parts, readParts } from './flatten.ts'
 import { wasmFile } from './wasm/hours-file.ts'
+import type { Blocks } from './wasm/hours-module.ts'
 
 const FOLDER = fileURLToPath(new URL('../model/building/year/flat/', import.meta.url))
 export const FLAT_FILE = `${FOLDER}hours.ts`
@@ -32,7 +33,10 @@ const APART = [
   'enterStep',
   'enterRest',
   'setCharging',
+  'takeFilmTangent',
 ]
+/** The same in WebAssembly: what is long, called in several places and needs few numbers. */
+const APART_IN_WASM = ['takeFilmTangent']
 
 const TYPES = { columns: 'Columns', whole: 'Whole', numbers: 'Float64Array' } as const
 
@@ -47,8 +51,8 @@ interface Unit {
 
 const words = (text: string): string[] => text.match(/\b[A-Za-z_]\w*/g) ?? []
 
-function unitOf(name: string, parts: Parts, numbers: ReadonlySet<string>): Unit {
-  const body = inlined(name, parts, numbers, new Set(APART))
+function unitOf(name: string, parts: Parts, numbers: ReadonlySet<string>, apart: readonly string[]): Unit {
+  const body = inlined(name, parts, numbers, new Set(apart))
   const named = new Set(words(body).filter((word) => numbers.has(word)))
   const set = [...named].filter((word) =>
     new RegExp(`\\b${word}\\b\\s*(?:[-+*/]?=(?!=)|\\+\\+|--)`).test(body),
@@ -58,7 +62,7 @@ function unitOf(name: string, parts: Parts, numbers: ReadonlySet<string>): Unit 
     body,
     named,
     set: new Set(set),
-    calls: APART.filter((other) => body.includes(callOf(other))),
+    calls: apart.filter((other) => body.includes(callOf(other))),
   }
 }
 
@@ -72,13 +76,16 @@ function deep(unit: Unit, units: readonly Unit[], which: 'named' | 'set'): Set<s
 class Writer {
   private readonly units: readonly Unit[]
   private readonly parts: Parts
+  private readonly isWasm: boolean
   /** Numbers with a place: those given or kept, and those that several units name. */
   readonly places: readonly string[]
 
-  constructor(parts: Parts) {
+  /** @param isWasm  whether units are handed nothing, for WebAssembly, where all is in one memory */
+  constructor(parts: Parts, apart: readonly string[], isWasm: boolean) {
     this.parts = parts
+    this.isWasm = isWasm
     const numbers = new Set([...parts.kinds.values()].flat())
-    this.units = [runHours.name, ...APART].map((name) => unitOf(name, parts, numbers))
+    this.units = [runHours.name, ...apart].map((name) => unitOf(name, parts, numbers, apart))
     const between = [...this.kind('Within'), ...this.kind('Flags')].filter(
       (name) => this.units.filter(({ named }) => named.has(name)).length > 1,
     )
@@ -116,7 +123,7 @@ class Writer {
       ...this.shared(from.set)
         .filter((each) => read.has(each))
         .map((each) => this.write(each)),
-      `${name}(${this.arguments(to).join(', ')})`,
+      `${name}(${this.isWasm ? '' : this.arguments(to).join(', ')})`,
       ...this.shared(from.named)
         .filter((each) => changed.has(each))
         .map((each) => `${each} = ${this.read(each)}`),
@@ -139,8 +146,16 @@ class Writer {
     return mine.length === 0 ? [] : [`const { ${mine.join(', ')} } = ${from}`]
   }
 
-  /** One unit as a function. */
-  private function(unit: Unit): string {
+  /** The body of a unit with the calls it makes. */
+  private body(unit: Unit): string {
+    return unit.calls.reduce(
+      (text, name) => text.replaceAll(callOf(name), `{ ${markOf(`to ${name}`)}${this.call(unit, name)}\n}`),
+      unit.body,
+    )
+  }
+
+  /** That with its numbers read at its beginning and those it sets written at its end. */
+  private inside(unit: Unit): string[] {
     const calls = new Set(
       unit.calls.flatMap((name) =>
         this.shared(
@@ -154,10 +169,22 @@ class Writer {
     )
     const local = [...unit.named].filter((name) => !this.places.includes(name))
     const own = (kind: string): string[] => local.filter((name) => this.kind(kind).includes(name))
-    const body = unit.calls.reduce(
-      (text, name) => text.replaceAll(callOf(name), `{ ${markOf(`to ${name}`)}${this.call(unit, name)}\n}`),
-      unit.body,
-    )
+    return [
+      ...this.kind('Given')
+        .filter((name) => unit.named.has(name))
+        .map((name) => `const ${name} = ${this.read(name)}`),
+      ...this.shared(unit.named).map(
+        (name) => `${unit.set.has(name) || calls.has(name) ? 'let' : 'const'} ${name} = ${this.read(name)}`,
+      ),
+      ...own('Within').map((name) => `let ${name} = 0`),
+      ...own('Flags').map((name) => `let ${name} = false`),
+      this.body(unit),
+      ...this.shared(unit.set).map((name) => this.write(name)),
+    ]
+  }
+
+  /** One unit as a function. */
+  private function(unit: Unit): string {
     const isMain = unit.name === runHours.name
     return [
       `${isMain ? '/** Steps room, plant and tank through hours. @param numbers by the places in `hours-wasm.ts`; those kept are overwritten */\nexport ' : ''}function ${isMain ? 'flatHours' : unit.name}(${this.arguments(
@@ -167,18 +194,18 @@ class Writer {
         .join(', ')}): void {`,
       ...this.taken(unit, 'Columns', 'columns'),
       ...this.taken(unit, 'Whole', 'whole'),
-      ...this.kind('Given')
-        .filter((name) => unit.named.has(name))
-        .map((name) => `const ${name} = ${this.read(name)}`),
-      ...this.shared(unit.named).map(
-        (name) => `${unit.set.has(name) || calls.has(name) ? 'let' : 'const'} ${name} = ${this.read(name)}`,
-      ),
-      ...own('Within').map((name) => `let ${name} = 0`),
-      ...own('Flags').map((name) => `let ${name} = false`),
-      body,
-      ...this.shared(unit.set).map((name) => this.write(name)),
+      ...this.inside(unit),
       '}',
     ].join('\n')
+  }
+
+  /** The hours as one block of text, and the units apart by name, likewise. */
+  blocks(): Blocks {
+    const [main, ...apart] = this.units
+    return {
+      text: this.body(main!),
+      apart: new Map(apart.map((unit) => [unit.name, `{ ${this.inside(unit).join('\n')} }`])),
+    }
   }
 
   /** The file. */
@@ -197,11 +224,12 @@ class Writer {
 /** What `npm run -s flat` writes: the parts of the flat year in a few functions, their numbers as local variables; and as WebAssembly. */
 export async function flatFiles(): Promise<ReadonlyMap<string, string>> {
   const parts = await readParts(FOLDER)
-  const writer = new Writer(parts)
+  const writer = new Writer(parts, APART, false)
+  const blocks = new Writer(parts, APART_IN_WASM, true).blocks()
   const file = ts.createSourceFile('hours.ts', writer.text(), ts.ScriptTarget.Latest, true)
   return new Map([
     [FLAT_FILE, ts.createPrinter().printFile(file)],
-    [WASM_FILE, await wasmFile(parts, writer.places)],
+    [WASM_FILE, await wasmFile(parts, writer.places, blocks)],
   ])
 }
 

@@ -30,11 +30,22 @@ interface Given {
   readonly flags: readonly number[]
 }
 
+/** A function of its own: it reads and writes numbers by their places. */
+const APART = new Map([
+  [
+    'swap',
+    '{ const a = numbers[3]!; let n = numbers[5]! | 0; n += m; row[0] = numbers[4]!; numbers[4] = a; numbers[5] = n }',
+  ],
+])
+
+const ASKED = { Math: { cbrt: Math.cbrt, exp: Math.exp, log: Math.log, pow: Math.pow } }
+
 function translated(text: string): (given: Given) => Float64Array {
   const file = ts.createSourceFile('called.ts', CALLED, ts.ScriptTarget.Latest, true)
   const { body } = file.statements[0] as ts.FunctionDeclaration
   const bytes = hoursModule({
     text,
+    apart: APART,
     constants: new Map([['STEP', 2]]),
     called: [{ name: 'half', takes: ['x'], body: body!, constants: new Map([['FACTOR', FACTOR]]) }],
     tables: new Map([['TABLE', 0]]),
@@ -53,7 +64,7 @@ function translated(text: string): (given: Given) => Float64Array {
     flags: ['f'],
   })
   return ({ numbers, n, m, row, flags }) => {
-    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(bytes))
+    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(bytes), ASKED)
     const { memory, run } = exports as { memory: WebAssembly.Memory; run: () => void }
     new Float64Array(memory.buffer).set(TABLE)
     new Int32Array(memory.buffer).set([m, ROW_AT, FLAGS_AT, row.length], HEAD_AT / 4)
@@ -98,6 +109,10 @@ const PIECES: readonly (readonly [string, string])[] = [
     'functions of one instruction',
     '{ x = Math.min(a, b, c, a * b) + Math.abs(c); y = Math.max(a, Math.floor(b)) * Math.sqrt(c) }',
   ],
+  [
+    'functions that are asked for from outside',
+    '{ x = Math.cbrt(a) + Math.exp(b) * Math.log(c); y = Math.pow(Math.abs(a), b) }',
+  ],
   ['a function called, with its table', '{ x = half(a < 0 ? -a : a > 0 ? a : 0.3); y = 1 - half(0.7) }'],
   [
     'whole numbers begun as such, and others',
@@ -121,6 +136,14 @@ const PIECES: readonly (readonly [string, string])[] = [
   ['names that hide others', '{ const z = a; { const a = z * 2; { const a = b; x = a } y = a } x += a }'],
   ['loops over two', '{ let g = 0; for (let i = 0, j = 7; i < j; i++, j--) g += row[i] * row[j]; y = g }'],
 ]
+
+test('a part of its own changes numbers in their places, and entries of arrays', () => {
+  const found = translated('{ numbers[3] = a; swap(); x = numbers[4]!; y = row[0]!; n = numbers[5]! | 0 }')
+  const row = Array.from({ length: ENTRIES }, (_, i) => i)
+  const flags = row.map(() => 0)
+  const [x, y, n] = found({ numbers: [7, 8, 9, 1, 2], n: 3, m: 4, row, flags })
+  expect([x, y, n]).toEqual([7, 2, 7])
+})
 
 describe('text translated is text as it is', () => {
   test.each(PIECES)('%s', (_, text) => {

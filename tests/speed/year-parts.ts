@@ -16,6 +16,8 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   'window-part.ts': 'room',
   'plate-part.ts': 'plate',
   'face-part.ts': 'plate’s face (tangent)',
+  'tangent-part.ts': 'plate’s face (tangent)',
+  'film-part.ts': 'plate’s face (tangent)',
   'water-part.ts': 'plate',
   'loop-part.ts': 'loop and pump',
   'pump-part.ts': 'loop and pump',

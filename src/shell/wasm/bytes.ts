@@ -107,22 +107,39 @@ export interface Body {
   readonly bytes: readonly number[]
 }
 
-/** Puts functions and one memory together; the last function goes out as `run`, the memory as `memory`. @param pages of 64 KiB at first */
-export function moduleOf(functions: readonly Body[], pages: number): Uint8Array<ArrayBuffer> {
-  const last = functions.length - 1
+/** A function that comes from outside: where it is looked up, its name there, what it takes and gives. */
+export interface Imported extends Omit<Body, 'bytes'> {
+  readonly from: string
+  readonly name: string
+}
+
+/**
+ * Puts functions and one memory together; the last function goes out as `run`, the memory as `memory`. Those from outside are counted
+ * first. @param pages of 64 KiB at first
+ */
+export function moduleOf(
+  imports: readonly Imported[],
+  functions: readonly Body[],
+  pages: number,
+): Uint8Array<ArrayBuffer> {
+  const last = imports.length + functions.length - 1
   return Uint8Array.from([
     ...[0x00, 0x61, 0x73, 0x6d, 0x01, 0x00, 0x00, 0x00],
     ...section(
       1,
-      functions.map(({ takes, gives }) => [
+      [...imports, ...functions].map(({ takes, gives }) => [
         0x60,
         ...listed(takes.map((kind) => [kind])),
         ...listed(gives.map((kind) => [kind])),
       ]),
     ),
     ...section(
+      2,
+      imports.map(({ from, name }, i) => [...named(from), ...named(name), 0x00, ...unsigned(i)]),
+    ),
+    ...section(
       3,
-      functions.map((_, i) => unsigned(i)),
+      functions.map((_, i) => unsigned(imports.length + i)),
     ),
     ...section(5, [[0x00, ...unsigned(pages)]]),
     ...section(7, [

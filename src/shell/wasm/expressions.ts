@@ -177,11 +177,16 @@ export class Expressions {
       this.write(each, F64)
       if (op !== undefined && i > 0) code.emit(op)
     })
-    if (op === undefined) {
-      const meaning = this.names.of(name)
-      if (meaning.is !== 'function') throw new Error(`${name} cannot be called`)
-      code.emit(OP.call, meaning.index)
-    } else if (node.arguments.length === 1) code.emit(op)
+    if (op === undefined) this.perform(node)
+    else if (node.arguments.length === 1) code.emit(op)
+  }
+
+  /** The call itself, of a function whose arguments are on the stack. */
+  perform({ expression }: ts.CallExpression): void {
+    const name = expression.getText()
+    const meaning = this.names.of(name)
+    if (meaning.is !== 'function') throw new Error(`${name} cannot be called`)
+    this.code.emit(OP.call, meaning.index)
   }
 
   private load(node: ts.ElementAccessExpression): void {

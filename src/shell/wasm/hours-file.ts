@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import ts from 'typescript'
-import { runHours } from '../../model/building/year/flat/hours-part.ts'
-import { inlined, type Parts } from '../flatten.ts'
-import { type Called, hoursModule } from './hours-module.ts'
+import type { Parts } from '../flatten.ts'
+import { type Blocks, type Called, hoursModule } from './hours-module.ts'
 import type { Column } from './names.ts'
 
 const ENTRIES: Readonly<Record<string, Column['entries']>> = {
@@ -37,11 +36,11 @@ async function readCalled(
 }
 
 /**
- * The file that `npm run -s flat` writes beside `hours.ts`: the same parts, all as one function, as a WebAssembly module, and where
- * numbers and arrays are in its memory.
+ * The file that `npm run -s flat` writes beside `hours.ts`: the same parts, nearly all as one function, as a WebAssembly module, and
+ * where numbers and arrays are in its memory.
  * @param places  numbers with a place, those given and kept first
  */
-export async function wasmFile(parts: Parts, places: readonly string[]): Promise<string> {
+export async function wasmFile(parts: Parts, places: readonly string[], blocks: Blocks): Promise<string> {
   const kind = (name: string): readonly string[] => parts.kinds.get(name)!
   const read = await Promise.all([...parts.called].map(([name, from]) => readCalled(name, from)))
   const tables: [string, number][] = []
@@ -50,12 +49,12 @@ export async function wasmFile(parts: Parts, places: readonly string[]): Promise
     tables.push([name, end])
     end += NUMBER_BYTES * length
   }
-  const text = inlined(runHours.name, parts, new Set([...parts.kinds.values()].flat()), new Set())
-  const lengths = kind('Columns').filter((name) => new RegExp(`\\b${name}\\.length\\b`).test(text))
+  const texts = [blocks.text, ...blocks.apart.values()].join('\n')
+  const lengths = kind('Columns').filter((name) => new RegExp(`\\b${name}\\.length\\b`).test(texts))
   const head = [kind('Whole'), kind('Columns'), lengths].flat().length
   const headNumbers = Math.ceil((HEAD_BYTES * head) / NUMBER_BYTES)
   const bytes = hoursModule({
-    text,
+    ...blocks,
     constants: parts.constants,
     called: read.map(({ called }) => called),
     tables: new Map(tables),

@@ -1,7 +1,8 @@
 import ts from 'typescript'
-import { F64, I32, type Body, type Kind, OP, moduleOf } from './bytes.ts'
+import { F64, I32, type Body, type Imported, type Kind, OP, moduleOf } from './bytes.ts'
 import { Code, Local } from './code.ts'
 import { type Column, type Meaning, Names } from './names.ts'
+import { askedOf } from './operators.ts'
 import { Statements } from './statements.ts'
 
 /** A function that the hours call, as text, with the constants and tables it names. */
@@ -12,10 +13,16 @@ export interface Called {
   readonly constants: ReadonlyMap<string, number>
 }
 
-/** What the hours are made of, and where their numbers and arrays are in the memory. */
-export interface HoursSource {
-  /** The hours and all their parts as one block of text. */
+/** The hours as text. */
+export interface Blocks {
+  /** The hours and their parts as one block. */
   readonly text: string
+  /** Parts that are functions of their own, by name: they read and write their numbers in places, `numbers[…]`. */
+  readonly apart: ReadonlyMap<string, string>
+}
+
+/** What the hours are made of, and where their numbers and arrays are in the memory. */
+export interface HoursSource extends Blocks {
   readonly constants: ReadonlyMap<string, number>
   readonly called: readonly Called[]
   /** Tables in the memory from the beginning on, where each begins, bytes. */
@@ -47,23 +54,40 @@ function settled(write: (notWhole: Set<ts.Node>) => { names: Names; body: Body }
   }
 }
 
-/** The hours as a WebAssembly module: one function without arguments, `run`, over its `memory`. */
+/** The hours as a WebAssembly module: a function without arguments, `run`, over its `memory`. Functions of `Math` that are no instruction are asked for from outside. */
 export function hoursModule(source: HoursSource): Uint8Array<ArrayBuffer> {
   const tables = new Map(
-    [...source.tables].map(([name, offset]): [string, Meaning] => [
-      name,
-      { is: 'column', column: { pointer: null, offset, entries: 'f64', length: null } },
-    ]),
+    [...source.tables].map(([name, offset]): [string, Meaning] => [name, standing(offset)]),
   )
+  const asked = askedOf([source.text, ...source.apart.values()])
   const called = source.called.map((each) => calledBody(each, tables))
-  const functions = new Map(
-    source.called.map(({ name }, index): [string, Meaning] => [name, { is: 'function', index }]),
-  )
-  return moduleOf([...called, hoursBody(source, functions)], PAGES)
+  const names = [...asked, ...source.called.map(({ name }) => name), ...source.apart.keys()]
+  const known = new Map([
+    ...names.map((name, index): [string, Meaning] => [name, { is: 'function', index }]),
+    ...asConstants(source.constants),
+    ['numbers', standing(source.numbersAt)] as const,
+  ])
+  const apart = [...source.apart.values()].map((text) => apartBody(source, text, known))
+  return moduleOf(asked.map(importedOf), [...called, ...apart, hoursBody(source, known)], PAGES)
 }
+
+/** A function of the language, taken as it is. */
+function importedOf(name: string): Imported {
+  const [from, own] = name.split('.') as ['Math', 'cbrt']
+  return { from, name: own, takes: Array.from({ length: Math[own].length }, () => F64), gives: [F64] }
+}
+
+/** An array of numbers that stands for good. */
+const standing = (offset: number): Meaning => ({
+  is: 'column',
+  column: { pointer: null, offset, entries: 'f64', length: null },
+})
 
 const asConstants = (constants: ReadonlyMap<string, number>): [string, Meaning][] =>
   [...constants].map(([name, value]) => [name, { is: 'constant', value }])
+
+const statementsOf = (text: string): readonly ts.Statement[] =>
+  ts.createSourceFile('hours.ts', text, ts.ScriptTarget.Latest, true).statements
 
 function calledBody({ takes, body, constants }: Called, tables: ReadonlyMap<string, Meaning>): Body {
   return settled((notWhole) => {
@@ -80,31 +104,53 @@ function calledBody({ takes, body, constants }: Called, tables: ReadonlyMap<stri
   })
 }
 
-function hoursBody(source: HoursSource, functions: ReadonlyMap<string, Meaning>): Body {
-  const { statements } = ts.createSourceFile('hours.ts', source.text, ts.ScriptTarget.Latest, true)
+/** Reads whole numbers and arrays that a text names from their places into variables, and makes those known. */
+function takeHead(source: HoursSource, text: string, code: Code, known: Map<string, Meaning>): void {
+  const named = new Set(text.match(/\b[A-Za-z_]\w*/g))
+  const read = (place: number): Local => {
+    const local = code.local(I32)
+    code.i32(0)
+    code.memory(OP.i32Load, 2, source.headAt + 4 * place)
+    code.of(OP.localSet, local)
+    return local
+  }
+  source.whole.forEach((name, i) => {
+    if (named.has(name)) known.set(name, { is: 'variable', local: read(i) })
+  })
+  const columns = [...source.columns]
+  columns.forEach(([name, entries], i) => {
+    if (!named.has(name)) return
+    const pointer = read(source.whole.length + i)
+    const at = source.lengths.indexOf(name)
+    const length = at < 0 ? null : read(source.whole.length + columns.length + at)
+    known.set(name, { is: 'column', column: { pointer, offset: 0, entries, length } })
+  })
+}
+
+function apartBody(source: HoursSource, text: string, all: ReadonlyMap<string, Meaning>): Body {
+  const statements = statementsOf(text)
   return settled((notWhole) => {
     const code = new Code()
-    const known = new Map([...functions, ...asConstants(source.constants)])
+    const known = new Map(all)
+    takeHead(source, text, code, known)
+    const names = new Names(code, notWhole, known)
+    const writer = new Statements(code, names, false)
+    for (const each of statements) writer.write(each)
+    return { names, body: { takes: [], gives: [], bytes: code.bytes() } }
+  })
+}
+
+function hoursBody(source: HoursSource, all: ReadonlyMap<string, Meaning>): Body {
+  const statements = statementsOf(source.text)
+  return settled((notWhole) => {
+    const code = new Code()
+    const known = new Map(all)
     const variable = (name: string, kind: Kind): Local => {
       const local = code.local(kind)
       known.set(name, { is: 'variable', local })
       return local
     }
-    const head = (place: number, local: Local): void => {
-      code.i32(0)
-      code.memory(OP.i32Load, 2, source.headAt + 4 * place)
-      code.of(OP.localSet, local)
-    }
-    source.whole.forEach((name, i) => head(i, variable(name, I32)))
-    const columns = [...source.columns]
-    columns.forEach(([name, entries], i) => {
-      const pointer = code.local(I32)
-      head(source.whole.length + i, pointer)
-      const at = source.lengths.indexOf(name)
-      const length = at < 0 ? null : code.local(I32)
-      if (length !== null) head(source.whole.length + columns.length + at, length)
-      known.set(name, { is: 'column', column: { pointer, offset: 0, entries, length } })
-    })
+    takeHead(source, source.text, code, known)
     const places = [...source.given, ...source.kept, ...source.counts]
     const offset = (name: string): number => source.numbersAt + 8 * places.indexOf(name)
     for (const name of places) {

@@ -31,6 +31,11 @@ export const MATH: Readonly<Record<string, number>> = {
   'Math.min': OP.f64Min,
   'Math.max': OP.f64Max,
 }
+/** Functions of the language that are none, in a text: they are asked for from outside. */
+export function askedOf(texts: readonly string[]): string[] {
+  const named = texts.flatMap((text) => text.match(/\bMath\.\w+/g) ?? [])
+  return [...new Set(named)].filter((name) => MATH[name] === undefined).toSorted()
+}
 /** Entries of arrays: what they are, how they are read and written, log 2 of their bytes. */
 export const ENTRY = {
   f64: { kind: F64, load: OP.f64Load, store: OP.f64Store, log2: 3 },

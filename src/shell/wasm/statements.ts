@@ -114,6 +114,7 @@ export class Statements {
       this.expressions.operate(node.operator === K.PlusPlusToken ? K.PlusToken : K.MinusToken, local.kind)
       return code.of(OP.localSet, local)
     }
+    if (ts.isCallExpression(node)) return this.expressions.perform(node)
     if (!ts.isBinaryExpression(node)) throw new Error(`${node.getText()} changes nothing`)
     if (node.operatorToken.kind === K.CommaToken) {
       this.change(node.left)

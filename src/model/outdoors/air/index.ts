@@ -42,6 +42,6 @@ export {
   vapourPressure_Pa,
 } from './moist-air.ts'
 export { LOWEST_C, SATURATION_PA, SEGMENTS, STEPS_PER_K } from './saturation-table.ts'
-export { type UprightGap, coldBelowNusselt, uprightGap } from './upright-gap.ts'
+export { LN_6310, STILL_RAYLEIGH, type UprightGap, coldBelowNusselt, uprightGap } from './upright-gap.ts'
 export { WIND_TERRAINS, windFactor_frac } from './wind.ts'
 export { smallPlateConvection_Wm2K } from './small-plate.ts'

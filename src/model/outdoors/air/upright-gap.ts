@@ -1,6 +1,6 @@
 /** Below this Rayleigh number an upright gap only conducts: the correlation is within 1e-4 of 1. */
-const STILL_RAYLEIGH = 1000
-const LN_6310 = Math.log(6310)
+export const STILL_RAYLEIGH = 1000
+export const LN_6310 = Math.log(6310)
 
 /** Nusselt number of an upright air gap and Ra · dNu/dRa, both –. Overwritten by `uprightGap`. */
 export interface UprightGap {

@@ -3,10 +3,10 @@ import type { PanelHours } from './hours.ts'
 import { KELVIN_OFFSET } from '#model/basis/units'
 
 /** Conductivity of air as a straight line through its values at −10 and 30 °C, W/m K. */
-const CONDUCTIVITY_SLOPE = (airConductivity_WmK(30) - airConductivity_WmK(-10)) / 40
-const CONDUCTIVITY_AT_0 = airConductivity_WmK(-10) + 10 * CONDUCTIVITY_SLOPE
+export const CONDUCTIVITY_SLOPE = (airConductivity_WmK(30) - airConductivity_WmK(-10)) / 40
+export const CONDUCTIVITY_AT_0 = airConductivity_WmK(-10) + 10 * CONDUCTIVITY_SLOPE
 /** Ra cos β at which the last term of the Hollands correlation sets in, over its first. */
-const SECOND_ONSET = 5830 / 1708
+export const SECOND_ONSET = 5830 / 1708
 
 /**
  * The gap between plate and film in one hour: that hour's numbers copied once, as `Face` does, and what the gap does at two

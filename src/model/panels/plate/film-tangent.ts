@@ -3,10 +3,10 @@ import type { Face } from './face.ts'
 import type { PanelTangent } from './hours.ts'
 
 /** The film is solved when Newton's next step is below this, K; that step is carried on to the heat. */
-const FILM_STEP_K = 0.05
-const MOST_STEPS = 25
+export const FILM_STEP_K = 0.05
+export const MOST_FILM_STEPS = 25
 /** The film is never this much colder or hotter than both plate and air, K. */
-const FILM_REACH_K = 80
+export const FILM_REACH_K = 80
 
 /**
  * Adds the dry or wet share of a plate under a film, weighted. The film's own balance is solved by Newton's rule from
@@ -37,7 +37,7 @@ export function filmPart(
   let gapHeat = 0
   let gapSlope = 0
   let filmSlope = 1
-  for (let i = 0; i < MOST_STEPS; i++) {
+  for (let i = 0; i < MOST_FILM_STEPS; i++) {
     gap.cross(plate_C, film)
     gapHeat = gap.heat_Wm2
     gapSlope = gap.slope_Wm2K

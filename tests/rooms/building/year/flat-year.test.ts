@@ -14,7 +14,7 @@ import { between, randomScenario } from '../../design/scenario/random-scenario.t
 
 /*
  * Label: second implementation. The flat year against the modular kernel, the reference: the same physics, each written by itself, on
- * random scenarios of the kinds the flat year takes in all sample climates; room, plant and ledger, and the search's lean years.
+ * random scenarios of the kinds the flat year takes, bare and under a film, in all sample climates; room, plant and ledger, and the search's lean years.
  * And the two forms the flat year has, WebAssembly and TypeScript, against each other, bit for bit.
  */
 const SAME_K = 1e-12
@@ -35,10 +35,15 @@ const design = fc.record({
   flow_kgsm2: between(0.001, 0.05),
 })
 
-/** A random scenario made one of bare panels and a tank with a delivery. */
-function ofKind(scenario: Scenario, tank: string, delivery: string): Scenario {
-  let made = scenario
-  const fields = { 'cover.kind': 'bare', 'store.kind': tank, 'store.deliveryKind': delivery }
+/** The covers of the cases, in turn. */
+const COVERS = ['bare', 'film', 'film, level'] as const
+type Cover = (typeof COVERS)[number]
+
+/** A random scenario made one of panels so covered and a tank with a delivery. */
+function ofKind(scenario: Scenario, cover: Cover, tank: string, delivery: string): Scenario {
+  let made = cover === 'film, level' ? withField(scenario, 'panel.tilt_deg', '0') : scenario
+  const [kind] = cover.split(',')
+  const fields = { 'cover.kind': kind!, 'store.kind': tank, 'store.deliveryKind': delivery }
   for (const [field, value] of Object.entries(fields)) made = withField(made, field, value)
   return scenario.loop.fluid === 'air' ? withField(made, 'loop.fluid', 'water') : made
 }
@@ -47,9 +52,10 @@ const draws = fc.sample(design, { seed: SEED, numRuns: PER_CLIMATE * climates.le
 
 function inputsOf(
   { scenario, tank, delivery, ...candidate }: (typeof draws)[number],
+  cover: Cover,
   climate: string,
 ): YearInputs {
-  const prepared = new Stages().prepare(ofKind(scenario, tank, delivery), sampleWeather(climate))
+  const prepared = new Stages().prepare(ofKind(scenario, cover, tank, delivery), sampleWeather(climate))
   return designOf(prepared, candidate).inputs
 }
 
@@ -89,11 +95,14 @@ const bitsOf = ({ ledger, ...year }: YearResult): [string, number | Buffer][] =>
 describe.each(climates)('%s', (climate) => {
   const mine = draws.filter((_, k) => k % climates.length === climates.indexOf(climate))
 
-  test.each(mine.map((draw) => [draw.tank, draw.delivery, draw] as const))(
-    '%s, %s',
-    (_tank, _delivery, draw) => {
-      const inputs = inputsOf(draw, climate)
+  const coverOf = (k: number): Cover => COVERS[(climates.indexOf(climate) + 2 * k) % COVERS.length]!
+
+  test.each(mine.map((draw, k) => [coverOf(k), draw.tank, draw.delivery, draw] as const))(
+    '%s, %s, %s',
+    (cover, _tank, _delivery, draw) => {
+      const inputs = inputsOf(draw, cover, climate)
       expect(isFlat(inputs)).toBe(true)
+      expect(inputs.plant!.panel.gap === null).toBe(cover === 'bare')
       const flat = simulateYear(inputs)
       const modular = simulateYear(inputs, { modular: true })
       see(inputs, modular)
@@ -127,10 +136,23 @@ function see({ plant }: YearInputs, year: YearResult): void {
   if (plant !== null && plant.allowed.includes(0)) seen.add('plan')
   if (plant?.store.lossTo === 'outside') seen.add('tank outdoors')
   if (plant?.store.port === 'pipes' && year.delivered_W.some((heat_W) => heat_W > 0)) seen.add('pipes')
+  const gap = plant?.panel.gap ?? null
+  if (gap === null || !year.water_kgm2.some((water_kgm2) => water_kgm2 > 0)) return
+  seen.add(gap.sine === 0 ? 'wet film, level' : 'wet film, tilted')
 }
 
-test('the draws cover every branch: vents, frost, dew, hours without the loop, shares of a step, a tank outdoors, pipes', () => {
-  expect([...seen].toSorted()).toEqual(['dew', 'frost', 'pipes', 'plan', 'share', 'tank outdoors', 'vents'])
+test('the draws cover every branch: vents, frost, dew, hours without the loop, shares of a step, a tank outdoors, pipes, wet films', () => {
+  expect([...seen].toSorted()).toEqual([
+    'dew',
+    'frost',
+    'pipes',
+    'plan',
+    'share',
+    'tank outdoors',
+    'vents',
+    'wet film, level',
+    'wet film, tilted',
+  ])
 })
 
 test('`hours.ts` and `hours-wasm.ts` are what `npm run -s flat` makes of the parts', async () => {

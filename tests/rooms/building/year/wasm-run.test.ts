@@ -1,6 +1,8 @@
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { inTypeScript } from '#model/building/year/flat'
 import { simulateYear } from '#model/building/year'
+import { designOf } from '#model/design/assembly'
+import { withField } from '#model/design/scenario'
 import { FlatYear } from '#inside/model/building/year/flat/flat-year.ts'
 import { hoursForm, useForm } from '#inside/model/building/year/flat/hours-form.ts'
 import type { HoursForm } from '#inside/model/building/year/flat/run-setting.ts'
@@ -9,13 +11,18 @@ import { inWebAssembly } from '#inside/model/building/year/flat/wasm-run.ts'
 import { YearKernel } from '#inside/model/building/year/kernel.ts'
 import { makeCase } from '../../../speed/made.ts'
 
-const { inputs } = makeCase()
+const { inputs, stages, scenario, record } = makeCase()
+const underFilm = designOf(stages.prepare(withField(scenario, 'cover.kind', 'film'), record), {
+  area_m2: 10,
+  storeVolume_m3: 1,
+  flow_kgsm2: 0.01,
+}).inputs
 const HOURS = 24 * 9
 const FROM = 4000
 
-/** Two runs of one room, with and without its plant, hour by hour in turn; what the hours came to. */
+/** Three runs of one room, with a plant of bare panels, without, and with a film over them, hour by hour in turn; what the hours came to. */
 function inTurn(form: HoursForm): Float64Array[] {
-  const runs = [inputs, { ...inputs, plant: null }].map((own) => {
+  const runs = [inputs, { ...inputs, plant: null }, underFilm].map((own) => {
     const kernel = new YearKernel(own, 900)
     kernel.setRoom(
       22,
@@ -36,7 +43,7 @@ describe('the hours in WebAssembly', () => {
   test.each([
     ['a memory that keeps every column', undefined],
     ['a memory that holds the columns of no two runs', 1],
-  ])('two runs in turn are those of TypeScript to the last bit, in %s', (_, most_bytes) => {
+  ])('runs in turn are those of TypeScript to the last bit, in %s', (_, most_bytes) => {
     const found = inTurn(inWebAssembly(most_bytes)!)
     expect(found.map(({ buffer }) => Buffer.from(buffer))).toEqual(
       expected.map(({ buffer }) => Buffer.from(buffer)),

@@ -7,20 +7,14 @@ import {
   STILL_SPAN_K,
   SUBLIMATION_HEAT_JKG,
 } from '#model/outdoors/air'
-import { FULL_COVER_KGM2, LONGEST_STEP_S } from '#model/panels/plate'
 import type { Flat } from './numbers.ts'
 
 /** A face freezes and melts in patches over this much either side of 0 °C, K. */
 const PATCHY_K = 0.5
 
-/** Heat leaving a bare plate, its slope and the water gained at `at_C`, `atWater_kgm2`: `panels/plate/tangent.ts`, bareTangent. */
-export function takeTangent(s: Flat): void {
-  const { atWater_kgm2 } = s
-  s.wet_frac = s.limit_kgm2s = 0
-  if (atWater_kgm2 > 0) {
-    s.wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2
-    s.limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S
-  }
+/** Heat leaving a bare plate, its slope and the water gained at `at_C`: `panels/plate/tangent.ts`, bareTangent. */
+export function takeBareTangent(s: Flat): void {
+  s.face_C = s.at_C
   convect(s)
   evaporate(s)
   radiate(s)
@@ -31,14 +25,11 @@ export function takeTangent(s: Flat): void {
   s.q_Wm2 = through * y + s.radiated_Wm2 + heat_Jkg * s.evaporation_kgm2s
   s.slope_Wm2K = through + y * s.riseOfH_Wm2K2 + s.radiatedSlope_Wm2K + heat_Jkg * s.evaporationSlope_kgm2sK
   s.gain_kgm2s = -active * s.evaporation_kgm2s
-  // H T − r of all panels: `plate-step.ts`, setTangent.
-  s.shed_WK = s.shed_m2 * s.slope_Wm2K
-  s.rest_W = s.shed_WK * s.at_C - s.shed_m2 * s.q_Wm2
 }
 
-/** Convection at the face: `face.ts`, convect. */
+/** Convection at the face, the plate or a film over it: `face.ts`, convect. */
 export function convect(s: Flat): void {
-  const y = s.at_C - s.faceAir_C
+  const y = s.face_C - s.faceAir_C
   const distance = y < 0 ? -y : y
   if (distance < STILL_SPAN_K) {
     s.h_Wm2K = s.still_Wm2K + s.stillRise_Wm2K2 * y
@@ -56,18 +47,18 @@ export function convect(s: Flat): void {
 
 /** Dew, frost and drying: `face.ts`, evaporate. */
 export function evaporate(s: Flat): void {
-  const { at_C, limit_kgm2s, saturation_Pa, h_Wm2K } = s
-  const place = (at_C - LOWEST_C) * STEPS_PER_K
+  const { face_C, limit_kgm2s, saturation_Pa, h_Wm2K } = s
+  const place = (face_C - LOWEST_C) * STEPS_PER_K
   const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1
   const from_Pa = saturation_Pa[i]!
   const step_Pa = saturation_Pa[i + 1]! - from_Pa
   const excess_Pa = from_Pa + step_Pa * (place - i) - s.vapour_Pa
   s.evaporation_kgm2s = s.evaporationSlope_kgm2sK = s.change_Jkg = 0
   if (excess_Pa >= 0 && limit_kgm2s === 0) return
-  s.change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * at_C
-  if (at_C <= -PATCHY_K) s.change_Jkg = SUBLIMATION_HEAT_JKG
-  else if (at_C < PATCHY_K) {
-    const melted = (at_C + PATCHY_K) / (2 * PATCHY_K)
+  s.change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * face_C
+  if (face_C <= -PATCHY_K) s.change_Jkg = SUBLIMATION_HEAT_JKG
+  else if (face_C < PATCHY_K) {
+    const melted = (face_C + PATCHY_K) / (2 * PATCHY_K)
     s.change_Jkg = SUBLIMATION_HEAT_JKG + (s.change_Jkg - SUBLIMATION_HEAT_JKG) * melted
   }
   const wish = s.massTransfer * h_Wm2K * excess_Pa

@@ -5,7 +5,7 @@ const PER_FACE = 15
 
 const known = new WeakMap<PanelHours, Float64Array>()
 
-/** The exposed face of a bare panel hour by hour, one row an hour: what `Face` copies from the panel's columns. Worked out once a panel. */
+/** The exposed face of a panel hour by hour, one row an hour: what `Face` copies from the panel's columns. Worked out once a panel. */
 export function faceRowsOf(panel: PanelHours): Float64Array {
   const found = known.get(panel)
   if (found !== undefined) return found

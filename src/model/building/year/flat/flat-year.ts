@@ -5,6 +5,7 @@ import type { YearKernel } from '../kernel.ts'
 import { type RestingCourse, restingCourse } from '../resting-course.ts'
 import { enterAir } from '../room-flows.ts'
 import { faceRowsOf } from './face-rows.ts'
+import { filmNumbersOf } from './film-rows.ts'
 import type { HoursForm, RunSetting } from './run-setting.ts'
 import { PLACES } from './hours-wasm.ts'
 import type { Columns, Counts, Given, Kept, Whole } from './numbers.ts'
@@ -12,11 +13,11 @@ import { INNER_C, LAYER_C, OUTER_C, PER_GROUP_HERE, PER_LAYER_HERE, PER_MODE_HER
 import { runState } from './run-state.ts'
 import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, pipeRowsOf, wholeOf } from './setting.ts'
 
-/** True for what the flat year is written for: a room with nothing, or with bare panels and a tank that delivers by anything but a drip tray. */
+/** True for what the flat year is written for: a room with nothing, or with panels and a tank that delivers by anything but a drip tray. */
 export function isFlat({ plant }: YearInputs): boolean {
   if (plant === null) return true
-  const { store, panel, loop } = plant
-  if (panel.gap !== null || store.drained) return false
+  const { store, loop } = plant
+  if (store.drained) return false
   return store.layerCapacity_JK.length > 0 && loop.area_m2 > 0
 }
 
@@ -84,6 +85,7 @@ export class FlatYear {
       balances_C: plant?.panel.equilibrium_C ?? NO_NUMBERS,
       conductances_Wm2K: plant?.panel.conductance_Wm2K ?? NO_NUMBERS,
       faceRows: plant === null ? NO_NUMBERS : faceRowsOf(plant.panel),
+      ...(plant === null ? { filmRows: NO_NUMBERS, filmExchange: NO_NUMBERS } : filmNumbersOf(plant.panel)),
       restRows: NO_NUMBERS,
       saturation_Pa: SATURATION_PA,
       room_C,

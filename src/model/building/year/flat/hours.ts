@@ -22,9 +22,27 @@ const SEGMENTS = 2200;
 const STEPS_PER_K = 10;
 const STILL_SPAN_K = 1;
 const SUBLIMATION_HEAT_JKG = 2834600;
-const FULL_COVER_KGM2 = 0.02;
-const LONGEST_STEP_S = 900;
 const PATCHY_K = 0.5;
+const KELVIN_OFFSET = 273.15;
+const LN_6310 = 8.749890955535259;
+const STILL_RAYLEIGH = 1000;
+const CONDUCTIVITY_AT_0 = 0.024096815472455138;
+const CONDUCTIVITY_SLOPE = 0.00007978686574500312;
+const FILM_REACH_K = 80;
+const FILM_STEP_K = 0.05;
+const MOST_FILM_STEPS = 25;
+const SECOND_ONSET = 3.4133489461358315;
+const FILM_C = 2;
+const FILM_DRY_WM2 = 0;
+const FILM_EMISSION = 18;
+const FILM_SLOPE = 3;
+const FILM_TO_PLATE = 6;
+const FLUTTER_WM2K = 4;
+const ONSET_K = 5;
+const PER_EXCHANGE = 24;
+const PER_FILM = 6;
+const PLATE_EMISSION = 0;
+const PLATE_TO_FILM = 12;
 const HOUR_S = 3600;
 const PER_FACE = 15;
 const LAYER_AIR = 6;
@@ -48,6 +66,7 @@ const PER_GROUP_HERE = 7;
 const PER_MODE_HERE = 4;
 const STATE = 3;
 const BEFORE_GROUPS = 6;
+const FULL_COVER_KGM2 = 0.02;
 const MEAN = 2;
 const SAME_K = 1e-9;
 const SAME_KGM2 = 1e-13;
@@ -66,6 +85,7 @@ const INNER_WM2K = 2;
 const SMALL = 0.001;
 const NEAR_K = 0.0002;
 const MOST_TRIALS = 12;
+const LONGEST_STEP_S = 900;
 const DRY_KGM2 = 1e-7;
 const FROST_LIMIT_KGM2 = 2.4;
 const OPENS_FROM_K = 0.5;
@@ -75,30 +95,30 @@ const SHUTS_OVER_K = 0.5;
 export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { room_C } = columns;
     const { fromRun, toRun, hours, stepsPerHour } = whole;
-    let hour = numbers[90]! | 0;
-    let air_Cs = numbers[71]!;
-    let radiant_Cs = numbers[72]!;
+    let hour = numbers[94]! | 0;
+    let air_Cs = numbers[75]!;
+    let radiant_Cs = numbers[76]!;
     { // runHours
         for (let run = fromRun; run < toRun; run++) {
             hour = run % hours;
             { // runHour
                 { // to beginHour
-                    numbers[90] = hour;
+                    numbers[94] = hour;
                     beginHour(columns, whole, numbers);
-                    air_Cs = numbers[71]!;
-                    radiant_Cs = numbers[72]!;
+                    air_Cs = numbers[75]!;
+                    radiant_Cs = numbers[76]!;
                 }
                 for (let k = stepsPerHour; k > 0; k--) { // to runStep
-                    numbers[90] = hour;
+                    numbers[94] = hour;
                     runStep(columns, whole, numbers);
-                    air_Cs = numbers[71]!;
-                    radiant_Cs = numbers[72]!;
+                    air_Cs = numbers[75]!;
+                    radiant_Cs = numbers[76]!;
                 }
                 room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
             }
         }
     }
-    numbers[90] = hour;
+    numbers[94] = hour;
 }
 function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows } = columns;
@@ -106,140 +126,140 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const plateCapacity_JK = numbers[11]!;
-    const rate_WK = numbers[31]!;
-    const open_WK = numbers[39]!;
-    const faded_K = numbers[40]!;
-    const demand_WK = numbers[41]!;
-    const setpoint_C = numbers[44]!;
-    const freezeLimit_C = numbers[49]!;
-    const hour = numbers[90]! | 0;
-    let opening = numbers[68]!;
-    let vent_WK = numbers[115]!;
-    let rowVent_WK = numbers[116]!;
-    let toRadiant_W = numbers[125]!;
-    let hourToRadiant_W = numbers[122]!;
-    let faces_W = numbers[126]!;
-    let roomDrive_W = numbers[124]!;
-    let hourToAir_W = numbers[121]!;
-    let inertia_WK = numbers[117]!;
-    let air_C = numbers[50]!;
-    let radiantShare = numbers[120]!;
-    let portBase_C = numbers[128]!;
-    let radiant_WK = numbers[119]!;
-    let toRadiant = numbers[53]!;
-    let airMean_C = numbers[174]!;
-    let room_WK = numbers[123]!;
-    let radiant_C = numbers[51]!;
-    let across_WK = numbers[118]!;
-    let portHeat_W = numbers[130]!;
-    let airEnd = numbers[86]!;
-    const at = numbers[91]! | 0;
-    let envelope_J = numbers[73]!;
-    let ground_J = numbers[74]!;
-    let plate_C = numbers[55]!;
-    let isFreezing = numbers[96]! | 0;
-    let hasBegun = numbers[178] === 1;
-    let firstTried = numbers[158]!;
-    let before = numbers[70]!;
-    let trial = numbers[157]!;
-    let tried = numbers[159]!;
-    let share = numbers[160]!;
-    let isOnRest = numbers[95]! | 0;
-    let restStep = numbers[94]! | 0;
-    let meanSlope = numbers[140]!;
-    let meanOffset_C = numbers[141]!;
-    let slope_Wm2K = numbers[60]!;
-    let fromSink_WK = numbers[137]!;
-    let fromConst_W = numbers[138]!;
-    let fromPlate_WK = numbers[139]!;
-    let restHour = numbers[93]! | 0;
-    let part_s = numbers[136]!;
-    let isFound = numbers[179] === 1;
-    let law = numbers[92]! | 0;
-    let heat_W = numbers[176]!;
-    let portShare = numbers[127]!;
-    const lowest_C = numbers[114]!;
-    let bottomMean_C = numbers[166]!;
-    let fanShare = numbers[175]!;
-    let portOwn_KW = numbers[129]!;
-    let fadingSeen_WK = numbers[133]!;
-    let openSeen_WK = numbers[132]!;
-    let delivered_W = numbers[177]!;
-    let earlierShare = numbers[67]!;
-    let latestShare = numbers[66]!;
-    let foundShare = numbers[164]!;
-    let tank_C = numbers[54]!;
-    let tankEnd = numbers[88]!;
-    let tankMean_C = numbers[165]!;
-    let sinkDrift_Ks = numbers[57]!;
-    let water_kgm2 = numbers[56]!;
-    let shed_J = numbers[76]!;
-    let air_Cs = numbers[71]!;
-    let radiant_Cs = numbers[72]!;
+    const rate_WK = numbers[35]!;
+    const open_WK = numbers[43]!;
+    const faded_K = numbers[44]!;
+    const demand_WK = numbers[45]!;
+    const setpoint_C = numbers[48]!;
+    const freezeLimit_C = numbers[53]!;
+    const hour = numbers[94]! | 0;
+    let opening = numbers[72]!;
+    let vent_WK = numbers[119]!;
+    let rowVent_WK = numbers[120]!;
+    let toRadiant_W = numbers[129]!;
+    let hourToRadiant_W = numbers[126]!;
+    let faces_W = numbers[130]!;
+    let roomDrive_W = numbers[128]!;
+    let hourToAir_W = numbers[125]!;
+    let inertia_WK = numbers[121]!;
+    let air_C = numbers[54]!;
+    let radiantShare = numbers[124]!;
+    let portBase_C = numbers[132]!;
+    let radiant_WK = numbers[123]!;
+    let toRadiant = numbers[57]!;
+    let airMean_C = numbers[188]!;
+    let room_WK = numbers[127]!;
+    let radiant_C = numbers[55]!;
+    let across_WK = numbers[122]!;
+    let portHeat_W = numbers[134]!;
+    let airEnd = numbers[90]!;
+    const at = numbers[95]! | 0;
+    let envelope_J = numbers[77]!;
+    let ground_J = numbers[78]!;
+    let plate_C = numbers[59]!;
+    let isFreezing = numbers[100]! | 0;
+    let hasBegun = numbers[192] === 1;
+    let firstTried = numbers[172]!;
+    let before = numbers[74]!;
+    let trial = numbers[171]!;
+    let tried = numbers[173]!;
+    let share = numbers[174]!;
+    let isOnRest = numbers[99]! | 0;
+    let restStep = numbers[98]! | 0;
+    let meanSlope = numbers[154]!;
+    let meanOffset_C = numbers[155]!;
+    let slope_Wm2K = numbers[64]!;
+    let fromSink_WK = numbers[151]!;
+    let fromConst_W = numbers[152]!;
+    let fromPlate_WK = numbers[153]!;
+    let restHour = numbers[97]! | 0;
+    let part_s = numbers[150]!;
+    let isFound = numbers[193] === 1;
+    let law = numbers[96]! | 0;
+    let heat_W = numbers[190]!;
+    let portShare = numbers[131]!;
+    const lowest_C = numbers[118]!;
+    let bottomMean_C = numbers[180]!;
+    let fanShare = numbers[189]!;
+    let portOwn_KW = numbers[133]!;
+    let fadingSeen_WK = numbers[137]!;
+    let openSeen_WK = numbers[136]!;
+    let delivered_W = numbers[191]!;
+    let earlierShare = numbers[71]!;
+    let latestShare = numbers[70]!;
+    let foundShare = numbers[178]!;
+    let tank_C = numbers[58]!;
+    let tankEnd = numbers[92]!;
+    let tankMean_C = numbers[179]!;
+    let sinkDrift_Ks = numbers[61]!;
+    let water_kgm2 = numbers[60]!;
+    let shed_J = numbers[80]!;
+    let air_Cs = numbers[75]!;
+    let radiant_Cs = numbers[76]!;
     let star_C = 0;
     let mayPump = false;
     { // runStep
         if (nightVent_WK > 0 && ventAllowed[hour] === 1) { // to openWindows
-            numbers[68] = opening;
-            numbers[115] = vent_WK;
-            numbers[125] = toRadiant_W;
-            numbers[126] = faces_W;
-            numbers[124] = roomDrive_W;
-            numbers[50] = air_C;
-            numbers[128] = portBase_C;
-            numbers[174] = airMean_C;
-            numbers[158] = firstTried;
-            numbers[70] = before;
-            numbers[157] = trial;
-            numbers[159] = tried;
+            numbers[72] = opening;
+            numbers[119] = vent_WK;
+            numbers[129] = toRadiant_W;
+            numbers[130] = faces_W;
+            numbers[128] = roomDrive_W;
+            numbers[54] = air_C;
+            numbers[132] = portBase_C;
+            numbers[188] = airMean_C;
+            numbers[172] = firstTried;
+            numbers[74] = before;
+            numbers[171] = trial;
+            numbers[173] = tried;
             openWindows(columns, whole, numbers);
-            opening = numbers[68]!;
-            vent_WK = numbers[115]!;
-            rowVent_WK = numbers[116]!;
-            toRadiant_W = numbers[125]!;
-            hourToRadiant_W = numbers[122]!;
-            roomDrive_W = numbers[124]!;
-            hourToAir_W = numbers[121]!;
-            inertia_WK = numbers[117]!;
-            radiantShare = numbers[120]!;
-            portBase_C = numbers[128]!;
-            radiant_WK = numbers[119]!;
-            toRadiant = numbers[53]!;
-            airMean_C = numbers[174]!;
-            room_WK = numbers[123]!;
-            across_WK = numbers[118]!;
-            airEnd = numbers[86]!;
-            firstTried = numbers[158]!;
-            before = numbers[70]!;
-            trial = numbers[157]!;
-            tried = numbers[159]!;
-            isFound = numbers[179] === 1;
-            portShare = numbers[127]!;
-            portOwn_KW = numbers[129]!;
-            fadingSeen_WK = numbers[133]!;
-            openSeen_WK = numbers[132]!;
+            opening = numbers[72]!;
+            vent_WK = numbers[119]!;
+            rowVent_WK = numbers[120]!;
+            toRadiant_W = numbers[129]!;
+            hourToRadiant_W = numbers[126]!;
+            roomDrive_W = numbers[128]!;
+            hourToAir_W = numbers[125]!;
+            inertia_WK = numbers[121]!;
+            radiantShare = numbers[124]!;
+            portBase_C = numbers[132]!;
+            radiant_WK = numbers[123]!;
+            toRadiant = numbers[57]!;
+            airMean_C = numbers[188]!;
+            room_WK = numbers[127]!;
+            across_WK = numbers[122]!;
+            airEnd = numbers[90]!;
+            firstTried = numbers[172]!;
+            before = numbers[74]!;
+            trial = numbers[171]!;
+            tried = numbers[173]!;
+            isFound = numbers[193] === 1;
+            portShare = numbers[131]!;
+            portOwn_KW = numbers[133]!;
+            fadingSeen_WK = numbers[137]!;
+            openSeen_WK = numbers[136]!;
         }
         else {
             opening = 0;
             vent_WK = 0;
             { // prepareRoom
                 if (vent_WK !== rowVent_WK) { // to setRoomHour
-                    numbers[115] = vent_WK;
+                    numbers[119] = vent_WK;
                     setRoomHour(columns, whole, numbers);
-                    rowVent_WK = numbers[116]!;
-                    hourToRadiant_W = numbers[122]!;
-                    hourToAir_W = numbers[121]!;
-                    inertia_WK = numbers[117]!;
-                    radiantShare = numbers[120]!;
-                    radiant_WK = numbers[119]!;
-                    toRadiant = numbers[53]!;
-                    room_WK = numbers[123]!;
-                    across_WK = numbers[118]!;
-                    airEnd = numbers[86]!;
-                    portShare = numbers[127]!;
-                    portOwn_KW = numbers[129]!;
-                    fadingSeen_WK = numbers[133]!;
-                    openSeen_WK = numbers[132]!;
+                    rowVent_WK = numbers[120]!;
+                    hourToRadiant_W = numbers[126]!;
+                    hourToAir_W = numbers[125]!;
+                    inertia_WK = numbers[121]!;
+                    radiantShare = numbers[124]!;
+                    radiant_WK = numbers[123]!;
+                    toRadiant = numbers[57]!;
+                    room_WK = numbers[127]!;
+                    across_WK = numbers[122]!;
+                    airEnd = numbers[90]!;
+                    portShare = numbers[131]!;
+                    portOwn_KW = numbers[133]!;
+                    fadingSeen_WK = numbers[137]!;
+                    openSeen_WK = numbers[136]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -249,9 +269,9 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         radiantShare * toRadiant_W;
                 portBase_C = 0;
                 if (piped >= 0) { // to takePipes
-                    numbers[128] = portBase_C;
+                    numbers[132] = portBase_C;
                     takePipes(columns, whole, numbers);
-                    portBase_C = numbers[128]!;
+                    portBase_C = numbers[132]!;
                 }
                 if (meetsAir === 0 && radiant_WK > 0)
                     portBase_C += toRadiant * (toRadiant_W / radiant_WK);
@@ -300,12 +320,12 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 if (piped >= 0 && portHeat_W !== 0) {
                     { // to enterPipes
-                        numbers[130] = portHeat_W;
-                        numbers[73] = envelope_J;
-                        numbers[74] = ground_J;
+                        numbers[134] = portHeat_W;
+                        numbers[77] = envelope_J;
+                        numbers[78] = ground_J;
                         enterPipes(columns, whole, numbers);
-                        envelope_J = numbers[73]!;
-                        ground_J = numbers[74]!;
+                        envelope_J = numbers[77]!;
+                        ground_J = numbers[78]!;
                     }
                     { // takeGiven
                         const last = PER_GROUP_HERE * groups;
@@ -354,35 +374,35 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                             restHour = -1;
                         part_s = step_s;
                         { // to settlePlate
-                            numbers[55] = plate_C;
-                            numbers[178] = hasBegun ? 1 : 0;
-                            numbers[70] = before;
-                            numbers[160] = share;
-                            numbers[140] = meanSlope;
-                            numbers[141] = meanOffset_C;
-                            numbers[60] = slope_Wm2K;
-                            numbers[137] = fromSink_WK;
-                            numbers[138] = fromConst_W;
-                            numbers[139] = fromPlate_WK;
-                            numbers[93] = restHour;
-                            numbers[136] = part_s;
-                            numbers[54] = tank_C;
-                            numbers[57] = sinkDrift_Ks;
-                            numbers[56] = water_kgm2;
-                            settlePlate(columns, numbers);
-                            hasBegun = numbers[178] === 1;
-                            meanSlope = numbers[140]!;
-                            meanOffset_C = numbers[141]!;
-                            slope_Wm2K = numbers[60]!;
-                            fromSink_WK = numbers[137]!;
-                            fromConst_W = numbers[138]!;
-                            fromPlate_WK = numbers[139]!;
+                            numbers[59] = plate_C;
+                            numbers[192] = hasBegun ? 1 : 0;
+                            numbers[74] = before;
+                            numbers[174] = share;
+                            numbers[154] = meanSlope;
+                            numbers[155] = meanOffset_C;
+                            numbers[64] = slope_Wm2K;
+                            numbers[151] = fromSink_WK;
+                            numbers[152] = fromConst_W;
+                            numbers[153] = fromPlate_WK;
+                            numbers[97] = restHour;
+                            numbers[150] = part_s;
+                            numbers[58] = tank_C;
+                            numbers[61] = sinkDrift_Ks;
+                            numbers[60] = water_kgm2;
+                            settlePlate(columns, whole, numbers);
+                            hasBegun = numbers[192] === 1;
+                            meanSlope = numbers[154]!;
+                            meanOffset_C = numbers[155]!;
+                            slope_Wm2K = numbers[64]!;
+                            fromSink_WK = numbers[151]!;
+                            fromConst_W = numbers[152]!;
+                            fromPlate_WK = numbers[153]!;
                         }
                         if (share > 0) {
                             if (layers === 1) { // to setCharging
-                                numbers[160] = share;
-                                numbers[140] = meanSlope;
-                                numbers[141] = meanOffset_C;
+                                numbers[174] = share;
+                                numbers[154] = meanSlope;
+                                numbers[155] = meanOffset_C;
                                 setCharging(numbers);
                             }
                             break takePlate;
@@ -390,56 +410,56 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         restHour = hour;
                     }
                     { // to solveStep
-                        numbers[124] = roomDrive_W;
-                        numbers[128] = portBase_C;
-                        numbers[174] = airMean_C;
-                        numbers[158] = firstTried;
-                        numbers[70] = before;
-                        numbers[157] = trial;
-                        numbers[159] = tried;
-                        numbers[160] = share;
-                        numbers[140] = meanSlope;
-                        numbers[141] = meanOffset_C;
-                        numbers[176] = heat_W;
-                        numbers[67] = earlierShare;
-                        numbers[66] = latestShare;
-                        numbers[164] = foundShare;
-                        numbers[54] = tank_C;
+                        numbers[128] = roomDrive_W;
+                        numbers[132] = portBase_C;
+                        numbers[188] = airMean_C;
+                        numbers[172] = firstTried;
+                        numbers[74] = before;
+                        numbers[171] = trial;
+                        numbers[173] = tried;
+                        numbers[174] = share;
+                        numbers[154] = meanSlope;
+                        numbers[155] = meanOffset_C;
+                        numbers[190] = heat_W;
+                        numbers[71] = earlierShare;
+                        numbers[70] = latestShare;
+                        numbers[178] = foundShare;
+                        numbers[58] = tank_C;
                         solveStep(columns, whole, numbers);
-                        airMean_C = numbers[174]!;
-                        firstTried = numbers[158]!;
-                        before = numbers[70]!;
-                        trial = numbers[157]!;
-                        tried = numbers[159]!;
-                        isFound = numbers[179] === 1;
-                        law = numbers[92]! | 0;
-                        heat_W = numbers[176]!;
-                        bottomMean_C = numbers[166]!;
-                        fanShare = numbers[175]!;
-                        foundShare = numbers[164]!;
-                        tankEnd = numbers[88]!;
-                        tankMean_C = numbers[165]!;
+                        airMean_C = numbers[188]!;
+                        firstTried = numbers[172]!;
+                        before = numbers[74]!;
+                        trial = numbers[171]!;
+                        tried = numbers[173]!;
+                        isFound = numbers[193] === 1;
+                        law = numbers[96]! | 0;
+                        heat_W = numbers[190]!;
+                        bottomMean_C = numbers[180]!;
+                        fanShare = numbers[189]!;
+                        foundShare = numbers[178]!;
+                        tankEnd = numbers[92]!;
+                        tankMean_C = numbers[179]!;
                     }
                     if (!mayPump)
                         break;
                     { // to takeSlack
-                        numbers[160] = share;
-                        numbers[140] = meanSlope;
-                        numbers[141] = meanOffset_C;
-                        numbers[60] = slope_Wm2K;
-                        numbers[54] = tank_C;
+                        numbers[174] = share;
+                        numbers[154] = meanSlope;
+                        numbers[155] = meanOffset_C;
+                        numbers[64] = slope_Wm2K;
+                        numbers[58] = tank_C;
                         takeSlack(numbers);
                     }
                     { // to nextShare
-                        numbers[158] = firstTried;
-                        numbers[70] = before;
-                        numbers[157] = trial;
-                        numbers[159] = tried;
+                        numbers[172] = firstTried;
+                        numbers[74] = before;
+                        numbers[171] = trial;
+                        numbers[173] = tried;
                         nextShare(numbers);
-                        before = numbers[70]!;
-                        trial = numbers[157]!;
-                        tried = numbers[159]!;
-                        isFound = numbers[179] === 1;
+                        before = numbers[74]!;
+                        trial = numbers[171]!;
+                        tried = numbers[173]!;
+                        isFound = numbers[193] === 1;
                     }
                     if (isFound)
                         break;
@@ -522,12 +542,12 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 if (piped >= 0 && portHeat_W !== 0) {
                     { // to enterPipes
-                        numbers[130] = portHeat_W;
-                        numbers[73] = envelope_J;
-                        numbers[74] = ground_J;
+                        numbers[134] = portHeat_W;
+                        numbers[77] = envelope_J;
+                        numbers[78] = ground_J;
                         enterPipes(columns, whole, numbers);
-                        envelope_J = numbers[73]!;
-                        ground_J = numbers[74]!;
+                        envelope_J = numbers[77]!;
+                        ground_J = numbers[78]!;
                     }
                     { // takeGiven
                         const last = PER_GROUP_HERE * groups;
@@ -541,12 +561,12 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
             }
             if (layers > 1) { // to moveLayers
-                numbers[174] = airMean_C;
-                numbers[54] = tank_C;
-                numbers[57] = sinkDrift_Ks;
+                numbers[188] = airMean_C;
+                numbers[58] = tank_C;
+                numbers[61] = sinkDrift_Ks;
                 moveLayers(columns, whole, numbers);
-                tank_C = numbers[54]!;
-                sinkDrift_Ks = numbers[57]!;
+                tank_C = numbers[58]!;
+                sinkDrift_Ks = numbers[61]!;
             }
             else {
                 const begun_C = tank_C;
@@ -554,33 +574,33 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 sinkDrift_Ks = (tank_C - begun_C) / step_s;
             }
             if (share > 0) { // to finishRun
-                numbers[55] = plate_C;
-                numbers[160] = share;
-                numbers[95] = isOnRest;
-                numbers[94] = restStep;
-                numbers[140] = meanSlope;
-                numbers[141] = meanOffset_C;
-                numbers[137] = fromSink_WK;
-                numbers[138] = fromConst_W;
-                numbers[139] = fromPlate_WK;
-                numbers[56] = water_kgm2;
-                numbers[76] = shed_J;
+                numbers[59] = plate_C;
+                numbers[174] = share;
+                numbers[99] = isOnRest;
+                numbers[98] = restStep;
+                numbers[154] = meanSlope;
+                numbers[155] = meanOffset_C;
+                numbers[151] = fromSink_WK;
+                numbers[152] = fromConst_W;
+                numbers[153] = fromPlate_WK;
+                numbers[60] = water_kgm2;
+                numbers[80] = shed_J;
                 finishRun(whole, numbers);
-                plate_C = numbers[55]!;
-                isOnRest = numbers[95]! | 0;
-                restStep = numbers[94]! | 0;
-                water_kgm2 = numbers[56]!;
-                shed_J = numbers[76]!;
+                plate_C = numbers[59]!;
+                isOnRest = numbers[99]! | 0;
+                restStep = numbers[98]! | 0;
+                water_kgm2 = numbers[60]!;
+                shed_J = numbers[80]!;
             }
             else
                 finishRest: { // finishRest
                     const next = STRIDE * (restStep + 1);
                     if (isOnRest === 1) {
                         if (keepsBooks === 1) { // to enterRest
-                            numbers[94] = restStep;
-                            numbers[76] = shed_J;
+                            numbers[98] = restStep;
+                            numbers[80] = shed_J;
                             enterRest(columns, numbers);
-                            shed_J = numbers[76]!;
+                            shed_J = numbers[80]!;
                         }
                         plate_C = restRows[next]!;
                         water_kgm2 = restRows[next + WATER]!;
@@ -588,34 +608,34 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         break finishRest;
                     }
                     { // to finishAlone
-                        numbers[55] = plate_C;
-                        numbers[178] = hasBegun ? 1 : 0;
-                        numbers[70] = before;
-                        numbers[160] = share;
-                        numbers[140] = meanSlope;
-                        numbers[141] = meanOffset_C;
-                        numbers[60] = slope_Wm2K;
-                        numbers[137] = fromSink_WK;
-                        numbers[138] = fromConst_W;
-                        numbers[139] = fromPlate_WK;
-                        numbers[93] = restHour;
-                        numbers[136] = part_s;
-                        numbers[54] = tank_C;
-                        numbers[57] = sinkDrift_Ks;
-                        numbers[56] = water_kgm2;
-                        numbers[76] = shed_J;
-                        finishAlone(columns, numbers);
-                        plate_C = numbers[55]!;
-                        hasBegun = numbers[178] === 1;
-                        meanSlope = numbers[140]!;
-                        meanOffset_C = numbers[141]!;
-                        slope_Wm2K = numbers[60]!;
-                        fromSink_WK = numbers[137]!;
-                        fromConst_W = numbers[138]!;
-                        fromPlate_WK = numbers[139]!;
-                        part_s = numbers[136]!;
-                        water_kgm2 = numbers[56]!;
-                        shed_J = numbers[76]!;
+                        numbers[59] = plate_C;
+                        numbers[192] = hasBegun ? 1 : 0;
+                        numbers[74] = before;
+                        numbers[174] = share;
+                        numbers[154] = meanSlope;
+                        numbers[155] = meanOffset_C;
+                        numbers[64] = slope_Wm2K;
+                        numbers[151] = fromSink_WK;
+                        numbers[152] = fromConst_W;
+                        numbers[153] = fromPlate_WK;
+                        numbers[97] = restHour;
+                        numbers[150] = part_s;
+                        numbers[58] = tank_C;
+                        numbers[61] = sinkDrift_Ks;
+                        numbers[60] = water_kgm2;
+                        numbers[80] = shed_J;
+                        finishAlone(columns, whole, numbers);
+                        plate_C = numbers[59]!;
+                        hasBegun = numbers[192] === 1;
+                        meanSlope = numbers[154]!;
+                        meanOffset_C = numbers[155]!;
+                        slope_Wm2K = numbers[64]!;
+                        fromSink_WK = numbers[151]!;
+                        fromConst_W = numbers[152]!;
+                        fromPlate_WK = numbers[153]!;
+                        part_s = numbers[150]!;
+                        water_kgm2 = numbers[60]!;
+                        shed_J = numbers[80]!;
                     }
                     restStep++;
                     if (isOnRest < 0)
@@ -631,106 +651,106 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
         }
         if (keepsBooks === 1) { // to enterStep
-            numbers[115] = vent_WK;
-            numbers[174] = airMean_C;
-            numbers[177] = delivered_W;
+            numbers[119] = vent_WK;
+            numbers[188] = airMean_C;
+            numbers[191] = delivered_W;
             enterStep(whole, numbers);
         }
         air_Cs += step_s * airMean_C;
         radiant_Cs += step_s * radiant_C;
     }
-    numbers[68] = opening;
-    numbers[115] = vent_WK;
-    numbers[125] = toRadiant_W;
-    numbers[126] = faces_W;
-    numbers[124] = roomDrive_W;
-    numbers[50] = air_C;
-    numbers[128] = portBase_C;
-    numbers[174] = airMean_C;
-    numbers[51] = radiant_C;
-    numbers[130] = portHeat_W;
-    numbers[73] = envelope_J;
-    numbers[74] = ground_J;
-    numbers[55] = plate_C;
-    numbers[96] = isFreezing;
-    numbers[178] = hasBegun ? 1 : 0;
-    numbers[158] = firstTried;
-    numbers[70] = before;
-    numbers[157] = trial;
-    numbers[159] = tried;
-    numbers[160] = share;
-    numbers[95] = isOnRest;
-    numbers[94] = restStep;
-    numbers[140] = meanSlope;
-    numbers[141] = meanOffset_C;
-    numbers[60] = slope_Wm2K;
-    numbers[137] = fromSink_WK;
-    numbers[138] = fromConst_W;
-    numbers[139] = fromPlate_WK;
-    numbers[93] = restHour;
-    numbers[136] = part_s;
-    numbers[176] = heat_W;
-    numbers[177] = delivered_W;
-    numbers[67] = earlierShare;
-    numbers[66] = latestShare;
-    numbers[164] = foundShare;
-    numbers[54] = tank_C;
-    numbers[57] = sinkDrift_Ks;
-    numbers[56] = water_kgm2;
-    numbers[76] = shed_J;
-    numbers[71] = air_Cs;
-    numbers[72] = radiant_Cs;
+    numbers[72] = opening;
+    numbers[119] = vent_WK;
+    numbers[129] = toRadiant_W;
+    numbers[130] = faces_W;
+    numbers[128] = roomDrive_W;
+    numbers[54] = air_C;
+    numbers[132] = portBase_C;
+    numbers[188] = airMean_C;
+    numbers[55] = radiant_C;
+    numbers[134] = portHeat_W;
+    numbers[77] = envelope_J;
+    numbers[78] = ground_J;
+    numbers[59] = plate_C;
+    numbers[100] = isFreezing;
+    numbers[192] = hasBegun ? 1 : 0;
+    numbers[172] = firstTried;
+    numbers[74] = before;
+    numbers[171] = trial;
+    numbers[173] = tried;
+    numbers[174] = share;
+    numbers[99] = isOnRest;
+    numbers[98] = restStep;
+    numbers[154] = meanSlope;
+    numbers[155] = meanOffset_C;
+    numbers[64] = slope_Wm2K;
+    numbers[151] = fromSink_WK;
+    numbers[152] = fromConst_W;
+    numbers[153] = fromPlate_WK;
+    numbers[97] = restHour;
+    numbers[150] = part_s;
+    numbers[190] = heat_W;
+    numbers[191] = delivered_W;
+    numbers[71] = earlierShare;
+    numbers[70] = latestShare;
+    numbers[178] = foundShare;
+    numbers[58] = tank_C;
+    numbers[61] = sinkDrift_Ks;
+    numbers[60] = water_kgm2;
+    numbers[80] = shed_J;
+    numbers[75] = air_Cs;
+    numbers[76] = radiant_Cs;
 }
 function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, outdoors_C, dews_C, mayRun, balances_C, conductances_Wm2K, faceRows } = columns;
     const { stride, groups, hasPlant } = whole;
     const field_frac = numbers[13]!;
-    const area_m2 = numbers[30]!;
-    const rate_WK = numbers[31]!;
-    const pump_W = numbers[32]!;
-    const fluidToPlate_Wm2K = numbers[33]!;
-    const pipeShare = numbers[34]!;
-    const dewMargin_K = numbers[43]!;
-    const startDifference_K = numbers[45]!;
-    const stopDifference_K = numbers[46]!;
-    const leastDrop_K = numbers[47]!;
-    let at = numbers[91]! | 0;
-    const hour = numbers[90]! | 0;
-    let rowVent_WK = numbers[116]!;
-    let faces_W = numbers[126]!;
-    let outdoor_C = numbers[113]!;
-    let air_Cs = numbers[71]!;
-    let radiant_Cs = numbers[72]!;
-    let envelope_J = numbers[73]!;
-    let ground_J = numbers[74]!;
-    let nightVent_J = numbers[75]!;
-    let shed_J = numbers[76]!;
-    let taken_J = numbers[77]!;
-    let pipes_J = numbers[78]!;
-    let pump_J = numbers[79]!;
-    let fan_J = numbers[80]!;
-    let gain_J = numbers[81]!;
-    let delivered_J = numbers[82]!;
-    let run_s = numbers[83]!;
-    let return_Cs = numbers[84]!;
-    let lowest_C = numbers[114]!;
-    let from_C = numbers[161]!;
-    let band_K = numbers[162]!;
-    let faceAir_C = numbers[98]!;
-    let vapour_Pa = numbers[99]!;
-    let massTransfer = numbers[100]!;
-    let dryGain_Wm2 = numbers[101]!;
-    let wetGain_Wm2 = numbers[102]!;
-    let cold0 = numbers[103]!;
-    let cold1 = numbers[104]!;
-    let cold2 = numbers[105]!;
-    let cold3 = numbers[106]!;
-    let hot0 = numbers[107]!;
-    let hot1 = numbers[108]!;
-    let hot2 = numbers[109]!;
-    let hot3 = numbers[110]!;
-    let still_Wm2K = numbers[111]!;
-    let stillRise_Wm2K2 = numbers[112]!;
+    const area_m2 = numbers[34]!;
+    const rate_WK = numbers[35]!;
+    const pump_W = numbers[36]!;
+    const fluidToPlate_Wm2K = numbers[37]!;
+    const pipeShare = numbers[38]!;
+    const dewMargin_K = numbers[47]!;
+    const startDifference_K = numbers[49]!;
+    const stopDifference_K = numbers[50]!;
+    const leastDrop_K = numbers[51]!;
+    let at = numbers[95]! | 0;
+    const hour = numbers[94]! | 0;
+    let rowVent_WK = numbers[120]!;
+    let faces_W = numbers[130]!;
+    let outdoor_C = numbers[117]!;
+    let air_Cs = numbers[75]!;
+    let radiant_Cs = numbers[76]!;
+    let envelope_J = numbers[77]!;
+    let ground_J = numbers[78]!;
+    let nightVent_J = numbers[79]!;
+    let shed_J = numbers[80]!;
+    let taken_J = numbers[81]!;
+    let pipes_J = numbers[82]!;
+    let pump_J = numbers[83]!;
+    let fan_J = numbers[84]!;
+    let gain_J = numbers[85]!;
+    let delivered_J = numbers[86]!;
+    let run_s = numbers[87]!;
+    let return_Cs = numbers[88]!;
+    let lowest_C = numbers[118]!;
+    let from_C = numbers[175]!;
+    let band_K = numbers[176]!;
+    let faceAir_C = numbers[102]!;
+    let vapour_Pa = numbers[103]!;
+    let massTransfer = numbers[104]!;
+    let dryGain_Wm2 = numbers[105]!;
+    let wetGain_Wm2 = numbers[106]!;
+    let cold0 = numbers[107]!;
+    let cold1 = numbers[108]!;
+    let cold2 = numbers[109]!;
+    let cold3 = numbers[110]!;
+    let hot0 = numbers[111]!;
+    let hot1 = numbers[112]!;
+    let hot2 = numbers[113]!;
+    let hot3 = numbers[114]!;
+    let still_Wm2K = numbers[115]!;
+    let stillRise_Wm2K2 = numbers[116]!;
     beginHour: { // beginHour
         at = hour * stride;
         rowVent_WK = -1;
@@ -779,42 +799,42 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
         still_Wm2K = faceRows[face + 13]!;
         stillRise_Wm2K2 = faceRows[face + 14]!;
     }
-    numbers[91] = at;
-    numbers[116] = rowVent_WK;
-    numbers[126] = faces_W;
-    numbers[113] = outdoor_C;
-    numbers[71] = air_Cs;
-    numbers[72] = radiant_Cs;
-    numbers[73] = envelope_J;
-    numbers[74] = ground_J;
-    numbers[75] = nightVent_J;
-    numbers[76] = shed_J;
-    numbers[77] = taken_J;
-    numbers[78] = pipes_J;
-    numbers[79] = pump_J;
-    numbers[80] = fan_J;
-    numbers[81] = gain_J;
-    numbers[82] = delivered_J;
-    numbers[83] = run_s;
-    numbers[84] = return_Cs;
-    numbers[114] = lowest_C;
-    numbers[161] = from_C;
-    numbers[162] = band_K;
-    numbers[98] = faceAir_C;
-    numbers[99] = vapour_Pa;
-    numbers[100] = massTransfer;
-    numbers[101] = dryGain_Wm2;
-    numbers[102] = wetGain_Wm2;
-    numbers[103] = cold0;
-    numbers[104] = cold1;
-    numbers[105] = cold2;
-    numbers[106] = cold3;
-    numbers[107] = hot0;
-    numbers[108] = hot1;
-    numbers[109] = hot2;
-    numbers[110] = hot3;
-    numbers[111] = still_Wm2K;
-    numbers[112] = stillRise_Wm2K2;
+    numbers[95] = at;
+    numbers[120] = rowVent_WK;
+    numbers[130] = faces_W;
+    numbers[117] = outdoor_C;
+    numbers[75] = air_Cs;
+    numbers[76] = radiant_Cs;
+    numbers[77] = envelope_J;
+    numbers[78] = ground_J;
+    numbers[79] = nightVent_J;
+    numbers[80] = shed_J;
+    numbers[81] = taken_J;
+    numbers[82] = pipes_J;
+    numbers[83] = pump_J;
+    numbers[84] = fan_J;
+    numbers[85] = gain_J;
+    numbers[86] = delivered_J;
+    numbers[87] = run_s;
+    numbers[88] = return_Cs;
+    numbers[118] = lowest_C;
+    numbers[175] = from_C;
+    numbers[176] = band_K;
+    numbers[102] = faceAir_C;
+    numbers[103] = vapour_Pa;
+    numbers[104] = massTransfer;
+    numbers[105] = dryGain_Wm2;
+    numbers[106] = wetGain_Wm2;
+    numbers[107] = cold0;
+    numbers[108] = cold1;
+    numbers[109] = cold2;
+    numbers[110] = cold3;
+    numbers[111] = hot0;
+    numbers[112] = hot1;
+    numbers[113] = hot2;
+    numbers[114] = hot3;
+    numbers[115] = still_Wm2K;
+    numbers[116] = stillRise_Wm2K2;
 }
 function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows } = columns;
@@ -827,29 +847,29 @@ function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): voi
     const pipeCb = numbers[7]!;
     const pipeInner_Wm2K = numbers[8]!;
     const pipeArea_m2 = numbers[9]!;
-    const open_WK = numbers[39]!;
-    const at = numbers[91]! | 0;
-    const vent_WK = numbers[115]!;
-    let endOf_WK = numbers[87]!;
-    let x = numbers[134]!;
-    let endOverMean = numbers[135]!;
-    let airEnd = numbers[86]!;
-    let rowVent_WK = numbers[116]!;
-    let inertia_WK = numbers[117]!;
-    let across_WK = numbers[118]!;
-    let radiant_WK = numbers[119]!;
-    let radiantShare = numbers[120]!;
-    let hourToAir_W = numbers[121]!;
-    const outdoor_C = numbers[113]!;
-    let hourToRadiant_W = numbers[122]!;
-    let room_WK = numbers[123]!;
-    let pipeReach = numbers[131]!;
-    let toAir = numbers[52]!;
-    let toRadiant = numbers[53]!;
-    let portShare = numbers[127]!;
-    let portOwn_KW = numbers[129]!;
-    let openSeen_WK = numbers[132]!;
-    let fadingSeen_WK = numbers[133]!;
+    const open_WK = numbers[43]!;
+    const at = numbers[95]! | 0;
+    const vent_WK = numbers[119]!;
+    let endOf_WK = numbers[91]!;
+    let x = numbers[138]!;
+    let endOverMean = numbers[139]!;
+    let airEnd = numbers[90]!;
+    let rowVent_WK = numbers[120]!;
+    let inertia_WK = numbers[121]!;
+    let across_WK = numbers[122]!;
+    let radiant_WK = numbers[123]!;
+    let radiantShare = numbers[124]!;
+    let hourToAir_W = numbers[125]!;
+    const outdoor_C = numbers[117]!;
+    let hourToRadiant_W = numbers[126]!;
+    let room_WK = numbers[127]!;
+    let pipeReach = numbers[135]!;
+    let toAir = numbers[56]!;
+    let toRadiant = numbers[57]!;
+    let portShare = numbers[131]!;
+    let portOwn_KW = numbers[133]!;
+    let openSeen_WK = numbers[136]!;
+    let fadingSeen_WK = numbers[137]!;
     let pipeOwn_KW = 0;
     { // setRoomHour
         const air_WK = rows[at]! + vent_WK;
@@ -887,72 +907,72 @@ function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): voi
         openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
         fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
     }
-    numbers[87] = endOf_WK;
-    numbers[134] = x;
-    numbers[135] = endOverMean;
-    numbers[86] = airEnd;
-    numbers[116] = rowVent_WK;
-    numbers[117] = inertia_WK;
-    numbers[118] = across_WK;
-    numbers[119] = radiant_WK;
-    numbers[120] = radiantShare;
-    numbers[121] = hourToAir_W;
-    numbers[122] = hourToRadiant_W;
-    numbers[123] = room_WK;
-    numbers[131] = pipeReach;
-    numbers[52] = toAir;
-    numbers[53] = toRadiant;
-    numbers[127] = portShare;
-    numbers[129] = portOwn_KW;
-    numbers[132] = openSeen_WK;
-    numbers[133] = fadingSeen_WK;
+    numbers[91] = endOf_WK;
+    numbers[138] = x;
+    numbers[139] = endOverMean;
+    numbers[90] = airEnd;
+    numbers[120] = rowVent_WK;
+    numbers[121] = inertia_WK;
+    numbers[122] = across_WK;
+    numbers[123] = radiant_WK;
+    numbers[124] = radiantShare;
+    numbers[125] = hourToAir_W;
+    numbers[126] = hourToRadiant_W;
+    numbers[127] = room_WK;
+    numbers[135] = pipeReach;
+    numbers[56] = toAir;
+    numbers[57] = toRadiant;
+    numbers[131] = portShare;
+    numbers[133] = portOwn_KW;
+    numbers[136] = openSeen_WK;
+    numbers[137] = fadingSeen_WK;
 }
 function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { meetsAir, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankCapacity_JK = numbers[35]!;
-    const tankLoss_WK = numbers[36]!;
-    const topLoss_WK = numbers[37]!;
-    const open_WK = numbers[39]!;
-    const faded_K = numbers[40]!;
-    const demand_WK = numbers[41]!;
-    const fan_W = numbers[42]!;
-    const setpoint_C = numbers[44]!;
-    const tank_C = numbers[54]!;
-    let law = numbers[92]! | 0;
-    const latestShare = numbers[66]!;
-    const earlierShare = numbers[67]!;
-    let fanShare = numbers[175]!;
-    const outdoor_C = numbers[113]!;
-    const room_WK = numbers[123]!;
-    const roomDrive_W = numbers[124]!;
-    const share = numbers[160]!;
-    const charging_WK = numbers[151]!;
-    const charging_W = numbers[150]!;
-    const fadingSeen_WK = numbers[133]!;
-    const openSeen_WK = numbers[132]!;
-    const portShare = numbers[127]!;
-    const lowest_C = numbers[114]!;
-    const portBase_C = numbers[128]!;
-    const portOwn_KW = numbers[129]!;
-    let joined_WK = numbers[168]!;
-    let topAir_WK = numbers[169]!;
-    let airBottom_WK = numbers[170]!;
-    let topDrive_W = numbers[171]!;
-    let airOwn_WK = numbers[172]!;
-    let airDrive_W = numbers[173]!;
-    let tankPace = numbers[89]!;
-    let x = numbers[134]!;
-    let endOverMean = numbers[135]!;
-    let tankEnd = numbers[88]!;
-    let airMean_C = numbers[174]!;
-    let tankMean_C = numbers[165]!;
-    let bottomMean_C = numbers[166]!;
-    let layersMean_C = numbers[167]!;
-    let settled = numbers[69]!;
-    let heat_W = numbers[176]!;
-    let foundShare = numbers[164]!;
+    const tankCapacity_JK = numbers[39]!;
+    const tankLoss_WK = numbers[40]!;
+    const topLoss_WK = numbers[41]!;
+    const open_WK = numbers[43]!;
+    const faded_K = numbers[44]!;
+    const demand_WK = numbers[45]!;
+    const fan_W = numbers[46]!;
+    const setpoint_C = numbers[48]!;
+    const tank_C = numbers[58]!;
+    let law = numbers[96]! | 0;
+    const latestShare = numbers[70]!;
+    const earlierShare = numbers[71]!;
+    let fanShare = numbers[189]!;
+    const outdoor_C = numbers[117]!;
+    const room_WK = numbers[127]!;
+    const roomDrive_W = numbers[128]!;
+    const share = numbers[174]!;
+    const charging_WK = numbers[165]!;
+    const charging_W = numbers[164]!;
+    const fadingSeen_WK = numbers[137]!;
+    const openSeen_WK = numbers[136]!;
+    const portShare = numbers[131]!;
+    const lowest_C = numbers[118]!;
+    const portBase_C = numbers[132]!;
+    const portOwn_KW = numbers[133]!;
+    let joined_WK = numbers[182]!;
+    let topAir_WK = numbers[183]!;
+    let airBottom_WK = numbers[184]!;
+    let topDrive_W = numbers[185]!;
+    let airOwn_WK = numbers[186]!;
+    let airDrive_W = numbers[187]!;
+    let tankPace = numbers[93]!;
+    let x = numbers[138]!;
+    let endOverMean = numbers[139]!;
+    let tankEnd = numbers[92]!;
+    let airMean_C = numbers[188]!;
+    let tankMean_C = numbers[179]!;
+    let bottomMean_C = numbers[180]!;
+    let layersMean_C = numbers[181]!;
+    let settled = numbers[73]!;
+    let heat_W = numbers[190]!;
+    let foundShare = numbers[178]!;
     let warmest_C = 0;
     let spent = false;
     let changed = false;
@@ -1017,29 +1037,29 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
                 if (layers > 1) { // to solveLayers
-                    numbers[92] = law;
-                    numbers[175] = fanShare;
-                    numbers[168] = joined_WK;
-                    numbers[169] = topAir_WK;
-                    numbers[170] = airBottom_WK;
-                    numbers[171] = topDrive_W;
-                    numbers[172] = airOwn_WK;
-                    numbers[173] = airDrive_W;
-                    numbers[134] = x;
-                    numbers[135] = endOverMean;
-                    numbers[88] = tankEnd;
-                    numbers[174] = airMean_C;
-                    numbers[165] = tankMean_C;
-                    numbers[166] = bottomMean_C;
-                    numbers[167] = layersMean_C;
+                    numbers[96] = law;
+                    numbers[189] = fanShare;
+                    numbers[182] = joined_WK;
+                    numbers[183] = topAir_WK;
+                    numbers[184] = airBottom_WK;
+                    numbers[185] = topDrive_W;
+                    numbers[186] = airOwn_WK;
+                    numbers[187] = airDrive_W;
+                    numbers[138] = x;
+                    numbers[139] = endOverMean;
+                    numbers[92] = tankEnd;
+                    numbers[188] = airMean_C;
+                    numbers[179] = tankMean_C;
+                    numbers[180] = bottomMean_C;
+                    numbers[181] = layersMean_C;
                     solveLayers(columns, whole, numbers);
-                    x = numbers[134]!;
-                    endOverMean = numbers[135]!;
-                    tankEnd = numbers[88]!;
-                    airMean_C = numbers[174]!;
-                    tankMean_C = numbers[165]!;
-                    bottomMean_C = numbers[166]!;
-                    layersMean_C = numbers[167]!;
+                    x = numbers[138]!;
+                    endOverMean = numbers[139]!;
+                    tankEnd = numbers[92]!;
+                    airMean_C = numbers[188]!;
+                    tankMean_C = numbers[179]!;
+                    bottomMean_C = numbers[180]!;
+                    layersMean_C = numbers[181]!;
                 }
                 else { // solveMixed
                     const airTank_WK = airBottom_WK;
@@ -1169,94 +1189,94 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 break;
         }
         { // to settle
-            numbers[92] = law;
-            numbers[175] = fanShare;
-            numbers[168] = joined_WK;
-            numbers[169] = topAir_WK;
-            numbers[170] = airBottom_WK;
-            numbers[171] = topDrive_W;
-            numbers[172] = airOwn_WK;
-            numbers[173] = airDrive_W;
-            numbers[89] = tankPace;
-            numbers[134] = x;
-            numbers[135] = endOverMean;
-            numbers[88] = tankEnd;
-            numbers[174] = airMean_C;
-            numbers[165] = tankMean_C;
-            numbers[166] = bottomMean_C;
-            numbers[167] = layersMean_C;
-            numbers[69] = settled;
-            numbers[176] = heat_W;
+            numbers[96] = law;
+            numbers[189] = fanShare;
+            numbers[182] = joined_WK;
+            numbers[183] = topAir_WK;
+            numbers[184] = airBottom_WK;
+            numbers[185] = topDrive_W;
+            numbers[186] = airOwn_WK;
+            numbers[187] = airDrive_W;
+            numbers[93] = tankPace;
+            numbers[138] = x;
+            numbers[139] = endOverMean;
+            numbers[92] = tankEnd;
+            numbers[188] = airMean_C;
+            numbers[179] = tankMean_C;
+            numbers[180] = bottomMean_C;
+            numbers[181] = layersMean_C;
+            numbers[73] = settled;
+            numbers[190] = heat_W;
             settle(columns, whole, numbers);
-            law = numbers[92]! | 0;
-            fanShare = numbers[175]!;
-            joined_WK = numbers[168]!;
-            topAir_WK = numbers[169]!;
-            airBottom_WK = numbers[170]!;
-            topDrive_W = numbers[171]!;
-            airOwn_WK = numbers[172]!;
-            airDrive_W = numbers[173]!;
-            tankPace = numbers[89]!;
-            x = numbers[134]!;
-            endOverMean = numbers[135]!;
-            tankEnd = numbers[88]!;
-            airMean_C = numbers[174]!;
-            tankMean_C = numbers[165]!;
-            bottomMean_C = numbers[166]!;
-            layersMean_C = numbers[167]!;
-            settled = numbers[69]!;
-            heat_W = numbers[176]!;
+            law = numbers[96]! | 0;
+            fanShare = numbers[189]!;
+            joined_WK = numbers[182]!;
+            topAir_WK = numbers[183]!;
+            airBottom_WK = numbers[184]!;
+            topDrive_W = numbers[185]!;
+            airOwn_WK = numbers[186]!;
+            airDrive_W = numbers[187]!;
+            tankPace = numbers[93]!;
+            x = numbers[138]!;
+            endOverMean = numbers[139]!;
+            tankEnd = numbers[92]!;
+            airMean_C = numbers[188]!;
+            tankMean_C = numbers[179]!;
+            bottomMean_C = numbers[180]!;
+            layersMean_C = numbers[181]!;
+            settled = numbers[73]!;
+            heat_W = numbers[190]!;
         }
     }
-    numbers[92] = law;
-    numbers[175] = fanShare;
-    numbers[168] = joined_WK;
-    numbers[169] = topAir_WK;
-    numbers[170] = airBottom_WK;
-    numbers[171] = topDrive_W;
-    numbers[172] = airOwn_WK;
-    numbers[173] = airDrive_W;
-    numbers[89] = tankPace;
-    numbers[134] = x;
-    numbers[135] = endOverMean;
-    numbers[88] = tankEnd;
-    numbers[174] = airMean_C;
-    numbers[165] = tankMean_C;
-    numbers[166] = bottomMean_C;
-    numbers[167] = layersMean_C;
-    numbers[69] = settled;
-    numbers[176] = heat_W;
-    numbers[164] = foundShare;
+    numbers[96] = law;
+    numbers[189] = fanShare;
+    numbers[182] = joined_WK;
+    numbers[183] = topAir_WK;
+    numbers[184] = airBottom_WK;
+    numbers[185] = topDrive_W;
+    numbers[186] = airOwn_WK;
+    numbers[187] = airDrive_W;
+    numbers[93] = tankPace;
+    numbers[138] = x;
+    numbers[139] = endOverMean;
+    numbers[92] = tankEnd;
+    numbers[188] = airMean_C;
+    numbers[179] = tankMean_C;
+    numbers[180] = bottomMean_C;
+    numbers[181] = layersMean_C;
+    numbers[73] = settled;
+    numbers[190] = heat_W;
+    numbers[178] = foundShare;
 }
 function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const rate_WK = numbers[31]!;
-    const betweenLayers_WK = numbers[38]!;
-    const open_WK = numbers[39]!;
-    const share = numbers[160]!;
-    const law = numbers[92]! | 0;
-    const fanShare = numbers[175]!;
-    const joined_WK = numbers[168]!;
-    const backTop = numbers[147]!;
-    const backPlate = numbers[148]!;
-    const meanSlope = numbers[140]!;
-    const meanOffset_C = numbers[141]!;
-    const backConst_C = numbers[149]!;
-    const outdoor_C = numbers[113]!;
-    const topDrive_W = numbers[171]!;
-    const topAir_WK = numbers[169]!;
-    let x = numbers[134]!;
-    let endOverMean = numbers[135]!;
-    const airOwn_WK = numbers[172]!;
-    const airDrive_W = numbers[173]!;
-    const airBottom_WK = numbers[170]!;
-    let airMean_C = numbers[174]!;
-    let tankMean_C = numbers[165]!;
-    let bottomMean_C = numbers[166]!;
-    let layersMean_C = numbers[167]!;
-    let tankEnd = numbers[88]!;
+    const rate_WK = numbers[35]!;
+    const betweenLayers_WK = numbers[42]!;
+    const open_WK = numbers[43]!;
+    const share = numbers[174]!;
+    const law = numbers[96]! | 0;
+    const fanShare = numbers[189]!;
+    const joined_WK = numbers[182]!;
+    const backTop = numbers[161]!;
+    const backPlate = numbers[162]!;
+    const meanSlope = numbers[154]!;
+    const meanOffset_C = numbers[155]!;
+    const backConst_C = numbers[163]!;
+    const outdoor_C = numbers[117]!;
+    const topDrive_W = numbers[185]!;
+    const topAir_WK = numbers[183]!;
+    let x = numbers[138]!;
+    let endOverMean = numbers[139]!;
+    const airOwn_WK = numbers[186]!;
+    const airDrive_W = numbers[187]!;
+    const airBottom_WK = numbers[184]!;
+    let airMean_C = numbers[188]!;
+    let tankMean_C = numbers[179]!;
+    let bottomMean_C = numbers[180]!;
+    let layersMean_C = numbers[181]!;
+    let tankEnd = numbers[92]!;
     let entryAt = 0;
     let up_WK = 0;
     let down_WK = 0;
@@ -1488,23 +1508,23 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
             entryAt -= PER_LAYER_HERE;
         }
     }
-    numbers[134] = x;
-    numbers[135] = endOverMean;
-    numbers[174] = airMean_C;
-    numbers[165] = tankMean_C;
-    numbers[166] = bottomMean_C;
-    numbers[167] = layersMean_C;
-    numbers[88] = tankEnd;
+    numbers[138] = x;
+    numbers[139] = endOverMean;
+    numbers[188] = airMean_C;
+    numbers[179] = tankMean_C;
+    numbers[180] = bottomMean_C;
+    numbers[181] = layersMean_C;
+    numbers[92] = tankEnd;
 }
 function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const outdoor_C = numbers[113]!;
-    const airMean_C = numbers[174]!;
-    let gain_J = numbers[81]!;
-    let sinkDrift_Ks = numbers[57]!;
-    let tank_C = numbers[54]!;
+    const outdoor_C = numbers[117]!;
+    const airMean_C = numbers[188]!;
+    let gain_J = numbers[85]!;
+    let sinkDrift_Ks = numbers[61]!;
+    let tank_C = numbers[58]!;
     { // moveLayers
         const end = PER_LAYER_HERE * layers;
         const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
@@ -1531,64 +1551,64 @@ function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void
         }
         tank_C = layerRows[LAYER_C]!;
     }
-    numbers[81] = gain_J;
-    numbers[57] = sinkDrift_Ks;
-    numbers[54] = tank_C;
+    numbers[85] = gain_J;
+    numbers[61] = sinkDrift_Ks;
+    numbers[58] = tank_C;
 }
 function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { meetsAir, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankCapacity_JK = numbers[35]!;
-    const tankLoss_WK = numbers[36]!;
-    const topLoss_WK = numbers[37]!;
-    const open_WK = numbers[39]!;
-    const faded_K = numbers[40]!;
-    const demand_WK = numbers[41]!;
-    const fan_W = numbers[42]!;
-    const setpoint_C = numbers[44]!;
-    let low = numbers[152]!;
-    let high = numbers[153]!;
-    let lowSlack_K = numbers[154]!;
-    let highSlack_K = numbers[155]!;
-    let side = numbers[156]!;
-    let trial = numbers[157]!;
-    let firstTried = numbers[158]!;
-    let tried = numbers[159]!;
-    let settled = numbers[69]!;
-    let fanShare = numbers[175]!;
-    let law = numbers[92]! | 0;
-    const outdoor_C = numbers[113]!;
-    const room_WK = numbers[123]!;
-    const roomDrive_W = numbers[124]!;
-    const share = numbers[160]!;
-    const charging_WK = numbers[151]!;
-    const charging_W = numbers[150]!;
-    const fadingSeen_WK = numbers[133]!;
-    const openSeen_WK = numbers[132]!;
-    const portShare = numbers[127]!;
-    const lowest_C = numbers[114]!;
-    const portBase_C = numbers[128]!;
-    const portOwn_KW = numbers[129]!;
-    let joined_WK = numbers[168]!;
-    let topAir_WK = numbers[169]!;
-    let airBottom_WK = numbers[170]!;
-    let topDrive_W = numbers[171]!;
-    let airOwn_WK = numbers[172]!;
-    let airDrive_W = numbers[173]!;
-    let tankPace = numbers[89]!;
-    let x = numbers[134]!;
-    let endOverMean = numbers[135]!;
-    let tankEnd = numbers[88]!;
-    const tank_C = numbers[54]!;
-    let airMean_C = numbers[174]!;
-    let tankMean_C = numbers[165]!;
-    let bottomMean_C = numbers[166]!;
-    let layersMean_C = numbers[167]!;
-    let heat_W = numbers[176]!;
-    let dewHolds = numbers[97]! | 0;
-    let slack_K = numbers[163]!;
-    let isFound = numbers[179] === 1;
+    const tankCapacity_JK = numbers[39]!;
+    const tankLoss_WK = numbers[40]!;
+    const topLoss_WK = numbers[41]!;
+    const open_WK = numbers[43]!;
+    const faded_K = numbers[44]!;
+    const demand_WK = numbers[45]!;
+    const fan_W = numbers[46]!;
+    const setpoint_C = numbers[48]!;
+    let low = numbers[166]!;
+    let high = numbers[167]!;
+    let lowSlack_K = numbers[168]!;
+    let highSlack_K = numbers[169]!;
+    let side = numbers[170]!;
+    let trial = numbers[171]!;
+    let firstTried = numbers[172]!;
+    let tried = numbers[173]!;
+    let settled = numbers[73]!;
+    let fanShare = numbers[189]!;
+    let law = numbers[96]! | 0;
+    const outdoor_C = numbers[117]!;
+    const room_WK = numbers[127]!;
+    const roomDrive_W = numbers[128]!;
+    const share = numbers[174]!;
+    const charging_WK = numbers[165]!;
+    const charging_W = numbers[164]!;
+    const fadingSeen_WK = numbers[137]!;
+    const openSeen_WK = numbers[136]!;
+    const portShare = numbers[131]!;
+    const lowest_C = numbers[118]!;
+    const portBase_C = numbers[132]!;
+    const portOwn_KW = numbers[133]!;
+    let joined_WK = numbers[182]!;
+    let topAir_WK = numbers[183]!;
+    let airBottom_WK = numbers[184]!;
+    let topDrive_W = numbers[185]!;
+    let airOwn_WK = numbers[186]!;
+    let airDrive_W = numbers[187]!;
+    let tankPace = numbers[93]!;
+    let x = numbers[138]!;
+    let endOverMean = numbers[139]!;
+    let tankEnd = numbers[92]!;
+    const tank_C = numbers[58]!;
+    let airMean_C = numbers[188]!;
+    let tankMean_C = numbers[179]!;
+    let bottomMean_C = numbers[180]!;
+    let layersMean_C = numbers[181]!;
+    let heat_W = numbers[190]!;
+    let dewHolds = numbers[101]! | 0;
+    let slack_K = numbers[177]!;
+    let isFound = numbers[193] === 1;
     { // settle
         const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
         const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
@@ -1651,29 +1671,29 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
                 if (layers > 1) { // to solveLayers
-                    numbers[175] = fanShare;
-                    numbers[92] = law;
-                    numbers[168] = joined_WK;
-                    numbers[169] = topAir_WK;
-                    numbers[170] = airBottom_WK;
-                    numbers[171] = topDrive_W;
-                    numbers[172] = airOwn_WK;
-                    numbers[173] = airDrive_W;
-                    numbers[134] = x;
-                    numbers[135] = endOverMean;
-                    numbers[88] = tankEnd;
-                    numbers[174] = airMean_C;
-                    numbers[165] = tankMean_C;
-                    numbers[166] = bottomMean_C;
-                    numbers[167] = layersMean_C;
+                    numbers[189] = fanShare;
+                    numbers[96] = law;
+                    numbers[182] = joined_WK;
+                    numbers[183] = topAir_WK;
+                    numbers[184] = airBottom_WK;
+                    numbers[185] = topDrive_W;
+                    numbers[186] = airOwn_WK;
+                    numbers[187] = airDrive_W;
+                    numbers[138] = x;
+                    numbers[139] = endOverMean;
+                    numbers[92] = tankEnd;
+                    numbers[188] = airMean_C;
+                    numbers[179] = tankMean_C;
+                    numbers[180] = bottomMean_C;
+                    numbers[181] = layersMean_C;
                     solveLayers(columns, whole, numbers);
-                    x = numbers[134]!;
-                    endOverMean = numbers[135]!;
-                    tankEnd = numbers[88]!;
-                    airMean_C = numbers[174]!;
-                    tankMean_C = numbers[165]!;
-                    bottomMean_C = numbers[166]!;
-                    layersMean_C = numbers[167]!;
+                    x = numbers[138]!;
+                    endOverMean = numbers[139]!;
+                    tankEnd = numbers[92]!;
+                    airMean_C = numbers[188]!;
+                    tankMean_C = numbers[179]!;
+                    bottomMean_C = numbers[180]!;
+                    layersMean_C = numbers[181]!;
                 }
                 else { // solveMixed
                     const airTank_WK = airBottom_WK;
@@ -1730,24 +1750,24 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
             }
             { // to nextShare
-                numbers[152] = low;
-                numbers[153] = high;
-                numbers[154] = lowSlack_K;
-                numbers[155] = highSlack_K;
-                numbers[156] = side;
-                numbers[157] = trial;
-                numbers[158] = firstTried;
-                numbers[159] = tried;
-                numbers[163] = slack_K;
+                numbers[166] = low;
+                numbers[167] = high;
+                numbers[168] = lowSlack_K;
+                numbers[169] = highSlack_K;
+                numbers[170] = side;
+                numbers[171] = trial;
+                numbers[172] = firstTried;
+                numbers[173] = tried;
+                numbers[177] = slack_K;
                 nextShare(numbers);
-                low = numbers[152]!;
-                high = numbers[153]!;
-                lowSlack_K = numbers[154]!;
-                highSlack_K = numbers[155]!;
-                side = numbers[156]!;
-                trial = numbers[157]!;
-                tried = numbers[159]!;
-                isFound = numbers[179] === 1;
+                low = numbers[166]!;
+                high = numbers[167]!;
+                lowSlack_K = numbers[168]!;
+                highSlack_K = numbers[169]!;
+                side = numbers[170]!;
+                trial = numbers[171]!;
+                tried = numbers[173]!;
+                isFound = numbers[193] === 1;
             }
             if (isFound)
                 break;
@@ -1762,37 +1782,38 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
         firstTried = first1;
         tried = tried1;
     }
-    numbers[152] = low;
-    numbers[153] = high;
-    numbers[154] = lowSlack_K;
-    numbers[155] = highSlack_K;
-    numbers[156] = side;
-    numbers[157] = trial;
-    numbers[158] = firstTried;
-    numbers[159] = tried;
-    numbers[69] = settled;
-    numbers[175] = fanShare;
-    numbers[92] = law;
-    numbers[168] = joined_WK;
-    numbers[169] = topAir_WK;
-    numbers[170] = airBottom_WK;
-    numbers[171] = topDrive_W;
-    numbers[172] = airOwn_WK;
-    numbers[173] = airDrive_W;
-    numbers[89] = tankPace;
-    numbers[134] = x;
-    numbers[135] = endOverMean;
-    numbers[88] = tankEnd;
-    numbers[174] = airMean_C;
-    numbers[165] = tankMean_C;
-    numbers[166] = bottomMean_C;
-    numbers[167] = layersMean_C;
-    numbers[176] = heat_W;
-    numbers[97] = dewHolds;
-    numbers[163] = slack_K;
+    numbers[166] = low;
+    numbers[167] = high;
+    numbers[168] = lowSlack_K;
+    numbers[169] = highSlack_K;
+    numbers[170] = side;
+    numbers[171] = trial;
+    numbers[172] = firstTried;
+    numbers[173] = tried;
+    numbers[73] = settled;
+    numbers[189] = fanShare;
+    numbers[96] = law;
+    numbers[182] = joined_WK;
+    numbers[183] = topAir_WK;
+    numbers[184] = airBottom_WK;
+    numbers[185] = topDrive_W;
+    numbers[186] = airOwn_WK;
+    numbers[187] = airDrive_W;
+    numbers[93] = tankPace;
+    numbers[138] = x;
+    numbers[139] = endOverMean;
+    numbers[92] = tankEnd;
+    numbers[188] = airMean_C;
+    numbers[179] = tankMean_C;
+    numbers[180] = bottomMean_C;
+    numbers[181] = layersMean_C;
+    numbers[190] = heat_W;
+    numbers[101] = dewHolds;
+    numbers[177] = slack_K;
 }
-function settlePlate(columns: Columns, numbers: Float64Array): void {
+function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { saturation_Pa } = columns;
+    const { hasFilm } = whole;
     const step_s = numbers[0]!;
     const perCapacity_K_J = numbers[10]!;
     const shed_m2 = numbers[12]!;
@@ -1801,84 +1822,85 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
     const coldSpan_K = numbers[15]!;
     const hotSpan_K = numbers[16]!;
     const waterLimit_kgm2 = numbers[17]!;
-    const dry0 = numbers[18]!;
-    const dry1 = numbers[19]!;
-    const dry2 = numbers[20]!;
-    const dry3 = numbers[21]!;
-    const dry4 = numbers[22]!;
-    const dry5 = numbers[23]!;
-    const wet0 = numbers[24]!;
-    const wet1 = numbers[25]!;
-    const wet2 = numbers[26]!;
-    const wet3 = numbers[27]!;
-    const wet4 = numbers[28]!;
-    const wet5 = numbers[29]!;
-    const area_m2 = numbers[30]!;
-    const rate_WK = numbers[31]!;
-    const pump_W = numbers[32]!;
-    const fluidToPlate_Wm2K = numbers[33]!;
-    const pipeShare = numbers[34]!;
-    const tankCapacity_JK = numbers[35]!;
-    const sinkDrift_Ks = numbers[57]!;
-    const plate_C = numbers[55]!;
-    const water_kgm2 = numbers[56]!;
-    const share = numbers[160]!;
-    const hour = numbers[90]! | 0;
-    const restHour = numbers[93]! | 0;
-    let hasBegun = numbers[178] === 1;
-    let slope_Wm2K = numbers[60]!;
-    let begunSlope_Wm2K = numbers[62]!;
-    let gain_kgm2s = numbers[61]!;
-    let begunGain_kgm2s = numbers[63]!;
-    let shed_WK = numbers[58]!;
-    let begunShed_WK = numbers[64]!;
-    let rest_W = numbers[59]!;
-    let begunRest_W = numbers[65]!;
-    const faceAir_C = numbers[98]!;
-    const still_Wm2K = numbers[111]!;
-    const stillRise_Wm2K2 = numbers[112]!;
-    const cold1 = numbers[104]!;
-    const hot1 = numbers[108]!;
-    const cold2 = numbers[105]!;
-    const hot2 = numbers[109]!;
-    const cold3 = numbers[106]!;
-    const hot3 = numbers[110]!;
-    const cold0 = numbers[103]!;
-    const hot0 = numbers[107]!;
-    const vapour_Pa = numbers[99]!;
-    const massTransfer = numbers[100]!;
-    const dryGain_Wm2 = numbers[101]!;
-    const wetGain_Wm2 = numbers[102]!;
-    let exchange_WK = numbers[146]!;
-    let backTop = numbers[147]!;
-    let backPlate = numbers[148]!;
-    let backConst_C = numbers[149]!;
-    const outdoor_C = numbers[113]!;
-    let fromSink_WK = numbers[137]!;
-    let fromConst_W = numbers[138]!;
-    let fromPlate_WK = numbers[139]!;
-    const part_s = numbers[136]!;
-    let meanSlope = numbers[140]!;
-    let meanOffset_C = numbers[141]!;
-    let endWeight_K_W = numbers[142]!;
-    let endRamp_C = numbers[143]!;
-    const before = numbers[70]!;
-    const tank_C = numbers[54]!;
-    let ahead_s = numbers[144]!;
-    let waterAhead_kgm2 = numbers[145]!;
+    const dry0 = numbers[22]!;
+    const dry1 = numbers[23]!;
+    const dry2 = numbers[24]!;
+    const dry3 = numbers[25]!;
+    const dry4 = numbers[26]!;
+    const dry5 = numbers[27]!;
+    const wet0 = numbers[28]!;
+    const wet1 = numbers[29]!;
+    const wet2 = numbers[30]!;
+    const wet3 = numbers[31]!;
+    const wet4 = numbers[32]!;
+    const wet5 = numbers[33]!;
+    const area_m2 = numbers[34]!;
+    const rate_WK = numbers[35]!;
+    const pump_W = numbers[36]!;
+    const fluidToPlate_Wm2K = numbers[37]!;
+    const pipeShare = numbers[38]!;
+    const tankCapacity_JK = numbers[39]!;
+    const sinkDrift_Ks = numbers[61]!;
+    let at_C = numbers[140]!;
+    const plate_C = numbers[59]!;
+    const water_kgm2 = numbers[60]!;
+    const share = numbers[174]!;
+    const hour = numbers[94]! | 0;
+    const restHour = numbers[97]! | 0;
+    let hasBegun = numbers[192] === 1;
+    let slope_Wm2K = numbers[64]!;
+    let begunSlope_Wm2K = numbers[66]!;
+    let gain_kgm2s = numbers[65]!;
+    let begunGain_kgm2s = numbers[67]!;
+    let shed_WK = numbers[62]!;
+    let begunShed_WK = numbers[68]!;
+    let rest_W = numbers[63]!;
+    let begunRest_W = numbers[69]!;
+    let wet_frac = numbers[141]!;
+    let limit_kgm2s = numbers[143]!;
+    let face_C = numbers[142]!;
+    const faceAir_C = numbers[102]!;
+    let h_Wm2K = numbers[144]!;
+    const still_Wm2K = numbers[115]!;
+    const stillRise_Wm2K2 = numbers[116]!;
+    let riseOfH_Wm2K2 = numbers[145]!;
+    const cold1 = numbers[108]!;
+    const hot1 = numbers[112]!;
+    const cold2 = numbers[109]!;
+    const hot2 = numbers[113]!;
+    const cold3 = numbers[110]!;
+    const hot3 = numbers[114]!;
+    const cold0 = numbers[107]!;
+    const hot0 = numbers[111]!;
+    const vapour_Pa = numbers[103]!;
+    let evaporation_kgm2s = numbers[146]!;
+    let evaporationSlope_kgm2sK = numbers[147]!;
+    let change_Jkg = numbers[148]!;
+    const massTransfer = numbers[104]!;
+    const dryGain_Wm2 = numbers[105]!;
+    const wetGain_Wm2 = numbers[106]!;
+    let q_Wm2 = numbers[149]!;
+    let exchange_WK = numbers[160]!;
+    let backTop = numbers[161]!;
+    let backPlate = numbers[162]!;
+    let backConst_C = numbers[163]!;
+    const outdoor_C = numbers[117]!;
+    let fromSink_WK = numbers[151]!;
+    let fromConst_W = numbers[152]!;
+    let fromPlate_WK = numbers[153]!;
+    const part_s = numbers[150]!;
+    let meanSlope = numbers[154]!;
+    let meanOffset_C = numbers[155]!;
+    let endWeight_K_W = numbers[156]!;
+    let endRamp_C = numbers[157]!;
+    const before = numbers[74]!;
+    const tank_C = numbers[58]!;
+    let ahead_s = numbers[158]!;
+    let waterAhead_kgm2 = numbers[159]!;
     let drift_Ks = 0;
-    let at_C = 0;
     let atWater_kgm2 = 0;
-    let wet_frac = 0;
-    let limit_kgm2s = 0;
-    let h_Wm2K = 0;
-    let riseOfH_Wm2K2 = 0;
-    let evaporation_kgm2s = 0;
-    let evaporationSlope_kgm2sK = 0;
-    let change_Jkg = 0;
     let radiated_Wm2 = 0;
     let radiatedSlope_Wm2K = 0;
-    let q_Wm2 = 0;
     { // settlePlate
         drift_Ks = sinkDrift_Ks;
         at_C = plate_C;
@@ -1900,74 +1922,102 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
                         wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2;
                         limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
                     }
-                    convect: { // convect
+                    if (hasFilm === 1) { // to takeFilmTangent
+                        numbers[140] = at_C;
+                        numbers[64] = slope_Wm2K;
+                        numbers[65] = gain_kgm2s;
+                        numbers[141] = wet_frac;
+                        numbers[143] = limit_kgm2s;
+                        numbers[142] = face_C;
+                        numbers[144] = h_Wm2K;
+                        numbers[145] = riseOfH_Wm2K2;
+                        numbers[146] = evaporation_kgm2s;
+                        numbers[147] = evaporationSlope_kgm2sK;
+                        numbers[148] = change_Jkg;
+                        numbers[149] = q_Wm2;
+                        takeFilmTangent(columns, numbers);
+                        slope_Wm2K = numbers[64]!;
+                        gain_kgm2s = numbers[65]!;
+                        limit_kgm2s = numbers[143]!;
+                        face_C = numbers[142]!;
+                        h_Wm2K = numbers[144]!;
+                        riseOfH_Wm2K2 = numbers[145]!;
+                        evaporation_kgm2s = numbers[146]!;
+                        evaporationSlope_kgm2sK = numbers[147]!;
+                        change_Jkg = numbers[148]!;
+                        q_Wm2 = numbers[149]!;
+                    }
+                    else { // takeBareTangent
+                        face_C = at_C;
+                        convect: { // convect
+                            const y = face_C - faceAir_C;
+                            const distance = y < 0 ? -y : y;
+                            if (distance < STILL_SPAN_K) {
+                                h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
+                                riseOfH_Wm2K2 = stillRise_Wm2K2;
+                                break convect;
+                            }
+                            const span_K = y < 0 ? coldSpan_K : hotSpan_K;
+                            const c1 = y < 0 ? cold1 : hot1;
+                            const c2 = y < 0 ? cold2 : hot2;
+                            const c3 = y < 0 ? cold3 : hot3;
+                            const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
+                            h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
+                            riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
+                        }
+                        evaporate: { // evaporate
+                            const place = (face_C - LOWEST_C) * STEPS_PER_K;
+                            const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
+                            const from_Pa = saturation_Pa[i]!;
+                            const step_Pa = saturation_Pa[i + 1]! - from_Pa;
+                            const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
+                            evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
+                            if (excess_Pa >= 0 && limit_kgm2s === 0)
+                                break evaporate;
+                            change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * face_C;
+                            if (face_C <= -PATCHY_K)
+                                change_Jkg = SUBLIMATION_HEAT_JKG;
+                            else if (face_C < PATCHY_K) {
+                                const melted = (face_C + PATCHY_K) / (2 * PATCHY_K);
+                                change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
+                            }
+                            const wish = massTransfer * h_Wm2K * excess_Pa;
+                            evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
+                            const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
+                            if (wish < limit_kgm2s && slope > 0)
+                                evaporationSlope_kgm2sK = massTransfer * slope;
+                        }
+                        { // radiate
+                            const T = at_C, wet = wet_frac;
+                            let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
+                            if (wet === 1) {
+                                p0 = wet0;
+                                p1 = wet1;
+                                p2 = wet2;
+                                p3 = wet3;
+                                p4 = wet4;
+                                p5 = wet5;
+                            }
+                            else if (wet > 0) {
+                                p0 += wet * (wet0 - p0);
+                                p1 += wet * (wet1 - p1);
+                                p2 += wet * (wet2 - p2);
+                                p3 += wet * (wet3 - p3);
+                                p4 += wet * (wet4 - p4);
+                                p5 += wet * (wet5 - p5);
+                            }
+                            const gain_Wm2 = dryGain_Wm2 + wet * (wetGain_Wm2 - dryGain_Wm2);
+                            radiated_Wm2 = p0 + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5)))) - gain_Wm2;
+                            radiatedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                        }
                         const y = at_C - faceAir_C;
-                        const distance = y < 0 ? -y : y;
-                        if (distance < STILL_SPAN_K) {
-                            h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
-                            riseOfH_Wm2K2 = stillRise_Wm2K2;
-                            break convect;
-                        }
-                        const span_K = y < 0 ? coldSpan_K : hotSpan_K;
-                        const c1 = y < 0 ? cold1 : hot1;
-                        const c2 = y < 0 ? cold2 : hot2;
-                        const c3 = y < 0 ? cold3 : hot3;
-                        const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
-                        h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
-                        riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
+                        const through = backLoss_Wm2K + h_Wm2K;
+                        const active = evaporation_kgm2s < 0 ? 1 : wet_frac;
+                        const heat_Jkg = active * change_Jkg;
+                        q_Wm2 = through * y + radiated_Wm2 + heat_Jkg * evaporation_kgm2s;
+                        slope_Wm2K = through + y * riseOfH_Wm2K2 + radiatedSlope_Wm2K + heat_Jkg * evaporationSlope_kgm2sK;
+                        gain_kgm2s = -active * evaporation_kgm2s;
                     }
-                    evaporate: { // evaporate
-                        const place = (at_C - LOWEST_C) * STEPS_PER_K;
-                        const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
-                        const from_Pa = saturation_Pa[i]!;
-                        const step_Pa = saturation_Pa[i + 1]! - from_Pa;
-                        const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
-                        evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
-                        if (excess_Pa >= 0 && limit_kgm2s === 0)
-                            break evaporate;
-                        change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * at_C;
-                        if (at_C <= -PATCHY_K)
-                            change_Jkg = SUBLIMATION_HEAT_JKG;
-                        else if (at_C < PATCHY_K) {
-                            const melted = (at_C + PATCHY_K) / (2 * PATCHY_K);
-                            change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
-                        }
-                        const wish = massTransfer * h_Wm2K * excess_Pa;
-                        evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
-                        const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
-                        if (wish < limit_kgm2s && slope > 0)
-                            evaporationSlope_kgm2sK = massTransfer * slope;
-                    }
-                    { // radiate
-                        const T = at_C, wet = wet_frac;
-                        let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
-                        if (wet === 1) {
-                            p0 = wet0;
-                            p1 = wet1;
-                            p2 = wet2;
-                            p3 = wet3;
-                            p4 = wet4;
-                            p5 = wet5;
-                        }
-                        else if (wet > 0) {
-                            p0 += wet * (wet0 - p0);
-                            p1 += wet * (wet1 - p1);
-                            p2 += wet * (wet2 - p2);
-                            p3 += wet * (wet3 - p3);
-                            p4 += wet * (wet4 - p4);
-                            p5 += wet * (wet5 - p5);
-                        }
-                        const gain_Wm2 = dryGain_Wm2 + wet * (wetGain_Wm2 - dryGain_Wm2);
-                        radiated_Wm2 = p0 + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5)))) - gain_Wm2;
-                        radiatedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
-                    }
-                    const y = at_C - faceAir_C;
-                    const through = backLoss_Wm2K + h_Wm2K;
-                    const active = evaporation_kgm2s < 0 ? 1 : wet_frac;
-                    const heat_Jkg = active * change_Jkg;
-                    q_Wm2 = through * y + radiated_Wm2 + heat_Jkg * evaporation_kgm2s;
-                    slope_Wm2K = through + y * riseOfH_Wm2K2 + radiatedSlope_Wm2K + heat_Jkg * evaporationSlope_kgm2sK;
-                    gain_kgm2s = -active * evaporation_kgm2s;
                     // H T − r of all panels: `plate-step.ts`, setTangent.
                     shed_WK = shed_m2 * slope_Wm2K;
                     rest_W = shed_WK * at_C - shed_m2 * q_Wm2;
@@ -2049,41 +2099,51 @@ function settlePlate(columns: Columns, numbers: Float64Array): void {
             atWater_kgm2 = waterAhead_kgm2;
         }
     }
-    numbers[178] = hasBegun ? 1 : 0;
-    numbers[60] = slope_Wm2K;
-    numbers[62] = begunSlope_Wm2K;
-    numbers[61] = gain_kgm2s;
-    numbers[63] = begunGain_kgm2s;
-    numbers[58] = shed_WK;
-    numbers[64] = begunShed_WK;
-    numbers[59] = rest_W;
-    numbers[65] = begunRest_W;
-    numbers[146] = exchange_WK;
-    numbers[147] = backTop;
-    numbers[148] = backPlate;
-    numbers[149] = backConst_C;
-    numbers[137] = fromSink_WK;
-    numbers[138] = fromConst_W;
-    numbers[139] = fromPlate_WK;
-    numbers[140] = meanSlope;
-    numbers[141] = meanOffset_C;
-    numbers[142] = endWeight_K_W;
-    numbers[143] = endRamp_C;
-    numbers[144] = ahead_s;
-    numbers[145] = waterAhead_kgm2;
+    numbers[140] = at_C;
+    numbers[192] = hasBegun ? 1 : 0;
+    numbers[64] = slope_Wm2K;
+    numbers[66] = begunSlope_Wm2K;
+    numbers[65] = gain_kgm2s;
+    numbers[67] = begunGain_kgm2s;
+    numbers[62] = shed_WK;
+    numbers[68] = begunShed_WK;
+    numbers[63] = rest_W;
+    numbers[69] = begunRest_W;
+    numbers[141] = wet_frac;
+    numbers[143] = limit_kgm2s;
+    numbers[142] = face_C;
+    numbers[144] = h_Wm2K;
+    numbers[145] = riseOfH_Wm2K2;
+    numbers[146] = evaporation_kgm2s;
+    numbers[147] = evaporationSlope_kgm2sK;
+    numbers[148] = change_Jkg;
+    numbers[149] = q_Wm2;
+    numbers[160] = exchange_WK;
+    numbers[161] = backTop;
+    numbers[162] = backPlate;
+    numbers[163] = backConst_C;
+    numbers[151] = fromSink_WK;
+    numbers[152] = fromConst_W;
+    numbers[153] = fromPlate_WK;
+    numbers[154] = meanSlope;
+    numbers[155] = meanOffset_C;
+    numbers[156] = endWeight_K_W;
+    numbers[157] = endRamp_C;
+    numbers[158] = ahead_s;
+    numbers[159] = waterAhead_kgm2;
 }
 function nextShare(numbers: Float64Array): void {
-    let before = numbers[70]!;
-    let trial = numbers[157]!;
-    let isFound = numbers[179] === 1;
-    const firstTried = numbers[158]!;
-    const slack_K = numbers[163]!;
-    let low = numbers[152]!;
-    let side = numbers[156]!;
-    let high = numbers[153]!;
-    let lowSlack_K = numbers[154]!;
-    let highSlack_K = numbers[155]!;
-    let tried = numbers[159]!;
+    let before = numbers[74]!;
+    let trial = numbers[171]!;
+    let isFound = numbers[193] === 1;
+    const firstTried = numbers[172]!;
+    const slack_K = numbers[177]!;
+    let low = numbers[166]!;
+    let side = numbers[170]!;
+    let high = numbers[167]!;
+    let lowSlack_K = numbers[168]!;
+    let highSlack_K = numbers[169]!;
+    let tried = numbers[173]!;
     nextShare: { // nextShare
         const before = trial;
         isFound = true;
@@ -2129,44 +2189,44 @@ function nextShare(numbers: Float64Array): void {
         tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
         isFound = false;
     }
-    numbers[70] = before;
-    numbers[157] = trial;
-    numbers[179] = isFound ? 1 : 0;
-    numbers[152] = low;
-    numbers[156] = side;
-    numbers[153] = high;
-    numbers[154] = lowSlack_K;
-    numbers[155] = highSlack_K;
-    numbers[159] = tried;
+    numbers[74] = before;
+    numbers[171] = trial;
+    numbers[193] = isFound ? 1 : 0;
+    numbers[166] = low;
+    numbers[170] = side;
+    numbers[167] = high;
+    numbers[168] = lowSlack_K;
+    numbers[169] = highSlack_K;
+    numbers[173] = tried;
 }
 function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { meetsAir, piped } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const ventStop_C = numbers[3]!;
-    let firstTried = numbers[158]!;
-    let opening = numbers[68]!;
-    let tried = numbers[159]!;
-    let trial = numbers[157]!;
-    let vent_WK = numbers[115]!;
-    let rowVent_WK = numbers[116]!;
-    let toRadiant_W = numbers[125]!;
-    let hourToRadiant_W = numbers[122]!;
-    const faces_W = numbers[126]!;
-    let roomDrive_W = numbers[124]!;
-    let hourToAir_W = numbers[121]!;
-    let inertia_WK = numbers[117]!;
-    const air_C = numbers[50]!;
-    let radiantShare = numbers[120]!;
-    let portBase_C = numbers[128]!;
-    let radiant_WK = numbers[119]!;
-    let toRadiant = numbers[53]!;
-    let airMean_C = numbers[174]!;
-    let room_WK = numbers[123]!;
-    const outdoor_C = numbers[113]!;
-    let slack_K = numbers[163]!;
-    let isFound = numbers[179] === 1;
-    let vented_s = numbers[85]!;
+    let firstTried = numbers[172]!;
+    let opening = numbers[72]!;
+    let tried = numbers[173]!;
+    let trial = numbers[171]!;
+    let vent_WK = numbers[119]!;
+    let rowVent_WK = numbers[120]!;
+    let toRadiant_W = numbers[129]!;
+    let hourToRadiant_W = numbers[126]!;
+    const faces_W = numbers[130]!;
+    let roomDrive_W = numbers[128]!;
+    let hourToAir_W = numbers[125]!;
+    let inertia_WK = numbers[121]!;
+    const air_C = numbers[54]!;
+    let radiantShare = numbers[124]!;
+    let portBase_C = numbers[132]!;
+    let radiant_WK = numbers[123]!;
+    let toRadiant = numbers[57]!;
+    let airMean_C = numbers[188]!;
+    let room_WK = numbers[127]!;
+    const outdoor_C = numbers[117]!;
+    let slack_K = numbers[177]!;
+    let isFound = numbers[193] === 1;
+    let vented_s = numbers[89]!;
     { // openWindows
         firstTried = opening > 0.5 ? 1 : 0;
         tried = firstTried;
@@ -2176,16 +2236,16 @@ function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): voi
             vent_WK = opening * nightVent_WK;
             { // prepareRoom
                 if (vent_WK !== rowVent_WK) { // to setRoomHour
-                    numbers[115] = vent_WK;
+                    numbers[119] = vent_WK;
                     setRoomHour(columns, whole, numbers);
-                    rowVent_WK = numbers[116]!;
-                    hourToRadiant_W = numbers[122]!;
-                    hourToAir_W = numbers[121]!;
-                    inertia_WK = numbers[117]!;
-                    radiantShare = numbers[120]!;
-                    radiant_WK = numbers[119]!;
-                    toRadiant = numbers[53]!;
-                    room_WK = numbers[123]!;
+                    rowVent_WK = numbers[120]!;
+                    hourToRadiant_W = numbers[126]!;
+                    hourToAir_W = numbers[125]!;
+                    inertia_WK = numbers[121]!;
+                    radiantShare = numbers[124]!;
+                    radiant_WK = numbers[123]!;
+                    toRadiant = numbers[57]!;
+                    room_WK = numbers[127]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -2195,9 +2255,9 @@ function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): voi
                         radiantShare * toRadiant_W;
                 portBase_C = 0;
                 if (piped >= 0) { // to takePipes
-                    numbers[128] = portBase_C;
+                    numbers[132] = portBase_C;
                     takePipes(columns, whole, numbers);
-                    portBase_C = numbers[128]!;
+                    portBase_C = numbers[132]!;
                 }
                 if (meetsAir === 0 && radiant_WK > 0)
                     portBase_C += toRadiant * (toRadiant_W / radiant_WK);
@@ -2207,56 +2267,56 @@ function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): voi
             const above_K = (airMean_C - ventStop_C) / SHUTS_OVER_K;
             slack_K = (open_K < above_K ? open_K : above_K) - opening;
             { // to nextShare
-                numbers[158] = firstTried;
-                numbers[159] = tried;
-                numbers[157] = trial;
-                numbers[163] = slack_K;
+                numbers[172] = firstTried;
+                numbers[173] = tried;
+                numbers[171] = trial;
+                numbers[177] = slack_K;
                 nextShare(numbers);
-                tried = numbers[159]!;
-                trial = numbers[157]!;
-                isFound = numbers[179] === 1;
+                tried = numbers[173]!;
+                trial = numbers[171]!;
+                isFound = numbers[193] === 1;
             }
             if (isFound)
                 break;
         }
         vented_s += opening * step_s;
     }
-    numbers[158] = firstTried;
-    numbers[68] = opening;
-    numbers[159] = tried;
-    numbers[157] = trial;
-    numbers[115] = vent_WK;
-    numbers[125] = toRadiant_W;
-    numbers[124] = roomDrive_W;
-    numbers[128] = portBase_C;
-    numbers[174] = airMean_C;
-    numbers[163] = slack_K;
-    numbers[85] = vented_s;
+    numbers[172] = firstTried;
+    numbers[72] = opening;
+    numbers[173] = tried;
+    numbers[171] = trial;
+    numbers[119] = vent_WK;
+    numbers[129] = toRadiant_W;
+    numbers[128] = roomDrive_W;
+    numbers[132] = portBase_C;
+    numbers[188] = airMean_C;
+    numbers[177] = slack_K;
+    numbers[89] = vented_s;
 }
 function takeSlack(numbers: Float64Array): void {
     const field_frac = numbers[13]!;
-    const area_m2 = numbers[30]!;
-    const rate_WK = numbers[31]!;
-    const pump_W = numbers[32]!;
-    const fluidToPlate_Wm2K = numbers[33]!;
-    const pipeShare = numbers[34]!;
-    const leastDrop_K = numbers[47]!;
-    const lowestStore_C = numbers[48]!;
-    const tank_C = numbers[54]!;
-    const tankEnd = numbers[88]!;
-    const tankMean_C = numbers[165]!;
-    let slack_K = numbers[163]!;
-    const from_C = numbers[161]!;
-    const band_K = numbers[162]!;
-    const share = numbers[160]!;
-    const slope_Wm2K = numbers[60]!;
-    let exchange_WK = numbers[146]!;
-    let backTop = numbers[147]!;
-    let backPlate = numbers[148]!;
-    let backConst_C = numbers[149]!;
-    const outdoor_C = numbers[113]!;
-    const meanSlope = numbers[140]!;
-    const meanOffset_C = numbers[141]!;
+    const area_m2 = numbers[34]!;
+    const rate_WK = numbers[35]!;
+    const pump_W = numbers[36]!;
+    const fluidToPlate_Wm2K = numbers[37]!;
+    const pipeShare = numbers[38]!;
+    const leastDrop_K = numbers[51]!;
+    const lowestStore_C = numbers[52]!;
+    const tank_C = numbers[58]!;
+    const tankEnd = numbers[92]!;
+    const tankMean_C = numbers[179]!;
+    let slack_K = numbers[177]!;
+    const from_C = numbers[175]!;
+    const band_K = numbers[176]!;
+    const share = numbers[174]!;
+    const slope_Wm2K = numbers[64]!;
+    let exchange_WK = numbers[160]!;
+    let backTop = numbers[161]!;
+    let backPlate = numbers[162]!;
+    let backConst_C = numbers[163]!;
+    const outdoor_C = numbers[117]!;
+    const meanSlope = numbers[154]!;
+    const meanOffset_C = numbers[155]!;
     takeSlack: { // takeSlack
         const a = pipeShare;
         const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
@@ -2287,28 +2347,28 @@ function takeSlack(numbers: Float64Array): void {
         const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
         slack_K = Math.min(drop_K - leastDrop_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
     }
-    numbers[163] = slack_K;
-    numbers[146] = exchange_WK;
-    numbers[147] = backTop;
-    numbers[148] = backPlate;
-    numbers[149] = backConst_C;
+    numbers[177] = slack_K;
+    numbers[160] = exchange_WK;
+    numbers[161] = backTop;
+    numbers[162] = backPlate;
+    numbers[163] = backConst_C;
 }
-function finishAlone(columns: Columns, numbers: Float64Array): void {
+function finishAlone(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const step_s = numbers[0]!;
     const waterLimit_kgm2 = numbers[17]!;
-    let water_kgm2 = numbers[56]!;
-    let begunGain_kgm2s = numbers[63]!;
-    let part_s = numbers[136]!;
-    let hasBegun = numbers[178] === 1;
-    let shed_WK = numbers[58]!;
-    let meanOffset_C = numbers[141]!;
-    let rest_W = numbers[59]!;
-    let ahead_s = numbers[144]!;
-    let waterAhead_kgm2 = numbers[145]!;
-    let gain_kgm2s = numbers[61]!;
-    let plate_C = numbers[55]!;
-    let endWeight_K_W = numbers[142]!;
-    let shed_J = numbers[76]!;
+    let water_kgm2 = numbers[60]!;
+    let begunGain_kgm2s = numbers[67]!;
+    let part_s = numbers[150]!;
+    let hasBegun = numbers[192] === 1;
+    let shed_WK = numbers[62]!;
+    let meanOffset_C = numbers[155]!;
+    let rest_W = numbers[63]!;
+    let ahead_s = numbers[158]!;
+    let waterAhead_kgm2 = numbers[159]!;
+    let gain_kgm2s = numbers[65]!;
+    let plate_C = numbers[59]!;
+    let endWeight_K_W = numbers[156]!;
+    let shed_J = numbers[80]!;
     { // finishAlone
         let parts = 1;
         if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
@@ -2320,22 +2380,22 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
             if (parts > 1) {
                 hasBegun = false;
                 { // to settlePlate
-                    numbers[56] = water_kgm2;
-                    numbers[136] = part_s;
-                    numbers[178] = hasBegun ? 1 : 0;
-                    numbers[144] = ahead_s;
-                    numbers[145] = waterAhead_kgm2;
-                    numbers[55] = plate_C;
-                    settlePlate(columns, numbers);
-                    begunGain_kgm2s = numbers[63]!;
-                    hasBegun = numbers[178] === 1;
-                    shed_WK = numbers[58]!;
-                    meanOffset_C = numbers[141]!;
-                    rest_W = numbers[59]!;
-                    ahead_s = numbers[144]!;
-                    waterAhead_kgm2 = numbers[145]!;
-                    gain_kgm2s = numbers[61]!;
-                    endWeight_K_W = numbers[142]!;
+                    numbers[60] = water_kgm2;
+                    numbers[150] = part_s;
+                    numbers[192] = hasBegun ? 1 : 0;
+                    numbers[158] = ahead_s;
+                    numbers[159] = waterAhead_kgm2;
+                    numbers[59] = plate_C;
+                    settlePlate(columns, whole, numbers);
+                    begunGain_kgm2s = numbers[67]!;
+                    hasBegun = numbers[192] === 1;
+                    shed_WK = numbers[62]!;
+                    meanOffset_C = numbers[155]!;
+                    rest_W = numbers[63]!;
+                    ahead_s = numbers[158]!;
+                    waterAhead_kgm2 = numbers[159]!;
+                    gain_kgm2s = numbers[65]!;
+                    endWeight_K_W = numbers[156]!;
                 }
             }
             given_J += part_s * (shed_WK * meanOffset_C - rest_W);
@@ -2355,47 +2415,47 @@ function finishAlone(columns: Columns, numbers: Float64Array): void {
         }
         shed_J += given_J;
     }
-    numbers[56] = water_kgm2;
-    numbers[136] = part_s;
-    numbers[178] = hasBegun ? 1 : 0;
-    numbers[144] = ahead_s;
-    numbers[145] = waterAhead_kgm2;
-    numbers[55] = plate_C;
-    numbers[76] = shed_J;
+    numbers[60] = water_kgm2;
+    numbers[150] = part_s;
+    numbers[192] = hasBegun ? 1 : 0;
+    numbers[158] = ahead_s;
+    numbers[159] = waterAhead_kgm2;
+    numbers[59] = plate_C;
+    numbers[80] = shed_J;
 }
 function finishRun(whole: Whole, numbers: Float64Array): void {
     const { keepsBooks } = whole;
     const step_s = numbers[0]!;
     const waterLimit_kgm2 = numbers[17]!;
-    const rate_WK = numbers[31]!;
-    const pump_W = numbers[32]!;
-    const pipeShare = numbers[34]!;
-    const shed_WK = numbers[58]!;
-    const fromPlate_WK = numbers[139]!;
-    const meanSlope = numbers[140]!;
-    const tankMean_C = numbers[165]!;
-    const meanOffset_C = numbers[141]!;
-    const share = numbers[160]!;
-    const exchange_WK = numbers[146]!;
-    const outdoor_C = numbers[113]!;
-    let shed_J = numbers[76]!;
-    const rest_W = numbers[59]!;
-    let taken_J = numbers[77]!;
-    let pipes_J = numbers[78]!;
-    let pump_J = numbers[79]!;
-    let return_Cs = numbers[84]!;
-    let run_s = numbers[83]!;
-    const fromSink_WK = numbers[137]!;
-    const fromConst_W = numbers[138]!;
-    let plate_C = numbers[55]!;
-    let ahead_s = numbers[144]!;
-    let waterAhead_kgm2 = numbers[145]!;
-    let water_kgm2 = numbers[56]!;
-    const gain_kgm2s = numbers[61]!;
-    const endWeight_K_W = numbers[142]!;
-    const endRamp_C = numbers[143]!;
-    let restStep = numbers[94]! | 0;
-    let isOnRest = numbers[95]! | 0;
+    const rate_WK = numbers[35]!;
+    const pump_W = numbers[36]!;
+    const pipeShare = numbers[38]!;
+    const shed_WK = numbers[62]!;
+    const fromPlate_WK = numbers[153]!;
+    const meanSlope = numbers[154]!;
+    const tankMean_C = numbers[179]!;
+    const meanOffset_C = numbers[155]!;
+    const share = numbers[174]!;
+    const exchange_WK = numbers[160]!;
+    const outdoor_C = numbers[117]!;
+    let shed_J = numbers[80]!;
+    const rest_W = numbers[63]!;
+    let taken_J = numbers[81]!;
+    let pipes_J = numbers[82]!;
+    let pump_J = numbers[83]!;
+    let return_Cs = numbers[88]!;
+    let run_s = numbers[87]!;
+    const fromSink_WK = numbers[151]!;
+    const fromConst_W = numbers[152]!;
+    let plate_C = numbers[59]!;
+    let ahead_s = numbers[158]!;
+    let waterAhead_kgm2 = numbers[159]!;
+    let water_kgm2 = numbers[60]!;
+    const gain_kgm2s = numbers[65]!;
+    const endWeight_K_W = numbers[156]!;
+    const endRamp_C = numbers[157]!;
+    let restStep = numbers[98]! | 0;
+    let isOnRest = numbers[99]! | 0;
     { // finishRun
         const a = pipeShare;
         const back_WK = shed_WK + fromPlate_WK;
@@ -2430,26 +2490,26 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
         if (isOnRest === 1)
             isOnRest = 0;
     }
-    numbers[76] = shed_J;
-    numbers[77] = taken_J;
-    numbers[78] = pipes_J;
-    numbers[79] = pump_J;
-    numbers[84] = return_Cs;
-    numbers[83] = run_s;
-    numbers[55] = plate_C;
-    numbers[144] = ahead_s;
-    numbers[145] = waterAhead_kgm2;
-    numbers[56] = water_kgm2;
-    numbers[94] = restStep;
-    numbers[95] = isOnRest;
+    numbers[80] = shed_J;
+    numbers[81] = taken_J;
+    numbers[82] = pipes_J;
+    numbers[83] = pump_J;
+    numbers[88] = return_Cs;
+    numbers[87] = run_s;
+    numbers[59] = plate_C;
+    numbers[158] = ahead_s;
+    numbers[159] = waterAhead_kgm2;
+    numbers[60] = water_kgm2;
+    numbers[98] = restStep;
+    numbers[99] = isOnRest;
 }
 function takePipes(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, pipeRows } = columns;
     const { piped, pipedFrom } = whole;
     const pipeDc = numbers[5]!;
-    const at = numbers[91]! | 0;
-    let portBase_C = numbers[128]!;
-    const pipeReach = numbers[131]!;
+    const at = numbers[95]! | 0;
+    let portBase_C = numbers[132]!;
+    const pipeReach = numbers[135]!;
     { // takePipes
         const mine = at + BEFORE_GROUPS + PER_GROUP * piped;
         let mean_C = pipeDc * rows[mine]! * (rows[mine + 1]! - groupRows[PER_GROUP_HERE * piped + OUTER_C]!);
@@ -2457,7 +2517,7 @@ function takePipes(columns: Columns, whole: Whole, numbers: Float64Array): void 
             mean_C += pipeRows[k]! * modeRows[m]!;
         portBase_C = mean_C + pipeReach * rows[mine + 2]!;
     }
-    numbers[128] = portBase_C;
+    numbers[132] = portBase_C;
 }
 function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, pipeRows } = columns;
@@ -2465,10 +2525,10 @@ function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void
     const step_s = numbers[0]!;
     const pipeDc = numbers[5]!;
     const pipeArea_m2 = numbers[9]!;
-    const portHeat_W = numbers[130]!;
-    const at = numbers[91]! | 0;
-    let envelope_J = numbers[73]!;
-    let ground_J = numbers[74]!;
+    const portHeat_W = numbers[134]!;
+    const at = numbers[95]! | 0;
+    let envelope_J = numbers[77]!;
+    let ground_J = numbers[78]!;
     { // enterPipes
         const group = PER_GROUP_HERE * piped;
         const perArea_Wm2 = portHeat_W / pipeArea_m2;
@@ -2490,24 +2550,24 @@ function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void
             ground_J -= groupRows[group + GROUND_M2]! * step_s * less_Wm2;
         }
     }
-    numbers[73] = envelope_J;
-    numbers[74] = ground_J;
+    numbers[77] = envelope_J;
+    numbers[78] = ground_J;
 }
 function enterStep(whole: Whole, numbers: Float64Array): void {
     const { hasPlant, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankLoss_WK = numbers[36]!;
-    const fan_W = numbers[42]!;
-    let nightVent_J = numbers[75]!;
-    const vent_WK = numbers[115]!;
-    const outdoor_C = numbers[113]!;
-    const airMean_C = numbers[174]!;
-    let fan_J = numbers[80]!;
-    const fanShare = numbers[175]!;
-    let delivered_J = numbers[82]!;
-    const delivered_W = numbers[177]!;
-    let gain_J = numbers[81]!;
-    const tankMean_C = numbers[165]!;
+    const tankLoss_WK = numbers[40]!;
+    const fan_W = numbers[46]!;
+    let nightVent_J = numbers[79]!;
+    const vent_WK = numbers[119]!;
+    const outdoor_C = numbers[117]!;
+    const airMean_C = numbers[188]!;
+    let fan_J = numbers[84]!;
+    const fanShare = numbers[189]!;
+    let delivered_J = numbers[86]!;
+    const delivered_W = numbers[191]!;
+    let gain_J = numbers[85]!;
+    const tankMean_C = numbers[179]!;
     enterStep: { // enterStep
         nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
         if (hasPlant === 0)
@@ -2517,37 +2577,286 @@ function enterStep(whole: Whole, numbers: Float64Array): void {
         delivered_J += step_s * delivered_W;
         gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
     }
-    numbers[75] = nightVent_J;
-    numbers[80] = fan_J;
-    numbers[82] = delivered_J;
-    numbers[81] = gain_J;
+    numbers[79] = nightVent_J;
+    numbers[84] = fan_J;
+    numbers[86] = delivered_J;
+    numbers[85] = gain_J;
 }
 function enterRest(columns: Columns, numbers: Float64Array): void {
     const { restRows } = columns;
-    const area_m2 = numbers[30]!;
-    let shed_J = numbers[76]!;
-    const restStep = numbers[94]! | 0;
+    const area_m2 = numbers[34]!;
+    let shed_J = numbers[80]!;
+    const restStep = numbers[98]! | 0;
     { // enterRest
         shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
     }
-    numbers[76] = shed_J;
+    numbers[80] = shed_J;
 }
 function setCharging(numbers: Float64Array): void {
-    const rate_WK = numbers[31]!;
-    const share = numbers[160]!;
-    const backTop = numbers[147]!;
-    const backPlate = numbers[148]!;
-    let charging_W = numbers[150]!;
-    const backConst_C = numbers[149]!;
-    const meanOffset_C = numbers[141]!;
-    let charging_WK = numbers[151]!;
-    const meanSlope = numbers[140]!;
+    const rate_WK = numbers[35]!;
+    const share = numbers[174]!;
+    const backTop = numbers[161]!;
+    const backPlate = numbers[162]!;
+    let charging_W = numbers[164]!;
+    const backConst_C = numbers[163]!;
+    const meanOffset_C = numbers[155]!;
+    let charging_WK = numbers[165]!;
+    const meanSlope = numbers[154]!;
     { // setCharging
         const fromTop = share * rate_WK * (backTop - 1);
         const fromPlate = share * rate_WK * backPlate;
         charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
         charging_WK = -(fromTop + fromPlate * meanSlope);
     }
-    numbers[150] = charging_W;
-    numbers[151] = charging_WK;
+    numbers[164] = charging_W;
+    numbers[165] = charging_WK;
+}
+function takeFilmTangent(columns: Columns, numbers: Float64Array): void {
+    const { balances_C, filmRows, filmExchange, saturation_Pa } = columns;
+    const backLoss_Wm2K = numbers[14]!;
+    const coldSpan_K = numbers[15]!;
+    const hotSpan_K = numbers[16]!;
+    const gapWidth_m = numbers[18]!;
+    const gapSine = numbers[19]!;
+    const gapCosine = numbers[20]!;
+    const gapShear = numbers[21]!;
+    let limit_kgm2s = numbers[143]!;
+    let q_Wm2 = numbers[149]!;
+    const at_C = numbers[140]!;
+    const faceAir_C = numbers[102]!;
+    let slope_Wm2K = numbers[64]!;
+    let gain_kgm2s = numbers[65]!;
+    const wet_frac = numbers[141]!;
+    const hour = numbers[94]! | 0;
+    let face_C = numbers[142]!;
+    let h_Wm2K = numbers[144]!;
+    const still_Wm2K = numbers[115]!;
+    const stillRise_Wm2K2 = numbers[116]!;
+    let riseOfH_Wm2K2 = numbers[145]!;
+    const cold1 = numbers[108]!;
+    const hot1 = numbers[112]!;
+    const cold2 = numbers[109]!;
+    const hot2 = numbers[113]!;
+    const cold3 = numbers[110]!;
+    const hot3 = numbers[114]!;
+    const cold0 = numbers[107]!;
+    const hot0 = numbers[111]!;
+    const vapour_Pa = numbers[103]!;
+    let evaporation_kgm2s = numbers[146]!;
+    let evaporationSlope_kgm2sK = numbers[147]!;
+    let change_Jkg = numbers[148]!;
+    const massTransfer = numbers[104]!;
+    const dryGain_Wm2 = numbers[105]!;
+    const wetGain_Wm2 = numbers[106]!;
+    let filmSide = 0;
+    let filmShare = 0;
+    let exchange_C = 0;
+    let exchangeAt = 0;
+    let exchanged_Wm2 = 0;
+    let exchangedSlope_Wm2K = 0;
+    let gapHeat_K = 0;
+    let gapSlope = 0;
+    let onset_K = 0;
+    let gapHeat_Wm2 = 0;
+    let gapSlope_Wm2K = 0;
+    { // takeFilmTangent
+        const wetLimit_kgm2s = limit_kgm2s;
+        q_Wm2 = backLoss_Wm2K * (at_C - faceAir_C);
+        slope_Wm2K = backLoss_Wm2K;
+        gain_kgm2s = 0;
+        for (let k = 0; k < 2; k++) {
+            filmSide = k;
+            filmShare = k === 0 ? 1 - wet_frac : wet_frac;
+            limit_kgm2s = k === 0 ? 0 : wetLimit_kgm2s;
+            if (filmShare > 0) { // takeFilmShare
+                const row = PER_FILM * hour;
+                const from = PER_EXCHANGE * filmSide;
+                exchange_C = at_C;
+                exchangeAt = from + PLATE_TO_FILM;
+                { // takeExchange
+                    const T = exchange_C;
+                    const p = exchangeAt | 0;
+                    const p1 = filmExchange[p + 1]!;
+                    const p2 = filmExchange[p + 2]!;
+                    const p3 = filmExchange[p + 3]!;
+                    const p4 = filmExchange[p + 4]!;
+                    const p5 = filmExchange[p + 5]!;
+                    exchanged_Wm2 = filmExchange[p]! + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5))));
+                    exchangedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                }
+                const gained = filmRows[row + FILM_DRY_WM2 + filmSide]! + exchanged_Wm2;
+                const gainedSlope = exchangedSlope_Wm2K;
+                let coldest_C = (at_C < faceAir_C ? at_C : faceAir_C) - FILM_REACH_K;
+                let hottest_C = (at_C > faceAir_C ? at_C : faceAir_C) + FILM_REACH_K;
+                face_C = filmRows[row + FILM_C]! + filmRows[row + FILM_SLOPE]! * (at_C - balances_C[hour]!);
+                let step = 0;
+                let filmSlope = 1;
+                for (let i = 0; i < MOST_FILM_STEPS; i++) {
+                    { // crossGap
+                        const flutter_Wm2K = filmRows[PER_FILM * hour + FLUTTER_WM2K]!;
+                        const mean_C = 0.5 * (at_C + face_C);
+                        const difference_K = at_C - face_C;
+                        gapHeat_K = difference_K;
+                        gapSlope = 1;
+                        if (difference_K > 0 || gapSine !== 0) {
+                            // `film-gap.ts`, onset_K.
+                            const warmer = (mean_C - faceAir_C) / (faceAir_C + KELVIN_OFFSET);
+                            const square = (1 + warmer) * (1 + warmer);
+                            onset_K = filmRows[PER_FILM * hour + ONSET_K]! * square * square * (1 + 0.62 * warmer);
+                            if (difference_K > 0)
+                                crossHotter: { // crossHotter
+                                    const difference_K = gapHeat_K;
+                                    if (difference_K <= onset_K)
+                                        break crossHotter;
+                                    const ratio = onset_K / difference_K;
+                                    const second_K = SECOND_ONSET * onset_K;
+                                    gapHeat_K += 1.44 * (1 - gapShear * ratio) * (difference_K - onset_K);
+                                    gapSlope += 1.44 * (1 - gapShear * ratio * ratio);
+                                    if (difference_K <= second_K)
+                                        break crossHotter;
+                                    const root = Math.cbrt(difference_K / second_K);
+                                    gapHeat_K += (root - 1) * difference_K;
+                                    gapSlope += (4 / 3) * root - 1;
+                                }
+                            else
+                                crossColder: { // crossColder
+                                    const rayleigh = (-1708 * gapHeat_K) / (onset_K * gapCosine);
+                                    if (rayleigh < STILL_RAYLEIGH)
+                                        break crossColder;
+                                    const log = Math.log(rayleigh);
+                                    const onset = Math.exp(1.36 * (LN_6310 - log));
+                                    const cell = (0.104 * Math.exp(0.293 * log)) / (1 + onset);
+                                    const cubed = cell * cell * cell;
+                                    const turbulent = 0.0605 * Math.cbrt(rayleigh);
+                                    const laminar = Math.cbrt(1 + cubed);
+                                    let nusselt = laminar;
+                                    let growth = (cubed / (laminar * laminar)) * (0.293 + (1.36 * onset) / (1 + onset));
+                                    if (turbulent > laminar) {
+                                        nusselt = turbulent;
+                                        growth = turbulent / 3;
+                                    }
+                                    gapHeat_K *= 1 + (nusselt - 1) * gapSine;
+                                    gapSlope += (nusselt - 1 + growth) * gapSine;
+                                }
+                        }
+                        const conduction_Wm2K = (CONDUCTIVITY_AT_0 + CONDUCTIVITY_SLOPE * mean_C) / gapWidth_m;
+                        gapHeat_Wm2 = conduction_Wm2K * gapHeat_K + flutter_Wm2K * difference_K;
+                        gapSlope_Wm2K = conduction_Wm2K * gapSlope + flutter_Wm2K;
+                    }
+                    convect: { // convect
+                        const y = face_C - faceAir_C;
+                        const distance = y < 0 ? -y : y;
+                        if (distance < STILL_SPAN_K) {
+                            h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
+                            riseOfH_Wm2K2 = stillRise_Wm2K2;
+                            break convect;
+                        }
+                        const span_K = y < 0 ? coldSpan_K : hotSpan_K;
+                        const c1 = y < 0 ? cold1 : hot1;
+                        const c2 = y < 0 ? cold2 : hot2;
+                        const c3 = y < 0 ? cold3 : hot3;
+                        const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
+                        h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
+                        riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
+                    }
+                    evaporate: { // evaporate
+                        const place = (face_C - LOWEST_C) * STEPS_PER_K;
+                        const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
+                        const from_Pa = saturation_Pa[i]!;
+                        const step_Pa = saturation_Pa[i + 1]! - from_Pa;
+                        const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
+                        evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
+                        if (excess_Pa >= 0 && limit_kgm2s === 0)
+                            break evaporate;
+                        change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * face_C;
+                        if (face_C <= -PATCHY_K)
+                            change_Jkg = SUBLIMATION_HEAT_JKG;
+                        else if (face_C < PATCHY_K) {
+                            const melted = (face_C + PATCHY_K) / (2 * PATCHY_K);
+                            change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
+                        }
+                        const wish = massTransfer * h_Wm2K * excess_Pa;
+                        evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
+                        const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
+                        if (wish < limit_kgm2s && slope > 0)
+                            evaporationSlope_kgm2sK = massTransfer * slope;
+                    }
+                    exchange_C = face_C;
+                    exchangeAt = from + FILM_EMISSION;
+                    { // takeExchange
+                        const T = exchange_C;
+                        const p = exchangeAt | 0;
+                        const p1 = filmExchange[p + 1]!;
+                        const p2 = filmExchange[p + 2]!;
+                        const p3 = filmExchange[p + 3]!;
+                        const p4 = filmExchange[p + 4]!;
+                        const p5 = filmExchange[p + 5]!;
+                        exchanged_Wm2 = filmExchange[p]! + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5))));
+                        exchangedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                    }
+                    const above_K = face_C - faceAir_C;
+                    const imbalance = exchanged_Wm2 - gained + h_Wm2K * above_K - gapHeat_Wm2 + change_Jkg * evaporation_kgm2s;
+                    filmSlope =
+                        exchangedSlope_Wm2K +
+                            h_Wm2K +
+                            above_K * riseOfH_Wm2K2 +
+                            gapSlope_Wm2K +
+                            change_Jkg * evaporationSlope_kgm2sK;
+                    step = -imbalance / filmSlope;
+                    if (step < FILM_STEP_K && step > -FILM_STEP_K)
+                        break;
+                    if (imbalance > 0)
+                        hottest_C = face_C;
+                    else
+                        coldest_C = face_C;
+                    const next_C = face_C + step;
+                    face_C = next_C > coldest_C && next_C < hottest_C ? next_C : 0.5 * (coldest_C + hottest_C);
+                }
+                exchange_C = face_C;
+                exchangeAt = from + FILM_TO_PLATE;
+                { // takeExchange
+                    const T = exchange_C;
+                    const p = exchangeAt | 0;
+                    const p1 = filmExchange[p + 1]!;
+                    const p2 = filmExchange[p + 2]!;
+                    const p3 = filmExchange[p + 3]!;
+                    const p4 = filmExchange[p + 4]!;
+                    const p5 = filmExchange[p + 5]!;
+                    exchanged_Wm2 = filmExchange[p]! + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5))));
+                    exchangedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                }
+                const back_Wm2 = exchanged_Wm2;
+                const perFilm = -exchangedSlope_Wm2K - gapSlope_Wm2K;
+                const filmPerPlate = (gainedSlope + gapSlope_Wm2K) / filmSlope;
+                exchange_C = at_C;
+                exchangeAt = from + PLATE_EMISSION;
+                { // takeExchange
+                    const T = exchange_C;
+                    const p = exchangeAt | 0;
+                    const p1 = filmExchange[p + 1]!;
+                    const p2 = filmExchange[p + 2]!;
+                    const p3 = filmExchange[p + 3]!;
+                    const p4 = filmExchange[p + 4]!;
+                    const p5 = filmExchange[p + 5]!;
+                    exchanged_Wm2 = filmExchange[p]! + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5))));
+                    exchangedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                }
+                const plateGain_Wm2 = filmSide === 0 ? dryGain_Wm2 : wetGain_Wm2;
+                q_Wm2 += filmShare * (exchanged_Wm2 - back_Wm2 + gapHeat_Wm2 - plateGain_Wm2 + perFilm * step);
+                slope_Wm2K += filmShare * (exchangedSlope_Wm2K + gapSlope_Wm2K + perFilm * filmPerPlate);
+                const carried = evaporation_kgm2s + evaporationSlope_kgm2sK * step;
+                gain_kgm2s -= filmShare * (carried < limit_kgm2s ? carried : limit_kgm2s);
+            }
+        }
+    }
+    numbers[143] = limit_kgm2s;
+    numbers[149] = q_Wm2;
+    numbers[64] = slope_Wm2K;
+    numbers[65] = gain_kgm2s;
+    numbers[142] = face_C;
+    numbers[144] = h_Wm2K;
+    numbers[145] = riseOfH_Wm2K2;
+    numbers[146] = evaporation_kgm2s;
+    numbers[147] = evaporationSlope_kgm2sK;
+    numbers[148] = change_Jkg;
 }

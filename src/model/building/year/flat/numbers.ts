@@ -25,6 +25,9 @@ export interface Columns {
   /** Rows of the panel's hours (`face-rows.ts`) and of the plate that never runs (`resting-course.ts`). */
   readonly faceRows: Float64Array
   restRows: Float64Array
+  /** Rows of the film's hours, and its polynomials of exchange (`film-rows.ts`). */
+  readonly filmRows: Float64Array
+  readonly filmExchange: Float64Array
   readonly saturation_Pa: Float64Array
   /** Rows of the layers of a tank in layers, top first (`places.ts`). */
   readonly layerRows: Float64Array
@@ -49,6 +52,8 @@ export interface Whole {
   /** Place among the groups of the one with the pipes that the plant meets, −1 without; and where its modes begin in `modeRows`. */
   piped: number
   pipedFrom: number
+  /** 1 where a film is over the panels. */
+  hasFilm: number
   /** Layers of the tank; 1 is a mixed one. */
   layers: number
   /** 1 where the tank stands outdoors. */
@@ -79,6 +84,11 @@ export interface Given {
   coldSpan_K: number
   hotSpan_K: number
   waterLimit_kgm2: number
+  /** Gap under a film: sin β, cos β held at 60°, and (sin 1.8β)^1.6. */
+  gapWidth_m: number
+  gapSine: number
+  gapCosine: number
+  gapShear: number
   dry0: number
   dry1: number
   dry2: number

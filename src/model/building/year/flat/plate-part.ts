@@ -1,9 +1,9 @@
 import { decay } from '#model/basis/numbers'
 import { FULL_COVER_KGM2 } from '#model/panels/plate'
 import { MEAN, SAME_K, SAME_KGM2, SHED, SLOPE, STRIDE, WATER } from '../resting-course.ts'
-import { takeTangent } from './face-part.ts'
 import { setCharging, setLoop, takeDrift } from './loop-part.ts'
 import type { Flat } from './numbers.ts'
+import { takeTangent } from './tangent-part.ts'
 import { takeWaterAhead } from './water-part.ts'
 
 const SHORT_STEP = 1e-4

@@ -38,6 +38,7 @@ export function wholeOf({ room, plant }: YearInputs, step_s: number, keepsBooks:
     hasPlant: plant === null ? 0 : 1,
     meetsAir: plant === null || plant.store.port === 'air' ? 1 : 0,
     ...pipedOf(room.rowsOf(step_s), plant),
+    hasFilm: plant === null || plant.panel.gap === null ? 0 : 1,
     layers: plant?.store.layerLoss_WK.length ?? 1,
     tankOutside: plant?.store.lossTo === 'outside' ? 1 : 0,
     freeze: plant === null ? 0 : FREEZE[plant.plan.freeze],
@@ -87,6 +88,7 @@ function givenOfPlant(plant: Plant): Partial<Given> {
     coldSpan_K: panel.cold.span_K,
     hotSpan_K: panel.hot.span_K,
     waterLimit_kgm2: panel.waterLimit_kgm2,
+    ...gapOf(panel),
     area_m2: loop.area_m2,
     rate_WK: loop.capacityRate_WK,
     pump_W: loop.pumpPower_W,
@@ -108,6 +110,11 @@ function givenOfPlant(plant: Plant): Partial<Given> {
     lowestStore_C: plan.lowestStore_C,
     freezeLimit_C: plan.freezeLimit_C,
   }
+}
+
+function gapOf({ gap }: Plant['panel']): Partial<Given> {
+  if (gap === null) return {}
+  return { gapWidth_m: gap.width_m, gapSine: gap.sine, gapCosine: gap.cosine, gapShear: gap.shear }
 }
 
 /** The layers of a tank, at one temperature. */

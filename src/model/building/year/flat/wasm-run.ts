@@ -9,7 +9,7 @@ interface Exports {
 /** What is used of WebAssembly, which is no part of the language's own library. */
 interface WebAssembly {
   readonly Module: new (bytes: Uint8Array) => object
-  readonly Instance: new (module: object) => { readonly exports: Exports }
+  readonly Instance: new (module: object, asked: { readonly Math: Math }) => { readonly exports: Exports }
 }
 
 const NUMBER_BYTES = 8
@@ -26,7 +26,7 @@ export function inWebAssembly(most_bytes?: number): HoursForm | null {
   const { WebAssembly } = globalThis as unknown as { WebAssembly?: WebAssembly }
   if (WebAssembly === undefined) return null
   try {
-    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(moduleBytes()))
+    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(moduleBytes()), { Math })
     return formOf(exports, most_bytes)
   } catch {
     return null

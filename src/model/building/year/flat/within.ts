@@ -44,6 +44,8 @@ export interface Within {
   at_C: number
   atWater_kgm2: number
   wet_frac: number
+  /** Of the exposed face, the plate or a film over it. */
+  face_C: number
   limit_kgm2s: number
   h_Wm2K: number
   riseOfH_Wm2K2: number
@@ -53,6 +55,18 @@ export interface Within {
   radiated_Wm2: number
   radiatedSlope_Wm2K: number
   q_Wm2: number
+  /** Of the film over the dry (0) or wet (1) share: which, how much of the plate; a polynomial's place, where it is taken and what it comes to; the gap. */
+  filmSide: number
+  filmShare: number
+  exchangeAt: number
+  exchange_C: number
+  exchanged_Wm2: number
+  exchangedSlope_Wm2K: number
+  onset_K: number
+  gapHeat_K: number
+  gapSlope: number
+  gapHeat_Wm2: number
+  gapSlope_Wm2K: number
   part_s: number
   fromSink_WK: number
   fromConst_W: number
