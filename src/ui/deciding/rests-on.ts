@@ -22,7 +22,7 @@ export function restsOn(decision: Decision, scenario: Scenario, weatherBasis: st
     ...orderLine(decision, scenario),
     { name: 'Prices', line: priceLine(scenario, decision.years_y) },
     { name: 'Hours counted', line: targetLine(scenario.target) },
-    ...(fan ? [{ name: 'Ceiling fan', line: fanLine() }] : []),
+    ...(fan ? [{ name: 'Ceiling or wall fan', line: fanLine() }] : []),
     ...(machines ? [{ name: 'Machines', line: machineLine(scenario) }] : []),
     {
       name: 'Weather',

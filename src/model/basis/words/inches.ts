@@ -11,15 +11,16 @@ export function inchText(length_m: number): string {
   return `${mixed(inches, inches < 1 ? 32 : 16)} in`
 }
 
-/** A length as US builders give it, to an eighth of an inch: `13′ 1 1/2″`. */
+/** A length as US builders give it, to an eighth of an inch: `13′ 1 1/2″`, and `4′ 0 7/8″`, which is not read as 4 7/8. */
 export function feetText(length_m: number): string {
   if (!Number.isFinite(length_m)) return '–'
   const eighths = Math.round((8 * Math.abs(length_m)) / INCH_m)
   const feet = Math.floor(eighths / (8 * INCHES_FOOT))
   const inches = (eighths - feet * 8 * INCHES_FOOT) / 8
+  const fraction = mixed(inches, 8)
   const parts = [
     ...(feet > 0 ? [`${feet}′`] : []),
-    ...(inches > 0 || feet === 0 ? [`${mixed(inches, 8)}″`] : []),
+    ...(inches > 0 || feet === 0 ? [`${feet > 0 && inches < 1 ? '0 ' : ''}${fraction}″`] : []),
   ]
   return `${length_m < 0 && eighths > 0 ? '−' : ''}${parts.join(' ')}`
 }

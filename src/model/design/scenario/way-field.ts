@@ -12,7 +12,7 @@ export const MEASURE_NAMES = {
   airtight: 'Seal the leaks',
   nightOpening: 'Open windows or vents at night',
   nightFan: 'Night fan',
-  ceilingFan: 'Ceiling fan',
+  ceilingFan: 'Ceiling or wall fan',
 } as const
 
 /** What may cool the room beside them; a way has one of these at most. */

@@ -43,7 +43,7 @@ export const WAY_PRICE_FIELDS = {
   opening_perm2: perArea(200, 'New vents', 'By clear opening, where the windows are too small.'),
   openingFittings_each: each(60, 'Stays and mesh', 'So that openings may stay open at night.'),
   nightFan_each: each(200, 'Night fan', 'One for each 500 m³/h, fitted.'),
-  ceilingFan_each: each(150, 'Ceiling fan', 'One for each 20 m² of floor, fitted.'),
+  ceilingFan_each: each(150, 'Ceiling or wall fan', 'One for each 20 m² of floor, fitted.'),
   mass_perm2: perArea(15, 'Mass inside', 'By floor area.'),
   lessHeat_each: each(100, 'Less heat inside', 'Lamps and machines changed or moved.'),
   sealing_perm2: perArea(3, 'Sealing leaks', 'By wall area.'),

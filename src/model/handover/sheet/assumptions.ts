@@ -29,7 +29,7 @@ function siteAssumptions({ answer }: Plant): Wording[] {
 /** The room that the numbers are for. */
 export function roomAssumption({ room }: Scenario): Wording {
   const described = describedRoom(room)
-  return words`Room ${figure(room.length_m, 'span')} × ${figure(room.width_m, 'span')} × ${figure(room.height_m, 'span')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'heat')} inside on average. Measure the room before building; what shade, paint or insulation would bring in place of panel, the search of ways says (“What keeps it cool”).`
+  return words`Room ${figure(room.length_m, 'span')} × ${figure(room.width_m, 'span')} × ${figure(room.height_m, 'span')}: roof ${figure(described.roofU_Wm2K, 'Wm2K')} and ${figure(described.roofMass_kgm2, 'kgm2')}, walls ${figure(described.wallU_Wm2K, 'Wm2K')} and ${figure(described.wallMass_kgm2, 'kgm2')}, ${figure(room.airChange_1h, 'count')} air changes an hour, ${figure(mean(room.gains_W), 'heat')} inside on average. Measure the room before building; the step “Cooling” says what shade, paint or insulation would bring.`
 }
 
 function mean(values: readonly number[]): number {

@@ -104,7 +104,7 @@ export function builderSheet(
     title: titleOf(answer.scenario, answer.weather),
     note: answer.scenario.job.note,
     flow: flowFigure(plant),
-    headline: headlineOf(plant),
+    headline: headlineOf(plant, beside.works),
     sure: sureLine(plant, doubts),
     invented: inventedPart(answer),
     outOfReach: outOfReach(answer),
@@ -133,13 +133,17 @@ export function builderSheet(
   }
 }
 
-function headlineOf(plant: Plant): Wording {
+/** The design in one line, with what was chosen beside the panels: without that they do not reach what is said of them. */
+function headlineOf(plant: Plant, works: readonly Work[]): Wording {
   const { answer, layout, tank, names } = plant
   const { panel } = answer.scenario
   const store = tank === null ? words`` : words`, a ${figure(tank.volume_m3, 'm3')} tank`
   const fits = answer.fit.instead === null ? words`` : words`. It does not fit. ${answer.fit.instead}`
-  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'span')} × ${figure(panel.moduleWidth_m, 'span')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}${fits}`
+  return words`${figure(answer.area_m2, 'm2')} of panel: ${count(layout.modules)} of ${figure(panel.moduleLength_m, 'span')} × ${figure(panel.moduleWidth_m, 'span')}, ${flowFigure(plant)}${store}, a ${names.mover} of ${powerFigures(plant)}${besideWords(works)}${fits}`
 }
+
+const besideWords = (works: readonly Work[]): Wording =>
+  works.length === 0 ? words`` : words`. Together with: ${works.map(({ name }) => name).join('; ')}`
 
 function inventedPart({ weather }: SheetAnswer): Wording | null {
   return saysInvented(weather.basis)

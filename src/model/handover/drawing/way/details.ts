@@ -40,7 +40,7 @@ function paintLayers({
       { name: 'the roof as it is: mended, washed, dry', drawn: 7, fill: 'none' },
     ],
     notes: [
-      words`All coats together ${wetAll} wet and ${dry} once dry: the water leaves, solids and the pores between them stay. The volumes have the losses in them, the thicknesses have not. Each coat is dry before the next.`,
+      words`All coats together ${wetAll} wet and ${dry} once dry: the water leaves, solids and the pores between them stay. The volumes have the losses in them, the thicknesses have not. Each coat is dry before the next: some four hours in dry air at ${figure(20, 'C')}, or what the binder’s sheet says (common practice, no source).`,
     ],
   })
 }

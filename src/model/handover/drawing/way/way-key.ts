@@ -1,4 +1,5 @@
 import { figure, short, words, type Text } from '#model/basis/words'
+import { WALL_FAN_frac } from './fan-spots.ts'
 import { MOST_FANS, piecesOf, type Piece, type WayFacts } from './way-facts.ts'
 
 type Key = { readonly mark: string; readonly what: Text }[]
@@ -15,7 +16,8 @@ export function wayKey(facts: WayFacts): Key {
   return [...skinKey(facts), ...windowKey(facts), ...airKey(facts, find), ...machineKey(facts, find)]
 }
 
-function skinKey({ paint, roofInsulation, wallInsulation, sealed, jars, ceilingFan }: WayFacts): Key {
+function skinKey(facts: WayFacts): Key {
+  const { paint, roofInsulation, wallInsulation, sealed, jars, ceilingFan } = facts
   const fans = Math.max(1, ceilingFan?.fans ?? 1)
   return [
     ...(paint === null
@@ -50,7 +52,7 @@ function skinKey({ paint, roofInsulation, wallInsulation, sealed, jars, ceilingF
             mark: fans === 1 ? 'C1' : `C1–C${fans}`,
             what: ceilingFan.ceiling
               ? words`ceiling fan, ${short(ceilingFan.across_m)} across, on a joist`
-              : words`wall fan with guard, ${short(ceilingFan.across_m)} across, blowing along the room at people`,
+              : words`wall fan with guard, ${short(ceilingFan.across_m)} across, on the left wall, its middle ${figure(WALL_FAN_frac * facts.height_m, 'span', 2)} above the floor, blowing along the room at people`,
           },
         ]),
   ]

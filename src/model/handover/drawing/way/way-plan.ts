@@ -3,7 +3,7 @@ import { toScale, type Rule } from '../scales.ts'
 import { northArrow } from '../north.ts'
 import { across, box, disc, head, label, upright, type Drawing, type Shape, type Spot } from '../shapes.ts'
 import { airWay, chain } from './chain.ts'
-import { fanSpots } from './fan-spots.ts'
+import { fanSpots, wallFanSpots } from './fan-spots.ts'
 import { INDOOR_m, overfull, piecesOf, placedOn, type Placed, type Side, type WayFacts } from './way-facts.ts'
 import { wayKey } from './way-key.ts'
 
@@ -147,14 +147,26 @@ function jarsOf(facts: WayFacts, [x, y]: Spot, [w, d]: Spot, mm: (m: number) => 
 function fansOf(facts: WayFacts, [x, y]: Spot, mm: (m: number) => number): Shape[] {
   const { ceilingFan } = facts
   if (ceilingFan === null) return []
-  return fanSpots(facts).flatMap(([along_m, down_m], i): Shape[] => {
+  const across = mm(ceilingFan.across_m)
+  const onWall = wallFanSpots(facts).flatMap((down_m, i): Shape[] => {
+    const at: Spot = [x + WALL / 2, y + mm(down_m)]
+    const tip: Spot = [at[0] + 2 + across, at[1]]
+    return [
+      box([at[0], at[1] - across / 2], 2, across, 'line', 'paper'),
+      airWay([[at[0] + 2, at[1]], tip]),
+      head(tip, [1, 0]),
+      label([at[0] + 3, at[1] - 1.5], `C${i + 1}`, 'start', { bold: true }),
+    ]
+  })
+  const hung = fanSpots(facts).flatMap(([along_m, down_m], i): Shape[] => {
     const at: Spot = [x + mm(along_m), y + mm(down_m)]
     return [
-      disc(at, mm(ceilingFan.across_m / 2), 'none', 'hidden'),
+      disc(at, across / 2, 'none', 'hidden'),
       disc(at, 0.8, 'ink'),
       label([at[0] + 2, at[1] - 1.5], `C${i + 1}`, 'start', { bold: true }),
     ]
   })
+  return [...onWall, ...hung]
 }
 
 /** Cooler or outdoor unit behind the back wall. */

@@ -13,7 +13,7 @@ import {
   type Spot,
 } from '../shapes.ts'
 import { airWay } from './chain.ts'
-import { fanSpots } from './fan-spots.ts'
+import { fanSpots, WALL_FAN_frac, wallFanSpots } from './fan-spots.ts'
 import { heights, heightsNeed } from './section-heights.ts'
 import { beyond_m, machines } from './section-machines.ts'
 import type { Paper } from './section-paper.ts'
@@ -162,11 +162,13 @@ function ceilingFans({ facts, at, mm }: Paper): Shape[] {
   const { ceilingFan, height_m } = facts
   if (ceilingFan === null) return []
   if (!ceilingFan.ceiling) {
-    const spot = at(0.5 * facts.width_m, 0.75 * height_m)
-    return [
-      disc(spot, mm(ceilingFan.across_m / 2)),
-      label([spot[0], spot[1] + 1], 'C1', 'middle', { bold: true }),
-    ]
+    return wallFanSpots(facts).flatMap((down_m, i): Shape[] => {
+      const spot = at(facts.width_m - down_m, WALL_FAN_frac * height_m)
+      return [
+        disc(spot, mm(ceilingFan.across_m / 2)),
+        label([spot[0], spot[1] + 1], `C${i + 1}`, 'middle', { bold: true }),
+      ]
+    })
   }
   const places = [...new Set(fanSpots(facts).map(([, down_m]) => facts.width_m - down_m))]
   const first = places[0]!

@@ -146,6 +146,10 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
           words`${figure(MEASURE_SIZES.ceilingFan_ms, 'flowSpeed', 2)}; it moves the limit of comfort and cools nothing`,
         ),
         line(
+          'When',
+          'the hours above the limit are worked out with it running whenever people are in the warm room: switched by hand, off when they leave',
+        ),
+        line(
           'Height',
           ceiling
             ? words`blades ${figure(blades_m, 'span')} above the floor, at least ${figure(BLADES_m, 'span')}`
@@ -156,6 +160,10 @@ export const AIR_WORK: Readonly<Record<'nightOpening' | 'nightFan' | 'ceilingFan
         {
           quantity: count(fans),
           what: words`${ceiling ? words`ceiling fan, ${short(1.2)} across` : words`wall fan with guard, ${short(0.45)} across`}, ${figure(power_W / fans, 'W', 2)}, three speeds, with ${ceiling ? 'its box or hook fixed to a joist' : 'its bracket fixed to a stud or masonry'}`,
+        },
+        {
+          quantity: count(fans),
+          what: words`${ceiling ? 'wall switch with speeds and a fixed connection by an electrician' : 'socket within reach of its cord, high enough that nobody trips over that'}, on a circuit with residual-current protection`,
         },
       ],
       steps: [words`Fix to the structure, not to boards; off when nobody is there.`],

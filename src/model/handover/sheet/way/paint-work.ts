@@ -1,7 +1,7 @@
 import { floor_m2 } from '#model/design/measures'
 import type { Scenario } from '#model/design/scenario'
 import { batchCautions, batchQuantities } from '#model/panels/paint'
-import { count, figure, line, words } from '#model/basis/words'
+import { count, figure, line, words, type Wording } from '#model/basis/words'
 import { boughtCoating } from '../bought-coating.ts'
 import { heightCaution, solventsCaution } from '../cautions.ts'
 import type { WayBuilt } from './way-asked.ts'
@@ -34,7 +34,7 @@ export function paintWork({ scenario, asItIs, recipe, coat }: WayBuilt): Work {
         'Coating',
         words`solar reflectance ${figure(now, 'frac')}, emittance ${figure(scenario.room.roofEmittance_frac, 'frac')} as reckoned (aged); ${count(coat.coats)} coats, ${figure(coat.dryThickness_m, 'coatThickness')} dry in all`,
       ),
-      line('Recipe', words`${recipe.name} (page “Batch”)`),
+      line('Recipe', recipeWords(recipe.name, batch)),
       line(
         'One coat',
         words`${figure((batch.wet_L / coat.coats) * LITRE_m3, 'content', 2)} for the whole area, ${figure(batch.wetPerCoat_m, 'coatThickness', 2)} wet`,
@@ -92,4 +92,15 @@ function bariumOf(recipe: WayBuilt['recipe']): Work['cautions'] {
 const wetRoof = {
   title: 'Slippery and bright',
   text: words`A coated roof is slippery when wet or dewy, and blinds in the sun: dry surface, soft soles, sun glasses, crawling boards on thin sheet. Ask neighbours and rules about glare.`,
+}
+
+/** What to weigh for all coats together. */
+function recipeWords(name: string, { lines }: ReturnType<typeof batchQuantities>): Wording {
+  const weighed = lines.flatMap(({ name: part, mass_kg }, i) => [
+    i === 0 ? '' : '; ',
+    part,
+    ' ',
+    figure(mass_kg, 'kg', 3),
+  ])
+  return words`${name}, for all coats: ${weighed}. Order of mixing: page “Batch”`
 }

@@ -39,7 +39,11 @@ export function shadeWork(s: Scenario): Work {
       line('Glass to shade', words`${figure(windows_m2(s), 'm2')} in all: ${windowList(s)}`),
       line(
         'Shade',
-        words`outside the glass, lets through at most ${figure(100 * blind_frac, 'count', 2)} % of the sun (shading factor Fc ≤ ${figure(blind_frac, 'frac', 2)}): slats, dense awning cloth or shutters`,
+        words`outside the glass, lets through at most ${figure(100 * blind_frac, 'count', 2)} % of the sun (shading factor Fc ≤ ${figure(blind_frac, 'frac', 2)}): slats, dense awning cloth or shutters, whichever the wall and the wind allow; the maker’s Fc decides`,
+      ),
+      line(
+        'When',
+        'the hours above the limit are worked out with it down in every hour of sun: all through the warm season, not only on hot days',
       ),
     ],
     buy: windowsOf(s).map(({ side, faces_deg, area_m2 }) => ({
@@ -48,7 +52,7 @@ export function shadeWork(s: Scenario): Work {
     })),
     steps: [
       words`Measure each window. Fix to masonry or frame, not to cladding; a hand’s breadth of air between shade and glass, open above, so that heat gets out.`,
-      words`Drawn from morning on hot days, up in winter for its sun: a sensor or a habit.`,
+      words`Down from sunrise through the warm season, up in winter for its sun: a sensor or a habit.`,
     ],
     readings: [
       {
