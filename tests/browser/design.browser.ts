@@ -96,7 +96,9 @@ describe('the design page', () => {
     )
     await settled(page)
     const said = (await page.locator('[data-misfit]').allInnerTexts()).join(' ').replaceAll('\u00a0', ' ')
-    expect(said).toMatch(/What fits is 12 m² of panel with a tank of .*: \d+ of \d+ hours above the limit go/)
+    expect(said).toMatch(
+      /What fits is 12 m² of panel with a tank of .*: \d+ of \d+ hours above the limit are gone/,
+    )
     expect(said).toContain('60 m² of panel do not fit the 20 m²')
     await page.goto(`${stage.url}sheet/`)
     await page.waitForSelector('[data-out=not-buildable]')

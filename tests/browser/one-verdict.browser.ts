@@ -100,7 +100,9 @@ test.each([
     const { page, context } = await stage.open(`design/${link}`)
     if (link !== '') await page.waitForSelector('.kicker', { timeout: WAIT_MS })
     const onPage = await answerOn(page)
-    expect(onPage.kicker).toBe(`Panels alone, for the target${fits ? '' : ': does not fit'}`)
+    expect(onPage.kicker).toBe(
+      fits ? 'Panels alone, for the target' : 'Does not fit: panels alone, for the target',
+    )
     expect(onPage.big).toBe(`${areaBuilt_m2} m²`)
     expect(onPage.hours).toMatch(new RegExp(`^${hoursOver_h};`))
     expect(onPage.peak).toMatch(new RegExp(`^${peak_C.toFixed(1)} °C;`))

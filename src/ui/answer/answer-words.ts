@@ -36,7 +36,9 @@ export function headline(answer: Headed, system: UnitSystem = 'si', sure: Met | 
   const area = shownQuantity('m2', system).text(answer.area_m2)
   const { way } = answer
   const measures = measureIdsOf(answer.scenario).length > 0
-  const beyond = answer.fit.misfits.length > 0 ? ': does not fit' : ''
+  /** Said first: on a phone the line may be cut. */
+  const named = (what: string): string =>
+    answer.fit.misfits.length > 0 ? `Does not fit: ${what[0]!.toLowerCase()}${what.slice(1)}` : what
   if (way !== null && answer.area_m2 === 0) {
     const machine = machineOf(answer.scenario)
     const reached = way.meets ? `Your way meets the target${often(sure)}` : 'Your way misses the target'
@@ -44,10 +46,10 @@ export function headline(answer: Headed, system: UnitSystem = 'si', sure: Met | 
   }
   switch (answer.sizing.kind) {
     case 'own':
-      return { kicker: `Your own panel area${beyond}`, big: area }
+      return { kicker: named('Your own panel area'), big: area }
     case 'met':
       return {
-        kicker: `${whatIsSized(answer.scenario)}${measures ? '' : ', for the target'}${beyond}`,
+        kicker: named(`${whatIsSized(answer.scenario)}${measures ? '' : ', for the target'}`),
         big: area,
       }
     case 'notNeeded':
@@ -56,9 +58,11 @@ export function headline(answer: Headed, system: UnitSystem = 'si', sure: Met | 
         big: 'No panels',
       }
     case 'floor':
-      return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
+      return outOfReach(area)
   }
 }
+
+const outOfReach = (area: string) => ({ kicker: `Even ${area} is not enough`, big: 'Out of reach' })
 
 const often = (sure: Met | null): string => (sure === null ? ' as described' : ` ${metIn(sure)}`)
 
@@ -94,7 +98,7 @@ export function followingHeadline(
     case 'notNeeded':
       return { kicker: 'The room meets the target by itself', big: 'No panels' }
     case 'floor':
-      return { kicker: `No area up to ${area} is enough`, big: 'Out of reach' }
+      return outOfReach(area)
   }
 }
 
@@ -196,15 +200,15 @@ export function answerRows(answer: LiveAnswer, system: UnitSystem): readonly Ans
 
 /** The area sized, and how far up it was seen to stay enough. */
 function neededWords({ sizing }: LiveAnswer, system: UnitSystem): string {
-  const { area_m2, looked_m2, widestStep_frac, missedAgainFrom_m2 } = sizing
+  const { area_m2, looked_m2, missedAgainFrom_m2 } = sizing
   const area = shownQuantity('m2', system)
   if (looked_m2.length === 0) return area.text(area_m2)
-  const step = Math.round(100 * widestStep_frac)
-  const upTo =
-    missedAgainFrom_m2 === null
-      ? `enough at all ${looked_m2.length} larger areas tried`
-      : `missed again at ${area.text(missedAgainFrom_m2)}; ${looked_m2.length} larger areas tried`
-  return `${area.text(area_m2)}; ${upTo}, up to ${area.text(looked_m2.at(-1)!)}, ${step} % apart at most`
+  const upTo = area.text(looked_m2.at(-1)!)
+  if (missedAgainFrom_m2 !== null)
+    return `${area.text(area_m2)}; larger areas were tried up to ${upTo}, and ${area.text(missedAgainFrom_m2)} is not enough again`
+  return looked_m2.length === 1
+    ? `${area.text(area_m2)}; ${upTo} was tried and is enough too`
+    : `${area.text(area_m2)}; ${looked_m2.length} larger areas were tried, up to ${upTo}: all are enough too`
 }
 
 function storeWords(answer: LiveAnswer, system: UnitSystem): string {

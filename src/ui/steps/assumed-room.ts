@@ -1,5 +1,12 @@
-import type { Scenario } from '#model/design/scenario'
+import { defaultScenario, type Scenario } from '#model/design/scenario'
 import { count, figure, words, type Wording } from '#model/basis/words'
+
+/** That a verdict is on the room the page begins with; null once anything of it was described, and where its name says so. */
+export function inventedRoom({ room, job }: Scenario): Wording | null {
+  const usual = defaultScenario()
+  if (job.name.includes('invented') || JSON.stringify(room) !== JSON.stringify(usual.room)) return null
+  return words`This is for an invented workshop of ${figure(room.length_m, 'm')} × ${figure(room.width_m, 'm')}, not yet for your room.`
+}
 
 /** What the year takes for granted of a room, with what would follow if it is otherwise; a sentence or two each. */
 export function assumedOfRoom({ room, target }: Scenario): readonly Wording[] {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { trustLine, findPlace } from '#model/outdoors/place'
+import { TRUST_IN_SHORT, trustLine, findPlace } from '#model/outdoors/place'
 import { wordingText } from '#model/basis/words'
 import { PLACES, TOWNS } from '../../rooms/outdoors/place/held-data.ts'
 import { TABLE, type ValidationRow } from './validation.ts'
@@ -39,5 +39,7 @@ describe('the kept table of made years against files', () => {
     }
     expect(ratios).toHaveLength(3)
     expect(Math.round(1 / ratios[0]!)).toBe(5)
+    expect(TRUST_IN_SHORT).toContain(`between a fifth of the right one and ${third} times it`)
+    expect(TRUST_IN_SHORT).toContain('once none was enough')
   })
 })

@@ -94,6 +94,7 @@ export const WALL_BUILDS = {
 export const ROOF_BUILDS = {
   sheet: build('Steel sheet', ['sheetSteel', 0.0008]),
   lining: build('Sheet over a board lining', ['softwood', 0.018], LOFT, ['sheetSteel', 0.0008]),
+  linedSheet: build('Steel sheet with 30 mm foam', ['hardFoam', 0.03], ['sheetSteel', 0.0008]),
   felt: build('Boards and felt', ['softwood', 0.02], ['felt', 0.004]),
   tile: build('Ceiling board under tiles', ['plasterboard', 0.0125], LOFT, ['tile', 0.015]),
   foamPanel: build(

@@ -112,5 +112,5 @@ function insteadOf({ scenario, doNothing, yardstick }: Prepared, within: Within)
   const where = scenario.panel.freeArea_m2 > 0 ? 'what is free' : 'the roof'
   return area_m2 === 0
     ? words`No module fits ${where}.`
-    : words`What fits is ${figure(area_m2, 'm2')} of panel${tank}: ${count(Math.max(0, all_h - hoursOver_h))} of ${count(all_h)} hours above the limit go.`
+    : words`What fits is ${figure(area_m2, 'm2')} of panel${tank}: ${count(Math.max(0, all_h - hoursOver_h))} of ${count(all_h)} hours above the limit are gone.`
 }

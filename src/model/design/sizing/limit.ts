@@ -80,7 +80,7 @@ const ofHottest =
   ({ share_K }: Seen): Wording => [`${makes} `, figure(share_K, 'K'), ` of the hottest hour: ${advice}`]
 
 /** A share of one hour is no verdict on the year: insulation, for one, also keeps in what people, machines and sun bring. */
-const TRIED = 'What each brings in the whole year, the search of ways says (step “Cooling”).'
+const TRIED = 'The step “Cooling” works out what each of them brings in a whole year.'
 
 const SENTENCES: Readonly<Record<LimitCause, (seen: Seen) => Wording>> = {
   walls: ofHottest(

@@ -13,4 +13,4 @@ export {
 export { type NearbyClimate, type Neighbour, nearbyClimate } from './nearest.ts'
 export { type ClimatePlaces, readClimatePlaces } from './pack.ts'
 export { type Town, type TownIndex, indexTowns, readTowns, townsLike, townsNamed } from './towns.ts'
-export { type PlaceChoices, USUAL_PLACE, placeWeather, trustLine } from './weather.ts'
+export { type PlaceChoices, TRUST_IN_SHORT, USUAL_PLACE, placeWeather, trustLine } from './weather.ts'

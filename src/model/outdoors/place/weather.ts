@@ -22,6 +22,10 @@ export function trustLine({ warming_K }: FoundPlace): Wording {
   return words`Made from the monthly climate of 1961–1990 ${warming_K < 0 ? '−' : '+'} ${figure(Math.abs(warming_K), 'K')}, not from measured hours. It was tried at four places that have a measured year. The panel area came out at 1.1 times and 1.6 times the measured one at two of them, at a fifth of it (far too small, in the mountains, in an unusually hot year) at the third, and at the fourth no area was enough although one was. Three of the four were inside the range given here. With the twelve monthly temperatures of that very year typed in, all four came within a factor of 1.4: type in yours if you have them, and size with a measured hourly file before you build.`
 }
 
+/** The same in two sentences: what an area may be off by, and what to do about it. */
+export const TRUST_IN_SHORT =
+  'Made from monthly means, not from measured hours: where that could be tried, the panel area came out between a fifth of the right one and 1.6 times it, and once none was enough. Type in the monthly temperatures of a recent year below, and size with a measured hourly file before you build.'
+
 /**
  * The hourly year of a place. `madeFrom` marks it, so that its range is drawn wider and every output says what it is.
  * @throws ProblemError for a hottest hour that no spread of days gives

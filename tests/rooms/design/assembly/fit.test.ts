@@ -61,7 +61,7 @@ describe('an answer that does not fit', () => {
   test('is stamped on the sheet; one that fits is not', () => {
     const sheet = builderSheet(answer)!
     expect(said(answer.fit.instead!).message).toMatch(
-      /^What fits is 4(\.0)? m² of panel with a tank of 1\.50? m³: \d+ of \d+ hours above the limit go\.$/,
+      /^What fits is 4(\.0)? m² of panel with a tank of 1\.50? m³: \d+ of \d+ hours above the limit are gone\.$/,
     )
     expect(said(sheet.headline).message).toContain(said(answer.fit.instead!).message)
     expect(verdictOf(answer, 'si').why).toContain(wordingText(answer.fit.instead!, 'si'))
