@@ -35,8 +35,8 @@ const APART = [
   'setCharging',
   'takeFilmTangent',
 ]
-/** The same in WebAssembly: what is long, called in several places and needs few numbers. */
-const APART_IN_WASM = ['takeFilmTangent']
+/** The same in WebAssembly: those in several places, which would be written as often, and the film’s solution. */
+const APART_IN_WASM = ['takeFilmTangent', 'takeTangent', 'solveLayers', 'setFlow', 'finishRoom']
 
 const TYPES = { columns: 'Columns', whole: 'Whole', numbers: 'Float64Array' } as const
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import ts from 'typescript'
+import { textOf } from '../../model/building/year/flat/letters.ts'
 import type { Parts } from '../flatten.ts'
 import { type Blocks, type Called, hoursModule } from './hours-module.ts'
 import type { Column } from './names.ts'
@@ -84,8 +85,8 @@ export async function wasmFile(parts: Parts, places: readonly string[], blocks: 
     '/** Where the tables begin in the memory, and after them the state of a run, bytes. */',
     `export const TABLES = [${tables.map(([name, at]) => `[${at}, ${name}]`).join(', ')}] as const`,
     `export const STATE_AT = ${end}`,
-    '/** The module, two letters a byte. */',
-    `export const MODULE = '${Buffer.from(bytes).toString('hex')}'`,
+    '/** The module, as `letters.ts` writes bytes. */',
+    `export const MODULE = '${textOf(bytes)}'`,
   ]
   return ts
     .createPrinter()

@@ -1,5 +1,6 @@
 import type { HoursForm, RunSetting } from './run-setting.ts'
 import { HEAD, MODULE, STATE_AT, TABLES } from './hours-wasm.ts'
+import { bytesOf } from './letters.ts'
 import { WasmColumns, type WasmMemory } from './wasm-memory.ts'
 
 interface Exports {
@@ -13,10 +14,6 @@ interface WebAssembly {
 }
 
 const NUMBER_BYTES = 8
-/** Digits of '0'…'9' end here, those from 'a' on begin there, by their codes. */
-const LAST_DIGIT = 57
-const DIGIT_0 = 48
-const LETTER_10 = 87
 
 /**
  * The hours in WebAssembly; null where there is none, or where the page's rules forbid it.
@@ -26,21 +23,11 @@ export function inWebAssembly(most_bytes?: number): HoursForm | null {
   const { WebAssembly } = globalThis as unknown as { WebAssembly?: WebAssembly }
   if (WebAssembly === undefined) return null
   try {
-    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(moduleBytes()), { Math })
+    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(bytesOf(MODULE)), { Math })
     return formOf(exports, most_bytes)
   } catch {
     return null
   }
-}
-
-function moduleBytes(): Uint8Array {
-  const bytes = new Uint8Array(MODULE.length / 2)
-  const digit = (at: number): number => {
-    const code = MODULE.charCodeAt(at)
-    return code > LAST_DIGIT ? code - LETTER_10 : code - DIGIT_0
-  }
-  for (let i = 0; i < bytes.length; i++) bytes[i] = 16 * digit(2 * i) + digit(2 * i + 1)
-  return bytes
 }
 
 function formOf({ memory, run }: Exports, most_bytes?: number): HoursForm {
