@@ -16,8 +16,8 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, reopen: Reope
       `<dl>${all.map(({ label, value }) => `<dt>${escaped(label)}</dt><dd>${text(value)}</dd>`).join('')}</dl>`,
       whole,
     )
-  const list = (all: readonly Wording[]): string =>
-    `<ul>${all.map((given) => `<li>${text(given)}</li>`).join('')}</ul>`
+  const items = (all: readonly Wording[]): string => all.map((given) => `<li>${text(given)}</li>`).join('')
+  const list = (all: readonly Wording[]): string => `<ul>${items(all)}</ul>`
   return page(
     sheet.title,
     [
@@ -38,6 +38,7 @@ export function sheetHtml(sheet: BuilderSheet, system: UnitSystem, reopen: Reope
       '<div class="columns">',
       lines('Sensors', sheet.sensors, true),
       buyHtml(sheet.parts, system),
+      part('Build it', `<ol>${items(sheet.build)}</ol>`),
       part(
         'Start it up, with numbers to measure',
         `<ol>${sheet.commissioning.map(({ what, expect }) => `<li><strong>${escaped(what)}:</strong> ${text(expect)}</li>`).join('')}</ol>`,

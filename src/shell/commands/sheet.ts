@@ -107,6 +107,7 @@ function textsOf(found: BuilderSheet, system: UnitSystem) {
     states: found.states.map(
       ({ part, name, holds, then }) => `${part}, ${name}: ${wordingText(holds, system)}; ${then}`,
     ),
+    build: found.build.map((step) => wordingText(step, system)),
     commissioning: found.commissioning.map(({ what, expect }) => `${what}: ${wordingText(expect, system)}`),
     cautions: found.cautions.map(({ title, text }) => `${title}: ${wordingText(text, system)}`),
     assumptions: found.assumptions.map((assumption) => wordingText(assumption, system)),

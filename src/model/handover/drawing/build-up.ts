@@ -94,8 +94,11 @@ function passageText({ build, passage }: PlantFacts): Text {
 function layText({ build }: PlantFacts): Text {
   return build.spacing_m === null
     ? 'side by side over the whole plate'
-    : words`${short(build.spacing_m)} apart, in full contact with the plate`
+    : words`${short(build.spacing_m)} apart, gripped by grooves, paste between`
 }
+
+/** The groove of the plate round a tube, a little past half of it, degrees. */
+const GRIPPED_deg = Array.from({ length: 15 }, (_, i) => -20 + (220 * i) / 14)
 
 /** Four passages, their spacing marked between two of them. */
 function tubesOf({ build }: PlantFacts, top: number): Shape[] {
@@ -105,9 +108,14 @@ function tubesOf({ build }: PlantFacts, top: number): Shape[] {
   const radius = wetted ? 3 : 3.2
   return Array.from({ length: count }, (_, i): Shape[] => {
     const x = LEFT + (i + 0.5) * pitch
+    const grip = radius + 0.5
+    const around = (turn_deg: number): Spot => [
+      x + grip * Math.cos((turn_deg * Math.PI) / 180),
+      top + radius - grip * Math.sin((turn_deg * Math.PI) / 180),
+    ]
     return wetted
       ? [box([x - pitch / 2 + 0.3, top + 0.6], pitch - 0.6, 6.4, 'line', 'paper')]
-      : [disc([x, top + radius], radius, 'paper', 'thick')]
+      : [path(GRIPPED_deg.map(around), 'thick'), disc([x, top + radius], radius, 'paper', 'line')]
   }).flat()
 }
 

@@ -85,6 +85,17 @@ export function planOf(facts: PlantFacts) {
   return { across_m: field.across_m, down_m: field.down_m * Math.cos((facts.tilt_deg * Math.PI) / 180) }
 }
 
+/** Supply and return go through the roof so far off the field's low and high edge, on the plan, m (common practice, no source). */
+export const THROUGH_m = 0.1
+/** They run so far beside the field, m, with room for the valves B; nearer where the roof ends before (common practice, no source). */
+const ASIDE_m = { most: 0.35, least: 0.1 }
+
+/** How far supply and return run beside the field, m. */
+export function asideOf_m(facts: PlantFacts): number {
+  const free_m = facts.roof === null ? Infinity : (facts.roof.across_m - planOf(facts).across_m) / 2
+  return Math.max(ASIDE_m.least, Math.min(ASIDE_m.most, free_m - ASIDE_m.least))
+}
+
 /** Rise of the field from its low to its high edge, m. */
 export function riseOf(facts: FieldFacts): number {
   return fieldOf(facts).down_m * Math.sin((facts.tilt_deg * Math.PI) / 180)

@@ -3,6 +3,7 @@ export { buildUp } from './build-up.ts'
 export {
   airHoleHeight_m,
   FALL,
+  fieldOf,
   FIXING_INSET_frac,
   type PlantFacts,
   drainsBack,
@@ -16,8 +17,9 @@ export { AIR_HOLE_m } from './schematic-store.ts'
 export { drawnIn, scaleNote } from './scales.ts'
 export { schematic } from './schematic.ts'
 export { section } from './section.ts'
+export { unitTop_m } from './section-room.ts'
 export { type Drawing } from './shapes.ts'
 export { elementsOf, escaped, frameOf, svgText } from './svg.ts'
-export { CABLES, drivenWires, readWires, wiring } from './wiring.ts'
+export { CABLES, drivenWires, readWires, RESIDUAL, wiring } from './wiring.ts'
 export { wayDrawings } from './way/way-drawings.ts'
 export { FAN_m, type WayFacts, type WayWindow } from './way/way-facts.ts'

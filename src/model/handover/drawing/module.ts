@@ -48,8 +48,11 @@ function planAt(facts: PlantFacts, rule: Rule): Drawing {
     summary: words`One panel of ${figure(moduleLength_m, 'span')} by ${figure(moduleWidth_m, 'span')} with its headers and ${facts.passage}s.`,
     notes: notesOf(facts),
     key: [
-      { mark: '●', what: 'clamp on the edge profile' },
-      { mark: 'S1', what: 'in one top panel, under the plate' },
+      {
+        mark: '●',
+        what: words`clamp on the edge profile, ${short(FIXING_INSET_frac * Math.min(moduleWidth_m, moduleLength_m))} from its corner`,
+      },
+      { mark: 'S1', what: 'in one top panel, under the plate, with a hatch in foam and back sheet' },
     ],
     shapes: [
       box([x, y], w, l, 'thick', 'pale'),
@@ -60,7 +63,7 @@ function planAt(facts: PlantFacts, rule: Rule): Drawing {
       label([x - stub - 3, low + header / 2 + 1], 'in', 'end'),
       head([x + w + stub + 2, high + header / 2], [1, 0], 2),
       label([x + w + stub + 3, high + header / 2 + 1], 'out', 'start'),
-      ...[x + inset, x + w - inset].flatMap((cx) =>
+      ...[x, x + w].flatMap((cx) =>
         [y + inset, y + l - inset].map((cy) => disc([cx, cy], 0.7, 'ink', 'thin')),
       ),
       ...sensor([x + w / 2, y + l / 2 + 6], 'S1'),
@@ -150,9 +153,6 @@ function notesOf(facts: PlantFacts): Text[] {
     many,
     ...crankNotes(facts),
     words`Headers run across both ends and past the module by ${short(MODULE_GAP_m / 2)} at each side${facts.liquid ? ', collar of the union counted in' : ''}, through notches in the edge profile${facts.liquid ? ' as wide as the socket of the union, which is inside it' : ''}. In: lower left; out: upper right; the other two ends of a row have caps.`,
-    facts.liquid
-      ? 'Braze and press-test each panel before plate, foam and back sheet close it.'
-      : 'Seal every joint and try each panel with smoke or soap before foam and back sheet close it.',
   ]
 }
 

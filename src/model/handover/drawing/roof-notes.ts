@@ -1,6 +1,6 @@
 import { figure, short, words, type Text } from '#model/basis/words'
 import { EDGE_m, MODULE_GAP_m, ROW_GAP_m } from '#model/panels/loop'
-import { FALL, drainsBack, fieldOf, type PlantFacts } from './facts.ts'
+import { asideOf_m, FALL, drainsBack, fieldOf, THROUGH_m, type PlantFacts } from './facts.ts'
 
 /** Size of roof or field on the plan, m. */
 export interface Sizes {
@@ -13,21 +13,21 @@ export function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
   return [
     {
       mark: '━━━ U',
-      what: `supply: ${onRoof(facts) ? 'up through the roof' : 'from the store'} at U, to the lower left corner of each row by its valve B`,
+      what: words`supply: ${onRoof(facts) ? 'up through the roof' : 'from the store'} at U, ${short(THROUGH_m)} below the low edge and ${short(asideOf_m(facts), 2)} left of the field, to the lower left corner of each row by its valve B`,
     },
     {
       mark: '╍╍╍ D',
-      what: `return: from the upper right corner of each row, ${onRoof(facts) ? 'down through the roof' : 'to the store'} at D`,
+      what: words`return: from the upper right corner of each row, ${onRoof(facts) ? 'down through the roof' : 'to the store'} at D, ${short(THROUGH_m)} above the high edge and ${short(asideOf_m(facts), 2)} right of the field`,
     },
     {
       mark: '○',
       what: !facts.liquid
         ? 'high corner'
         : drainsBack(facts)
-          ? 'high corner: the highest point; no vent here'
+          ? 'high corner of the row: plug PL'
           : 'high corner: air vent',
     },
-    { mark: '●', what: 'clamp to a rail, four a module' },
+    { mark: '●', what: 'clamp on the edge profile, at each rail: four a module' },
     {
       mark: '╌□╌',
       what: words`rail on feet, two a row, ${short(facts.railPast_m)} past the modules at each end; feet: ${feetWords(facts)}`,

@@ -1,6 +1,6 @@
 import { figure, words } from '#model/basis/words'
 import { EDGE_m, MODULE_GAP_m, ROW_GAP_m } from '#model/panels/loop'
-import { FIXING_INSET_frac, planOf, type PlantFacts } from './facts.ts'
+import { asideOf_m, FIXING_INSET_frac, planOf, THROUGH_m, type PlantFacts } from './facts.ts'
 import { northArrow } from './north.ts'
 import { keyOf, notesOf, type Sizes } from './roof-notes.ts'
 import { roofPipes, type RowEnds } from './roof-pipes.ts'
@@ -56,11 +56,7 @@ function planAt(facts: PlantFacts, rule: Rule): Drawing {
     shapes: [
       box(at.roof, mm(roof.across_m), mm(roof.down_m), facts.roof === null ? 'hidden' : 'thick'),
       ...modulesOf(facts, at.field, mm),
-      ...roofPipes(
-        endsOf(facts, at.field, mm),
-        facts.roof === null ? -Infinity : at.roof[0],
-        facts.roof === null ? Infinity : at.roof[0] + mm(roof.across_m),
-      ),
+      ...roofPipes(endsOf(facts, at.field, mm), mm(asideOf_m(facts)), mm(THROUGH_m)),
       ...corners(facts, at.field, mm),
       ...dimensionsOf(facts, { roof, field }, at, mm),
       ...northArrow(facts.azimuth_deg, [Math.max(width, 90) - 11, 12]),
@@ -82,10 +78,10 @@ function modulesOf(facts: PlantFacts, [x, y]: Spot, mm: (length_m: number) => nu
         number++
         const left = x + i * pitch
         const corners: Spot[] = [
-          [left + inset, top + inset],
-          [left + w - inset, top + inset],
-          [left + inset, top + l - inset],
-          [left + w - inset, top + l - inset],
+          [left, top + inset],
+          [left + w, top + inset],
+          [left, top + l - inset],
+          [left + w, top + l - inset],
         ]
         return [
           box([left, top], w, l, 'line', 'pale'),

@@ -40,6 +40,11 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
         'line',
       ),
       label([133.5, top + 8], 'O1', 'start'),
+      path([
+        [124, top + 14],
+        [130, top + 14],
+      ]),
+      ...unit([130, top + 11.5], 8, 5, 'LS'),
       path(
         [
           [113, top + 32],
@@ -50,24 +55,27 @@ export function storeBox(facts: PlantFacts, top: number): Drawn {
       ...valve([113, top + 36], 'D2', true),
     ],
     over: airHole(facts, top),
-    key: [
-      ...(drainsBack(facts)
-        ? [
-            {
-              mark: 'AH',
-              what: words`air hole of ${short(AIR_HOLE_m)} in the return, above the water line: lets the panels run empty`,
-            },
-          ]
-        : []),
-      {
-        mark: 'FH',
-        what: 'filling hose that ends above the rim: an air gap, never a fixed joint with the mains',
-      },
-      { mark: 'O1', what: 'overflow to a drain' },
-      { mark: 'D2', what: 'drain of the tank' },
-    ],
+    key: tankKey(facts),
   }
 }
+
+const tankKey = (facts: PlantFacts): Drawn['key'] => [
+  ...(drainsBack(facts)
+    ? [
+        {
+          mark: 'AH',
+          what: words`air hole of ${short(AIR_HOLE_m)} in the return, above the water line: lets the panels run empty`,
+        },
+      ]
+    : []),
+  {
+    mark: 'FH',
+    what: 'filling hose that ends above the rim: an air gap, never a fixed joint with the mains',
+  },
+  { mark: 'O1', what: 'overflow to a drain' },
+  { mark: 'LS', what: 'float switch: low water stops the pump' },
+  { mark: 'D2', what: 'drain of the tank' },
+]
 
 /** Hole that lets air into a return, m (common practice, no source). */
 export const AIR_HOLE_m = 0.006
@@ -117,9 +125,15 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
       'return',
     ),
     flowing([88, supply], [-1, 0]),
-    flowing([91, back], [1, 0]),
+    flowing([75, back], [1, 0]),
+    ...valve([90, back], 'V4'),
     ...valve([93, supply], ''),
     label([93, supply + 5], 'V3'),
+    path([
+      [77, supply],
+      [77, supply + 4],
+    ]),
+    ...valve([77, supply + 6], 'D3', true),
     ...mover([71, supply], '', -1),
     label([71, supply + 6.5], 'P2'),
     ...(facts.drained
@@ -133,7 +147,7 @@ export function roomSide(facts: PlantFacts, top: number): Shape[] {
             'return',
           ),
           ...valve([82, supply], ''),
-          label([82, supply + 5], 'M1'),
+          label([87, supply - 2.5], 'M1'),
           ...sensor([63, supply], 'S9', false),
         ]),
     ...roomUnit(facts, top),
@@ -186,7 +200,10 @@ const UNIT_NAMES = {
   pipes: ['MF', 'manifold'],
 } as const
 
-const VENT = { mark: 'AV', what: 'air vent at its highest point, opened by hand' }
+const VENT = {
+  mark: 'AV',
+  what: 'air vent at its highest point, opened by hand to fill and drain, else shut',
+}
 const UNIT_KEY = {
   fanCoil: [
     { mark: 'FC', what: 'fan coil with its tray' },
@@ -204,12 +221,9 @@ const UNIT_KEY = {
 export function roomKey(facts: PlantFacts): Drawn['key'] {
   if (facts.tank === null) return []
   return [
-    {
-      mark: 'P2, V3',
-      what: facts.drained
-        ? 'pump and shut-off valve of the room cooling'
-        : 'pump of the room cooling, after M1; its shut-off valve',
-    },
+    { mark: 'P2', what: `pump of the room cooling${facts.drained ? '' : ', after M1'}` },
+    { mark: 'V3, V4', what: 'shut-off valves out of and into the tank; V4 with a flow scale' },
+    { mark: 'D3', what: 'its filling and drain valve, lowest point' },
     ...UNIT_KEY[facts.roomUnit ?? 'pipes'],
     ...(facts.drained
       ? [{ mark: 'FS', what: 'float switch in the tray' }]

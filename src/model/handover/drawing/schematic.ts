@@ -1,3 +1,4 @@
+import { closedSet } from './closed-set.ts'
 import { words, type Text } from '#model/basis/words'
 import { drainsBack, type PlantFacts } from './facts.ts'
 import { roomKey, roomSide, storeBox } from './schematic-store.ts'
@@ -78,7 +79,7 @@ function rowShapes(facts: PlantFacts, { number, modules }: DrawnRow, y: number):
       [(ROW.left + ROW.right) / 2, y + 5],
       `row ${number}: ${modules} ${modules === 1 ? 'module' : 'modules'}`,
     ),
-    ...(facts.liquid && !drainsBack(facts)
+    ...(facts.liquid
       ? [
           path(
             [
@@ -87,8 +88,8 @@ function rowShapes(facts: PlantFacts, { number, modules }: DrawnRow, y: number):
             ],
             'line',
           ),
-          disc([ROW.right + 3, high - 5], 1.5, 'paper'),
-          label([ROW.right + 6, high - 4], `A${number}`, 'start'),
+          disc([ROW.right + 3, high - 5], 1.5, drainsBack(facts) ? 'ink' : 'paper'),
+          label([ROW.right + 6, high - 4], drainsBack(facts) ? 'PL' : `A${number}`, 'start'),
         ]
       : []),
     ...(number === 1 ? sensor([76, y], 'S1') : []),
@@ -136,8 +137,8 @@ function mainPipes(facts: PlantFacts, drawn: number, top: number): Shape[] {
 }
 
 /**
- * One row: straight down. Several: up past the first, so that the first fed is the last drained. Into a tank over its rim and
- * down to the cold end; into slab or mass at its side.
+ * One row: straight down. Several: down to a run below all rows that begins at the one fed first, which so is drained last.
+ * Into a tank over its rim and down to the cold end; into slab or mass at its side.
  */
 function returnHome({ tank }: PlantFacts, drawn: number, top: number): Shape[] {
   const x = drawn === 1 ? X.back : X.home
@@ -154,34 +155,22 @@ function returnHome({ tank }: PlantFacts, drawn: number, top: number): Shape[] {
         ]
   if (drawn === 1)
     return [path([[X.back, ROW.top + 1], ...into], 'return'), flowing([X.back, top - 6], [0, 1])]
-  const last = ROW.top + (drawn - 1) * ROW.pitch + 1
+  const run = ROW.top + drawn * ROW.pitch - 3
+  const downAt = (row: number): number => X.home - ((X.home - X.back) * row) / (drawn - 1)
   return [
-    path([[X.back, last], [X.back, ROW.top - 9], [X.home, ROW.top - 9], ...into], 'return'),
+    path([[X.back, run], [X.home, run], ...into], 'return'),
+    ...Array.from({ length: drawn }, (_, row): Shape => {
+      const y = ROW.top + row * ROW.pitch + 1
+      return path(
+        [
+          [X.back, y],
+          [downAt(row), y],
+          [downAt(row), run],
+        ],
+        'return',
+      )
+    }),
     flowing([X.home, top - 6], [0, 1]),
-  ]
-}
-
-/** What a closed, filled loop needs beside: expansion and relief on the suction side. */
-function closedSet(y: number): Shape[] {
-  return [
-    path(
-      [
-        [90, y],
-        [90, y + 10],
-      ],
-      'line',
-    ),
-    disc([90, y + 13], 3, 'paper'),
-    label([90, y + 14], 'EX'),
-    path(
-      [
-        [97, y],
-        [97, y + 20],
-      ],
-      'line',
-    ),
-    ...valve([97, y + 20], '', true),
-    label([92, y + 21], 'RV', 'end'),
   ]
 }
 
@@ -213,7 +202,9 @@ function keyOf(facts: PlantFacts): { mark: string; what: Text }[] {
           ? 'shut-off valve of the row'
           : 'shut-off and balancing valve of each row, with its flow scale',
     },
-    ...(drainsBack(facts) ? [] : [{ mark: `A${rows}`, what: ventWords(facts) }]),
+    drainsBack(facts)
+      ? { mark: 'PL', what: 'plug at each high corner, for the leak test alone' }
+      : { mark: `A${rows}`, what: ventWords(facts) },
     {
       mark: 'D1',
       what: drainsBack(facts)

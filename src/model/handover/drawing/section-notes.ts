@@ -20,7 +20,7 @@ export function sectionNotes(facts: PlantFacts, levels: Levels): Text[] {
     notes.push(
       tank === null
         ? 'Drain-back: no trap, no check valve and no level stretch between panels and DV, or water stays and freezes.'
-        : 'Drain-back: no trap, no check valve and no level stretch above the water line, or water stays and freezes. Air gets in by the hole AH of the return, above the water line: nothing else may be open at the top.',
+        : 'Drain-back: no trap, no check valve and no level stretch above the water line, or water stays and freezes. Air gets in by the hole AH of the return, above the water line: nothing else may be open at the top; the plugs PL stay shut.',
     )
   if (drainsBack(facts) && (liftOf_m(facts) ?? 1) < facts.roomHeight_m && tank?.place === 'outside')
     notes.push(

@@ -1,4 +1,13 @@
-import { airHoleHeight_m, FALL, drainsBack, planOf, waterLine_m, type PlantFacts } from './facts.ts'
+import { ROW_GAP_m } from '#model/panels/loop'
+import {
+  airHoleHeight_m,
+  FALL,
+  drainsBack,
+  planOf,
+  THROUGH_m,
+  waterLine_m,
+  type PlantFacts,
+} from './facts.ts'
 import type { At, Levels } from './levels.ts'
 import { disc, head, label, path, type Shape, type Spot } from './shapes.ts'
 import { unit } from './symbols.ts'
@@ -19,7 +28,7 @@ export function pipesOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: numbe
   const field_m = planOf(facts).down_m
   const low = at(levels.panel_m, levels.low_m)
   const high = at(levels.panel_m + field_m, levels.high_m)
-  const over = 2
+  const over = mm(THROUGH_m)
   const run = at(0, levels.onRoof ? facts.roomHeight_m - UNDER_m : Math.max(0.1, levels.low_m - UNDER_m))[1]
   const fallen = (fromX: number, toX: number): number => FALL * Math.abs(toX - fromX)
   const ends = endsOf(facts, levels, at)
@@ -40,7 +49,30 @@ export function pipesOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: numbe
     ...(facts.liquid && Math.abs(ends.pump[0] - left) > 26
       ? [label([mark, run + fallen(left, mark) + 3], 'fall 1 : 50 →')]
       : []),
+    ...rowPipes(facts, levels, at, right),
     ...airShapes(facts, ends, mm),
+  ]
+}
+
+/** Collecting run above the roof, m (common practice, no source). */
+const OVER_ROOF_m = 0.1
+
+/** On a roof with several rows: supply on to the higher ones, and the returns of the lower ones, which fall to the run above the roof. */
+function rowPipes(facts: PlantFacts, levels: Levels, at: At, right: number): Shape[] {
+  if (!levels.onRoof || facts.rows.length < 2) return []
+  const slope_rad = (facts.tilt_deg * Math.PI) / 180
+  const onSlope = (along_m: number): Spot =>
+    at(levels.panel_m + along_m * Math.cos(slope_rad), levels.low_m + along_m * Math.sin(slope_rad))
+  const pitch_m = facts.moduleLength_m + ROW_GAP_m
+  const foot = at(0, facts.roomHeight_m + OVER_ROOF_m)[1]
+  const lower = Array.from({ length: facts.rows.length - 1 }, (_, row) => row)
+  return [
+    path([onSlope(0), onSlope(lower.length * pitch_m)], 'supply'),
+    ...lower.map((row) => {
+      const from = onSlope(row * pitch_m + facts.moduleLength_m)
+      const start = Math.max(from[1], foot - FALL * (right - from[0]))
+      return path([from, [from[0] + 1, from[1]], [from[0] + 1, start], [right, foot]], 'return')
+    }),
   ]
 }
 

@@ -15,6 +15,12 @@ const PAIR = { out: 1.3, back: 3.1, pump: 1.6 }
 /** Lower edge of the coil above the floor, m. */
 const lowEdge_m = (roomHeight_m: number): number => (roomHeight_m < LOW_m ? 0.1 : roomHeight_m - COIL_m.under)
 
+/** Highest point of the room's unit above the floor, m. */
+export function unitTop_m({ roomUnit, roomHeight_m }: Pick<PlantFacts, 'roomUnit' | 'roomHeight_m'>): number {
+  if (roomUnit === 'fanCoil') return lowEdge_m(roomHeight_m) + COIL_m.high
+  return roomUnit === 'ceiling' ? roomHeight_m : MANIFOLD_m.low + MANIFOLD_m.high
+}
+
 /** What brings the cold into the room, where a tank keeps it, with its pipes along wall and floor to the tank. */
 export function roomUnitOf(facts: PlantFacts, levels: Levels, at: At, mm: (m: number) => number): Shape[] {
   const { roomUnit, roomHeight_m, roomWidth_m } = facts
@@ -80,7 +86,7 @@ export function roomUnitKey({ roomUnit, roomHeight_m, drained }: PlantFacts): { 
   if (roomUnit === null) return []
   const pair = {
     mark: '── ╌╌',
-    what: words`thin: pipes of the room cooling, out and back, along wall and floor; P2, V3${drained ? '' : ' and M1'} at the tank’s foot`,
+    what: words`thin: pipes of the room cooling, out and back, along wall and floor; P2, V3, V4${drained ? '' : ', M1'} and D3 at the tank’s foot`,
   }
   if (roomUnit === 'ceiling')
     return [

@@ -19,6 +19,9 @@ export interface Wire {
   readonly cable: Cable
 }
 
+/** What cuts the supply at a fault; 5 mA by the class of its trip (common practice, no source). */
+export const RESIDUAL = 'residual-current device of 30 mA, in North America ground-fault class A (5 mA)'
+
 type WiredFacts = Pick<PlantFacts, 'tank' | 'drained' | 'mover' | 'roomUnit'>
 
 /** What is read: thermometers, humidity, float. */
@@ -34,6 +37,7 @@ export function readWires({ tank, drained }: WiredFacts): Wire[] {
     thermometer('S7', 'outdoors'),
     ...(tank === null ? [] : [thermometer('S8', 'tank, bottom')]),
     ...(tank !== null && !drained ? [thermometer('S9', 'room supply')] : []),
+    ...(tank === null ? [] : [{ mark: 'LS', what: 'float, low water', cable: 'signal' } as const]),
     ...(tank !== null && drained
       ? [{ mark: 'FS', what: 'float of the tray', cable: 'signal' } as const]
       : []),
@@ -85,13 +89,16 @@ export function wiring(facts: PlantFacts): Drawing {
     summary: 'Wiring of the controller with its supply, sensors and what it drives, as listed below.',
     notes: notesOf(facts),
     key: [
-      { mark: 'RD', what: 'breaker and residual-current device, 30 mA, on a circuit of its own' },
+      { mark: 'RD', what: `breaker and ${RESIDUAL}` },
       { mark: 'IS', what: 'isolator within sight of pumps and controller' },
       { mark: 'CT', what: 'controller in a splash-proof box, with a 24 V supply' },
       {
         mark: 'HS',
         what: `hand switch of ${driven[0]!.mark}, off / auto / hand, that can be locked: on auto the controller switches, on hand it runs`,
       },
+      ...(facts.tank === null
+        ? []
+        : [{ mark: 'H2', what: 'the same for P2, with the coil’s fan where there is one' }]),
       { mark: 'AL', what: 'alarm' },
     ],
     shapes: [
@@ -99,6 +106,9 @@ export function wiring(facts: PlantFacts): Drawing {
       box([X.box, ROW.top - 3], X.wide, height + 4, 'thick', 'pale'),
       label([X.box + X.wide / 2, ROW.top + height / 2], 'CT', 'middle', { bold: true }),
       ...unit([X.box + X.wide - 7.5, ROW.top - 2.3], 7.5, ROW.high, 'HS'),
+      ...(facts.tank === null
+        ? []
+        : unit([X.box + X.wide - 7.5, ROW.top + ROW.pitch - 2.3], 7.5, ROW.high, 'H2')),
       ...read.flatMap((wire, i) => readRow(wire, ROW.top + i * ROW.pitch)),
       ...driven.flatMap((wire, i) => drivenRow(wire, driven[i + 1]?.mark === '', ROW.top + i * ROW.pitch)),
     ],

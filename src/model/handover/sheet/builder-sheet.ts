@@ -10,8 +10,10 @@ import {
   type SheetLine,
 } from '#model/basis/words'
 import { assumptionLines } from './assumptions.ts'
+import { buildSteps } from './build-steps.ts'
 import { cautionsOf, onceEach, type Caution } from './cautions.ts'
-import { commissioningSteps, type Step } from './commissioning.ts'
+import { commissioningSteps } from './commissioning.ts'
+import type { Step } from './step.ts'
 import { controlLines, sensorLines } from './controls.ts'
 import { expectedMonths, nightTest, type ExpectedMonth, type NightTest } from './expected.ts'
 import type { Drawing } from '#model/handover/drawing'
@@ -71,6 +73,8 @@ export interface BuilderSheet {
   readonly parts: readonly GroupedPart[]
   /** Measures chosen together with the panels. */
   readonly works: readonly Work[]
+  /** From the bench to the wiring, in order. */
+  readonly build: readonly Wording[]
   readonly commissioning: readonly Step[]
   readonly maintenance: readonly Wording[]
   readonly cautions: readonly Caution[]
@@ -125,6 +129,7 @@ export function builderSheet(
     quantities,
     parts: [...partsList(plant, quantities), ...partsOfWorks(beside.works)],
     works: beside.works,
+    build: buildSteps(plant),
     commissioning: commissioningSteps(plant, night),
     maintenance: maintenanceLines(plant),
     cautions: onceEach([...cautionsOf(plant), ...beside.works.flatMap(({ cautions }) => cautions)]),

@@ -3,6 +3,7 @@ import type { Plant } from './plant.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { isTank } from '#model/building/store'
 import { judgedLoad_kgm2 } from '#model/design/assembly'
+import { RESIDUAL } from '#model/handover/drawing'
 
 /** One hazard where the work happens. */
 export interface Caution {
@@ -117,7 +118,7 @@ const legionella = caution(
 function mains(wet: boolean): Caution {
   return caution(
     'Mains near water',
-    words`Residual-current device (30 mA, or ground-fault class A), isolator within sight, drip loops, splash-proof boxes, bonding, lightning earth; extra-low voltage outdoors where it can be had.${wet ? ' Pump and joints never above electrics.' : ''} No work live.`,
+    words`Each circuit behind a ${RESIDUAL}; isolator within sight, drip loops, splash-proof boxes, bonding, lightning earth; extra-low voltage outdoors where it can be had.${wet ? ' Pump and joints never above electrics.' : ''} No work live.`,
   )
 }
 

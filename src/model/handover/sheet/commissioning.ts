@@ -6,13 +6,9 @@ import { builtDrop_Pa, builtPower_W, startDuty, testPressure_Pa } from './pump-d
 import { rowsOf, type Plant } from './plant.ts'
 import { quantitiesOf, vesselOf } from './quantities.ts'
 import { REST_min } from './rest.ts'
+import type { Step } from './step.ts'
+import { roomSteps } from './room-steps.ts'
 import { count, figure, words, type Wording } from '#model/basis/words'
-
-/** A thing to do before the plant is trusted, with what the measurement should show. */
-export interface Step {
-  readonly what: string
-  readonly expect: Wording
-}
 
 /** Flow, and pressure and power, may be off by this much (common practice, no source). */
 const FLOW_TOLERANCE = '± 10 %'
@@ -24,6 +20,7 @@ export function commissioningSteps(plant: Plant, night: NightTest): Step[] {
     ...byHand(plant),
     ...waterSteps(plant),
     ...flows(plant),
+    ...roomSteps(plant),
     ...controls(plant),
     ...nights(plant, night),
   ]
@@ -57,7 +54,7 @@ function tightness(plant: Plant): Step[] {
       what:
         startDuty(plant) === null
           ? 'Plug the loop, fill it slowly at D1 with the test pump, from an open can, with the vents A open; shut them, then leak-test'
-          : `Shut V1, open V2 and B, fill the loop slowly at D1 with the test pump, from an open can, until water without air comes out of the lower end of the return; plug that end${plant.tank === null ? '' : ' and the air hole AH'}, leak-test, take the plugs out and let the water out at D1, then open V1`,
+          : `Shut V1, open V2, B and the plugs PL, plug the lower end of the return${plant.tank === null ? '' : ' and AH'}, fill the loop slowly at D1 with the test pump, from an open can, until water without air comes out of every PL; shut them, leak-test; open PL and the return’s end, let the water out at D1, shut D1 and PL, open V1${plant.tank === null ? '' : ' and AH'}`,
       expect: words`${figure(testPressure_Pa(plant), 'gauge')} at the low point for 30 minutes without a fall (1.5 times the highest working pressure; keep within what plate and pipe allow)`,
     },
   ]
@@ -163,10 +160,6 @@ function powerWords(plant: Plant): Wording {
 function controls({ answer, names }: Plant): Step[] {
   const { startDifference_K, stopDifference_K } = answer.scenario.plan
   return [
-    {
-      what: 'Sensors together in a bucket of crushed ice and water',
-      expect: words`all read ${figure(0, 'C')} within ${figure(0.3, 'K')}, and each other within ${figure(0.2, 'K')}`,
-    },
     {
       what: 'HS back to auto, and locked',
       expect: words`the ${names.mover} does what the table of states says: by day, or out of season, it stays off`,

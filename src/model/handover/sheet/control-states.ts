@@ -1,6 +1,7 @@
 import { count, figure, words, type Wording } from '#model/basis/words'
 import { fadedAt_K, openAt_K } from '#model/building/year'
 import { hasDewSupply, mayRun } from './controls.ts'
+import { factsOf } from './facts-of.ts'
 import type { Plant } from './plant.ts'
 import { quantitiesOf } from './quantities.ts'
 import { REST_min } from './rest.ts'
@@ -16,6 +17,8 @@ export interface ControlState {
 
 /** Readings outside these are a lost or shorted sensor, °C (common practice, no source). */
 const SENSE_C = [-40, 90] as const
+/** A frost stop ends so far over its limit, K (common practice, no source). */
+const FROST_OVER_K = 2
 
 /** The control as a table of states: the rules the year was simulated by, safety first. */
 export function controlStates(plant: Plant): ControlState[] {
@@ -34,7 +37,7 @@ function loopStates(plant: Plant): ControlState[] {
   })
   const frost = state(
     'Frost',
-    words`S1 under ${figure(plan.freezeLimit_C, 'C')}`,
+    words`S1 under ${figure(plan.freezeLimit_C, 'C')}, until it is ${figure(FROST_OVER_K, 'K')} over that`,
     plan.freeze === 'drainBack'
       ? 'pump off: the panels drain back'
       : 'pump off, alarm: shut V1 and V2, open A, drain by D1',
@@ -51,9 +54,12 @@ function loopStates(plant: Plant): ControlState[] {
       `${off}, alarm`,
     ),
     ...(mover === 'pump' && plan.freeze !== 'glycol' ? [frost] : []),
+    ...(plant.tank === null
+      ? []
+      : [state('Low water', words`the float LS in the tank is down`, `${off}, alarm`)]),
     state(
       'Out of season',
-      words`running mean of S7 (the day before weighs 0.8) under ${figure(plan.seasonGate_C, 'C')}`,
+      words`running mean of S7 under ${figure(plan.seasonGate_C, 'C')}: at midnight 0.8 of it and 0.2 of the mean of the day gone; begun with the first day’s`,
     ),
     state('Store cold enough', words`S2 at or under ${figure(plan.lowestStore_C, 'C')}`),
     ...(plant.tank === null ? massStates(plant, state) : []),
@@ -119,28 +125,35 @@ function roomStates(plant: Plant): ControlState[] {
     holds,
     then,
   })
+  const fan = factsOf(plant).roomUnit === 'fanCoil'
+  const off = fan ? 'P2 and fan off' : 'P2 off'
   return [
+    state(
+      'By hand',
+      words`H2 is on hand or on off: no row below counts, so only while someone is beside it`,
+      `P2${fan ? ' and fan' : ''} at full speed, or off`,
+    ),
     state(
       'Sensor lost',
       words`S5, S6${store.deliveryKind === 'drained' ? ' or S8' : ', S8 or S9'} reads nothing`,
-      'P2 off, alarm',
+      `${off}, alarm`,
     ),
     state(
       'Room cool enough',
       words`S5 at or under ${figure(plan.setpoint_C, 'C')}, or the tank’s bottom (S8${mixes ? '; S9 where M1 mixes' : ''}) less than ${figure(fadedAt_K(answer.store), 'K')} colder than S5`,
-      'P2 off',
+      off,
     ),
     store.deliveryKind === 'drained'
       ? state('Tray full', words`the float of the tray is up`, 'fan and P2 off, alarm')
       : state(
           'Dew guard',
           words`supply (S9) less than ${figure(store.dewMargin_K, 'K')} above the dew point of S5 and S6`,
-          'M1 mixes return in; P2 off if that is not enough',
+          `M1 mixes return in; ${off} if that is not enough`,
         ),
     state(
       'Cooling',
       words`none of the above: P2 full from S5 at ${figure(plan.setpoint_C + plan.band_K, 'C')} with the tank’s bottom (S8) ${figure(openAt_K(answer.store), 'K')} colder, less below either (a controller that only switches begins at ${figure(openAt_K(answer.store), 'K')})`,
-      `P2 on, opening with S5`,
+      fan ? 'P2 and the coil’s fan on, both speeds opening with S5' : 'P2 on, opening with S5',
     ),
   ]
 }

@@ -50,7 +50,10 @@ export function sensorLines({ tank, answer, names }: Plant): SheetLine[] {
         ? 'middle of the slab’s depth, between two pipes'
         : 'on the cooled mass, out of draughts'
   return [
-    line('S1 panel', 'back of the plate, middle of a top module, clamped with paste and insulated over'),
+    line(
+      'S1 panel',
+      'back of the plate, middle of a top module, clamped with paste, insulated over; reached by a hatch of 100 mm (4 in) in foam and back sheet, screwed on',
+    ),
     line('S2 store', top),
     line('S3 supply', `${names.pipe} to the panel, near the store, under the insulation`),
     line('S4 return', `${names.pipe} from the panel, near the store, under the insulation`),

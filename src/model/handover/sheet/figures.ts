@@ -14,6 +14,11 @@ export function backInsulation_m(backLoss_Wm2K: number): number {
 /** The smallest pumps and fans that are sold draw about this much, W (common practice, no source). */
 export const SMALLEST_MOVER_W = 5
 
+/** A flow meter shows the flow in the middle of its range: so much of it. */
+export const METER_RANGE = [0.4, 2] as const
+/** Between two clips of a pipe, m (common practice, no source). */
+export const CLIPS_m = 1.2
+
 /** The loop's flow in the unit its pump or fan is bought by. */
 export function flowFigure({ loopSpec, flow_m3s }: Plant, share = 1): Figure {
   return figure(flow_m3s * share, loopSpec.fluid === 'air' ? 'airFlow' : 'liquidFlow', 2)

@@ -2,7 +2,7 @@ export { type BuilderSheet, type Doubts, builderSheet } from './builder-sheet.ts
 export { LOCAL_CODES, type Caution } from './cautions.ts'
 export type { ClearNight } from './clear-nights.ts'
 export type { ControlState } from './control-states.ts'
-export type { Step } from './commissioning.ts'
+export type { Step } from './step.ts'
 export { type PlaceOfPlant, placeOf } from './drawings.ts'
 export type { ExpectedMonth } from './expected.ts'
 export { pageFeet } from './page-feet.ts'

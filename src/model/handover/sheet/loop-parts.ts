@@ -3,17 +3,17 @@ import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { MODULE_GAP_m } from '#model/panels/loop'
 import { loopSealing } from './fixings.ts'
 import { factsOf } from './facts-of.ts'
-import { flowFigure, headFigure } from './figures.ts'
+import { CLIPS_m, flowFigure, headFigure, METER_RANGE } from './figures.ts'
 import { fluidParts } from './fluid-parts.ts'
 import { builtDrop_Pa, moverWords, startDuty, testPressure_Pa } from './pump-duty.ts'
 import { partOf, type Part } from './part.ts'
 import { rowsOf, type Plant } from './plant.ts'
+import { roomTest_Pa } from './room-circuit.ts'
 import type { Quantities } from './quantities.ts'
 
 const part = partOf('Panel loop')
 
-/** Between two clips of a pipe, m; elbows of the way that is drawn, and more for each further row (counted in the drawing). */
-const CLIPS_m = 1.2
+/** Elbows of the way that is drawn, and more for each further row (counted in the drawing). */
 const ELBOWS = 10
 const ELBOWS_ROW = 2
 
@@ -91,8 +91,6 @@ const GAUGES_Pa = [
   2500, 4000, 6000, 10_000, 16_000, 25_000, 40_000, 60_000, 100_000, 160_000, 250_000,
 ] as const
 const GAUGE_SPARE = 1.25
-/** A flow meter shows the flow in the middle of its range. */
-const METER_RANGE = [0.4, 2] as const
 
 /** Most that a row’s valve loses wide open, Pa (common practice, no source; the loop allows 40 % of its pipes’ loss for all fittings). */
 const ROW_VALVE_Pa = 1000
@@ -131,23 +129,7 @@ function valves(plant: Plant, rows: number): Part[] {
         ? words`shut-off valve ${size} of the row (B)`
         : words`shut-off and balancing valve ${size}, one a row (B), with a flow scale of its own (sight glass) that reads ${scaleOf(plant)}, wide open losing at most ${headFigure(plant, ROW_VALVE_Pa)} at its row’s flow: FM reads all rows together and cannot tell them apart`,
     ),
-    ...(drains
-      ? plant.tank === null
-        ? []
-        : [
-            part(
-              count(1),
-              words`air hole (AH) of ${short(AIR_HOLE_m)}, drilled in the return where it goes down inside the tank, ${figure(airHoleHeight_m(facts.tank!), 'span')} above the tank’s bottom: half way between water line and rim, over the overflow O1, on the side of the pipe that looks to the middle of the tank, so that what spurts out falls into it; keep ${short(0.05)} free before it`,
-            ),
-          ]
-      : [
-          part(
-            count(rows),
-            plant.tank === null
-              ? words`automatic air vent ${figure(0.01, 'valveSize')} at the high corner of each row (A)`
-              : words`air vent ${figure(0.01, 'valveSize')}, opened by hand, at the high corner of each row (A)`,
-          ),
-        ]),
+    ...atHighCorners(plant, rows),
     part(count(1), words`strainer ${size}, mesh about ${short(0.0005, 1)} (ST)`),
     part(count(1), words`flow meter that reads ${range[0]!} to ${range[1]!} (FM), in the main after V2`),
     part(
@@ -159,7 +141,7 @@ function valves(plant: Plant, rows: number): Part[] {
     part(count(1), fillingWords(plant)),
     part(
       count(1),
-      words`test pump by hand with hose for D1 and a gauge 0 to ${figure(gaugeFor_Pa(testPressure_Pa(plant)), 'gauge')}, for a test at ${figure(testPressure_Pa(plant), 'gauge')}: fills and presses the loop from an open can; taken away afterwards (hire it)`,
+      words`test pump by hand with hose for D1${plant.tank === null ? '' : ' and D3'} and a gauge 0 to ${figure(gaugeFor_Pa(Math.max(testPressure_Pa(plant), plant.tank === null ? 0 : roomTest_Pa(plant))), 'gauge')}, for a test at ${figure(testPressure_Pa(plant), 'gauge')}: fills and presses from an open can; taken away afterwards (hire it)`,
     ),
     ...(plant.tank !== null && !drains
       ? [
@@ -172,6 +154,34 @@ function valves(plant: Plant, rows: number): Part[] {
   ]
 }
 
+/** Plugs and the air hole of a loop that drains back, vents of one that stays full. */
+function atHighCorners(plant: Plant, rows: number): Part[] {
+  const facts = factsOf(plant)
+  return drainsBack(facts)
+    ? [
+        part(
+          count(rows),
+          words`plugs ${figure(0.01, 'valveSize')} in a tee at the high corner of each row (PL), opened for the leak test alone`,
+        ),
+        ...(plant.tank === null
+          ? []
+          : [
+              part(
+                count(1),
+                words`air hole (AH) of ${short(AIR_HOLE_m)}, drilled in the return where it goes down inside the tank, ${figure(airHoleHeight_m(facts.tank!), 'span')} above the tank’s bottom: half way between water line and rim, over the overflow O1, on the side of the pipe that looks to the middle of the tank, so that what spurts out falls into it; keep ${short(0.05)} free before it`,
+              ),
+            ]),
+      ]
+    : [
+        part(
+          count(rows),
+          plant.tank === null
+            ? words`automatic air vent ${figure(0.01, 'valveSize')} at the high corner of each row (A)`
+            : words`air vent ${figure(0.01, 'valveSize')}, opened by hand, at the high corner of each row (A)`,
+        ),
+      ]
+}
+
 /** What joins valves and instruments to the pipe. */
 function fittings(plant: Plant, rows: number): Part[] {
   const size = figure(plant.answer.loop.pipeInnerDiameter_m, 'valveSize')
@@ -182,8 +192,8 @@ function fittings(plant: Plant, rows: number): Part[] {
       words`adapters, that pipe to the male thread ${size} of V1, V2, ST, FM and B: compression or solder on copper, press or compression with insert on plastic`,
     ),
     part(
-      count(TEES + (drains ? 0 : rows)),
-      words`tees of that pipe with a female thread: ${figure(0.015, 'valveSize')} for D1, ${figure(0.01, 'valveSize')} for G1 and G2${drains ? '' : words`, ${figure(0.01, 'valveSize')} for A`}`,
+      count(TEES + rows),
+      words`tees of that pipe with a female thread: ${figure(0.015, 'valveSize')} for D1, ${figure(0.01, 'valveSize')} for G1, G2 and ${drains ? 'PL' : 'A'}`,
     ),
   ]
 }

@@ -32,11 +32,33 @@ export function maintenanceLines(plant: Plant): Wording[] {
       words`Before the first frost: stop the pump, shut V1 and V2, open the vents A and D1, drain panel and outdoor pipes; leave A and D1 open.`,
     )
   lines.push(words`Every year and after each storm: anchors, brackets, roof seals, pipe insulation, leaks.`)
+  lines.push(...roomFrost(plant))
   if (tank !== null)
-    lines.push(words`Every year: look into the tank for slime and rust; drain it if it is idle.`)
+    lines.push(
+      words`Every month: the water line at rest, by its mark; top up by FH. Every year: look into the tank for slime and rust; drain it if it is idle.`,
+    )
   const coil = factsOf(plant).roomUnit === 'fanCoil'
   lines.push(
-    words`${coil ? 'Filter of the coil each month of use, drip tray and condensate pipe each spring; residual-current' : 'Residual-current'} device by its test button twice a year; sensors in ice water every second year.`,
+    words`${coil ? 'Filter of the coil each month of use, drip tray and condensate pipe each spring; residual-current' : 'Residual-current'} device by its test button twice a year; sensors in ice water every second year (S1 by its hatch).`,
   )
   return lines
+}
+
+/** Rooms that come this near to freezing have their pipes drained, °C (common practice, no source). */
+const ROOM_FROST_C = 3
+
+/** Whether the unheated room may freeze what is in it. */
+function roomFrost({ answer, tank, loopSpec }: Plant): Wording[] {
+  if (tank === null || loopSpec.fluid === 'glycol') return []
+  const coldest = figure(
+    answer.year.air_C.reduce((least, air_C) => Math.min(least, air_C), Infinity),
+    'C',
+  )
+  return coldest.value < ROOM_FROST_C
+    ? [
+        words`Before frost (the room, unheated, was down to ${coldest} in the simulated year): HS and H2 off, V3 and V4 shut, open AV and D3, blow out the unit; drain P1 by D1, and the tank by D2 unless it is kept from freezing. Refill as in “Start it up”.`,
+      ]
+    : [
+        words`The room, unheated, was never under ${coldest} in the simulated year; where it may be under ${figure(ROOM_FROST_C, 'C')}, drain its circuit by D3 with V3 and V4 shut and AV open.`,
+      ]
 }

@@ -16,6 +16,8 @@ import { PRIMER_m2L } from './way/paint-work.ts'
 import { count, figure, short, words } from '#model/basis/words'
 
 const LITRE_m3 = 0.001
+/** Film of paste round half a tube, m (common practice, no source). */
+const PASTE_m = 0.0002
 
 /** What to buy, in the order of the work. */
 export function partsList(plant: Plant, amounts: Quantities): Part[] {
@@ -45,6 +47,14 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
       figure(amounts.passage_m, 'm'),
       words`${names.passage} ${figure(loopSpec.tubeOuterDiameter_m, 'tubeOuter')} outside, about ${short(loopSpec.tubeInnerDiameter_m)} inside${passageMetal(plant)}: ${count(passages.parallel)} of ${figure(passages.length_m, 'span')} a module`,
     ),
+    ...(loopSpec.fluid === 'air' || loopSpec.layout === 'wetted'
+      ? []
+      : [
+          part(
+            figure(PASTE_m * (Math.PI / 2) * loopSpec.tubeOuterDiameter_m * amounts.passage_m, 'content', 2),
+            words`heat-conducting paste for outdoors, free of water, between ${names.passage} and groove (a film of ${short(PASTE_m, 1)}) and under S1`,
+          ),
+        ]),
     ...coatingParts(plant, amounts.plate_m2),
     part(
       figure(2 * layout.modules * (panel.moduleLength_m + panel.moduleWidth_m), 'm'),
@@ -72,7 +82,7 @@ function panelParts(plant: Plant, amounts: Quantities): Part[] {
 /** What tubes are made of: brazed to copper headers, and dry where they touch another metal (common practice, no source). */
 function passageMetal({ loopSpec }: Plant): string {
   if (loopSpec.fluid === 'air' || loopSpec.layout === 'wetted') return ''
-  return ', soft copper tube, pressed into a fitted groove or sheet of the plate; on aluminium with a film of paste between, and no water at the joint'
+  return ', soft copper tube, pressed into grooves of the plate that grip it a little past half round and hold it; no water at the joint'
 }
 
 /** Coating and primer of the plates. Spreading rate: the batch of the starting recipe. */

@@ -5,6 +5,8 @@ import type { Plant } from './plant.ts'
 /** Pipe of the room's loop: speed asked for, m/s, and the length reckoned with, there and back, m (common practice, no source). */
 const SPEED_ms = 0.6
 export const ROOM_PIPE_m = 10
+/** Nominal bore of its drain valve, m. */
+export const ROOM_TEE_m = 0.015
 /** Mixing valves are sold by these flows at 1 bar, m³/h, with threads of about these nominal bores, m (common practice, no source). */
 const VALVES = [
   [0.63, 0.015],

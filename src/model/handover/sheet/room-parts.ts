@@ -3,12 +3,13 @@ import { thermometersOf } from './controls.ts'
 import { builtDelivery, deliveredBy } from './delivered-by.ts'
 import { partOf, type Part } from './part.ts'
 import type { Plant } from './plant.ts'
-import { ROOM_PIPE_m, roomCoil } from './room-coil.ts'
+import { roomCircuit } from './room-circuit.ts'
+import { roomCoil } from './room-coil.ts'
 import { RATED, ROOM_HEAD_Pa } from '#model/building/store'
 import { headFigure } from './figures.ts'
 import { massLoop } from './mass-loop.ts'
 import { factsOf } from './facts-of.ts'
-import { CABLES, drivenWires, readWires } from '#model/handover/drawing'
+import { CABLES, drivenWires, readWires, RESIDUAL } from '#model/handover/drawing'
 import { LONGEST_DUCT_m } from './mass-misfits.ts'
 import { massPipes } from './mass-pipes.ts'
 
@@ -22,21 +23,13 @@ export function roomParts(plant: Plant): Part[] {
   const coil = roomCoil(plant)
   const air = store.deliveryKind === 'drained' || store.deliveryKind === 'surface'
   const mixes = store.deliveryKind !== 'drained'
-  const size = figure(coil.bore_m, 'valveSize')
   return [
     part(count(1), air ? fanCoilWords(plant) : surfaceWords(plant)),
     part(
       count(1),
-      words`pump (P2), its speed set by the controller: ${figure(coil.water_m3s, 'liquidFlow', 2)} against ${figure(coil.head_Pa, 'head', 2)} (${air ? 'coil' : 'circuits'} ${figure(ROOM_HEAD_Pa.coil, 'head', 2)}${mixes ? words`, M1 ${figure(ROOM_HEAD_Pa.mixing, 'head', 2)}` : ''}, pipe the rest), about ${figure(coil.pump_W, 'W', 2)}, with a pair of unions; shut-off valve (V3) ${size}`,
+      words`pump (P2), its speed set by the controller: ${figure(coil.water_m3s, 'liquidFlow', 2)} against ${figure(coil.head_Pa, 'head', 2)} (${air ? 'coil' : 'circuits'} ${figure(ROOM_HEAD_Pa.coil, 'head', 2)}${mixes ? words`, M1 ${figure(ROOM_HEAD_Pa.mixing, 'head', 2)}` : ''}, pipe the rest), about ${figure(coil.pump_W, 'W', 2)}, with a pair of unions`,
     ),
-    part(
-      figure(ROOM_PIPE_m, 'm'),
-      words`pipe ${figure(coil.bore_m, 'pipeBore')} between tank and ${air ? 'coil' : 'circuits'}, there and back, insulated and vapour-tight like that of the panel loop: measure your own, and raise P2’s head with it`,
-    ),
-    part(
-      count(mixes ? 5 : 2),
-      words`adapters, that pipe to the male thread ${size} of V3${mixes ? words` (2) and ${figure(coil.mixingBore_m, 'valveSize')} of M1 (3)` : ''}: compression or solder on copper, press or compression with insert on plastic`,
-    ),
+    ...roomCircuit(plant, mixes),
     ...(store.deliveryKind === 'surface'
       ? [
           part(
@@ -134,7 +127,7 @@ function cableParts(plant: Plant): Part[] {
   return [
     control(
       count(1),
-      words`breaker and residual-current device of 30 mA (RD), on a circuit of its own in the board, and an isolator (IS)`,
+      words`breaker of 6 A (15 A at 120 V; common practice, no source) and ${RESIDUAL} (RD), on a circuit of its own in the board, and an isolator (IS)`,
     ),
     control(
       count(1),
@@ -158,20 +151,21 @@ export function controlParts(plant: Plant): Part[] {
   const thermometers = thermometersOf(plant)
   const guard = answer.scenario.store.dewMargin_K > 0
   const mover = names.mover === 'pump' ? 'P1' : 'FN'
+  const fan = factsOf(plant).roomUnit === 'fanCoil'
   const outputs =
     tank === null
       ? `${mover} (switched) and an alarm`
       : answer.scenario.store.deliveryKind === 'drained'
-        ? `${mover} (switched), P2 (0–10 V or pulses), the coil’s fan, and an alarm; an input for the float switch`
-        : `${mover} (switched), P2 and M1 (0–10 V), the coil’s fan where there is one, and an alarm`
+        ? `${mover} (switched), P2 (0–10 V or pulses), the coil’s fan, and an alarm; inputs for the floats FS and LS`
+        : `${mover} (switched), P2 and M1 (0–10 V), the coil’s fan where there is one, and an alarm; an input for the float LS`
   return [
     control(
       count(1),
-      words`controller that can be programmed with the table of states: ${count(thermometers.count)} thermometer inputs and one for humidity, a clock; outputs for ${outputs}`,
+      words`controller that can be programmed with the table of states: ${count(thermometers.count)} thermometer inputs and one for humidity, a clock that reckons sunset and sunrise from date and position; outputs for ${outputs}`,
     ),
     control(
-      count(1),
-      words`hand switch (HS), off / auto / hand, that can be locked, on the controller’s box, for ${mover}: rated for what it draws`,
+      count(tank === null ? 1 : 2),
+      words`hand switch off / auto / hand, that can be locked, on the controller’s box, rated for what it draws: HS for ${mover}${tank === null ? '' : words`, H2 for P2${fan ? ' with the coil’s fan' : ''}, its hand giving full speed (10 V)`}`,
     ),
     control(
       count(thermometers.count),

@@ -1,6 +1,6 @@
 import { fluidProperties, LOOP_TEMP_C } from '#model/panels/loop'
 import { doorWords } from '#model/design/assembly'
-import { count, figure, words, type Wording } from '#model/basis/words'
+import { count, figure, short, words, type Wording } from '#model/basis/words'
 import { partOf, type Part } from './part.ts'
 import { inLayers } from './controls.ts'
 import { widerThanDoor } from './place-lines.ts'
@@ -10,6 +10,9 @@ import { roomCoil } from './room-coil.ts'
 import { tankLevels } from './tank-levels.ts'
 
 const part = partOf('Store')
+
+/** Water over the outlet to P1 at which the pump stops, m (common practice, no source). */
+const LOW_m = 0.05
 
 /** What else may be bought in its place. */
 function shapes(tank: NonNullable<Plant['tank']>): Wording {
@@ -46,7 +49,7 @@ export function storeParts(plant: Plant, amounts: Quantities): Part[] {
     ),
     part(
       count(1),
-      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'span')} with a pipe of that size to a drain or outdoors, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8`,
+      words`overflow (O1) ${figure(0.025, 'valveSize')} just over the water line at ${figure(levels.water_m, 'span')} with a pipe of that size to a drain or outdoors, drain valve (D2) ${figure(0.02, 'valveSize')} at the bottom, pockets for S2 and S8; float switch (LS) that opens ${short(LOW_m)} over the outlet to P1`,
     ),
     part(
       figure(amounts.tankSkin_m2, 'm2'),

@@ -1,6 +1,6 @@
 import type { Figure, SheetLine, Wording } from '#model/basis/words'
 import type { Caution } from '../cautions.ts'
-import type { Step } from '../commissioning.ts'
+import type { Step } from '../step.ts'
 
 /** What one measure or machine asks of the builder. */
 export interface Work {
