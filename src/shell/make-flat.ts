@@ -34,6 +34,8 @@ const APART = [
   'enterRest',
   'setCharging',
   'takeFilmTangent',
+  'solveMass',
+  'enterRun',
 ]
 /** The same in WebAssembly: those in several places, which would be written as often, and the film’s solution. */
 const APART_IN_WASM = ['takeFilmTangent', 'takeTangent', 'solveLayers', 'setFlow', 'finishRoom']

@@ -118,7 +118,7 @@ export function yearRows(made: Made): Line[] {
       name: 'years of the other kinds, and of the ledger, over the same in C',
       goal: '≤ 1.2',
       reason:
-        'the twin in C is of a bare panel, a mixed tank and a coil kept dry, without ledger; the rows above say how much longer the others take, which the modular kernel runs but for the film, the layered tank and deliveries from a tank without a tray.',
+        'the twin in C is of a bare panel, a mixed tank and a coil kept dry, without ledger; the rows above say how much longer the others take, of which the modular kernel runs a drip tray.',
     },
   ]
 }

@@ -1,7 +1,7 @@
 import type { PlanSpec } from './plan.ts'
 
 /** Pipes in a mass and air from a panel: all of the step at the setpoint, none of it this much under, K: a thermostat's differential (common practice, no source). */
-const THERMOSTAT_K = 0.5
+export const THERMOSTAT_K = 0.5
 /** The band of the start difference is no narrower than this, K: none of the step at its beginning, all of it at its end (common practice, no source). */
 export const NARROWEST_K = 0.1
 /** The share is found where nothing is left or lacking but this, K. */

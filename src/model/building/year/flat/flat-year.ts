@@ -11,14 +11,12 @@ import { PLACES } from './hours-wasm.ts'
 import type { Columns, Counts, Given, Kept, Whole } from './numbers.ts'
 import { INNER_C, LAYER_C, OUTER_C, PER_GROUP_HERE, PER_LAYER_HERE, PER_MODE_HERE, STATE } from './places.ts'
 import { runState } from './run-state.ts'
-import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, pipeRowsOf, wholeOf } from './setting.ts'
+import { givenOf, groupRowsOf, layerRowsOf, modeRowsOf, NO_PIPES, pipeRowsOf, wholeOf } from './setting.ts'
 
-/** True for what the flat year is written for: a room with nothing, or with panels and a tank that delivers by anything but a drip tray. */
+/** True for what the flat year is written for: a room with nothing, or with panels and anything but a drip tray. */
 export function isFlat({ plant }: YearInputs): boolean {
   if (plant === null) return true
-  const { store, loop } = plant
-  if (store.drained) return false
-  return store.layerCapacity_JK.length > 0 && loop.area_m2 > 0
+  return !plant.store.drained && plant.loop.area_m2 > 0
 }
 
 /** Hours handed over at once: V8 swaps code between calls more readily than in the middle of one. */
@@ -69,7 +67,7 @@ export class FlatYear {
         groupRows: groupRowsOf(room, step_s),
         modeRows: modeRowsOf(room, step_s),
         layerRows: plant === null ? NO_NUMBERS : layerRowsOf(plant, kernel.temp_C[0]!),
-        pipeRows: plant === null ? NO_NUMBERS : pipeRowsOf(room, plant, step_s),
+        ...(plant === null ? NO_PIPES : pipeRowsOf(room, plant, step_s)),
       },
       room.rowsOf(step_s).ends.map((end) => PER_MODE_HERE * end),
     )
@@ -114,7 +112,7 @@ export class FlatYear {
     this.put({
       air_C,
       radiant_C: air_C,
-      tank_C: kernel.temp_C[0]!,
+      tank_C: kernel.temp_C[kernel.nodes.sink]!,
       plate_C: kernel.plate_C,
       endOf_WK: NaN,
       tankPace: NaN,
@@ -172,13 +170,15 @@ export class FlatYear {
     temp_C[nodes.port] = room.portNow_C()
     this.giveSums()
     if (plate === null) return
-    temp_C[0] = n[PLACES.tank_C]!
+    if (nodes.tank) temp_C[0] = n[PLACES.tank_C]!
     for (let i = 1; i < nodes.layers; i++) temp_C[i] = columns.layerRows[PER_LAYER_HERE * i + LAYER_C]!
     plate.temp_C = n[PLACES.plate_C]!
     plate.water_kgm2 = n[PLACES.water_kgm2]!
     kernel.controls.freezing = n[PLACES.isFreezing] === 1
-    kernel.delivery!.law = n[PLACES.law]!
-    kernel.delivery!.dewHolds = n[PLACES.dewHolds] === 1
+    plate.mixing = n[PLACES.isMixing] === 1
+    if (kernel.delivery === null) return
+    kernel.delivery.law = n[PLACES.law]!
+    kernel.delivery.dewHolds = n[PLACES.dewHolds] === 1
   }
 
   private giveSums(): void {

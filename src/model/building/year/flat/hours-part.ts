@@ -1,6 +1,7 @@
 import { enterDelivery } from './delivery-part.ts'
 import { moveLayers } from './layers-part.ts'
 import { finishRun } from './loop-part.ts'
+import { moveMass } from './mass-part.ts'
 import type { Flat } from './numbers.ts'
 import { finishRest } from './plate-part.ts'
 import { beginDuty, mayPump, solveWithPump } from './pump-part.ts'
@@ -73,9 +74,10 @@ export function runStep(s: Flat): void {
     mayPump(s)
     s.hasBegun = false
     solveWithPump(s)
-    enterDelivery(s)
+    if (s.layers > 0) enterDelivery(s)
     finishRoom(s)
     if (s.layers > 1) moveLayers(s)
+    else if (s.layers === 0) moveMass(s)
     else {
       const begun_C = s.tank_C
       s.tank_C += s.tankEnd * (s.tankMean_C - begun_C)
@@ -92,7 +94,7 @@ export function runStep(s: Flat): void {
 /** What the windows let in and what crossed the tank in a step: `room-flows.ts`. */
 export function enterStep(s: Flat): void {
   s.nightVent_J += s.step_s * s.vent_WK * (s.outdoor_C - s.airMean_C)
-  if (s.hasPlant === 0) return
+  if (s.hasPlant === 0 || s.layers === 0) return
   const around_C = s.tankOutside === 1 ? s.outdoor_C : s.airMean_C
   s.fan_J += s.step_s * (s.fanShare * s.fan_W)
   s.delivered_J += s.step_s * s.delivered_W

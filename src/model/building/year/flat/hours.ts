@@ -79,6 +79,7 @@ const SHORT_RAMP = 0.01;
 const DRYING_PARTS = 4;
 const BARED_SHARE = 0.05;
 const NARROWEST_K = 0.1;
+const THERMOSTAT_K = 0.5;
 const CB = 1;
 const GIVEN_WK = 0;
 const INNER_WM2K = 2;
@@ -95,171 +96,176 @@ const SHUTS_OVER_K = 0.5;
 export function flatHours(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { room_C } = columns;
     const { fromRun, toRun, hours, stepsPerHour } = whole;
-    let hour = numbers[94]! | 0;
-    let air_Cs = numbers[75]!;
-    let radiant_Cs = numbers[76]!;
+    let hour = numbers[98]! | 0;
+    let air_Cs = numbers[79]!;
+    let radiant_Cs = numbers[80]!;
     { // runHours
         for (let run = fromRun; run < toRun; run++) {
             hour = run % hours;
             { // runHour
                 { // to beginHour
-                    numbers[94] = hour;
+                    numbers[98] = hour;
                     beginHour(columns, whole, numbers);
-                    air_Cs = numbers[75]!;
-                    radiant_Cs = numbers[76]!;
+                    air_Cs = numbers[79]!;
+                    radiant_Cs = numbers[80]!;
                 }
                 for (let k = stepsPerHour; k > 0; k--) { // to runStep
-                    numbers[94] = hour;
+                    numbers[98] = hour;
                     runStep(columns, whole, numbers);
-                    air_Cs = numbers[75]!;
-                    radiant_Cs = numbers[76]!;
+                    air_Cs = numbers[79]!;
+                    radiant_Cs = numbers[80]!;
                 }
                 room_C[hour] = (0.5 * (air_Cs + radiant_Cs)) / HOUR_S;
             }
         }
     }
-    numbers[94] = hour;
+    numbers[98] = hour;
 }
 function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
-    const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows } = columns;
-    const { groups, hasPlant, meetsAir, piped, layers, freeze, keepsBooks } = whole;
+    const { rows, groupRows, modeRows, ends, ventAllowed, mayRun, restRows, pipeShapes } = columns;
+    const { groups, hasPlant, meetsAir, piped, pipedFrom, layers, freeze, keepsBooks } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const plateCapacity_JK = numbers[11]!;
     const rate_WK = numbers[35]!;
-    const open_WK = numbers[43]!;
-    const faded_K = numbers[44]!;
-    const demand_WK = numbers[45]!;
-    const setpoint_C = numbers[48]!;
-    const freezeLimit_C = numbers[53]!;
-    const hour = numbers[94]! | 0;
-    let opening = numbers[72]!;
-    let vent_WK = numbers[119]!;
-    let rowVent_WK = numbers[120]!;
-    let toRadiant_W = numbers[129]!;
-    let hourToRadiant_W = numbers[126]!;
-    let faces_W = numbers[130]!;
-    let roomDrive_W = numbers[128]!;
-    let hourToAir_W = numbers[125]!;
-    let inertia_WK = numbers[121]!;
-    let air_C = numbers[54]!;
-    let radiantShare = numbers[124]!;
-    let portBase_C = numbers[132]!;
-    let radiant_WK = numbers[123]!;
-    let toRadiant = numbers[57]!;
-    let airMean_C = numbers[188]!;
-    let room_WK = numbers[127]!;
-    let radiant_C = numbers[55]!;
-    let across_WK = numbers[122]!;
-    let portHeat_W = numbers[134]!;
-    let airEnd = numbers[90]!;
-    const at = numbers[95]! | 0;
-    let envelope_J = numbers[77]!;
-    let ground_J = numbers[78]!;
-    let plate_C = numbers[59]!;
-    let isFreezing = numbers[100]! | 0;
-    let hasBegun = numbers[192] === 1;
-    let firstTried = numbers[172]!;
-    let before = numbers[74]!;
-    let trial = numbers[171]!;
-    let tried = numbers[173]!;
-    let share = numbers[174]!;
-    let isOnRest = numbers[99]! | 0;
-    let restStep = numbers[98]! | 0;
-    let meanSlope = numbers[154]!;
-    let meanOffset_C = numbers[155]!;
-    let slope_Wm2K = numbers[64]!;
-    let fromSink_WK = numbers[151]!;
-    let fromConst_W = numbers[152]!;
-    let fromPlate_WK = numbers[153]!;
-    let restHour = numbers[97]! | 0;
-    let part_s = numbers[150]!;
-    let isFound = numbers[193] === 1;
-    let law = numbers[96]! | 0;
-    let heat_W = numbers[190]!;
-    let portShare = numbers[131]!;
-    const lowest_C = numbers[118]!;
-    let bottomMean_C = numbers[180]!;
-    let fanShare = numbers[189]!;
-    let portOwn_KW = numbers[133]!;
-    let fadingSeen_WK = numbers[137]!;
-    let openSeen_WK = numbers[136]!;
-    let delivered_W = numbers[191]!;
-    let earlierShare = numbers[71]!;
-    let latestShare = numbers[70]!;
-    let foundShare = numbers[178]!;
-    let tank_C = numbers[58]!;
-    let tankEnd = numbers[92]!;
-    let tankMean_C = numbers[179]!;
-    let sinkDrift_Ks = numbers[61]!;
-    let water_kgm2 = numbers[60]!;
-    let shed_J = numbers[80]!;
-    let air_Cs = numbers[75]!;
-    let radiant_Cs = numbers[76]!;
+    const open_WK = numbers[44]!;
+    const faded_K = numbers[45]!;
+    const demand_WK = numbers[46]!;
+    const setpoint_C = numbers[49]!;
+    const freezeLimit_C = numbers[54]!;
+    const hour = numbers[98]! | 0;
+    let opening = numbers[76]!;
+    let vent_WK = numbers[124]!;
+    let rowVent_WK = numbers[125]!;
+    let toRadiant_W = numbers[134]!;
+    let hourToRadiant_W = numbers[131]!;
+    let faces_W = numbers[135]!;
+    let roomDrive_W = numbers[133]!;
+    let hourToAir_W = numbers[130]!;
+    let inertia_WK = numbers[126]!;
+    let air_C = numbers[55]!;
+    let radiantShare = numbers[129]!;
+    let portBase_C = numbers[137]!;
+    let radiant_WK = numbers[128]!;
+    let toRadiant = numbers[58]!;
+    let airMean_C = numbers[203]!;
+    let room_WK = numbers[132]!;
+    let radiant_C = numbers[56]!;
+    let across_WK = numbers[127]!;
+    let portHeat_W = numbers[139]!;
+    let airEnd = numbers[94]!;
+    const at = numbers[99]! | 0;
+    let envelope_J = numbers[81]!;
+    let ground_J = numbers[82]!;
+    let plate_C = numbers[60]!;
+    let isFreezing = numbers[104]! | 0;
+    let hasBegun = numbers[207] === 1;
+    let firstTried = numbers[186]!;
+    let before = numbers[78]!;
+    let trial = numbers[185]!;
+    let tried = numbers[187]!;
+    let share = numbers[188]!;
+    let remixes = numbers[209] === 1;
+    let isMixing = numbers[105]! | 0;
+    let isOnRest = numbers[103]! | 0;
+    let restStep = numbers[102]! | 0;
+    let meanSlope = numbers[163]!;
+    let meanOffset_C = numbers[164]!;
+    let slope_Wm2K = numbers[68]!;
+    let fromSink_WK = numbers[159]!;
+    let fromConst_W = numbers[160]!;
+    let fromPlate_WK = numbers[161]!;
+    let restHour = numbers[101]! | 0;
+    let part_s = numbers[158]!;
+    let isFound = numbers[208] === 1;
+    let law = numbers[100]! | 0;
+    let heat_W = numbers[205]!;
+    let portShare = numbers[136]!;
+    const lowest_C = numbers[123]!;
+    let bottomMean_C = numbers[194]!;
+    let fanShare = numbers[204]!;
+    let portOwn_KW = numbers[138]!;
+    let fadingSeen_WK = numbers[142]!;
+    let openSeen_WK = numbers[141]!;
+    let delivered_W = numbers[206]!;
+    let earlierShare = numbers[75]!;
+    let latestShare = numbers[74]!;
+    let foundShare = numbers[192]!;
+    let tank_C = numbers[59]!;
+    let toAir = numbers[57]!;
+    let sinkDrift_Ks = numbers[62]!;
+    let tankEnd = numbers[96]!;
+    let tankMean_C = numbers[193]!;
+    let water_kgm2 = numbers[61]!;
+    let shed_J = numbers[84]!;
+    let air_Cs = numbers[79]!;
+    let radiant_Cs = numbers[80]!;
     let star_C = 0;
     let mayPump = false;
     { // runStep
         if (nightVent_WK > 0 && ventAllowed[hour] === 1) { // to openWindows
-            numbers[72] = opening;
-            numbers[119] = vent_WK;
-            numbers[129] = toRadiant_W;
-            numbers[130] = faces_W;
-            numbers[128] = roomDrive_W;
-            numbers[54] = air_C;
-            numbers[132] = portBase_C;
-            numbers[188] = airMean_C;
-            numbers[172] = firstTried;
-            numbers[74] = before;
-            numbers[171] = trial;
-            numbers[173] = tried;
+            numbers[76] = opening;
+            numbers[124] = vent_WK;
+            numbers[134] = toRadiant_W;
+            numbers[135] = faces_W;
+            numbers[133] = roomDrive_W;
+            numbers[55] = air_C;
+            numbers[137] = portBase_C;
+            numbers[203] = airMean_C;
+            numbers[186] = firstTried;
+            numbers[78] = before;
+            numbers[185] = trial;
+            numbers[187] = tried;
             openWindows(columns, whole, numbers);
-            opening = numbers[72]!;
-            vent_WK = numbers[119]!;
-            rowVent_WK = numbers[120]!;
-            toRadiant_W = numbers[129]!;
-            hourToRadiant_W = numbers[126]!;
-            roomDrive_W = numbers[128]!;
-            hourToAir_W = numbers[125]!;
-            inertia_WK = numbers[121]!;
-            radiantShare = numbers[124]!;
-            portBase_C = numbers[132]!;
-            radiant_WK = numbers[123]!;
-            toRadiant = numbers[57]!;
-            airMean_C = numbers[188]!;
-            room_WK = numbers[127]!;
-            across_WK = numbers[122]!;
-            airEnd = numbers[90]!;
-            firstTried = numbers[172]!;
-            before = numbers[74]!;
-            trial = numbers[171]!;
-            tried = numbers[173]!;
-            isFound = numbers[193] === 1;
-            portShare = numbers[131]!;
-            portOwn_KW = numbers[133]!;
-            fadingSeen_WK = numbers[137]!;
-            openSeen_WK = numbers[136]!;
+            opening = numbers[76]!;
+            vent_WK = numbers[124]!;
+            rowVent_WK = numbers[125]!;
+            toRadiant_W = numbers[134]!;
+            hourToRadiant_W = numbers[131]!;
+            roomDrive_W = numbers[133]!;
+            hourToAir_W = numbers[130]!;
+            inertia_WK = numbers[126]!;
+            radiantShare = numbers[129]!;
+            portBase_C = numbers[137]!;
+            radiant_WK = numbers[128]!;
+            toRadiant = numbers[58]!;
+            airMean_C = numbers[203]!;
+            room_WK = numbers[132]!;
+            across_WK = numbers[127]!;
+            airEnd = numbers[94]!;
+            firstTried = numbers[186]!;
+            before = numbers[78]!;
+            trial = numbers[185]!;
+            tried = numbers[187]!;
+            isFound = numbers[208] === 1;
+            portShare = numbers[136]!;
+            portOwn_KW = numbers[138]!;
+            fadingSeen_WK = numbers[142]!;
+            openSeen_WK = numbers[141]!;
+            toAir = numbers[57]!;
         }
         else {
             opening = 0;
             vent_WK = 0;
             { // prepareRoom
                 if (vent_WK !== rowVent_WK) { // to setRoomHour
-                    numbers[119] = vent_WK;
+                    numbers[124] = vent_WK;
                     setRoomHour(columns, whole, numbers);
-                    rowVent_WK = numbers[120]!;
-                    hourToRadiant_W = numbers[126]!;
-                    hourToAir_W = numbers[125]!;
-                    inertia_WK = numbers[121]!;
-                    radiantShare = numbers[124]!;
-                    radiant_WK = numbers[123]!;
-                    toRadiant = numbers[57]!;
-                    room_WK = numbers[127]!;
-                    across_WK = numbers[122]!;
-                    airEnd = numbers[90]!;
-                    portShare = numbers[131]!;
-                    portOwn_KW = numbers[133]!;
-                    fadingSeen_WK = numbers[137]!;
-                    openSeen_WK = numbers[136]!;
+                    rowVent_WK = numbers[125]!;
+                    hourToRadiant_W = numbers[131]!;
+                    hourToAir_W = numbers[130]!;
+                    inertia_WK = numbers[126]!;
+                    radiantShare = numbers[129]!;
+                    radiant_WK = numbers[128]!;
+                    toRadiant = numbers[58]!;
+                    room_WK = numbers[132]!;
+                    across_WK = numbers[127]!;
+                    airEnd = numbers[94]!;
+                    portShare = numbers[136]!;
+                    portOwn_KW = numbers[138]!;
+                    fadingSeen_WK = numbers[142]!;
+                    openSeen_WK = numbers[141]!;
+                    toAir = numbers[57]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -269,9 +275,9 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         radiantShare * toRadiant_W;
                 portBase_C = 0;
                 if (piped >= 0) { // to takePipes
-                    numbers[132] = portBase_C;
+                    numbers[137] = portBase_C;
                     takePipes(columns, whole, numbers);
-                    portBase_C = numbers[132]!;
+                    portBase_C = numbers[137]!;
                 }
                 if (meetsAir === 0 && radiant_WK > 0)
                     portBase_C += toRadiant * (toRadiant_W / radiant_WK);
@@ -320,12 +326,12 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 if (piped >= 0 && portHeat_W !== 0) {
                     { // to enterPipes
-                        numbers[134] = portHeat_W;
-                        numbers[77] = envelope_J;
-                        numbers[78] = ground_J;
+                        numbers[139] = portHeat_W;
+                        numbers[81] = envelope_J;
+                        numbers[82] = ground_J;
                         enterPipes(columns, whole, numbers);
-                        envelope_J = numbers[77]!;
-                        ground_J = numbers[78]!;
+                        envelope_J = numbers[81]!;
+                        ground_J = numbers[82]!;
                     }
                     { // takeGiven
                         const last = PER_GROUP_HERE * groups;
@@ -357,116 +363,145 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 tried = firstTried;
                 for (;;) {
                     share = tried;
-                    takePlate: { // takePlate
-                        if (share === 0) {
-                            if (isOnRest === 1) {
-                                { // prepareRest
-                                    const n = STRIDE * restStep;
-                                    meanSlope = 0;
-                                    meanOffset_C = restRows[n + MEAN]!;
-                                    slope_Wm2K = restRows[n + SLOPE]!;
+                    remixes = false;
+                    for (;;) {
+                        takePlate: { // takePlate
+                            if (!remixes)
+                                isMixing = 0;
+                            if (share === 0) {
+                                if (isOnRest === 1) {
+                                    { // prepareRest
+                                        const n = STRIDE * restStep;
+                                        meanSlope = 0;
+                                        meanOffset_C = restRows[n + MEAN]!;
+                                        slope_Wm2K = restRows[n + SLOPE]!;
+                                    }
+                                    break takePlate;
+                                }
+                                fromSink_WK = fromConst_W = fromPlate_WK = 0;
+                            }
+                            else
+                                restHour = -1;
+                            part_s = step_s;
+                            { // to settlePlate
+                                numbers[60] = plate_C;
+                                numbers[207] = hasBegun ? 1 : 0;
+                                numbers[78] = before;
+                                numbers[188] = share;
+                                numbers[209] = remixes ? 1 : 0;
+                                numbers[105] = isMixing;
+                                numbers[163] = meanSlope;
+                                numbers[164] = meanOffset_C;
+                                numbers[68] = slope_Wm2K;
+                                numbers[159] = fromSink_WK;
+                                numbers[160] = fromConst_W;
+                                numbers[161] = fromPlate_WK;
+                                numbers[101] = restHour;
+                                numbers[158] = part_s;
+                                numbers[59] = tank_C;
+                                numbers[62] = sinkDrift_Ks;
+                                numbers[61] = water_kgm2;
+                                settlePlate(columns, whole, numbers);
+                                hasBegun = numbers[207] === 1;
+                                isMixing = numbers[105]! | 0;
+                                meanSlope = numbers[163]!;
+                                meanOffset_C = numbers[164]!;
+                                slope_Wm2K = numbers[68]!;
+                                fromSink_WK = numbers[159]!;
+                                fromConst_W = numbers[160]!;
+                                fromPlate_WK = numbers[161]!;
+                            }
+                            if (share > 0) {
+                                if (layers < 2 && isMixing === 0) { // to setCharging
+                                    numbers[188] = share;
+                                    numbers[163] = meanSlope;
+                                    numbers[164] = meanOffset_C;
+                                    setCharging(numbers);
                                 }
                                 break takePlate;
                             }
-                            fromSink_WK = fromConst_W = fromPlate_WK = 0;
+                            restHour = hour;
                         }
-                        else
-                            restHour = -1;
-                        part_s = step_s;
-                        { // to settlePlate
-                            numbers[59] = plate_C;
-                            numbers[192] = hasBegun ? 1 : 0;
-                            numbers[74] = before;
-                            numbers[174] = share;
-                            numbers[154] = meanSlope;
-                            numbers[155] = meanOffset_C;
-                            numbers[64] = slope_Wm2K;
-                            numbers[151] = fromSink_WK;
-                            numbers[152] = fromConst_W;
-                            numbers[153] = fromPlate_WK;
-                            numbers[97] = restHour;
-                            numbers[150] = part_s;
-                            numbers[58] = tank_C;
-                            numbers[61] = sinkDrift_Ks;
-                            numbers[60] = water_kgm2;
-                            settlePlate(columns, whole, numbers);
-                            hasBegun = numbers[192] === 1;
-                            meanSlope = numbers[154]!;
-                            meanOffset_C = numbers[155]!;
-                            slope_Wm2K = numbers[64]!;
-                            fromSink_WK = numbers[151]!;
-                            fromConst_W = numbers[152]!;
-                            fromPlate_WK = numbers[153]!;
+                        if (layers === 0) { // to solveMass
+                            numbers[133] = roomDrive_W;
+                            numbers[137] = portBase_C;
+                            numbers[203] = airMean_C;
+                            numbers[139] = portHeat_W;
+                            numbers[188] = share;
+                            numbers[209] = remixes ? 1 : 0;
+                            numbers[105] = isMixing;
+                            numbers[163] = meanSlope;
+                            numbers[164] = meanOffset_C;
+                            solveMass(numbers);
+                            airMean_C = numbers[203]!;
+                            portHeat_W = numbers[139]!;
+                            remixes = numbers[209] === 1;
+                            isMixing = numbers[105]! | 0;
+                            tankMean_C = numbers[193]!;
                         }
-                        if (share > 0) {
-                            if (layers === 1) { // to setCharging
-                                numbers[174] = share;
-                                numbers[154] = meanSlope;
-                                numbers[155] = meanOffset_C;
-                                setCharging(numbers);
-                            }
-                            break takePlate;
+                        else { // to solveStep
+                            numbers[133] = roomDrive_W;
+                            numbers[137] = portBase_C;
+                            numbers[203] = airMean_C;
+                            numbers[186] = firstTried;
+                            numbers[78] = before;
+                            numbers[185] = trial;
+                            numbers[187] = tried;
+                            numbers[188] = share;
+                            numbers[163] = meanSlope;
+                            numbers[164] = meanOffset_C;
+                            numbers[205] = heat_W;
+                            numbers[75] = earlierShare;
+                            numbers[74] = latestShare;
+                            numbers[192] = foundShare;
+                            numbers[59] = tank_C;
+                            solveStep(columns, whole, numbers);
+                            airMean_C = numbers[203]!;
+                            firstTried = numbers[186]!;
+                            before = numbers[78]!;
+                            trial = numbers[185]!;
+                            tried = numbers[187]!;
+                            isFound = numbers[208] === 1;
+                            law = numbers[100]! | 0;
+                            heat_W = numbers[205]!;
+                            bottomMean_C = numbers[194]!;
+                            fanShare = numbers[204]!;
+                            foundShare = numbers[192]!;
+                            tankEnd = numbers[96]!;
+                            tankMean_C = numbers[193]!;
                         }
-                        restHour = hour;
-                    }
-                    { // to solveStep
-                        numbers[128] = roomDrive_W;
-                        numbers[132] = portBase_C;
-                        numbers[188] = airMean_C;
-                        numbers[172] = firstTried;
-                        numbers[74] = before;
-                        numbers[171] = trial;
-                        numbers[173] = tried;
-                        numbers[174] = share;
-                        numbers[154] = meanSlope;
-                        numbers[155] = meanOffset_C;
-                        numbers[190] = heat_W;
-                        numbers[71] = earlierShare;
-                        numbers[70] = latestShare;
-                        numbers[178] = foundShare;
-                        numbers[58] = tank_C;
-                        solveStep(columns, whole, numbers);
-                        airMean_C = numbers[188]!;
-                        firstTried = numbers[172]!;
-                        before = numbers[74]!;
-                        trial = numbers[171]!;
-                        tried = numbers[173]!;
-                        isFound = numbers[193] === 1;
-                        law = numbers[96]! | 0;
-                        heat_W = numbers[190]!;
-                        bottomMean_C = numbers[180]!;
-                        fanShare = numbers[189]!;
-                        foundShare = numbers[178]!;
-                        tankEnd = numbers[92]!;
-                        tankMean_C = numbers[179]!;
+                        if (!remixes)
+                            break;
                     }
                     if (!mayPump)
                         break;
                     { // to takeSlack
-                        numbers[174] = share;
-                        numbers[154] = meanSlope;
-                        numbers[155] = meanOffset_C;
-                        numbers[64] = slope_Wm2K;
-                        numbers[58] = tank_C;
-                        takeSlack(numbers);
+                        numbers[203] = airMean_C;
+                        numbers[188] = share;
+                        numbers[105] = isMixing;
+                        numbers[163] = meanSlope;
+                        numbers[164] = meanOffset_C;
+                        numbers[68] = slope_Wm2K;
+                        numbers[59] = tank_C;
+                        takeSlack(whole, numbers);
                     }
                     { // to nextShare
-                        numbers[172] = firstTried;
-                        numbers[74] = before;
-                        numbers[171] = trial;
-                        numbers[173] = tried;
+                        numbers[186] = firstTried;
+                        numbers[78] = before;
+                        numbers[185] = trial;
+                        numbers[187] = tried;
                         nextShare(numbers);
-                        before = numbers[74]!;
-                        trial = numbers[171]!;
-                        tried = numbers[173]!;
-                        isFound = numbers[193] === 1;
+                        before = numbers[78]!;
+                        trial = numbers[185]!;
+                        tried = numbers[187]!;
+                        isFound = numbers[208] === 1;
                     }
                     if (isFound)
                         break;
                 }
                 before = share;
             }
-            { // enterDelivery
+            if (layers > 0) { // enterDelivery
                 { // takeCarried
                     if (law === CLOSED)
                         heat_W = 0;
@@ -542,12 +577,12 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
                 if (piped >= 0 && portHeat_W !== 0) {
                     { // to enterPipes
-                        numbers[134] = portHeat_W;
-                        numbers[77] = envelope_J;
-                        numbers[78] = ground_J;
+                        numbers[139] = portHeat_W;
+                        numbers[81] = envelope_J;
+                        numbers[82] = ground_J;
                         enterPipes(columns, whole, numbers);
-                        envelope_J = numbers[77]!;
-                        ground_J = numbers[78]!;
+                        envelope_J = numbers[81]!;
+                        ground_J = numbers[82]!;
                     }
                     { // takeGiven
                         const last = PER_GROUP_HERE * groups;
@@ -561,12 +596,23 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
             }
             if (layers > 1) { // to moveLayers
-                numbers[188] = airMean_C;
-                numbers[58] = tank_C;
-                numbers[61] = sinkDrift_Ks;
+                numbers[203] = airMean_C;
+                numbers[59] = tank_C;
+                numbers[62] = sinkDrift_Ks;
                 moveLayers(columns, whole, numbers);
-                tank_C = numbers[58]!;
-                sinkDrift_Ks = numbers[61]!;
+                tank_C = numbers[59]!;
+                sinkDrift_Ks = numbers[62]!;
+            }
+            else if (layers === 0) { // moveMass
+                const begun_C = tank_C;
+                if (piped >= 0) { // readPipes
+                    tank_C = 0;
+                    for (let k = 0, m = pipedFrom + STATE; k < pipeShapes.length; k++, m += PER_MODE_HERE)
+                        tank_C += pipeShapes[k]! * modeRows[m]!;
+                }
+                else
+                    tank_C = toAir * air_C + toRadiant * radiant_C;
+                sinkDrift_Ks = (tank_C - begun_C) / step_s;
             }
             else {
                 const begun_C = tank_C;
@@ -574,33 +620,34 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 sinkDrift_Ks = (tank_C - begun_C) / step_s;
             }
             if (share > 0) { // to finishRun
-                numbers[59] = plate_C;
-                numbers[174] = share;
-                numbers[99] = isOnRest;
-                numbers[98] = restStep;
-                numbers[154] = meanSlope;
-                numbers[155] = meanOffset_C;
-                numbers[151] = fromSink_WK;
-                numbers[152] = fromConst_W;
-                numbers[153] = fromPlate_WK;
-                numbers[60] = water_kgm2;
-                numbers[80] = shed_J;
+                numbers[60] = plate_C;
+                numbers[188] = share;
+                numbers[105] = isMixing;
+                numbers[103] = isOnRest;
+                numbers[102] = restStep;
+                numbers[163] = meanSlope;
+                numbers[164] = meanOffset_C;
+                numbers[159] = fromSink_WK;
+                numbers[160] = fromConst_W;
+                numbers[161] = fromPlate_WK;
+                numbers[61] = water_kgm2;
+                numbers[84] = shed_J;
                 finishRun(whole, numbers);
-                plate_C = numbers[59]!;
-                isOnRest = numbers[99]! | 0;
-                restStep = numbers[98]! | 0;
-                water_kgm2 = numbers[60]!;
-                shed_J = numbers[80]!;
+                plate_C = numbers[60]!;
+                isOnRest = numbers[103]! | 0;
+                restStep = numbers[102]! | 0;
+                water_kgm2 = numbers[61]!;
+                shed_J = numbers[84]!;
             }
             else
                 finishRest: { // finishRest
                     const next = STRIDE * (restStep + 1);
                     if (isOnRest === 1) {
                         if (keepsBooks === 1) { // to enterRest
-                            numbers[98] = restStep;
-                            numbers[80] = shed_J;
+                            numbers[102] = restStep;
+                            numbers[84] = shed_J;
                             enterRest(columns, numbers);
-                            shed_J = numbers[80]!;
+                            shed_J = numbers[84]!;
                         }
                         plate_C = restRows[next]!;
                         water_kgm2 = restRows[next + WATER]!;
@@ -608,34 +655,24 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                         break finishRest;
                     }
                     { // to finishAlone
-                        numbers[59] = plate_C;
-                        numbers[192] = hasBegun ? 1 : 0;
-                        numbers[74] = before;
-                        numbers[174] = share;
-                        numbers[154] = meanSlope;
-                        numbers[155] = meanOffset_C;
-                        numbers[64] = slope_Wm2K;
-                        numbers[151] = fromSink_WK;
-                        numbers[152] = fromConst_W;
-                        numbers[153] = fromPlate_WK;
-                        numbers[97] = restHour;
-                        numbers[150] = part_s;
-                        numbers[58] = tank_C;
-                        numbers[61] = sinkDrift_Ks;
-                        numbers[60] = water_kgm2;
-                        numbers[80] = shed_J;
+                        numbers[60] = plate_C;
+                        numbers[163] = meanSlope;
+                        numbers[164] = meanOffset_C;
+                        numbers[68] = slope_Wm2K;
+                        numbers[159] = fromSink_WK;
+                        numbers[160] = fromConst_W;
+                        numbers[161] = fromPlate_WK;
+                        numbers[158] = part_s;
+                        numbers[61] = water_kgm2;
+                        numbers[84] = shed_J;
                         finishAlone(columns, whole, numbers);
-                        plate_C = numbers[59]!;
-                        hasBegun = numbers[192] === 1;
-                        meanSlope = numbers[154]!;
-                        meanOffset_C = numbers[155]!;
-                        slope_Wm2K = numbers[64]!;
-                        fromSink_WK = numbers[151]!;
-                        fromConst_W = numbers[152]!;
-                        fromPlate_WK = numbers[153]!;
-                        part_s = numbers[150]!;
-                        water_kgm2 = numbers[60]!;
-                        shed_J = numbers[80]!;
+                        plate_C = numbers[60]!;
+                        meanSlope = numbers[163]!;
+                        meanOffset_C = numbers[164]!;
+                        slope_Wm2K = numbers[68]!;
+                        part_s = numbers[158]!;
+                        water_kgm2 = numbers[61]!;
+                        shed_J = numbers[84]!;
                     }
                     restStep++;
                     if (isOnRest < 0)
@@ -651,55 +688,57 @@ function runStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 }
         }
         if (keepsBooks === 1) { // to enterStep
-            numbers[119] = vent_WK;
-            numbers[188] = airMean_C;
-            numbers[191] = delivered_W;
+            numbers[124] = vent_WK;
+            numbers[203] = airMean_C;
+            numbers[206] = delivered_W;
             enterStep(whole, numbers);
         }
         air_Cs += step_s * airMean_C;
         radiant_Cs += step_s * radiant_C;
     }
-    numbers[72] = opening;
-    numbers[119] = vent_WK;
-    numbers[129] = toRadiant_W;
-    numbers[130] = faces_W;
-    numbers[128] = roomDrive_W;
-    numbers[54] = air_C;
-    numbers[132] = portBase_C;
-    numbers[188] = airMean_C;
-    numbers[55] = radiant_C;
-    numbers[134] = portHeat_W;
-    numbers[77] = envelope_J;
-    numbers[78] = ground_J;
-    numbers[59] = plate_C;
-    numbers[100] = isFreezing;
-    numbers[192] = hasBegun ? 1 : 0;
-    numbers[172] = firstTried;
-    numbers[74] = before;
-    numbers[171] = trial;
-    numbers[173] = tried;
-    numbers[174] = share;
-    numbers[99] = isOnRest;
-    numbers[98] = restStep;
-    numbers[154] = meanSlope;
-    numbers[155] = meanOffset_C;
-    numbers[64] = slope_Wm2K;
-    numbers[151] = fromSink_WK;
-    numbers[152] = fromConst_W;
-    numbers[153] = fromPlate_WK;
-    numbers[97] = restHour;
-    numbers[150] = part_s;
-    numbers[190] = heat_W;
-    numbers[191] = delivered_W;
-    numbers[71] = earlierShare;
-    numbers[70] = latestShare;
-    numbers[178] = foundShare;
-    numbers[58] = tank_C;
-    numbers[61] = sinkDrift_Ks;
-    numbers[60] = water_kgm2;
-    numbers[80] = shed_J;
-    numbers[75] = air_Cs;
-    numbers[76] = radiant_Cs;
+    numbers[76] = opening;
+    numbers[124] = vent_WK;
+    numbers[134] = toRadiant_W;
+    numbers[135] = faces_W;
+    numbers[133] = roomDrive_W;
+    numbers[55] = air_C;
+    numbers[137] = portBase_C;
+    numbers[203] = airMean_C;
+    numbers[56] = radiant_C;
+    numbers[139] = portHeat_W;
+    numbers[81] = envelope_J;
+    numbers[82] = ground_J;
+    numbers[60] = plate_C;
+    numbers[104] = isFreezing;
+    numbers[207] = hasBegun ? 1 : 0;
+    numbers[186] = firstTried;
+    numbers[78] = before;
+    numbers[185] = trial;
+    numbers[187] = tried;
+    numbers[188] = share;
+    numbers[209] = remixes ? 1 : 0;
+    numbers[105] = isMixing;
+    numbers[103] = isOnRest;
+    numbers[102] = restStep;
+    numbers[163] = meanSlope;
+    numbers[164] = meanOffset_C;
+    numbers[68] = slope_Wm2K;
+    numbers[159] = fromSink_WK;
+    numbers[160] = fromConst_W;
+    numbers[161] = fromPlate_WK;
+    numbers[101] = restHour;
+    numbers[158] = part_s;
+    numbers[205] = heat_W;
+    numbers[206] = delivered_W;
+    numbers[75] = earlierShare;
+    numbers[74] = latestShare;
+    numbers[192] = foundShare;
+    numbers[59] = tank_C;
+    numbers[62] = sinkDrift_Ks;
+    numbers[61] = water_kgm2;
+    numbers[84] = shed_J;
+    numbers[79] = air_Cs;
+    numbers[80] = radiant_Cs;
 }
 function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, outdoors_C, dews_C, mayRun, balances_C, conductances_Wm2K, faceRows } = columns;
@@ -710,47 +749,48 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
     const pump_W = numbers[36]!;
     const fluidToPlate_Wm2K = numbers[37]!;
     const pipeShare = numbers[38]!;
-    const dewMargin_K = numbers[47]!;
-    const startDifference_K = numbers[49]!;
-    const stopDifference_K = numbers[50]!;
-    const leastDrop_K = numbers[51]!;
-    let at = numbers[95]! | 0;
-    const hour = numbers[94]! | 0;
-    let rowVent_WK = numbers[120]!;
-    let faces_W = numbers[130]!;
-    let outdoor_C = numbers[117]!;
-    let air_Cs = numbers[75]!;
-    let radiant_Cs = numbers[76]!;
-    let envelope_J = numbers[77]!;
-    let ground_J = numbers[78]!;
-    let nightVent_J = numbers[79]!;
-    let shed_J = numbers[80]!;
-    let taken_J = numbers[81]!;
-    let pipes_J = numbers[82]!;
-    let pump_J = numbers[83]!;
-    let fan_J = numbers[84]!;
-    let gain_J = numbers[85]!;
-    let delivered_J = numbers[86]!;
-    let run_s = numbers[87]!;
-    let return_Cs = numbers[88]!;
-    let lowest_C = numbers[118]!;
-    let from_C = numbers[175]!;
-    let band_K = numbers[176]!;
-    let faceAir_C = numbers[102]!;
-    let vapour_Pa = numbers[103]!;
-    let massTransfer = numbers[104]!;
-    let dryGain_Wm2 = numbers[105]!;
-    let wetGain_Wm2 = numbers[106]!;
-    let cold0 = numbers[107]!;
-    let cold1 = numbers[108]!;
-    let cold2 = numbers[109]!;
-    let cold3 = numbers[110]!;
-    let hot0 = numbers[111]!;
-    let hot1 = numbers[112]!;
-    let hot2 = numbers[113]!;
-    let hot3 = numbers[114]!;
-    let still_Wm2K = numbers[115]!;
-    let stillRise_Wm2K2 = numbers[116]!;
+    const sinkShare = numbers[39]!;
+    const dewMargin_K = numbers[48]!;
+    const startDifference_K = numbers[50]!;
+    const stopDifference_K = numbers[51]!;
+    const leastDrop_K = numbers[52]!;
+    let at = numbers[99]! | 0;
+    const hour = numbers[98]! | 0;
+    let rowVent_WK = numbers[125]!;
+    let faces_W = numbers[135]!;
+    let outdoor_C = numbers[122]!;
+    let air_Cs = numbers[79]!;
+    let radiant_Cs = numbers[80]!;
+    let envelope_J = numbers[81]!;
+    let ground_J = numbers[82]!;
+    let nightVent_J = numbers[83]!;
+    let shed_J = numbers[84]!;
+    let taken_J = numbers[85]!;
+    let pipes_J = numbers[86]!;
+    let pump_J = numbers[87]!;
+    let fan_J = numbers[88]!;
+    let gain_J = numbers[89]!;
+    let delivered_J = numbers[90]!;
+    let run_s = numbers[91]!;
+    let return_Cs = numbers[92]!;
+    let lowest_C = numbers[123]!;
+    let from_C = numbers[189]!;
+    let band_K = numbers[190]!;
+    let faceAir_C = numbers[107]!;
+    let vapour_Pa = numbers[108]!;
+    let massTransfer = numbers[109]!;
+    let dryGain_Wm2 = numbers[110]!;
+    let wetGain_Wm2 = numbers[111]!;
+    let cold0 = numbers[112]!;
+    let cold1 = numbers[113]!;
+    let cold2 = numbers[114]!;
+    let cold3 = numbers[115]!;
+    let hot0 = numbers[116]!;
+    let hot1 = numbers[117]!;
+    let hot2 = numbers[118]!;
+    let hot3 = numbers[119]!;
+    let still_Wm2K = numbers[120]!;
+    let stillRise_Wm2K2 = numbers[121]!;
     beginHour: { // beginHour
         at = hour * stride;
         rowVent_WK = -1;
@@ -777,8 +817,9 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
             const e = slope > 0 ? 1 - decay((factor * (slope * area_m2)) / rate_WK) : 0;
             const p = (1 - a) * (1 - a) * (1 - e);
             const q = (1 - a) * e * balance_C + a * (1 + (1 - a) * (1 - e)) * outdoor_C + pump_W / rate_WK;
-            const pays_C = Math.max(balance_C + stopDifference_K / e, q / (1 - p));
-            from_C = Math.max(balance_C + leastDrop_K / e, q / (1 - p));
+            const against = 1 - (1 - e) * (1 - sinkShare);
+            const pays_C = Math.max(balance_C + (stopDifference_K * against) / e, q / (1 - p));
+            from_C = Math.max(balance_C + (leastDrop_K * against) / e, q / (1 - p));
             const wide_K = Math.max(balance_C + startDifference_K, pays_C) - from_C;
             band_K = wide_K > NARROWEST_K ? wide_K : NARROWEST_K;
         }
@@ -799,42 +840,42 @@ function beginHour(columns: Columns, whole: Whole, numbers: Float64Array): void 
         still_Wm2K = faceRows[face + 13]!;
         stillRise_Wm2K2 = faceRows[face + 14]!;
     }
-    numbers[95] = at;
-    numbers[120] = rowVent_WK;
-    numbers[130] = faces_W;
-    numbers[117] = outdoor_C;
-    numbers[75] = air_Cs;
-    numbers[76] = radiant_Cs;
-    numbers[77] = envelope_J;
-    numbers[78] = ground_J;
-    numbers[79] = nightVent_J;
-    numbers[80] = shed_J;
-    numbers[81] = taken_J;
-    numbers[82] = pipes_J;
-    numbers[83] = pump_J;
-    numbers[84] = fan_J;
-    numbers[85] = gain_J;
-    numbers[86] = delivered_J;
-    numbers[87] = run_s;
-    numbers[88] = return_Cs;
-    numbers[118] = lowest_C;
-    numbers[175] = from_C;
-    numbers[176] = band_K;
-    numbers[102] = faceAir_C;
-    numbers[103] = vapour_Pa;
-    numbers[104] = massTransfer;
-    numbers[105] = dryGain_Wm2;
-    numbers[106] = wetGain_Wm2;
-    numbers[107] = cold0;
-    numbers[108] = cold1;
-    numbers[109] = cold2;
-    numbers[110] = cold3;
-    numbers[111] = hot0;
-    numbers[112] = hot1;
-    numbers[113] = hot2;
-    numbers[114] = hot3;
-    numbers[115] = still_Wm2K;
-    numbers[116] = stillRise_Wm2K2;
+    numbers[99] = at;
+    numbers[125] = rowVent_WK;
+    numbers[135] = faces_W;
+    numbers[122] = outdoor_C;
+    numbers[79] = air_Cs;
+    numbers[80] = radiant_Cs;
+    numbers[81] = envelope_J;
+    numbers[82] = ground_J;
+    numbers[83] = nightVent_J;
+    numbers[84] = shed_J;
+    numbers[85] = taken_J;
+    numbers[86] = pipes_J;
+    numbers[87] = pump_J;
+    numbers[88] = fan_J;
+    numbers[89] = gain_J;
+    numbers[90] = delivered_J;
+    numbers[91] = run_s;
+    numbers[92] = return_Cs;
+    numbers[123] = lowest_C;
+    numbers[189] = from_C;
+    numbers[190] = band_K;
+    numbers[107] = faceAir_C;
+    numbers[108] = vapour_Pa;
+    numbers[109] = massTransfer;
+    numbers[110] = dryGain_Wm2;
+    numbers[111] = wetGain_Wm2;
+    numbers[112] = cold0;
+    numbers[113] = cold1;
+    numbers[114] = cold2;
+    numbers[115] = cold3;
+    numbers[116] = hot0;
+    numbers[117] = hot1;
+    numbers[118] = hot2;
+    numbers[119] = hot3;
+    numbers[120] = still_Wm2K;
+    numbers[121] = stillRise_Wm2K2;
 }
 function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows } = columns;
@@ -847,29 +888,29 @@ function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): voi
     const pipeCb = numbers[7]!;
     const pipeInner_Wm2K = numbers[8]!;
     const pipeArea_m2 = numbers[9]!;
-    const open_WK = numbers[43]!;
-    const at = numbers[95]! | 0;
-    const vent_WK = numbers[119]!;
-    let endOf_WK = numbers[91]!;
-    let x = numbers[138]!;
-    let endOverMean = numbers[139]!;
-    let airEnd = numbers[90]!;
-    let rowVent_WK = numbers[120]!;
-    let inertia_WK = numbers[121]!;
-    let across_WK = numbers[122]!;
-    let radiant_WK = numbers[123]!;
-    let radiantShare = numbers[124]!;
-    let hourToAir_W = numbers[125]!;
-    const outdoor_C = numbers[117]!;
-    let hourToRadiant_W = numbers[126]!;
-    let room_WK = numbers[127]!;
-    let pipeReach = numbers[135]!;
-    let toAir = numbers[56]!;
-    let toRadiant = numbers[57]!;
-    let portShare = numbers[131]!;
-    let portOwn_KW = numbers[133]!;
-    let openSeen_WK = numbers[136]!;
-    let fadingSeen_WK = numbers[137]!;
+    const open_WK = numbers[44]!;
+    const at = numbers[99]! | 0;
+    const vent_WK = numbers[124]!;
+    let endOf_WK = numbers[95]!;
+    let x = numbers[143]!;
+    let endOverMean = numbers[144]!;
+    let airEnd = numbers[94]!;
+    let rowVent_WK = numbers[125]!;
+    let inertia_WK = numbers[126]!;
+    let across_WK = numbers[127]!;
+    let radiant_WK = numbers[128]!;
+    let radiantShare = numbers[129]!;
+    let hourToAir_W = numbers[130]!;
+    const outdoor_C = numbers[122]!;
+    let hourToRadiant_W = numbers[131]!;
+    let room_WK = numbers[132]!;
+    let pipeReach = numbers[140]!;
+    let toAir = numbers[57]!;
+    let toRadiant = numbers[58]!;
+    let portShare = numbers[136]!;
+    let portOwn_KW = numbers[138]!;
+    let openSeen_WK = numbers[141]!;
+    let fadingSeen_WK = numbers[142]!;
     let pipeOwn_KW = 0;
     { // setRoomHour
         const air_WK = rows[at]! + vent_WK;
@@ -907,72 +948,72 @@ function setRoomHour(columns: Columns, whole: Whole, numbers: Float64Array): voi
         openSeen_WK = open_WK / (1 + portOwn_KW * open_WK);
         fadingSeen_WK = (2 * open_WK) / (1 + portOwn_KW * (2 * open_WK));
     }
-    numbers[91] = endOf_WK;
-    numbers[138] = x;
-    numbers[139] = endOverMean;
-    numbers[90] = airEnd;
-    numbers[120] = rowVent_WK;
-    numbers[121] = inertia_WK;
-    numbers[122] = across_WK;
-    numbers[123] = radiant_WK;
-    numbers[124] = radiantShare;
-    numbers[125] = hourToAir_W;
-    numbers[126] = hourToRadiant_W;
-    numbers[127] = room_WK;
-    numbers[135] = pipeReach;
-    numbers[56] = toAir;
-    numbers[57] = toRadiant;
-    numbers[131] = portShare;
-    numbers[133] = portOwn_KW;
-    numbers[136] = openSeen_WK;
-    numbers[137] = fadingSeen_WK;
+    numbers[95] = endOf_WK;
+    numbers[143] = x;
+    numbers[144] = endOverMean;
+    numbers[94] = airEnd;
+    numbers[125] = rowVent_WK;
+    numbers[126] = inertia_WK;
+    numbers[127] = across_WK;
+    numbers[128] = radiant_WK;
+    numbers[129] = radiantShare;
+    numbers[130] = hourToAir_W;
+    numbers[131] = hourToRadiant_W;
+    numbers[132] = room_WK;
+    numbers[140] = pipeReach;
+    numbers[57] = toAir;
+    numbers[58] = toRadiant;
+    numbers[136] = portShare;
+    numbers[138] = portOwn_KW;
+    numbers[141] = openSeen_WK;
+    numbers[142] = fadingSeen_WK;
 }
 function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { meetsAir, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankCapacity_JK = numbers[39]!;
-    const tankLoss_WK = numbers[40]!;
-    const topLoss_WK = numbers[41]!;
-    const open_WK = numbers[43]!;
-    const faded_K = numbers[44]!;
-    const demand_WK = numbers[45]!;
-    const fan_W = numbers[46]!;
-    const setpoint_C = numbers[48]!;
-    const tank_C = numbers[58]!;
-    let law = numbers[96]! | 0;
-    const latestShare = numbers[70]!;
-    const earlierShare = numbers[71]!;
-    let fanShare = numbers[189]!;
-    const outdoor_C = numbers[117]!;
-    const room_WK = numbers[127]!;
-    const roomDrive_W = numbers[128]!;
-    const share = numbers[174]!;
-    const charging_WK = numbers[165]!;
-    const charging_W = numbers[164]!;
-    const fadingSeen_WK = numbers[137]!;
-    const openSeen_WK = numbers[136]!;
-    const portShare = numbers[131]!;
-    const lowest_C = numbers[118]!;
-    const portBase_C = numbers[132]!;
-    const portOwn_KW = numbers[133]!;
-    let joined_WK = numbers[182]!;
-    let topAir_WK = numbers[183]!;
-    let airBottom_WK = numbers[184]!;
-    let topDrive_W = numbers[185]!;
-    let airOwn_WK = numbers[186]!;
-    let airDrive_W = numbers[187]!;
-    let tankPace = numbers[93]!;
-    let x = numbers[138]!;
-    let endOverMean = numbers[139]!;
-    let tankEnd = numbers[92]!;
-    let airMean_C = numbers[188]!;
-    let tankMean_C = numbers[179]!;
-    let bottomMean_C = numbers[180]!;
-    let layersMean_C = numbers[181]!;
-    let settled = numbers[73]!;
-    let heat_W = numbers[190]!;
-    let foundShare = numbers[178]!;
+    const tankCapacity_JK = numbers[40]!;
+    const tankLoss_WK = numbers[41]!;
+    const topLoss_WK = numbers[42]!;
+    const open_WK = numbers[44]!;
+    const faded_K = numbers[45]!;
+    const demand_WK = numbers[46]!;
+    const fan_W = numbers[47]!;
+    const setpoint_C = numbers[49]!;
+    const tank_C = numbers[59]!;
+    let law = numbers[100]! | 0;
+    const latestShare = numbers[74]!;
+    const earlierShare = numbers[75]!;
+    let fanShare = numbers[204]!;
+    const outdoor_C = numbers[122]!;
+    const room_WK = numbers[132]!;
+    const roomDrive_W = numbers[133]!;
+    const share = numbers[188]!;
+    const charging_WK = numbers[179]!;
+    const charging_W = numbers[178]!;
+    const fadingSeen_WK = numbers[142]!;
+    const openSeen_WK = numbers[141]!;
+    const portShare = numbers[136]!;
+    const lowest_C = numbers[123]!;
+    const portBase_C = numbers[137]!;
+    const portOwn_KW = numbers[138]!;
+    let joined_WK = numbers[196]!;
+    let topAir_WK = numbers[197]!;
+    let airBottom_WK = numbers[198]!;
+    let topDrive_W = numbers[199]!;
+    let airOwn_WK = numbers[200]!;
+    let airDrive_W = numbers[201]!;
+    let tankPace = numbers[97]!;
+    let x = numbers[143]!;
+    let endOverMean = numbers[144]!;
+    let tankEnd = numbers[96]!;
+    let airMean_C = numbers[203]!;
+    let tankMean_C = numbers[193]!;
+    let bottomMean_C = numbers[194]!;
+    let layersMean_C = numbers[195]!;
+    let settled = numbers[77]!;
+    let heat_W = numbers[205]!;
+    let foundShare = numbers[192]!;
     let warmest_C = 0;
     let spent = false;
     let changed = false;
@@ -1037,29 +1078,29 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
                 if (layers > 1) { // to solveLayers
-                    numbers[96] = law;
-                    numbers[189] = fanShare;
-                    numbers[182] = joined_WK;
-                    numbers[183] = topAir_WK;
-                    numbers[184] = airBottom_WK;
-                    numbers[185] = topDrive_W;
-                    numbers[186] = airOwn_WK;
-                    numbers[187] = airDrive_W;
-                    numbers[138] = x;
-                    numbers[139] = endOverMean;
-                    numbers[92] = tankEnd;
-                    numbers[188] = airMean_C;
-                    numbers[179] = tankMean_C;
-                    numbers[180] = bottomMean_C;
-                    numbers[181] = layersMean_C;
+                    numbers[100] = law;
+                    numbers[204] = fanShare;
+                    numbers[196] = joined_WK;
+                    numbers[197] = topAir_WK;
+                    numbers[198] = airBottom_WK;
+                    numbers[199] = topDrive_W;
+                    numbers[200] = airOwn_WK;
+                    numbers[201] = airDrive_W;
+                    numbers[143] = x;
+                    numbers[144] = endOverMean;
+                    numbers[96] = tankEnd;
+                    numbers[203] = airMean_C;
+                    numbers[193] = tankMean_C;
+                    numbers[194] = bottomMean_C;
+                    numbers[195] = layersMean_C;
                     solveLayers(columns, whole, numbers);
-                    x = numbers[138]!;
-                    endOverMean = numbers[139]!;
-                    tankEnd = numbers[92]!;
-                    airMean_C = numbers[188]!;
-                    tankMean_C = numbers[179]!;
-                    bottomMean_C = numbers[180]!;
-                    layersMean_C = numbers[181]!;
+                    x = numbers[143]!;
+                    endOverMean = numbers[144]!;
+                    tankEnd = numbers[96]!;
+                    airMean_C = numbers[203]!;
+                    tankMean_C = numbers[193]!;
+                    bottomMean_C = numbers[194]!;
+                    layersMean_C = numbers[195]!;
                 }
                 else { // solveMixed
                     const airTank_WK = airBottom_WK;
@@ -1189,94 +1230,102 @@ function solveStep(columns: Columns, whole: Whole, numbers: Float64Array): void 
                 break;
         }
         { // to settle
-            numbers[96] = law;
-            numbers[189] = fanShare;
-            numbers[182] = joined_WK;
-            numbers[183] = topAir_WK;
-            numbers[184] = airBottom_WK;
-            numbers[185] = topDrive_W;
-            numbers[186] = airOwn_WK;
-            numbers[187] = airDrive_W;
-            numbers[93] = tankPace;
-            numbers[138] = x;
-            numbers[139] = endOverMean;
-            numbers[92] = tankEnd;
-            numbers[188] = airMean_C;
-            numbers[179] = tankMean_C;
-            numbers[180] = bottomMean_C;
-            numbers[181] = layersMean_C;
-            numbers[73] = settled;
-            numbers[190] = heat_W;
+            numbers[100] = law;
+            numbers[204] = fanShare;
+            numbers[196] = joined_WK;
+            numbers[197] = topAir_WK;
+            numbers[198] = airBottom_WK;
+            numbers[199] = topDrive_W;
+            numbers[200] = airOwn_WK;
+            numbers[201] = airDrive_W;
+            numbers[97] = tankPace;
+            numbers[143] = x;
+            numbers[144] = endOverMean;
+            numbers[96] = tankEnd;
+            numbers[203] = airMean_C;
+            numbers[193] = tankMean_C;
+            numbers[194] = bottomMean_C;
+            numbers[195] = layersMean_C;
+            numbers[77] = settled;
+            numbers[205] = heat_W;
             settle(columns, whole, numbers);
-            law = numbers[96]! | 0;
-            fanShare = numbers[189]!;
-            joined_WK = numbers[182]!;
-            topAir_WK = numbers[183]!;
-            airBottom_WK = numbers[184]!;
-            topDrive_W = numbers[185]!;
-            airOwn_WK = numbers[186]!;
-            airDrive_W = numbers[187]!;
-            tankPace = numbers[93]!;
-            x = numbers[138]!;
-            endOverMean = numbers[139]!;
-            tankEnd = numbers[92]!;
-            airMean_C = numbers[188]!;
-            tankMean_C = numbers[179]!;
-            bottomMean_C = numbers[180]!;
-            layersMean_C = numbers[181]!;
-            settled = numbers[73]!;
-            heat_W = numbers[190]!;
+            law = numbers[100]! | 0;
+            fanShare = numbers[204]!;
+            joined_WK = numbers[196]!;
+            topAir_WK = numbers[197]!;
+            airBottom_WK = numbers[198]!;
+            topDrive_W = numbers[199]!;
+            airOwn_WK = numbers[200]!;
+            airDrive_W = numbers[201]!;
+            tankPace = numbers[97]!;
+            x = numbers[143]!;
+            endOverMean = numbers[144]!;
+            tankEnd = numbers[96]!;
+            airMean_C = numbers[203]!;
+            tankMean_C = numbers[193]!;
+            bottomMean_C = numbers[194]!;
+            layersMean_C = numbers[195]!;
+            settled = numbers[77]!;
+            heat_W = numbers[205]!;
         }
     }
-    numbers[96] = law;
-    numbers[189] = fanShare;
-    numbers[182] = joined_WK;
-    numbers[183] = topAir_WK;
-    numbers[184] = airBottom_WK;
-    numbers[185] = topDrive_W;
-    numbers[186] = airOwn_WK;
-    numbers[187] = airDrive_W;
-    numbers[93] = tankPace;
-    numbers[138] = x;
-    numbers[139] = endOverMean;
-    numbers[92] = tankEnd;
-    numbers[188] = airMean_C;
-    numbers[179] = tankMean_C;
-    numbers[180] = bottomMean_C;
-    numbers[181] = layersMean_C;
-    numbers[73] = settled;
-    numbers[190] = heat_W;
-    numbers[178] = foundShare;
+    numbers[100] = law;
+    numbers[204] = fanShare;
+    numbers[196] = joined_WK;
+    numbers[197] = topAir_WK;
+    numbers[198] = airBottom_WK;
+    numbers[199] = topDrive_W;
+    numbers[200] = airOwn_WK;
+    numbers[201] = airDrive_W;
+    numbers[97] = tankPace;
+    numbers[143] = x;
+    numbers[144] = endOverMean;
+    numbers[96] = tankEnd;
+    numbers[203] = airMean_C;
+    numbers[193] = tankMean_C;
+    numbers[194] = bottomMean_C;
+    numbers[195] = layersMean_C;
+    numbers[77] = settled;
+    numbers[205] = heat_W;
+    numbers[192] = foundShare;
 }
 function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
     const rate_WK = numbers[35]!;
-    const betweenLayers_WK = numbers[42]!;
-    const open_WK = numbers[43]!;
-    const share = numbers[174]!;
-    const law = numbers[96]! | 0;
-    const fanShare = numbers[189]!;
-    const joined_WK = numbers[182]!;
-    const backTop = numbers[161]!;
-    const backPlate = numbers[162]!;
-    const meanSlope = numbers[154]!;
-    const meanOffset_C = numbers[155]!;
-    const backConst_C = numbers[163]!;
-    const outdoor_C = numbers[117]!;
-    const topDrive_W = numbers[185]!;
-    const topAir_WK = numbers[183]!;
-    let x = numbers[138]!;
-    let endOverMean = numbers[139]!;
-    const airOwn_WK = numbers[186]!;
-    const airDrive_W = numbers[187]!;
-    const airBottom_WK = numbers[184]!;
-    let airMean_C = numbers[188]!;
-    let tankMean_C = numbers[179]!;
-    let bottomMean_C = numbers[180]!;
-    let layersMean_C = numbers[181]!;
-    let tankEnd = numbers[92]!;
+    const betweenLayers_WK = numbers[43]!;
+    const open_WK = numbers[44]!;
+    const share = numbers[188]!;
+    const law = numbers[100]! | 0;
+    const fanShare = numbers[204]!;
+    const joined_WK = numbers[196]!;
+    const backTop = numbers[170]!;
+    const backPlate = numbers[171]!;
+    const meanSlope = numbers[163]!;
+    const meanOffset_C = numbers[164]!;
+    const backConst_C = numbers[172]!;
+    let gives_WK = numbers[202]!;
+    const outdoor_C = numbers[122]!;
+    const topDrive_W = numbers[199]!;
+    const topAir_WK = numbers[197]!;
+    let x = numbers[143]!;
+    let endOverMean = numbers[144]!;
+    const airOwn_WK = numbers[200]!;
+    const airDrive_W = numbers[201]!;
+    const airBottom_WK = numbers[198]!;
+    let airMean_C = numbers[203]!;
+    let tankMean_C = numbers[193]!;
+    let bottomMean_C = numbers[194]!;
+    let layersMean_C = numbers[195]!;
+    let tankEnd = numbers[96]!;
+    let about_C = numbers[173]!;
+    let plateMean_C = numbers[174]!;
+    let top_C = numbers[175]!;
+    const topSink = numbers[63]!;
+    const topPlate = numbers[64]!;
+    const topConst_C = numbers[65]!;
+    let back_C = numbers[177]!;
     let entryAt = 0;
     let up_WK = 0;
     let down_WK = 0;
@@ -1292,7 +1341,6 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
     let entryDrive_W = 0;
     let entryAir_WK = 0;
     let layerAt = 0;
-    let gives_WK = 0;
     let takes_W = 0;
     let meetsAir_WK = 0;
     let below_WK = 0;
@@ -1501,30 +1549,39 @@ function solveLayers(columns: Columns, whole: Whole, numbers: Float64Array): voi
             }
             if (up_WK === 0 || entryAt === 0)
                 break;
-            const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
-            const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
+            about_C = tankMean_C;
+            { // takeBack
+                plateMean_C = meanSlope * about_C + meanOffset_C;
+                top_C = topSink * about_C + topPlate * plateMean_C + topConst_C;
+                back_C = backTop * top_C + backPlate * plateMean_C + backConst_C;
+            }
             if (back_C <= layerRows[entryAt + LAYER_MEAN_C]!)
                 break;
             entryAt -= PER_LAYER_HERE;
         }
     }
-    numbers[138] = x;
-    numbers[139] = endOverMean;
-    numbers[188] = airMean_C;
-    numbers[179] = tankMean_C;
-    numbers[180] = bottomMean_C;
-    numbers[181] = layersMean_C;
-    numbers[92] = tankEnd;
+    numbers[202] = gives_WK;
+    numbers[143] = x;
+    numbers[144] = endOverMean;
+    numbers[203] = airMean_C;
+    numbers[193] = tankMean_C;
+    numbers[194] = bottomMean_C;
+    numbers[195] = layersMean_C;
+    numbers[96] = tankEnd;
+    numbers[173] = about_C;
+    numbers[174] = plateMean_C;
+    numbers[175] = top_C;
+    numbers[177] = back_C;
 }
 function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const outdoor_C = numbers[117]!;
-    const airMean_C = numbers[188]!;
-    let gain_J = numbers[85]!;
-    let sinkDrift_Ks = numbers[61]!;
-    let tank_C = numbers[58]!;
+    const outdoor_C = numbers[122]!;
+    const airMean_C = numbers[203]!;
+    let gain_J = numbers[89]!;
+    let sinkDrift_Ks = numbers[62]!;
+    let tank_C = numbers[59]!;
     { // moveLayers
         const end = PER_LAYER_HERE * layers;
         const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
@@ -1551,64 +1608,64 @@ function moveLayers(columns: Columns, whole: Whole, numbers: Float64Array): void
         }
         tank_C = layerRows[LAYER_C]!;
     }
-    numbers[85] = gain_J;
-    numbers[61] = sinkDrift_Ks;
-    numbers[58] = tank_C;
+    numbers[89] = gain_J;
+    numbers[62] = sinkDrift_Ks;
+    numbers[59] = tank_C;
 }
 function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { layerRows } = columns;
     const { meetsAir, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankCapacity_JK = numbers[39]!;
-    const tankLoss_WK = numbers[40]!;
-    const topLoss_WK = numbers[41]!;
-    const open_WK = numbers[43]!;
-    const faded_K = numbers[44]!;
-    const demand_WK = numbers[45]!;
-    const fan_W = numbers[46]!;
-    const setpoint_C = numbers[48]!;
-    let low = numbers[166]!;
-    let high = numbers[167]!;
-    let lowSlack_K = numbers[168]!;
-    let highSlack_K = numbers[169]!;
-    let side = numbers[170]!;
-    let trial = numbers[171]!;
-    let firstTried = numbers[172]!;
-    let tried = numbers[173]!;
-    let settled = numbers[73]!;
-    let fanShare = numbers[189]!;
-    let law = numbers[96]! | 0;
-    const outdoor_C = numbers[117]!;
-    const room_WK = numbers[127]!;
-    const roomDrive_W = numbers[128]!;
-    const share = numbers[174]!;
-    const charging_WK = numbers[165]!;
-    const charging_W = numbers[164]!;
-    const fadingSeen_WK = numbers[137]!;
-    const openSeen_WK = numbers[136]!;
-    const portShare = numbers[131]!;
-    const lowest_C = numbers[118]!;
-    const portBase_C = numbers[132]!;
-    const portOwn_KW = numbers[133]!;
-    let joined_WK = numbers[182]!;
-    let topAir_WK = numbers[183]!;
-    let airBottom_WK = numbers[184]!;
-    let topDrive_W = numbers[185]!;
-    let airOwn_WK = numbers[186]!;
-    let airDrive_W = numbers[187]!;
-    let tankPace = numbers[93]!;
-    let x = numbers[138]!;
-    let endOverMean = numbers[139]!;
-    let tankEnd = numbers[92]!;
-    const tank_C = numbers[58]!;
-    let airMean_C = numbers[188]!;
-    let tankMean_C = numbers[179]!;
-    let bottomMean_C = numbers[180]!;
-    let layersMean_C = numbers[181]!;
-    let heat_W = numbers[190]!;
-    let dewHolds = numbers[101]! | 0;
-    let slack_K = numbers[177]!;
-    let isFound = numbers[193] === 1;
+    const tankCapacity_JK = numbers[40]!;
+    const tankLoss_WK = numbers[41]!;
+    const topLoss_WK = numbers[42]!;
+    const open_WK = numbers[44]!;
+    const faded_K = numbers[45]!;
+    const demand_WK = numbers[46]!;
+    const fan_W = numbers[47]!;
+    const setpoint_C = numbers[49]!;
+    let low = numbers[180]!;
+    let high = numbers[181]!;
+    let lowSlack_K = numbers[182]!;
+    let highSlack_K = numbers[183]!;
+    let side = numbers[184]!;
+    let trial = numbers[185]!;
+    let firstTried = numbers[186]!;
+    let tried = numbers[187]!;
+    let settled = numbers[77]!;
+    let fanShare = numbers[204]!;
+    let law = numbers[100]! | 0;
+    const outdoor_C = numbers[122]!;
+    const room_WK = numbers[132]!;
+    const roomDrive_W = numbers[133]!;
+    const share = numbers[188]!;
+    const charging_WK = numbers[179]!;
+    const charging_W = numbers[178]!;
+    const fadingSeen_WK = numbers[142]!;
+    const openSeen_WK = numbers[141]!;
+    const portShare = numbers[136]!;
+    const lowest_C = numbers[123]!;
+    const portBase_C = numbers[137]!;
+    const portOwn_KW = numbers[138]!;
+    let joined_WK = numbers[196]!;
+    let topAir_WK = numbers[197]!;
+    let airBottom_WK = numbers[198]!;
+    let topDrive_W = numbers[199]!;
+    let airOwn_WK = numbers[200]!;
+    let airDrive_W = numbers[201]!;
+    let tankPace = numbers[97]!;
+    let x = numbers[143]!;
+    let endOverMean = numbers[144]!;
+    let tankEnd = numbers[96]!;
+    const tank_C = numbers[59]!;
+    let airMean_C = numbers[203]!;
+    let tankMean_C = numbers[193]!;
+    let bottomMean_C = numbers[194]!;
+    let layersMean_C = numbers[195]!;
+    let heat_W = numbers[205]!;
+    let dewHolds = numbers[106]! | 0;
+    let slack_K = numbers[191]!;
+    let isFound = numbers[208] === 1;
     { // settle
         const low1 = low, high1 = high, lowSlack1 = lowSlack_K, highSlack1 = highSlack_K;
         const side1 = side, trial1 = trial, first1 = firstTried, tried1 = tried;
@@ -1671,29 +1728,29 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 airOwn_WK = air_WK;
                 airDrive_W = air_W;
                 if (layers > 1) { // to solveLayers
-                    numbers[189] = fanShare;
-                    numbers[96] = law;
-                    numbers[182] = joined_WK;
-                    numbers[183] = topAir_WK;
-                    numbers[184] = airBottom_WK;
-                    numbers[185] = topDrive_W;
-                    numbers[186] = airOwn_WK;
-                    numbers[187] = airDrive_W;
-                    numbers[138] = x;
-                    numbers[139] = endOverMean;
-                    numbers[92] = tankEnd;
-                    numbers[188] = airMean_C;
-                    numbers[179] = tankMean_C;
-                    numbers[180] = bottomMean_C;
-                    numbers[181] = layersMean_C;
+                    numbers[204] = fanShare;
+                    numbers[100] = law;
+                    numbers[196] = joined_WK;
+                    numbers[197] = topAir_WK;
+                    numbers[198] = airBottom_WK;
+                    numbers[199] = topDrive_W;
+                    numbers[200] = airOwn_WK;
+                    numbers[201] = airDrive_W;
+                    numbers[143] = x;
+                    numbers[144] = endOverMean;
+                    numbers[96] = tankEnd;
+                    numbers[203] = airMean_C;
+                    numbers[193] = tankMean_C;
+                    numbers[194] = bottomMean_C;
+                    numbers[195] = layersMean_C;
                     solveLayers(columns, whole, numbers);
-                    x = numbers[138]!;
-                    endOverMean = numbers[139]!;
-                    tankEnd = numbers[92]!;
-                    airMean_C = numbers[188]!;
-                    tankMean_C = numbers[179]!;
-                    bottomMean_C = numbers[180]!;
-                    layersMean_C = numbers[181]!;
+                    x = numbers[143]!;
+                    endOverMean = numbers[144]!;
+                    tankEnd = numbers[96]!;
+                    airMean_C = numbers[203]!;
+                    tankMean_C = numbers[193]!;
+                    bottomMean_C = numbers[194]!;
+                    layersMean_C = numbers[195]!;
                 }
                 else { // solveMixed
                     const airTank_WK = airBottom_WK;
@@ -1750,24 +1807,24 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
                 slack_K = ((letIn_W < asked_W ? letIn_W : asked_W) - heat_W) / open_WK;
             }
             { // to nextShare
-                numbers[166] = low;
-                numbers[167] = high;
-                numbers[168] = lowSlack_K;
-                numbers[169] = highSlack_K;
-                numbers[170] = side;
-                numbers[171] = trial;
-                numbers[172] = firstTried;
-                numbers[173] = tried;
-                numbers[177] = slack_K;
+                numbers[180] = low;
+                numbers[181] = high;
+                numbers[182] = lowSlack_K;
+                numbers[183] = highSlack_K;
+                numbers[184] = side;
+                numbers[185] = trial;
+                numbers[186] = firstTried;
+                numbers[187] = tried;
+                numbers[191] = slack_K;
                 nextShare(numbers);
-                low = numbers[166]!;
-                high = numbers[167]!;
-                lowSlack_K = numbers[168]!;
-                highSlack_K = numbers[169]!;
-                side = numbers[170]!;
-                trial = numbers[171]!;
-                tried = numbers[173]!;
-                isFound = numbers[193] === 1;
+                low = numbers[180]!;
+                high = numbers[181]!;
+                lowSlack_K = numbers[182]!;
+                highSlack_K = numbers[183]!;
+                side = numbers[184]!;
+                trial = numbers[185]!;
+                tried = numbers[187]!;
+                isFound = numbers[208] === 1;
             }
             if (isFound)
                 break;
@@ -1782,38 +1839,38 @@ function settle(columns: Columns, whole: Whole, numbers: Float64Array): void {
         firstTried = first1;
         tried = tried1;
     }
-    numbers[166] = low;
-    numbers[167] = high;
-    numbers[168] = lowSlack_K;
-    numbers[169] = highSlack_K;
-    numbers[170] = side;
-    numbers[171] = trial;
-    numbers[172] = firstTried;
-    numbers[173] = tried;
-    numbers[73] = settled;
-    numbers[189] = fanShare;
-    numbers[96] = law;
-    numbers[182] = joined_WK;
-    numbers[183] = topAir_WK;
-    numbers[184] = airBottom_WK;
-    numbers[185] = topDrive_W;
-    numbers[186] = airOwn_WK;
-    numbers[187] = airDrive_W;
-    numbers[93] = tankPace;
-    numbers[138] = x;
-    numbers[139] = endOverMean;
-    numbers[92] = tankEnd;
-    numbers[188] = airMean_C;
-    numbers[179] = tankMean_C;
-    numbers[180] = bottomMean_C;
-    numbers[181] = layersMean_C;
-    numbers[190] = heat_W;
-    numbers[101] = dewHolds;
-    numbers[177] = slack_K;
+    numbers[180] = low;
+    numbers[181] = high;
+    numbers[182] = lowSlack_K;
+    numbers[183] = highSlack_K;
+    numbers[184] = side;
+    numbers[185] = trial;
+    numbers[186] = firstTried;
+    numbers[187] = tried;
+    numbers[77] = settled;
+    numbers[204] = fanShare;
+    numbers[100] = law;
+    numbers[196] = joined_WK;
+    numbers[197] = topAir_WK;
+    numbers[198] = airBottom_WK;
+    numbers[199] = topDrive_W;
+    numbers[200] = airOwn_WK;
+    numbers[201] = airDrive_W;
+    numbers[97] = tankPace;
+    numbers[143] = x;
+    numbers[144] = endOverMean;
+    numbers[96] = tankEnd;
+    numbers[203] = airMean_C;
+    numbers[193] = tankMean_C;
+    numbers[194] = bottomMean_C;
+    numbers[195] = layersMean_C;
+    numbers[205] = heat_W;
+    numbers[106] = dewHolds;
+    numbers[191] = slack_K;
 }
 function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { saturation_Pa } = columns;
-    const { hasFilm } = whole;
+    const { hasFilm, layers } = whole;
     const step_s = numbers[0]!;
     const perCapacity_K_J = numbers[10]!;
     const shed_m2 = numbers[12]!;
@@ -1839,80 +1896,95 @@ function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): voi
     const pump_W = numbers[36]!;
     const fluidToPlate_Wm2K = numbers[37]!;
     const pipeShare = numbers[38]!;
-    const tankCapacity_JK = numbers[39]!;
-    const sinkDrift_Ks = numbers[61]!;
-    let at_C = numbers[140]!;
-    const plate_C = numbers[59]!;
-    const water_kgm2 = numbers[60]!;
-    const share = numbers[174]!;
-    const hour = numbers[94]! | 0;
-    const restHour = numbers[97]! | 0;
-    let hasBegun = numbers[192] === 1;
-    let slope_Wm2K = numbers[64]!;
-    let begunSlope_Wm2K = numbers[66]!;
-    let gain_kgm2s = numbers[65]!;
-    let begunGain_kgm2s = numbers[67]!;
-    let shed_WK = numbers[62]!;
-    let begunShed_WK = numbers[68]!;
-    let rest_W = numbers[63]!;
-    let begunRest_W = numbers[69]!;
-    let wet_frac = numbers[141]!;
-    let limit_kgm2s = numbers[143]!;
-    let face_C = numbers[142]!;
-    const faceAir_C = numbers[102]!;
-    let h_Wm2K = numbers[144]!;
-    const still_Wm2K = numbers[115]!;
-    const stillRise_Wm2K2 = numbers[116]!;
-    let riseOfH_Wm2K2 = numbers[145]!;
-    const cold1 = numbers[108]!;
-    const hot1 = numbers[112]!;
-    const cold2 = numbers[109]!;
-    const hot2 = numbers[113]!;
-    const cold3 = numbers[110]!;
-    const hot3 = numbers[114]!;
-    const cold0 = numbers[107]!;
-    const hot0 = numbers[111]!;
-    const vapour_Pa = numbers[103]!;
-    let evaporation_kgm2s = numbers[146]!;
-    let evaporationSlope_kgm2sK = numbers[147]!;
-    let change_Jkg = numbers[148]!;
-    const massTransfer = numbers[104]!;
-    const dryGain_Wm2 = numbers[105]!;
-    const wetGain_Wm2 = numbers[106]!;
-    let q_Wm2 = numbers[149]!;
-    let exchange_WK = numbers[160]!;
-    let backTop = numbers[161]!;
-    let backPlate = numbers[162]!;
-    let backConst_C = numbers[163]!;
-    const outdoor_C = numbers[117]!;
-    let fromSink_WK = numbers[151]!;
-    let fromConst_W = numbers[152]!;
-    let fromPlate_WK = numbers[153]!;
-    const part_s = numbers[150]!;
-    let meanSlope = numbers[154]!;
-    let meanOffset_C = numbers[155]!;
-    let endWeight_K_W = numbers[156]!;
-    let endRamp_C = numbers[157]!;
-    const before = numbers[74]!;
-    const tank_C = numbers[58]!;
-    let ahead_s = numbers[158]!;
-    let waterAhead_kgm2 = numbers[159]!;
-    let drift_Ks = 0;
-    let atWater_kgm2 = 0;
-    let radiated_Wm2 = 0;
-    let radiatedSlope_Wm2K = 0;
+    const sinkShare = numbers[39]!;
+    const tankCapacity_JK = numbers[40]!;
+    let drift_Ks = numbers[162]!;
+    const sinkDrift_Ks = numbers[62]!;
+    let at_C = numbers[145]!;
+    const plate_C = numbers[60]!;
+    let atWater_kgm2 = numbers[146]!;
+    const water_kgm2 = numbers[61]!;
+    const share = numbers[188]!;
+    const hour = numbers[98]! | 0;
+    const restHour = numbers[101]! | 0;
+    let hasBegun = numbers[207] === 1;
+    const remixes = numbers[209] === 1;
+    let slope_Wm2K = numbers[68]!;
+    let begunSlope_Wm2K = numbers[70]!;
+    let gain_kgm2s = numbers[69]!;
+    let begunGain_kgm2s = numbers[71]!;
+    let shed_WK = numbers[66]!;
+    let begunShed_WK = numbers[72]!;
+    let rest_W = numbers[67]!;
+    let begunRest_W = numbers[73]!;
+    let about_C = numbers[173]!;
+    const tankMean_C = numbers[193]!;
+    const tank_C = numbers[59]!;
+    let wet_frac = numbers[147]!;
+    let limit_kgm2s = numbers[149]!;
+    let face_C = numbers[148]!;
+    const faceAir_C = numbers[107]!;
+    let h_Wm2K = numbers[150]!;
+    const still_Wm2K = numbers[120]!;
+    const stillRise_Wm2K2 = numbers[121]!;
+    let riseOfH_Wm2K2 = numbers[151]!;
+    const cold1 = numbers[113]!;
+    const hot1 = numbers[117]!;
+    const cold2 = numbers[114]!;
+    const hot2 = numbers[118]!;
+    const cold3 = numbers[115]!;
+    const hot3 = numbers[119]!;
+    const cold0 = numbers[112]!;
+    const hot0 = numbers[116]!;
+    const vapour_Pa = numbers[108]!;
+    let evaporation_kgm2s = numbers[152]!;
+    let evaporationSlope_kgm2sK = numbers[153]!;
+    let change_Jkg = numbers[154]!;
+    const massTransfer = numbers[109]!;
+    const dryGain_Wm2 = numbers[110]!;
+    const wetGain_Wm2 = numbers[111]!;
+    let radiated_Wm2 = numbers[155]!;
+    let radiatedSlope_Wm2K = numbers[156]!;
+    let q_Wm2 = numbers[157]!;
+    let isMixing = numbers[105]! | 0;
+    const lowest_C = numbers[123]!;
+    let fromSink_WK = numbers[159]!;
+    let fromConst_W = numbers[160]!;
+    const outdoor_C = numbers[122]!;
+    let fromPlate_WK = numbers[161]!;
+    let charging_W = numbers[178]!;
+    let charging_WK = numbers[179]!;
+    let exchange_WK = numbers[169]!;
+    let backTop = numbers[170]!;
+    let backPlate = numbers[171]!;
+    let backConst_C = numbers[172]!;
+    let topSink = numbers[63]!;
+    let topPlate = numbers[64]!;
+    let topConst_C = numbers[65]!;
+    const part_s = numbers[158]!;
+    let meanSlope = numbers[163]!;
+    let meanOffset_C = numbers[164]!;
+    let endWeight_K_W = numbers[165]!;
+    let endRamp_C = numbers[166]!;
+    let plateMean_C = numbers[174]!;
+    let top_C = numbers[175]!;
+    let back_C = numbers[177]!;
+    const before = numbers[78]!;
+    let ahead_s = numbers[167]!;
+    let waterAhead_kgm2 = numbers[168]!;
     { // settlePlate
         drift_Ks = sinkDrift_Ks;
         at_C = plate_C;
         atWater_kgm2 = water_kgm2;
         const goesOn = share === 0 && hour === restHour && water_kgm2 === 0;
-        let takes = !goesOn && !hasBegun;
-        if (!goesOn && hasBegun) { // recallBegun
+        let takes = !goesOn && !hasBegun && !remixes;
+        if (!goesOn && hasBegun && !remixes) { // recallBegun
             slope_Wm2K = begunSlope_Wm2K;
             gain_kgm2s = begunGain_kgm2s;
             shed_WK = begunShed_WK;
             rest_W = begunRest_W;
         }
+        about_C = remixes ? tankMean_C : tank_C;
         let rounds = 1;
         for (let round = 0;; round++) {
             if (takes) {
@@ -1923,29 +1995,29 @@ function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): voi
                         limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
                     }
                     if (hasFilm === 1) { // to takeFilmTangent
-                        numbers[140] = at_C;
-                        numbers[64] = slope_Wm2K;
-                        numbers[65] = gain_kgm2s;
-                        numbers[141] = wet_frac;
-                        numbers[143] = limit_kgm2s;
-                        numbers[142] = face_C;
-                        numbers[144] = h_Wm2K;
-                        numbers[145] = riseOfH_Wm2K2;
-                        numbers[146] = evaporation_kgm2s;
-                        numbers[147] = evaporationSlope_kgm2sK;
-                        numbers[148] = change_Jkg;
-                        numbers[149] = q_Wm2;
+                        numbers[145] = at_C;
+                        numbers[68] = slope_Wm2K;
+                        numbers[69] = gain_kgm2s;
+                        numbers[147] = wet_frac;
+                        numbers[149] = limit_kgm2s;
+                        numbers[148] = face_C;
+                        numbers[150] = h_Wm2K;
+                        numbers[151] = riseOfH_Wm2K2;
+                        numbers[152] = evaporation_kgm2s;
+                        numbers[153] = evaporationSlope_kgm2sK;
+                        numbers[154] = change_Jkg;
+                        numbers[157] = q_Wm2;
                         takeFilmTangent(columns, numbers);
-                        slope_Wm2K = numbers[64]!;
-                        gain_kgm2s = numbers[65]!;
-                        limit_kgm2s = numbers[143]!;
-                        face_C = numbers[142]!;
-                        h_Wm2K = numbers[144]!;
-                        riseOfH_Wm2K2 = numbers[145]!;
-                        evaporation_kgm2s = numbers[146]!;
-                        evaporationSlope_kgm2sK = numbers[147]!;
-                        change_Jkg = numbers[148]!;
-                        q_Wm2 = numbers[149]!;
+                        slope_Wm2K = numbers[68]!;
+                        gain_kgm2s = numbers[69]!;
+                        limit_kgm2s = numbers[149]!;
+                        face_C = numbers[148]!;
+                        h_Wm2K = numbers[150]!;
+                        riseOfH_Wm2K2 = numbers[151]!;
+                        evaporation_kgm2s = numbers[152]!;
+                        evaporationSlope_kgm2sK = numbers[153]!;
+                        change_Jkg = numbers[154]!;
+                        q_Wm2 = numbers[157]!;
                     }
                     else { // takeBareTangent
                         face_C = at_C;
@@ -2030,26 +2102,47 @@ function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): voi
                     hasBegun = true;
                 }
             }
-            if (round === 0 && share > 0) { // setLoop
-                { // setFlow
+            if (round === 0 && share > 0) {
+                if (isMixing === 1) { // setMixedLoop
                     const a = pipeShare;
-                    const slope = slope_Wm2K * field_frac;
-                    if (slope < SMALL_SLOPE_Wm2K)
-                        exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
-                    else {
-                        const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
-                        const taken_WK = rate_WK * (1 - decay((factor * (slope * area_m2)) / rate_WK));
-                        exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
-                    }
-                    const g = exchange_WK / rate_WK;
-                    backTop = (1 - a) * (1 - a) * (1 - g);
-                    backPlate = (1 - a) * g;
-                    backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
+                    const mixed_WK = rate_WK * sinkShare;
+                    const mixed_W = mixed_WK * lowest_C;
+                    fromSink_WK = share * (mixed_WK * (1 - a));
+                    fromConst_W =
+                        share * (pump_W - mixed_W + rate_WK * a * (2 * outdoor_C - (2 - sinkShare) * lowest_C));
+                    fromPlate_WK = 0;
+                    charging_W = share * mixed_W;
+                    charging_WK = share * mixed_WK;
                 }
-                const shared_WK = share * exchange_WK;
-                fromSink_WK = shared_WK * (1 - pipeShare);
-                fromConst_W = shared_WK * pipeShare * outdoor_C;
-                fromPlate_WK = shared_WK;
+                else { // setLoop
+                    setFlow: { // setFlow
+                        const a = pipeShare;
+                        const slope = slope_Wm2K * field_frac;
+                        if (slope < SMALL_SLOPE_Wm2K)
+                            exchange_WK = area_m2 / (1 / fluidToPlate_Wm2K + area_m2 / (2 * rate_WK));
+                        else {
+                            const factor = 1 / (1 + slope / fluidToPlate_Wm2K);
+                            const taken_WK = rate_WK * (1 - decay((factor * (slope * area_m2)) / rate_WK));
+                            exchange_WK = taken_WK / (1 - taken_WK / (slope * area_m2));
+                        }
+                        const g = exchange_WK / rate_WK;
+                        backTop = (1 - a) * (1 - a) * (1 - g);
+                        backPlate = (1 - a) * g;
+                        backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
+                        if (sinkShare === 1)
+                            break setFlow;
+                        const kept = 1 - sinkShare;
+                        const own = 1 / (1 - kept * backTop);
+                        topSink = sinkShare * own;
+                        topPlate = kept * backPlate * own;
+                        topConst_C = kept * backConst_C * own;
+                    }
+                    const shared_WK = share * exchange_WK;
+                    const toInlet_WK = shared_WK * (1 - pipeShare);
+                    fromSink_WK = toInlet_WK * topSink;
+                    fromConst_W = toInlet_WK * topConst_C + shared_WK * pipeShare * outdoor_C;
+                    fromPlate_WK = shared_WK - toInlet_WK * topPlate;
+                }
             }
             preparePlate: { // preparePlate
                 const pace_K_W = part_s * perCapacity_K_J;
@@ -2069,14 +2162,33 @@ function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): voi
                 meanOffset_C += ramp_C * (z < SHORT_RAMP ? z / 24 - 1 / 12 : (end / 2 - mean) * perZ);
                 endRamp_C = ramp_C * (z < SHORT_RAMP ? z / 12 : mean - end / 2);
             }
+            if (layers === 0 && share > 0 && isMixing < 1 && (round === 0 || round === rounds)) {
+                { // askMixing
+                    { // takeBack
+                        plateMean_C = meanSlope * about_C + meanOffset_C;
+                        top_C = topSink * about_C + topPlate * plateMean_C + topConst_C;
+                        back_C = backTop * top_C + backPlate * plateMean_C + backConst_C;
+                    }
+                    isMixing = back_C < lowest_C ? 1 : 0;
+                }
+                if (isMixing === 1) {
+                    takes = false;
+                    round = -1;
+                    continue;
+                }
+            }
             if (round === 0) {
                 if (share > 0)
                     takeDrift: { // takeDrift
-                        if (share === before)
+                        if (layers === 0 || share === before)
                             break takeDrift;
                         const renewed_1s = Math.min(rate_WK / tankCapacity_JK, 2 / step_s);
-                        const mean_C = meanSlope * tank_C + meanOffset_C;
-                        const back_C = backTop * tank_C + backPlate * mean_C + backConst_C;
+                        about_C = tank_C;
+                        { // takeBack
+                            plateMean_C = meanSlope * about_C + meanOffset_C;
+                            top_C = topSink * about_C + topPlate * plateMean_C + topConst_C;
+                            back_C = backTop * top_C + backPlate * plateMean_C + backConst_C;
+                        }
                         drift_Ks = sinkDrift_Ks + (share - before) * (renewed_1s * (back_C - tank_C));
                     }
                 rounds = water_kgm2 > 0 || gain_kgm2s > 0 ? 2 : 1;
@@ -2084,7 +2196,8 @@ function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): voi
             if (round === rounds)
                 break;
             takes = true;
-            at_C = meanSlope * (tank_C + 0.5 * step_s * drift_Ks) + meanOffset_C;
+            const sink_C = isMixing === 1 ? about_C : tank_C + 0.5 * step_s * drift_Ks;
+            at_C = meanSlope * sink_C + meanOffset_C;
             ahead_s = 0.5 * part_s;
             { // takeWaterAhead
                 waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
@@ -2099,51 +2212,65 @@ function settlePlate(columns: Columns, whole: Whole, numbers: Float64Array): voi
             atWater_kgm2 = waterAhead_kgm2;
         }
     }
-    numbers[140] = at_C;
-    numbers[192] = hasBegun ? 1 : 0;
-    numbers[64] = slope_Wm2K;
-    numbers[66] = begunSlope_Wm2K;
-    numbers[65] = gain_kgm2s;
-    numbers[67] = begunGain_kgm2s;
-    numbers[62] = shed_WK;
-    numbers[68] = begunShed_WK;
-    numbers[63] = rest_W;
-    numbers[69] = begunRest_W;
-    numbers[141] = wet_frac;
-    numbers[143] = limit_kgm2s;
-    numbers[142] = face_C;
-    numbers[144] = h_Wm2K;
-    numbers[145] = riseOfH_Wm2K2;
-    numbers[146] = evaporation_kgm2s;
-    numbers[147] = evaporationSlope_kgm2sK;
-    numbers[148] = change_Jkg;
-    numbers[149] = q_Wm2;
-    numbers[160] = exchange_WK;
-    numbers[161] = backTop;
-    numbers[162] = backPlate;
-    numbers[163] = backConst_C;
-    numbers[151] = fromSink_WK;
-    numbers[152] = fromConst_W;
-    numbers[153] = fromPlate_WK;
-    numbers[154] = meanSlope;
-    numbers[155] = meanOffset_C;
-    numbers[156] = endWeight_K_W;
-    numbers[157] = endRamp_C;
-    numbers[158] = ahead_s;
-    numbers[159] = waterAhead_kgm2;
+    numbers[162] = drift_Ks;
+    numbers[145] = at_C;
+    numbers[146] = atWater_kgm2;
+    numbers[207] = hasBegun ? 1 : 0;
+    numbers[68] = slope_Wm2K;
+    numbers[70] = begunSlope_Wm2K;
+    numbers[69] = gain_kgm2s;
+    numbers[71] = begunGain_kgm2s;
+    numbers[66] = shed_WK;
+    numbers[72] = begunShed_WK;
+    numbers[67] = rest_W;
+    numbers[73] = begunRest_W;
+    numbers[173] = about_C;
+    numbers[147] = wet_frac;
+    numbers[149] = limit_kgm2s;
+    numbers[148] = face_C;
+    numbers[150] = h_Wm2K;
+    numbers[151] = riseOfH_Wm2K2;
+    numbers[152] = evaporation_kgm2s;
+    numbers[153] = evaporationSlope_kgm2sK;
+    numbers[154] = change_Jkg;
+    numbers[155] = radiated_Wm2;
+    numbers[156] = radiatedSlope_Wm2K;
+    numbers[157] = q_Wm2;
+    numbers[105] = isMixing;
+    numbers[159] = fromSink_WK;
+    numbers[160] = fromConst_W;
+    numbers[161] = fromPlate_WK;
+    numbers[178] = charging_W;
+    numbers[179] = charging_WK;
+    numbers[169] = exchange_WK;
+    numbers[170] = backTop;
+    numbers[171] = backPlate;
+    numbers[172] = backConst_C;
+    numbers[63] = topSink;
+    numbers[64] = topPlate;
+    numbers[65] = topConst_C;
+    numbers[163] = meanSlope;
+    numbers[164] = meanOffset_C;
+    numbers[165] = endWeight_K_W;
+    numbers[166] = endRamp_C;
+    numbers[174] = plateMean_C;
+    numbers[175] = top_C;
+    numbers[177] = back_C;
+    numbers[167] = ahead_s;
+    numbers[168] = waterAhead_kgm2;
 }
 function nextShare(numbers: Float64Array): void {
-    let before = numbers[74]!;
-    let trial = numbers[171]!;
-    let isFound = numbers[193] === 1;
-    const firstTried = numbers[172]!;
-    const slack_K = numbers[177]!;
-    let low = numbers[166]!;
-    let side = numbers[170]!;
-    let high = numbers[167]!;
-    let lowSlack_K = numbers[168]!;
-    let highSlack_K = numbers[169]!;
-    let tried = numbers[173]!;
+    let before = numbers[78]!;
+    let trial = numbers[185]!;
+    let isFound = numbers[208] === 1;
+    const firstTried = numbers[186]!;
+    const slack_K = numbers[191]!;
+    let low = numbers[180]!;
+    let side = numbers[184]!;
+    let high = numbers[181]!;
+    let lowSlack_K = numbers[182]!;
+    let highSlack_K = numbers[183]!;
+    let tried = numbers[187]!;
     nextShare: { // nextShare
         const before = trial;
         isFound = true;
@@ -2189,44 +2316,44 @@ function nextShare(numbers: Float64Array): void {
         tried = low + ((high - low) * lowSlack_K) / (lowSlack_K - highSlack_K);
         isFound = false;
     }
-    numbers[74] = before;
-    numbers[171] = trial;
-    numbers[193] = isFound ? 1 : 0;
-    numbers[166] = low;
-    numbers[170] = side;
-    numbers[167] = high;
-    numbers[168] = lowSlack_K;
-    numbers[169] = highSlack_K;
-    numbers[173] = tried;
+    numbers[78] = before;
+    numbers[185] = trial;
+    numbers[208] = isFound ? 1 : 0;
+    numbers[180] = low;
+    numbers[184] = side;
+    numbers[181] = high;
+    numbers[182] = lowSlack_K;
+    numbers[183] = highSlack_K;
+    numbers[187] = tried;
 }
 function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { meetsAir, piped } = whole;
     const step_s = numbers[0]!;
     const nightVent_WK = numbers[2]!;
     const ventStop_C = numbers[3]!;
-    let firstTried = numbers[172]!;
-    let opening = numbers[72]!;
-    let tried = numbers[173]!;
-    let trial = numbers[171]!;
-    let vent_WK = numbers[119]!;
-    let rowVent_WK = numbers[120]!;
-    let toRadiant_W = numbers[129]!;
-    let hourToRadiant_W = numbers[126]!;
-    const faces_W = numbers[130]!;
-    let roomDrive_W = numbers[128]!;
-    let hourToAir_W = numbers[125]!;
-    let inertia_WK = numbers[121]!;
-    const air_C = numbers[54]!;
-    let radiantShare = numbers[124]!;
-    let portBase_C = numbers[132]!;
-    let radiant_WK = numbers[123]!;
-    let toRadiant = numbers[57]!;
-    let airMean_C = numbers[188]!;
-    let room_WK = numbers[127]!;
-    const outdoor_C = numbers[117]!;
-    let slack_K = numbers[177]!;
-    let isFound = numbers[193] === 1;
-    let vented_s = numbers[89]!;
+    let firstTried = numbers[186]!;
+    let opening = numbers[76]!;
+    let tried = numbers[187]!;
+    let trial = numbers[185]!;
+    let vent_WK = numbers[124]!;
+    let rowVent_WK = numbers[125]!;
+    let toRadiant_W = numbers[134]!;
+    let hourToRadiant_W = numbers[131]!;
+    const faces_W = numbers[135]!;
+    let roomDrive_W = numbers[133]!;
+    let hourToAir_W = numbers[130]!;
+    let inertia_WK = numbers[126]!;
+    const air_C = numbers[55]!;
+    let radiantShare = numbers[129]!;
+    let portBase_C = numbers[137]!;
+    let radiant_WK = numbers[128]!;
+    let toRadiant = numbers[58]!;
+    let airMean_C = numbers[203]!;
+    let room_WK = numbers[132]!;
+    const outdoor_C = numbers[122]!;
+    let slack_K = numbers[191]!;
+    let isFound = numbers[208] === 1;
+    let vented_s = numbers[93]!;
     { // openWindows
         firstTried = opening > 0.5 ? 1 : 0;
         tried = firstTried;
@@ -2236,16 +2363,16 @@ function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): voi
             vent_WK = opening * nightVent_WK;
             { // prepareRoom
                 if (vent_WK !== rowVent_WK) { // to setRoomHour
-                    numbers[119] = vent_WK;
+                    numbers[124] = vent_WK;
                     setRoomHour(columns, whole, numbers);
-                    rowVent_WK = numbers[120]!;
-                    hourToRadiant_W = numbers[126]!;
-                    hourToAir_W = numbers[125]!;
-                    inertia_WK = numbers[121]!;
-                    radiantShare = numbers[124]!;
-                    radiant_WK = numbers[123]!;
-                    toRadiant = numbers[57]!;
-                    room_WK = numbers[127]!;
+                    rowVent_WK = numbers[125]!;
+                    hourToRadiant_W = numbers[131]!;
+                    hourToAir_W = numbers[130]!;
+                    inertia_WK = numbers[126]!;
+                    radiantShare = numbers[129]!;
+                    radiant_WK = numbers[128]!;
+                    toRadiant = numbers[58]!;
+                    room_WK = numbers[132]!;
                 }
                 toRadiant_W = hourToRadiant_W + RADIATION_INSIDE_Wm2K * faces_W;
                 roomDrive_W =
@@ -2255,9 +2382,9 @@ function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): voi
                         radiantShare * toRadiant_W;
                 portBase_C = 0;
                 if (piped >= 0) { // to takePipes
-                    numbers[132] = portBase_C;
+                    numbers[137] = portBase_C;
                     takePipes(columns, whole, numbers);
-                    portBase_C = numbers[132]!;
+                    portBase_C = numbers[137]!;
                 }
                 if (meetsAir === 0 && radiant_WK > 0)
                     portBase_C += toRadiant * (toRadiant_W / radiant_WK);
@@ -2267,64 +2394,77 @@ function openWindows(columns: Columns, whole: Whole, numbers: Float64Array): voi
             const above_K = (airMean_C - ventStop_C) / SHUTS_OVER_K;
             slack_K = (open_K < above_K ? open_K : above_K) - opening;
             { // to nextShare
-                numbers[172] = firstTried;
-                numbers[173] = tried;
-                numbers[171] = trial;
-                numbers[177] = slack_K;
+                numbers[186] = firstTried;
+                numbers[187] = tried;
+                numbers[185] = trial;
+                numbers[191] = slack_K;
                 nextShare(numbers);
-                tried = numbers[173]!;
-                trial = numbers[171]!;
-                isFound = numbers[193] === 1;
+                tried = numbers[187]!;
+                trial = numbers[185]!;
+                isFound = numbers[208] === 1;
             }
             if (isFound)
                 break;
         }
         vented_s += opening * step_s;
     }
-    numbers[172] = firstTried;
-    numbers[72] = opening;
-    numbers[173] = tried;
-    numbers[171] = trial;
-    numbers[119] = vent_WK;
-    numbers[129] = toRadiant_W;
-    numbers[128] = roomDrive_W;
-    numbers[132] = portBase_C;
-    numbers[188] = airMean_C;
-    numbers[177] = slack_K;
-    numbers[89] = vented_s;
+    numbers[186] = firstTried;
+    numbers[76] = opening;
+    numbers[187] = tried;
+    numbers[185] = trial;
+    numbers[124] = vent_WK;
+    numbers[134] = toRadiant_W;
+    numbers[133] = roomDrive_W;
+    numbers[137] = portBase_C;
+    numbers[203] = airMean_C;
+    numbers[191] = slack_K;
+    numbers[93] = vented_s;
 }
-function takeSlack(numbers: Float64Array): void {
+function takeSlack(whole: Whole, numbers: Float64Array): void {
+    const { layers } = whole;
     const field_frac = numbers[13]!;
     const area_m2 = numbers[34]!;
     const rate_WK = numbers[35]!;
     const pump_W = numbers[36]!;
     const fluidToPlate_Wm2K = numbers[37]!;
     const pipeShare = numbers[38]!;
-    const leastDrop_K = numbers[51]!;
-    const lowestStore_C = numbers[52]!;
-    const tank_C = numbers[58]!;
-    const tankEnd = numbers[92]!;
-    const tankMean_C = numbers[179]!;
-    let slack_K = numbers[177]!;
-    const from_C = numbers[175]!;
-    const band_K = numbers[176]!;
-    const share = numbers[174]!;
-    const slope_Wm2K = numbers[64]!;
-    let exchange_WK = numbers[160]!;
-    let backTop = numbers[161]!;
-    let backPlate = numbers[162]!;
-    let backConst_C = numbers[163]!;
-    const outdoor_C = numbers[117]!;
-    const meanSlope = numbers[154]!;
-    const meanOffset_C = numbers[155]!;
+    const sinkShare = numbers[39]!;
+    const setpoint_C = numbers[49]!;
+    const leastDrop_K = numbers[52]!;
+    const lowestStore_C = numbers[53]!;
+    const tankMean_C = numbers[193]!;
+    const tank_C = numbers[59]!;
+    const tankEnd = numbers[96]!;
+    let slack_K = numbers[191]!;
+    const from_C = numbers[189]!;
+    const band_K = numbers[190]!;
+    const share = numbers[188]!;
+    const slope_Wm2K = numbers[68]!;
+    let exchange_WK = numbers[169]!;
+    let backTop = numbers[170]!;
+    let backPlate = numbers[171]!;
+    let backConst_C = numbers[172]!;
+    const outdoor_C = numbers[122]!;
+    let topSink = numbers[63]!;
+    let topPlate = numbers[64]!;
+    let topConst_C = numbers[65]!;
+    let about_C = numbers[173]!;
+    let plateMean_C = numbers[174]!;
+    const meanSlope = numbers[163]!;
+    const meanOffset_C = numbers[164]!;
+    let top_C = numbers[175]!;
+    let back_C = numbers[177]!;
+    const isMixing = numbers[105]! | 0;
+    const lowest_C = numbers[123]!;
+    let into_C = numbers[176]!;
+    const airMean_C = numbers[203]!;
     takeSlack: { // takeSlack
-        const a = pipeShare;
-        const sinkEnd_C = tank_C + tankEnd * (tankMean_C - tank_C);
+        const sinkEnd_C = layers === 0 ? tankMean_C : tank_C + tankEnd * (tankMean_C - tank_C);
         slack_K = sinkEnd_C - from_C - band_K * share;
         if (share === 0) {
             if (slack_K < 0)
                 break takeSlack;
-            { // setFlow
+            setFlow: { // setFlow
                 const a = pipeShare;
                 const slope = slope_Wm2K * field_frac;
                 if (slope < SMALL_SLOPE_Wm2K)
@@ -2338,37 +2478,120 @@ function takeSlack(numbers: Float64Array): void {
                 backTop = (1 - a) * (1 - a) * (1 - g);
                 backPlate = (1 - a) * g;
                 backConst_C = (1 - a) * (1 - g) * a * outdoor_C + a * outdoor_C + pump_W / rate_WK;
+                if (sinkShare === 1)
+                    break setFlow;
+                const kept = 1 - sinkShare;
+                const own = 1 / (1 - kept * backTop);
+                topSink = sinkShare * own;
+                topPlate = kept * backPlate * own;
+                topConst_C = kept * backConst_C * own;
             }
         }
-        const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
-        const back_C = backTop * tankMean_C + backPlate * plateMean_C + backConst_C;
-        const into_C = (1 - a) * tankMean_C + a * outdoor_C;
+        about_C = tankMean_C;
+        { // takeWater
+            { // takeBack
+                plateMean_C = meanSlope * about_C + meanOffset_C;
+                top_C = topSink * about_C + topPlate * plateMean_C + topConst_C;
+                back_C = backTop * top_C + backPlate * plateMean_C + backConst_C;
+            }
+            if (isMixing === 1) {
+                top_C = sinkShare * about_C + (1 - sinkShare) * lowest_C;
+                back_C = lowest_C;
+            }
+            into_C = (1 - pipeShare) * top_C + pipeShare * outdoor_C;
+        }
         const g = exchange_WK / rate_WK;
-        const drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
+        let drop_K = into_C - ((1 - g) * into_C + g * plateMean_C);
+        if (layers === 0) {
+            drop_K += Math.max(0, tankMean_C - into_C);
+            back_C = Math.max(back_C, lowest_C);
+            slack_K = Math.min(slack_K, airMean_C - setpoint_C + THERMOSTAT_K * (1 - share));
+        }
         slack_K = Math.min(drop_K - leastDrop_K, tankMean_C - back_C, slack_K, sinkEnd_C - lowestStore_C);
     }
-    numbers[177] = slack_K;
-    numbers[160] = exchange_WK;
-    numbers[161] = backTop;
-    numbers[162] = backPlate;
-    numbers[163] = backConst_C;
+    numbers[191] = slack_K;
+    numbers[169] = exchange_WK;
+    numbers[170] = backTop;
+    numbers[171] = backPlate;
+    numbers[172] = backConst_C;
+    numbers[63] = topSink;
+    numbers[64] = topPlate;
+    numbers[65] = topConst_C;
+    numbers[173] = about_C;
+    numbers[174] = plateMean_C;
+    numbers[175] = top_C;
+    numbers[177] = back_C;
+    numbers[176] = into_C;
 }
 function finishAlone(columns: Columns, whole: Whole, numbers: Float64Array): void {
+    const { saturation_Pa } = columns;
+    const { hasFilm } = whole;
     const step_s = numbers[0]!;
+    const perCapacity_K_J = numbers[10]!;
+    const shed_m2 = numbers[12]!;
+    const backLoss_Wm2K = numbers[14]!;
+    const coldSpan_K = numbers[15]!;
+    const hotSpan_K = numbers[16]!;
     const waterLimit_kgm2 = numbers[17]!;
-    let water_kgm2 = numbers[60]!;
-    let begunGain_kgm2s = numbers[67]!;
-    let part_s = numbers[150]!;
-    let hasBegun = numbers[192] === 1;
-    let shed_WK = numbers[62]!;
-    let meanOffset_C = numbers[155]!;
-    let rest_W = numbers[63]!;
-    let ahead_s = numbers[158]!;
-    let waterAhead_kgm2 = numbers[159]!;
-    let gain_kgm2s = numbers[65]!;
-    let plate_C = numbers[59]!;
-    let endWeight_K_W = numbers[156]!;
-    let shed_J = numbers[80]!;
+    const dry0 = numbers[22]!;
+    const dry1 = numbers[23]!;
+    const dry2 = numbers[24]!;
+    const dry3 = numbers[25]!;
+    const dry4 = numbers[26]!;
+    const dry5 = numbers[27]!;
+    const wet0 = numbers[28]!;
+    const wet1 = numbers[29]!;
+    const wet2 = numbers[30]!;
+    const wet3 = numbers[31]!;
+    const wet4 = numbers[32]!;
+    const wet5 = numbers[33]!;
+    let water_kgm2 = numbers[61]!;
+    const begunGain_kgm2s = numbers[71]!;
+    let part_s = numbers[158]!;
+    let at_C = numbers[145]!;
+    let plate_C = numbers[60]!;
+    let atWater_kgm2 = numbers[146]!;
+    let wet_frac = numbers[147]!;
+    let limit_kgm2s = numbers[149]!;
+    let face_C = numbers[148]!;
+    const faceAir_C = numbers[107]!;
+    let h_Wm2K = numbers[150]!;
+    const still_Wm2K = numbers[120]!;
+    const stillRise_Wm2K2 = numbers[121]!;
+    let riseOfH_Wm2K2 = numbers[151]!;
+    const cold1 = numbers[113]!;
+    const hot1 = numbers[117]!;
+    const cold2 = numbers[114]!;
+    const hot2 = numbers[118]!;
+    const cold3 = numbers[115]!;
+    const hot3 = numbers[119]!;
+    const cold0 = numbers[112]!;
+    const hot0 = numbers[116]!;
+    const vapour_Pa = numbers[108]!;
+    let evaporation_kgm2s = numbers[152]!;
+    let evaporationSlope_kgm2sK = numbers[153]!;
+    let change_Jkg = numbers[154]!;
+    const massTransfer = numbers[109]!;
+    const dryGain_Wm2 = numbers[110]!;
+    const wetGain_Wm2 = numbers[111]!;
+    let radiated_Wm2 = numbers[155]!;
+    let radiatedSlope_Wm2K = numbers[156]!;
+    let q_Wm2 = numbers[157]!;
+    let slope_Wm2K = numbers[68]!;
+    let gain_kgm2s = numbers[69]!;
+    let shed_WK = numbers[66]!;
+    let rest_W = numbers[67]!;
+    const fromPlate_WK = numbers[161]!;
+    let meanSlope = numbers[163]!;
+    const fromSink_WK = numbers[159]!;
+    let meanOffset_C = numbers[164]!;
+    const fromConst_W = numbers[160]!;
+    let endWeight_K_W = numbers[165]!;
+    let endRamp_C = numbers[166]!;
+    const drift_Ks = numbers[162]!;
+    let ahead_s = numbers[167]!;
+    let waterAhead_kgm2 = numbers[168]!;
+    let shed_J = numbers[84]!;
     { // finishAlone
         let parts = 1;
         if (water_kgm2 > 0 && water_kgm2 < 2 * FULL_COVER_KGM2)
@@ -2377,25 +2600,152 @@ function finishAlone(columns: Columns, whole: Whole, numbers: Float64Array): voi
         part_s = step_s / parts;
         let given_J = 0;
         for (let k = 0; k < parts; k++) {
-            if (parts > 1) {
-                hasBegun = false;
-                { // to settlePlate
-                    numbers[60] = water_kgm2;
-                    numbers[150] = part_s;
-                    numbers[192] = hasBegun ? 1 : 0;
-                    numbers[158] = ahead_s;
-                    numbers[159] = waterAhead_kgm2;
-                    numbers[59] = plate_C;
-                    settlePlate(columns, whole, numbers);
-                    begunGain_kgm2s = numbers[67]!;
-                    hasBegun = numbers[192] === 1;
-                    shed_WK = numbers[62]!;
-                    meanOffset_C = numbers[155]!;
-                    rest_W = numbers[63]!;
-                    ahead_s = numbers[158]!;
-                    waterAhead_kgm2 = numbers[159]!;
-                    gain_kgm2s = numbers[65]!;
-                    endWeight_K_W = numbers[156]!;
+            if (parts > 1) { // settlePart
+                at_C = plate_C;
+                atWater_kgm2 = water_kgm2;
+                let rounds = 0;
+                for (let round = 0;; round++) {
+                    { // takeTangent
+                        wet_frac = limit_kgm2s = 0;
+                        if (atWater_kgm2 > 0) {
+                            wet_frac = atWater_kgm2 >= FULL_COVER_KGM2 ? 1 : atWater_kgm2 / FULL_COVER_KGM2;
+                            limit_kgm2s = (atWater_kgm2 > FULL_COVER_KGM2 ? atWater_kgm2 : FULL_COVER_KGM2) / LONGEST_STEP_S;
+                        }
+                        if (hasFilm === 1) { // to takeFilmTangent
+                            numbers[145] = at_C;
+                            numbers[147] = wet_frac;
+                            numbers[149] = limit_kgm2s;
+                            numbers[148] = face_C;
+                            numbers[150] = h_Wm2K;
+                            numbers[151] = riseOfH_Wm2K2;
+                            numbers[152] = evaporation_kgm2s;
+                            numbers[153] = evaporationSlope_kgm2sK;
+                            numbers[154] = change_Jkg;
+                            numbers[157] = q_Wm2;
+                            numbers[68] = slope_Wm2K;
+                            numbers[69] = gain_kgm2s;
+                            takeFilmTangent(columns, numbers);
+                            limit_kgm2s = numbers[149]!;
+                            face_C = numbers[148]!;
+                            h_Wm2K = numbers[150]!;
+                            riseOfH_Wm2K2 = numbers[151]!;
+                            evaporation_kgm2s = numbers[152]!;
+                            evaporationSlope_kgm2sK = numbers[153]!;
+                            change_Jkg = numbers[154]!;
+                            q_Wm2 = numbers[157]!;
+                            slope_Wm2K = numbers[68]!;
+                            gain_kgm2s = numbers[69]!;
+                        }
+                        else { // takeBareTangent
+                            face_C = at_C;
+                            convect: { // convect
+                                const y = face_C - faceAir_C;
+                                const distance = y < 0 ? -y : y;
+                                if (distance < STILL_SPAN_K) {
+                                    h_Wm2K = still_Wm2K + stillRise_Wm2K2 * y;
+                                    riseOfH_Wm2K2 = stillRise_Wm2K2;
+                                    break convect;
+                                }
+                                const span_K = y < 0 ? coldSpan_K : hotSpan_K;
+                                const c1 = y < 0 ? cold1 : hot1;
+                                const c2 = y < 0 ? cold2 : hot2;
+                                const c3 = y < 0 ? cold3 : hot3;
+                                const w = Math.sqrt(Math.sqrt(distance < span_K ? distance : span_K));
+                                h_Wm2K = (y < 0 ? cold0 : hot0) + w * (c1 + w * (c2 + w * c3));
+                                riseOfH_Wm2K2 = distance < span_K ? (0.25 * w * (c1 + w * (2 * c2 + w * 3 * c3))) / y : 0;
+                            }
+                            evaporate: { // evaporate
+                                const place = (face_C - LOWEST_C) * STEPS_PER_K;
+                                const i = place < 0 ? 0 : place < SEGMENTS ? Math.floor(place) : SEGMENTS - 1;
+                                const from_Pa = saturation_Pa[i]!;
+                                const step_Pa = saturation_Pa[i + 1]! - from_Pa;
+                                const excess_Pa = from_Pa + step_Pa * (place - i) - vapour_Pa;
+                                evaporation_kgm2s = evaporationSlope_kgm2sK = change_Jkg = 0;
+                                if (excess_Pa >= 0 && limit_kgm2s === 0)
+                                    break evaporate;
+                                change_Jkg = EVAPORATION_HEAT_JKG - EVAPORATION_HEAT_FALL_JKGK * face_C;
+                                if (face_C <= -PATCHY_K)
+                                    change_Jkg = SUBLIMATION_HEAT_JKG;
+                                else if (face_C < PATCHY_K) {
+                                    const melted = (face_C + PATCHY_K) / (2 * PATCHY_K);
+                                    change_Jkg = SUBLIMATION_HEAT_JKG + (change_Jkg - SUBLIMATION_HEAT_JKG) * melted;
+                                }
+                                const wish = massTransfer * h_Wm2K * excess_Pa;
+                                evaporation_kgm2s = wish < limit_kgm2s ? wish : limit_kgm2s;
+                                const slope = h_Wm2K * step_Pa * STEPS_PER_K + riseOfH_Wm2K2 * excess_Pa;
+                                if (wish < limit_kgm2s && slope > 0)
+                                    evaporationSlope_kgm2sK = massTransfer * slope;
+                            }
+                            { // radiate
+                                const T = at_C, wet = wet_frac;
+                                let p0 = dry0, p1 = dry1, p2 = dry2, p3 = dry3, p4 = dry4, p5 = dry5;
+                                if (wet === 1) {
+                                    p0 = wet0;
+                                    p1 = wet1;
+                                    p2 = wet2;
+                                    p3 = wet3;
+                                    p4 = wet4;
+                                    p5 = wet5;
+                                }
+                                else if (wet > 0) {
+                                    p0 += wet * (wet0 - p0);
+                                    p1 += wet * (wet1 - p1);
+                                    p2 += wet * (wet2 - p2);
+                                    p3 += wet * (wet3 - p3);
+                                    p4 += wet * (wet4 - p4);
+                                    p5 += wet * (wet5 - p5);
+                                }
+                                const gain_Wm2 = dryGain_Wm2 + wet * (wetGain_Wm2 - dryGain_Wm2);
+                                radiated_Wm2 = p0 + T * (p1 + T * (p2 + T * (p3 + T * (p4 + T * p5)))) - gain_Wm2;
+                                radiatedSlope_Wm2K = p1 + T * (2 * p2 + T * (3 * p3 + T * (4 * p4 + T * 5 * p5)));
+                            }
+                            const y = at_C - faceAir_C;
+                            const through = backLoss_Wm2K + h_Wm2K;
+                            const active = evaporation_kgm2s < 0 ? 1 : wet_frac;
+                            const heat_Jkg = active * change_Jkg;
+                            q_Wm2 = through * y + radiated_Wm2 + heat_Jkg * evaporation_kgm2s;
+                            slope_Wm2K = through + y * riseOfH_Wm2K2 + radiatedSlope_Wm2K + heat_Jkg * evaporationSlope_kgm2sK;
+                            gain_kgm2s = -active * evaporation_kgm2s;
+                        }
+                        // H T − r of all panels: `plate-step.ts`, setTangent.
+                        shed_WK = shed_m2 * slope_Wm2K;
+                        rest_W = shed_WK * at_C - shed_m2 * q_Wm2;
+                    }
+                    preparePlate: { // preparePlate
+                        const pace_K_W = part_s * perCapacity_K_J;
+                        const back_WK = shed_WK + fromPlate_WK;
+                        const z = back_WK * pace_K_W;
+                        const perZ = 1 / z;
+                        const end = z > SHORT_STEP ? (1 - decay(z)) * perZ : 1 - z / 2;
+                        const mean = z > SHORT_STEP ? (1 - end) * perZ : 0.5 - z / 6;
+                        const perWatt = mean * pace_K_W;
+                        meanSlope = perWatt * fromSink_WK;
+                        meanOffset_C = plate_C + perWatt * (fromConst_W + rest_W - back_WK * plate_C);
+                        endWeight_K_W = end * pace_K_W;
+                        endRamp_C = 0;
+                        if (fromSink_WK === 0)
+                            break preparePlate;
+                        const ramp_C = fromSink_WK * drift_Ks * part_s * pace_K_W;
+                        meanOffset_C += ramp_C * (z < SHORT_RAMP ? z / 24 - 1 / 12 : (end / 2 - mean) * perZ);
+                        endRamp_C = ramp_C * (z < SHORT_RAMP ? z / 12 : mean - end / 2);
+                    }
+                    if (round === 0)
+                        rounds = water_kgm2 > 0 || gain_kgm2s > 0 ? 2 : 1;
+                    if (round === rounds)
+                        break;
+                    at_C = meanOffset_C;
+                    ahead_s = 0.5 * part_s;
+                    { // takeWaterAhead
+                        waterAhead_kgm2 = water_kgm2 + gain_kgm2s * ahead_s;
+                        if (waterAhead_kgm2 <= DRY_KGM2)
+                            waterAhead_kgm2 = 0;
+                        else {
+                            const most_kgm2 = plate_C >= 0 ? waterLimit_kgm2 : FROST_LIMIT_KGM2;
+                            if (waterAhead_kgm2 > most_kgm2)
+                                waterAhead_kgm2 = most_kgm2;
+                        }
+                    }
+                    atWater_kgm2 = waterAhead_kgm2;
                 }
             }
             given_J += part_s * (shed_WK * meanOffset_C - rest_W);
@@ -2415,62 +2765,57 @@ function finishAlone(columns: Columns, whole: Whole, numbers: Float64Array): voi
         }
         shed_J += given_J;
     }
-    numbers[60] = water_kgm2;
-    numbers[150] = part_s;
-    numbers[192] = hasBegun ? 1 : 0;
-    numbers[158] = ahead_s;
-    numbers[159] = waterAhead_kgm2;
-    numbers[59] = plate_C;
-    numbers[80] = shed_J;
+    numbers[61] = water_kgm2;
+    numbers[158] = part_s;
+    numbers[145] = at_C;
+    numbers[60] = plate_C;
+    numbers[146] = atWater_kgm2;
+    numbers[147] = wet_frac;
+    numbers[149] = limit_kgm2s;
+    numbers[148] = face_C;
+    numbers[150] = h_Wm2K;
+    numbers[151] = riseOfH_Wm2K2;
+    numbers[152] = evaporation_kgm2s;
+    numbers[153] = evaporationSlope_kgm2sK;
+    numbers[154] = change_Jkg;
+    numbers[155] = radiated_Wm2;
+    numbers[156] = radiatedSlope_Wm2K;
+    numbers[157] = q_Wm2;
+    numbers[68] = slope_Wm2K;
+    numbers[69] = gain_kgm2s;
+    numbers[66] = shed_WK;
+    numbers[67] = rest_W;
+    numbers[163] = meanSlope;
+    numbers[164] = meanOffset_C;
+    numbers[165] = endWeight_K_W;
+    numbers[166] = endRamp_C;
+    numbers[167] = ahead_s;
+    numbers[168] = waterAhead_kgm2;
+    numbers[84] = shed_J;
 }
 function finishRun(whole: Whole, numbers: Float64Array): void {
     const { keepsBooks } = whole;
     const step_s = numbers[0]!;
     const waterLimit_kgm2 = numbers[17]!;
-    const rate_WK = numbers[35]!;
-    const pump_W = numbers[36]!;
-    const pipeShare = numbers[38]!;
-    const shed_WK = numbers[62]!;
-    const fromPlate_WK = numbers[153]!;
-    const meanSlope = numbers[154]!;
-    const tankMean_C = numbers[179]!;
-    const meanOffset_C = numbers[155]!;
-    const share = numbers[174]!;
-    const exchange_WK = numbers[160]!;
-    const outdoor_C = numbers[117]!;
-    let shed_J = numbers[80]!;
-    const rest_W = numbers[63]!;
-    let taken_J = numbers[81]!;
-    let pipes_J = numbers[82]!;
-    let pump_J = numbers[83]!;
-    let return_Cs = numbers[88]!;
-    let run_s = numbers[87]!;
-    const fromSink_WK = numbers[151]!;
-    const fromConst_W = numbers[152]!;
-    let plate_C = numbers[59]!;
-    let ahead_s = numbers[158]!;
-    let waterAhead_kgm2 = numbers[159]!;
-    let water_kgm2 = numbers[60]!;
-    const gain_kgm2s = numbers[65]!;
-    const endWeight_K_W = numbers[156]!;
-    const endRamp_C = numbers[157]!;
-    let restStep = numbers[98]! | 0;
-    let isOnRest = numbers[99]! | 0;
+    const shed_WK = numbers[66]!;
+    const fromPlate_WK = numbers[161]!;
+    const fromSink_WK = numbers[159]!;
+    const tankMean_C = numbers[193]!;
+    const fromConst_W = numbers[160]!;
+    const rest_W = numbers[67]!;
+    let plate_C = numbers[60]!;
+    let ahead_s = numbers[167]!;
+    let waterAhead_kgm2 = numbers[168]!;
+    let water_kgm2 = numbers[61]!;
+    const gain_kgm2s = numbers[69]!;
+    const endWeight_K_W = numbers[165]!;
+    const endRamp_C = numbers[166]!;
+    let restStep = numbers[102]! | 0;
+    let isOnRest = numbers[103]! | 0;
     { // finishRun
-        const a = pipeShare;
         const back_WK = shed_WK + fromPlate_WK;
-        if (keepsBooks === 1) {
-            const plateMean_C = meanSlope * tankMean_C + meanOffset_C;
-            const ran_s = step_s * share;
-            const g = exchange_WK / rate_WK;
-            const into_C = (1 - a) * tankMean_C + a * outdoor_C;
-            const return_C = (1 - g) * into_C + g * plateMean_C;
-            shed_J += step_s * (shed_WK * plateMean_C - rest_W);
-            taken_J += ran_s * (exchange_WK * (into_C - plateMean_C));
-            pipes_J += ran_s * (rate_WK * a * (outdoor_C - tankMean_C + (outdoor_C - return_C)));
-            pump_J += ran_s * pump_W;
-            return_Cs += ran_s * return_C;
-            run_s += ran_s;
+        if (keepsBooks === 1) { // to enterRun
+            enterRun(numbers);
         }
         const net_W = fromSink_WK * tankMean_C + fromConst_W + rest_W - back_WK * plate_C;
         ahead_s = step_s;
@@ -2490,26 +2835,20 @@ function finishRun(whole: Whole, numbers: Float64Array): void {
         if (isOnRest === 1)
             isOnRest = 0;
     }
-    numbers[80] = shed_J;
-    numbers[81] = taken_J;
-    numbers[82] = pipes_J;
-    numbers[83] = pump_J;
-    numbers[88] = return_Cs;
-    numbers[87] = run_s;
-    numbers[59] = plate_C;
-    numbers[158] = ahead_s;
-    numbers[159] = waterAhead_kgm2;
-    numbers[60] = water_kgm2;
-    numbers[98] = restStep;
-    numbers[99] = isOnRest;
+    numbers[60] = plate_C;
+    numbers[167] = ahead_s;
+    numbers[168] = waterAhead_kgm2;
+    numbers[61] = water_kgm2;
+    numbers[102] = restStep;
+    numbers[103] = isOnRest;
 }
 function takePipes(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, pipeRows } = columns;
     const { piped, pipedFrom } = whole;
     const pipeDc = numbers[5]!;
-    const at = numbers[95]! | 0;
-    let portBase_C = numbers[132]!;
-    const pipeReach = numbers[135]!;
+    const at = numbers[99]! | 0;
+    let portBase_C = numbers[137]!;
+    const pipeReach = numbers[140]!;
     { // takePipes
         const mine = at + BEFORE_GROUPS + PER_GROUP * piped;
         let mean_C = pipeDc * rows[mine]! * (rows[mine + 1]! - groupRows[PER_GROUP_HERE * piped + OUTER_C]!);
@@ -2517,7 +2856,7 @@ function takePipes(columns: Columns, whole: Whole, numbers: Float64Array): void 
             mean_C += pipeRows[k]! * modeRows[m]!;
         portBase_C = mean_C + pipeReach * rows[mine + 2]!;
     }
-    numbers[132] = portBase_C;
+    numbers[137] = portBase_C;
 }
 function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void {
     const { rows, groupRows, modeRows, pipeRows } = columns;
@@ -2525,10 +2864,10 @@ function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void
     const step_s = numbers[0]!;
     const pipeDc = numbers[5]!;
     const pipeArea_m2 = numbers[9]!;
-    const portHeat_W = numbers[134]!;
-    const at = numbers[95]! | 0;
-    let envelope_J = numbers[77]!;
-    let ground_J = numbers[78]!;
+    const portHeat_W = numbers[139]!;
+    const at = numbers[99]! | 0;
+    let envelope_J = numbers[81]!;
+    let ground_J = numbers[82]!;
     { // enterPipes
         const group = PER_GROUP_HERE * piped;
         const perArea_Wm2 = portHeat_W / pipeArea_m2;
@@ -2550,66 +2889,70 @@ function enterPipes(columns: Columns, whole: Whole, numbers: Float64Array): void
             ground_J -= groupRows[group + GROUND_M2]! * step_s * less_Wm2;
         }
     }
-    numbers[77] = envelope_J;
-    numbers[78] = ground_J;
+    numbers[81] = envelope_J;
+    numbers[82] = ground_J;
 }
 function enterStep(whole: Whole, numbers: Float64Array): void {
-    const { hasPlant, tankOutside } = whole;
+    const { hasPlant, layers, tankOutside } = whole;
     const step_s = numbers[0]!;
-    const tankLoss_WK = numbers[40]!;
-    const fan_W = numbers[46]!;
-    let nightVent_J = numbers[79]!;
-    const vent_WK = numbers[119]!;
-    const outdoor_C = numbers[117]!;
-    const airMean_C = numbers[188]!;
-    let fan_J = numbers[84]!;
-    const fanShare = numbers[189]!;
-    let delivered_J = numbers[86]!;
-    const delivered_W = numbers[191]!;
-    let gain_J = numbers[85]!;
-    const tankMean_C = numbers[179]!;
+    const tankLoss_WK = numbers[41]!;
+    const fan_W = numbers[47]!;
+    let nightVent_J = numbers[83]!;
+    const vent_WK = numbers[124]!;
+    const outdoor_C = numbers[122]!;
+    const airMean_C = numbers[203]!;
+    let fan_J = numbers[88]!;
+    const fanShare = numbers[204]!;
+    let delivered_J = numbers[90]!;
+    const delivered_W = numbers[206]!;
+    let gain_J = numbers[89]!;
+    const tankMean_C = numbers[193]!;
     enterStep: { // enterStep
         nightVent_J += step_s * vent_WK * (outdoor_C - airMean_C);
-        if (hasPlant === 0)
+        if (hasPlant === 0 || layers === 0)
             break enterStep;
         const around_C = tankOutside === 1 ? outdoor_C : airMean_C;
         fan_J += step_s * (fanShare * fan_W);
         delivered_J += step_s * delivered_W;
         gain_J += step_s * tankLoss_WK * (around_C - tankMean_C);
     }
-    numbers[79] = nightVent_J;
-    numbers[84] = fan_J;
-    numbers[86] = delivered_J;
-    numbers[85] = gain_J;
+    numbers[83] = nightVent_J;
+    numbers[88] = fan_J;
+    numbers[90] = delivered_J;
+    numbers[89] = gain_J;
 }
 function enterRest(columns: Columns, numbers: Float64Array): void {
     const { restRows } = columns;
     const area_m2 = numbers[34]!;
-    let shed_J = numbers[80]!;
-    const restStep = numbers[98]! | 0;
+    let shed_J = numbers[84]!;
+    const restStep = numbers[102]! | 0;
     { // enterRest
         shed_J += area_m2 * restRows[STRIDE * restStep + SHED]!;
     }
-    numbers[80] = shed_J;
+    numbers[84] = shed_J;
 }
 function setCharging(numbers: Float64Array): void {
     const rate_WK = numbers[35]!;
-    const share = numbers[174]!;
-    const backTop = numbers[161]!;
-    const backPlate = numbers[162]!;
-    let charging_W = numbers[164]!;
-    const backConst_C = numbers[163]!;
-    const meanOffset_C = numbers[155]!;
-    let charging_WK = numbers[165]!;
-    const meanSlope = numbers[154]!;
+    const share = numbers[188]!;
+    const backTop = numbers[170]!;
+    const topPlate = numbers[64]!;
+    const backPlate = numbers[171]!;
+    const topConst_C = numbers[65]!;
+    const backConst_C = numbers[172]!;
+    let charging_W = numbers[178]!;
+    const meanOffset_C = numbers[164]!;
+    let charging_WK = numbers[179]!;
+    const topSink = numbers[63]!;
+    const meanSlope = numbers[163]!;
     { // setCharging
         const fromTop = share * rate_WK * (backTop - 1);
-        const fromPlate = share * rate_WK * backPlate;
-        charging_W = share * rate_WK * backConst_C + fromPlate * meanOffset_C;
-        charging_WK = -(fromTop + fromPlate * meanSlope);
+        const fromPlate = fromTop * topPlate + share * rate_WK * backPlate;
+        const constant_W = fromTop * topConst_C + share * rate_WK * backConst_C;
+        charging_W = constant_W + fromPlate * meanOffset_C;
+        charging_WK = -(fromTop * topSink + fromPlate * meanSlope);
     }
-    numbers[164] = charging_W;
-    numbers[165] = charging_WK;
+    numbers[178] = charging_W;
+    numbers[179] = charging_WK;
 }
 function takeFilmTangent(columns: Columns, numbers: Float64Array): void {
     const { balances_C, filmRows, filmExchange, saturation_Pa } = columns;
@@ -2620,34 +2963,34 @@ function takeFilmTangent(columns: Columns, numbers: Float64Array): void {
     const gapSine = numbers[19]!;
     const gapCosine = numbers[20]!;
     const gapShear = numbers[21]!;
-    let limit_kgm2s = numbers[143]!;
-    let q_Wm2 = numbers[149]!;
-    const at_C = numbers[140]!;
-    const faceAir_C = numbers[102]!;
-    let slope_Wm2K = numbers[64]!;
-    let gain_kgm2s = numbers[65]!;
-    const wet_frac = numbers[141]!;
-    const hour = numbers[94]! | 0;
-    let face_C = numbers[142]!;
-    let h_Wm2K = numbers[144]!;
-    const still_Wm2K = numbers[115]!;
-    const stillRise_Wm2K2 = numbers[116]!;
-    let riseOfH_Wm2K2 = numbers[145]!;
-    const cold1 = numbers[108]!;
-    const hot1 = numbers[112]!;
-    const cold2 = numbers[109]!;
-    const hot2 = numbers[113]!;
-    const cold3 = numbers[110]!;
-    const hot3 = numbers[114]!;
-    const cold0 = numbers[107]!;
-    const hot0 = numbers[111]!;
-    const vapour_Pa = numbers[103]!;
-    let evaporation_kgm2s = numbers[146]!;
-    let evaporationSlope_kgm2sK = numbers[147]!;
-    let change_Jkg = numbers[148]!;
-    const massTransfer = numbers[104]!;
-    const dryGain_Wm2 = numbers[105]!;
-    const wetGain_Wm2 = numbers[106]!;
+    let limit_kgm2s = numbers[149]!;
+    let q_Wm2 = numbers[157]!;
+    const at_C = numbers[145]!;
+    const faceAir_C = numbers[107]!;
+    let slope_Wm2K = numbers[68]!;
+    let gain_kgm2s = numbers[69]!;
+    const wet_frac = numbers[147]!;
+    const hour = numbers[98]! | 0;
+    let face_C = numbers[148]!;
+    let h_Wm2K = numbers[150]!;
+    const still_Wm2K = numbers[120]!;
+    const stillRise_Wm2K2 = numbers[121]!;
+    let riseOfH_Wm2K2 = numbers[151]!;
+    const cold1 = numbers[113]!;
+    const hot1 = numbers[117]!;
+    const cold2 = numbers[114]!;
+    const hot2 = numbers[118]!;
+    const cold3 = numbers[115]!;
+    const hot3 = numbers[119]!;
+    const cold0 = numbers[112]!;
+    const hot0 = numbers[116]!;
+    const vapour_Pa = numbers[108]!;
+    let evaporation_kgm2s = numbers[152]!;
+    let evaporationSlope_kgm2sK = numbers[153]!;
+    let change_Jkg = numbers[154]!;
+    const massTransfer = numbers[109]!;
+    const dryGain_Wm2 = numbers[110]!;
+    const wetGain_Wm2 = numbers[111]!;
     let filmSide = 0;
     let filmShare = 0;
     let exchange_C = 0;
@@ -2849,14 +3192,158 @@ function takeFilmTangent(columns: Columns, numbers: Float64Array): void {
             }
         }
     }
-    numbers[143] = limit_kgm2s;
-    numbers[149] = q_Wm2;
-    numbers[64] = slope_Wm2K;
-    numbers[65] = gain_kgm2s;
-    numbers[142] = face_C;
-    numbers[144] = h_Wm2K;
-    numbers[145] = riseOfH_Wm2K2;
-    numbers[146] = evaporation_kgm2s;
-    numbers[147] = evaporationSlope_kgm2sK;
-    numbers[148] = change_Jkg;
+    numbers[149] = limit_kgm2s;
+    numbers[157] = q_Wm2;
+    numbers[68] = slope_Wm2K;
+    numbers[69] = gain_kgm2s;
+    numbers[148] = face_C;
+    numbers[150] = h_Wm2K;
+    numbers[151] = riseOfH_Wm2K2;
+    numbers[152] = evaporation_kgm2s;
+    numbers[153] = evaporationSlope_kgm2sK;
+    numbers[154] = change_Jkg;
+}
+function solveMass(numbers: Float64Array): void {
+    const charging_W = numbers[178]!;
+    let gives_WK = numbers[202]!;
+    const charging_WK = numbers[179]!;
+    const room_WK = numbers[132]!;
+    const roomDrive_W = numbers[133]!;
+    let portHeat_W = numbers[139]!;
+    let remixes = numbers[209] === 1;
+    const share = numbers[188]!;
+    const portShare = numbers[136]!;
+    const portOwn_KW = numbers[138]!;
+    const portBase_C = numbers[137]!;
+    let airMean_C = numbers[203]!;
+    let tankMean_C = numbers[193]!;
+    let isMixing = numbers[105]! | 0;
+    let about_C = numbers[173]!;
+    let plateMean_C = numbers[174]!;
+    const meanSlope = numbers[163]!;
+    const meanOffset_C = numbers[164]!;
+    let top_C = numbers[175]!;
+    const topSink = numbers[63]!;
+    const topPlate = numbers[64]!;
+    const topConst_C = numbers[65]!;
+    let back_C = numbers[177]!;
+    const backTop = numbers[170]!;
+    const backPlate = numbers[171]!;
+    const backConst_C = numbers[172]!;
+    const lowest_C = numbers[123]!;
+    solveMass: { // solveMass
+        const gives_W = charging_W, gives_WK = charging_WK;
+        let air_WK = room_WK;
+        let air_W = roomDrive_W;
+        portHeat_W = 0;
+        remixes = false;
+        if (share > 0) {
+            const seen = portShare / (1 + portOwn_KW * gives_WK);
+            air_WK += seen * gives_WK * portShare;
+            air_W += seen * (gives_W - gives_WK * portBase_C);
+        }
+        const found_C = air_W * (1 / air_WK);
+        if (share > 0)
+            portHeat_W = (gives_W - gives_WK * (portShare * found_C + portBase_C)) / (1 + portOwn_KW * gives_WK);
+        airMean_C = found_C;
+        tankMean_C = portShare * found_C + portBase_C + portOwn_KW * portHeat_W;
+        if (share === 0 || isMixing === 1)
+            break solveMass;
+        about_C = tankMean_C;
+        { // askMixing
+            { // takeBack
+                plateMean_C = meanSlope * about_C + meanOffset_C;
+                top_C = topSink * about_C + topPlate * plateMean_C + topConst_C;
+                back_C = backTop * top_C + backPlate * plateMean_C + backConst_C;
+            }
+            isMixing = back_C < lowest_C ? 1 : 0;
+        }
+        remixes = isMixing === 1;
+    }
+    numbers[202] = gives_WK;
+    numbers[139] = portHeat_W;
+    numbers[209] = remixes ? 1 : 0;
+    numbers[203] = airMean_C;
+    numbers[193] = tankMean_C;
+    numbers[105] = isMixing;
+    numbers[173] = about_C;
+    numbers[174] = plateMean_C;
+    numbers[175] = top_C;
+    numbers[177] = back_C;
+}
+function enterRun(numbers: Float64Array): void {
+    const step_s = numbers[0]!;
+    const rate_WK = numbers[35]!;
+    const pump_W = numbers[36]!;
+    const pipeShare = numbers[38]!;
+    const sinkShare = numbers[39]!;
+    const share = numbers[188]!;
+    const exchange_WK = numbers[169]!;
+    let about_C = numbers[173]!;
+    const tankMean_C = numbers[193]!;
+    let plateMean_C = numbers[174]!;
+    const meanSlope = numbers[163]!;
+    const meanOffset_C = numbers[164]!;
+    let top_C = numbers[175]!;
+    const topSink = numbers[63]!;
+    const topPlate = numbers[64]!;
+    const topConst_C = numbers[65]!;
+    let back_C = numbers[177]!;
+    const backTop = numbers[170]!;
+    const backPlate = numbers[171]!;
+    const backConst_C = numbers[172]!;
+    const isMixing = numbers[105]! | 0;
+    const lowest_C = numbers[123]!;
+    let into_C = numbers[176]!;
+    const outdoor_C = numbers[122]!;
+    const fromSink_WK = numbers[159]!;
+    const fromConst_W = numbers[160]!;
+    let shed_J = numbers[84]!;
+    const shed_WK = numbers[66]!;
+    const rest_W = numbers[67]!;
+    let taken_J = numbers[85]!;
+    let pipes_J = numbers[86]!;
+    let pump_J = numbers[87]!;
+    let return_Cs = numbers[92]!;
+    let run_s = numbers[91]!;
+    { // enterRun
+        const ran_s = step_s * share;
+        const g = exchange_WK / rate_WK;
+        about_C = tankMean_C;
+        { // takeWater
+            { // takeBack
+                plateMean_C = meanSlope * about_C + meanOffset_C;
+                top_C = topSink * about_C + topPlate * plateMean_C + topConst_C;
+                back_C = backTop * top_C + backPlate * plateMean_C + backConst_C;
+            }
+            if (isMixing === 1) {
+                top_C = sinkShare * about_C + (1 - sinkShare) * lowest_C;
+                back_C = lowest_C;
+            }
+            into_C = (1 - pipeShare) * top_C + pipeShare * outdoor_C;
+        }
+        let return_C = (1 - g) * into_C + g * plateMean_C;
+        let taken_W = exchange_WK * (into_C - plateMean_C);
+        if (isMixing === 1) {
+            return_C = lowest_C;
+            taken_W = (fromSink_WK * tankMean_C + fromConst_W) / share;
+        }
+        shed_J += step_s * (shed_WK * plateMean_C - rest_W);
+        taken_J += ran_s * taken_W;
+        pipes_J += ran_s * (rate_WK * pipeShare * (outdoor_C - top_C + (outdoor_C - return_C)));
+        pump_J += ran_s * pump_W;
+        return_Cs += ran_s * return_C;
+        run_s += ran_s;
+    }
+    numbers[173] = about_C;
+    numbers[174] = plateMean_C;
+    numbers[175] = top_C;
+    numbers[177] = back_C;
+    numbers[176] = into_C;
+    numbers[84] = shed_J;
+    numbers[85] = taken_J;
+    numbers[86] = pipes_J;
+    numbers[87] = pump_J;
+    numbers[92] = return_Cs;
+    numbers[91] = run_s;
 }

@@ -1,4 +1,5 @@
 import { CLOSED, LEAST_FLOW, OPEN_TO_STORE, PARTLY_OPEN } from '../delivery-law.ts'
+import { takeBack } from './loop-part.ts'
 import type { Flat } from './numbers.ts'
 import {
   LAYER_AIR,
@@ -22,9 +23,9 @@ export function solveLayers(s: Flat): void {
   for (;;) {
     solveRowsOnce(s)
     if (s.up_WK === 0 || s.entryAt === 0) break
-    const plateMean_C = s.meanSlope * s.tankMean_C + s.meanOffset_C
-    const back_C = s.backTop * s.tankMean_C + s.backPlate * plateMean_C + s.backConst_C
-    if (back_C <= s.layerRows[s.entryAt + LAYER_MEAN_C]!) break
+    s.about_C = s.tankMean_C
+    takeBack(s)
+    if (s.back_C <= s.layerRows[s.entryAt + LAYER_MEAN_C]!) break
     s.entryAt -= PER_LAYER_HERE
   }
 }

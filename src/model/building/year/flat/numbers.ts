@@ -33,6 +33,8 @@ export interface Columns {
   readonly layerRows: Float64Array
   /** Of pipes in a layer: their shape in its modes times the share of a step's mean. */
   readonly pipeRows: Float64Array
+  /** The shape itself. */
+  readonly pipeShapes: Float64Array
   /** Found: operative temperature of each hour, °C. */
   readonly room_C: Float64Array
 }
@@ -54,7 +56,7 @@ export interface Whole {
   pipedFrom: number
   /** 1 where a film is over the panels. */
   hasFilm: number
-  /** Layers of the tank; 1 is a mixed one. */
+  /** Layers of the tank; 1 is a mixed one, 0 is none: the loop charges where the plant meets the room. */
   layers: number
   /** 1 where the tank stands outdoors. */
   tankOutside: number
@@ -106,6 +108,8 @@ export interface Given {
   pump_W: number
   fluidToPlate_Wm2K: number
   pipeShare: number
+  /** Share of the loop's difference to what it charges that is exchanged: 1 of a tank. */
+  sinkShare: number
   tankCapacity_JK: number
   /** 0 of a tank in layers, whose own are in their rows. */
   tankLoss_WK: number
@@ -131,10 +135,15 @@ export interface Kept {
   /** Shares of heat where the plant meets the room that air and radiant temperature get. */
   toAir: number
   toRadiant: number
+  /** The tank, of one in layers its top; without a tank what the loop charges. */
   tank_C: number
   plate_C: number
   water_kgm2: number
   sinkDrift_Ks: number
+  /** Water that leaves what the loop charges: topSink T_sink + topPlate T_plate + topConst; of a tank 1, 0, 0. */
+  topSink: number
+  topPlate: number
+  topConst_C: number
   /** The plate's last tangent. */
   shed_WK: number
   rest_W: number
@@ -183,5 +192,7 @@ export interface Counts {
   restStep: number
   isOnRest: number
   isFreezing: number
+  /** 1 where return water is blended in. */
+  isMixing: number
   dewHolds: number
 }

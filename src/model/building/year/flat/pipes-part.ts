@@ -29,6 +29,14 @@ export function takePipes(s: Flat): void {
   s.portBase_C = mean_C + s.pipeReach * rows[mine + 2]!
 }
 
+/** The pipes now: `room-step.ts`, pipe_C. */
+export function readPipes(s: Flat): void {
+  const { pipeShapes, modeRows } = s
+  s.tank_C = 0
+  for (let k = 0, m = s.pipedFrom + STATE; k < pipeShapes.length; k++, m += PER_MODE_HERE)
+    s.tank_C += pipeShapes[k]! * modeRows[m]!
+}
+
 /** What heat at the pipes adds to their group's masses, and at its outer face within the step: `room-step.ts`, enterPipes. */
 export function enterPipes(s: Flat): void {
   const { groupRows, pipeRows, modeRows, step_s } = s

@@ -2,6 +2,7 @@ import { decay } from '#model/basis/numbers'
 import { FULL_COVER_KGM2 } from '#model/panels/plate'
 import { MEAN, SAME_K, SAME_KGM2, SHED, SLOPE, STRIDE, WATER } from '../resting-course.ts'
 import { setCharging, setLoop, takeDrift } from './loop-part.ts'
+import { askMixing, setMixedLoop } from './mass-part.ts'
 import type { Flat } from './numbers.ts'
 import { takeTangent } from './tangent-part.ts'
 import { takeWaterAhead } from './water-part.ts'
@@ -31,32 +32,47 @@ export function preparePlate(s: Flat): void {
 }
 
 /**
- * A plate running or at rest through a step or a part of one: the tangent where it begins, the same for every share tried, or that
+ * A plate running or at rest through a step: the tangent where it begins, the same for every share tried, or that
  * of a dry plate which rested in the same hour; then once more about the mean it leads to, twice where dew or drying change fast.
- * `plate-alone.ts`, prepareAlone and refine; `plate-course.ts`, prepareRun.
+ * Running without a tank it is settled anew, from the tangent it has, where pipes would be supplied too cold for what the loop
+ * charges: as a step begins, with the tangent about the mean, or (`remixes`) at the mean that the step was solved for.
+ * `plate-alone.ts`, prepareAlone and refine; `plate-course.ts`, prepareRun, mustMix and prepareMixed.
  */
 export function settlePlate(s: Flat): void {
   s.drift_Ks = s.sinkDrift_Ks
   s.at_C = s.plate_C
   s.atWater_kgm2 = s.water_kgm2
   const goesOn = s.share === 0 && s.hour === s.restHour && s.water_kgm2 === 0
-  let takes = !goesOn && !s.hasBegun
-  if (!goesOn && s.hasBegun) recallBegun(s)
+  let takes = !goesOn && !s.hasBegun && !s.remixes
+  if (!goesOn && s.hasBegun && !s.remixes) recallBegun(s)
+  s.about_C = s.remixes ? s.tankMean_C : s.tank_C
   let rounds = 1
   for (let round = 0; ; round++) {
     if (takes) {
       takeTangent(s)
       if (round === 0) noteBegun(s)
     }
-    if (round === 0 && s.share > 0) setLoop(s)
+    if (round === 0 && s.share > 0) {
+      if (s.isMixing === 1) setMixedLoop(s)
+      else setLoop(s)
+    }
     preparePlate(s)
+    if (s.layers === 0 && s.share > 0 && s.isMixing < 1 && (round === 0 || round === rounds)) {
+      askMixing(s)
+      if (s.isMixing === 1) {
+        takes = false
+        round = -1
+        continue
+      }
+    }
     if (round === 0) {
       if (s.share > 0) takeDrift(s)
       rounds = s.water_kgm2 > 0 || s.gain_kgm2s > 0 ? 2 : 1
     }
     if (round === rounds) break
     takes = true
-    s.at_C = s.meanSlope * (s.tank_C + 0.5 * s.step_s * s.drift_Ks) + s.meanOffset_C
+    const sink_C = s.isMixing === 1 ? s.about_C : s.tank_C + 0.5 * s.step_s * s.drift_Ks
+    s.at_C = s.meanSlope * sink_C + s.meanOffset_C
     s.ahead_s = 0.5 * s.part_s
     takeWaterAhead(s)
     s.atWater_kgm2 = s.waterAhead_kgm2
@@ -88,6 +104,7 @@ export function prepareRest(s: Flat): void {
 
 /** The plate of a step with the pump's present share. */
 export function takePlate(s: Flat): void {
+  if (!s.remixes) s.isMixing = 0
   if (s.share === 0) {
     if (s.isOnRest === 1) {
       prepareRest(s)
@@ -98,10 +115,27 @@ export function takePlate(s: Flat): void {
   s.part_s = s.step_s
   settlePlate(s)
   if (s.share > 0) {
-    if (s.layers === 1) setCharging(s)
+    if (s.layers < 2 && s.isMixing === 0) setCharging(s)
     return
   }
   s.restHour = s.hour
+}
+
+/** A part of a rest in which the plate dries off, from the tangent where it begins: `plate-alone.ts`, finishAlone. */
+export function settlePart(s: Flat): void {
+  s.at_C = s.plate_C
+  s.atWater_kgm2 = s.water_kgm2
+  let rounds = 0
+  for (let round = 0; ; round++) {
+    takeTangent(s)
+    preparePlate(s)
+    if (round === 0) rounds = s.water_kgm2 > 0 || s.gain_kgm2s > 0 ? 2 : 1
+    if (round === rounds) break
+    s.at_C = s.meanOffset_C
+    s.ahead_s = 0.5 * s.part_s
+    takeWaterAhead(s)
+    s.atWater_kgm2 = s.waterAhead_kgm2
+  }
 }
 
 /** The prepared rest is taken, in finer parts while it dries off: `plate-alone.ts`, finishAlone. */
@@ -112,10 +146,7 @@ export function finishAlone(s: Flat): void {
   s.part_s = s.step_s / parts
   let given_J = 0
   for (let k = 0; k < parts; k++) {
-    if (parts > 1) {
-      s.hasBegun = false
-      settlePlate(s)
-    }
+    if (parts > 1) settlePart(s)
     given_J += s.part_s * (s.shed_WK * s.meanOffset_C - s.rest_W)
     s.ahead_s = s.part_s
     takeWaterAhead(s)

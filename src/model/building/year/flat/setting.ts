@@ -23,6 +23,9 @@ import {
   PER_MODE_HERE,
 } from './places.ts'
 
+/** No pipes that a plant meets. */
+export const NO_PIPES = { pipeRows: new Float64Array(0), pipeShapes: new Float64Array(0) }
+
 const FREEZE = { glycol: 0, drainBack: 1, stop: 2 } as const
 
 /** Whole numbers of a run. */
@@ -68,11 +71,11 @@ function givenOfPort({ store }: Plant, { groups }: RoomRows): Partial<Given & Ke
   return { pipeDb: db, pipeDc: dc, pipeDd: dd, pipeCb: cb, pipeInner_Wm2K: inner_Wm2K, pipeArea_m2: area_m2 }
 }
 
-function givenOfPlant(plant: Plant): Partial<Given> {
+function givenOfPlant(plant: Plant): Partial<Given & Kept> {
   const { panel, loop, store, plan, fieldFactor_frac } = plant
   const dry = panel.dryExchange.plateEmission
   const wet = panel.wetExchange.plateEmission
-  const { plateCapacity_JK, capacity_JK } = nodesOf({ plant })
+  const { plateCapacity_JK, capacity_JK, sinkShare } = nodesOf({ plant })
   return {
     ...Object.fromEntries(
       [0, 1, 2, 3, 4, 5].flatMap((i) => [
@@ -94,9 +97,11 @@ function givenOfPlant(plant: Plant): Partial<Given> {
     pump_W: loop.pumpPower_W,
     fluidToPlate_Wm2K: loop.fluidToPlate_Wm2K,
     pipeShare: new LoopFlow(loop, 1).pipeShare,
-    tankCapacity_JK: capacity_JK[0]!,
-    tankLoss_WK: store.layerLoss_WK.length > 1 ? 0 : store.layerLoss_WK[0]!,
-    topLoss_WK: store.layerLoss_WK[0]!,
+    sinkShare,
+    topSink: 1,
+    tankCapacity_JK: capacity_JK[0] ?? 0,
+    tankLoss_WK: store.layerLoss_WK.length === 1 ? store.layerLoss_WK[0]! : 0,
+    topLoss_WK: store.layerLoss_WK[0] ?? 0,
     betweenLayers_WK: store.betweenLayers_WK,
     open_WK: store.delivery_WK,
     faded_K: fadedAt_K(store),
@@ -131,11 +136,17 @@ export function layerRowsOf(plant: Plant, tank_C: number): Float64Array {
   return rows
 }
 
-/** The pipes that a plant meets, in the modes of their group. */
-export function pipeRowsOf(room: RoomNetwork, plant: Plant, step_s: number): Float64Array {
+/** The pipes that a plant meets, in the modes of their group: over a step, and now. */
+export function pipeRowsOf(
+  room: RoomNetwork,
+  plant: Plant,
+  step_s: number,
+): { pipeRows: Float64Array; pipeShapes: Float64Array } {
   const { groups, pipeMean } = room.rowsOf(step_s)
   const { piped } = new RoomPort(plant.store.port, groups)
-  return piped < 0 ? new Float64Array(0) : pipeMean.slice(groups[piped]!.begin, groups[piped]!.end)
+  if (piped < 0) return NO_PIPES
+  const { begin, end } = groups[piped]!
+  return { pipeRows: pipeMean.subarray(begin, end), pipeShapes: room.groups[piped]!.modes.pipe }
 }
 
 /** The groups of faces, in the order of `places.ts`. */

@@ -82,6 +82,12 @@ export interface Within {
   backTop: number
   backPlate: number
   backConst_C: number
+  /** What the loop charges, as a mean that is asked about, and with it the plate and the water: leaving, into the panel, and back. */
+  about_C: number
+  plateMean_C: number
+  top_C: number
+  into_C: number
+  back_C: number
   charging_W: number
   charging_WK: number
   low: number
@@ -146,4 +152,5 @@ export interface Flags {
   changed: boolean
   mayPump: boolean
   isFound: boolean
+  remixes: boolean
 }
