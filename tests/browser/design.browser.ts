@@ -175,7 +175,7 @@ describe('the design page', () => {
     await context.close()
   })
 
-  test('loads less than 328 kB of compressed script, the worker included: the first page of the path has the 250 kB', async () => {
+  test('loads less than 331 kB of compressed script, the worker included: the first page of the path has the 250 kB', async () => {
     const { page, context } = await stage.open('design/', { serviceWorkers: 'block' })
     await settled(page)
     // The chart library comes last; until a chart is on the page, the first load is not over.
@@ -190,7 +190,7 @@ describe('the design page', () => {
     const bytes = [...new Map(sizes).values()].reduce((sum, size) => sum + size, 0)
     console.log(`everything at once: ${(bytes / 1000).toFixed(1)} kB of compressed script`)
     expect(bytes).toBeGreaterThan(50_000)
-    expect(bytes).toBeLessThan(328_000)
+    expect(bytes).toBeLessThan(331_000)
     await context.close()
   })
 })
