@@ -14,6 +14,7 @@ const FLAT = fileURLToPath(new URL('../../src/model/building/year/flat/', import
 const SUBJECTS: Readonly<Record<string, string>> = {
   'room-part.ts': 'room',
   'window-part.ts': 'room',
+  'pipes-part.ts': 'room',
   'plate-part.ts': 'plate',
   'face-part.ts': 'plate’s face (tangent)',
   'tangent-part.ts': 'plate’s face (tangent)',
@@ -24,6 +25,7 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   'share-part.ts': 'loop and pump',
   'delivery-part.ts': 'tank and delivery',
   'layers-part.ts': 'layers',
+  'mass-part.ts': 'tank and delivery',
   'hours-part.ts': 'hours, steps and sums',
 }
 /** Functions and parts that are mostly an exponential. */
