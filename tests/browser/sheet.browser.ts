@@ -38,12 +38,14 @@ test('its six drawings are there, with what is marked in the loop', { timeout: W
   await context.close()
 })
 
-const steps = (page: Page): Promise<number> => page.locator('article.sheet ol > li').count()
+/** How many steps each of its lists has. */
+const steps = (page: Page): Promise<number[]> =>
+  page.locator('article.sheet ol').evaluateAll((lists) => lists.map((list) => list.children.length))
 
 /** What paper may carry beyond the screen: step numbers and "page i of n". */
-function paperOnly(stepCount: number, pages: number, head: string): Map<string, number> {
+function paperOnly(stepCounts: readonly number[], pages: number, head: string): Map<string, number> {
   const heads = Array.from({ length: pages }, () => head)
-  const markers = Array.from({ length: stepCount }, (_, i) => `${i + 1}.`)
+  const markers = stepCounts.flatMap((length) => Array.from({ length }, (_, i) => `${i + 1}.`))
   const feet = Array.from({ length: pages }, (_, i) => `${i + 1} of ${pages}`)
   return numbersOf([...markers, ...feet, ...heads].join(' '))
 }
